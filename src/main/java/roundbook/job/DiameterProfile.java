@@ -1,0 +1,66 @@
+package roundbook.job;
+
+import java.util.Comparator;
+import java.util.List;
+import roundbook.units.Length;
+
+/**
+ * The natural diameter of a log along its length, straight between measured stations.
+ *
+ * @param stations two or more stations by rising distance from the tally's butt end
+ */
+public record DiameterProfile(List<Station> stations) {
+  /**
+   * One measured diameter.
+   *
+   * @param fromButt distance from the butt end of the log as tallied
+   * @param diameter the natural diameter there
+   */
+  public record Station(Length fromButt, Length diameter) {}
+
+  /** Sorts the stations and checks that there are two at the least, no two in one place. */
+  public DiameterProfile {
+    stations =
+        stations.stream().sorted(Comparator.comparing(Station::fromButt)).toList();
+    if (stations.size() < 2 || stations.stream().map(Station::fromButt).distinct().count()
+        < stations.size()) {
+      throw new IllegalArgumentException("a profile needs two stations or more, each apart");
+    }
+  }
+
+  /** Returns the profile of a butt, middle and tip diameter, the middle at half the length. */
+  public static DiameterProfile of(Length length, Length butt, Length mid, Length tip) {
+    return new DiameterProfile(
+        List.of(
+            new Station(Length.ZERO, butt),
+            new Station(length.dividedBy(2), mid),
+            new Station(length, tip)));
+  }
+
+  /**
+   * Returns the diameter at a distance from the butt, by straight lines between the stations.
+   *
+   * <p>Beyond the outermost stations their straight line goes on.
+   */
+  public Length at(Length fromButt) {
+    int upper = 1;
+    while (upper < stations.size() - 1
+        && fromButt.isMoreThan(stations.get(upper).fromButt())) {
+      upper++;
+    }
+    Station low = stations.get(upper - 1);
+    Station high = stations.get(upper);
+    Length rise = high.diameter().minus(low.diameter());
+    long along = fromButt.minus(low.fromButt()).nanometres();
+    long span = high.fromButt().minus(low.fromButt()).nanometres();
+    return low.diameter().plus(rise.timesRatio(along, span));
+  }
+
+  /** Returns the same profile with every diameter made smaller, as when the bark comes off. */
+  public DiameterProfile thinnedBy(Length both) {
+    return new DiameterProfile(
+        stations.stream()
+            .map(station -> new Station(station.fromButt(), station.diameter().minus(both)))
+            .toList());
+  }
+}

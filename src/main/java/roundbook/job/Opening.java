@@ -1,0 +1,28 @@
+package roundbook.job;
+
+import roundbook.problem.CellRef;
+import roundbook.units.Length;
+
+/**
+ * A door or window, by its rough opening with the buck frames in it.
+ *
+ * @param name what the builder calls it
+ * @param wall the wall's name
+ * @param left from the wall's left outside corner, seen from outside, to its near side
+ * @param width across
+ * @param sill height of its underside above the first bed
+ * @param head height of its top above the first bed
+ * @param shortLogs whether short logs stand both sides, not whole logs cut after stacking
+ * @param remarks free text, or empty
+ * @param origin the row it was read from
+ */
+public record Opening(
+    String name,
+    String wall,
+    Length left,
+    Length width,
+    Length sill,
+    Length head,
+    boolean shortLogs,
+    String remarks,
+    CellRef origin) {}

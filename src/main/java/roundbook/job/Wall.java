@@ -1,0 +1,15 @@
+package roundbook.job;
+
+import roundbook.units.Length;
+
+/**
+ * One wall of the building, a log long between two corners.
+ *
+ * @param name its short name, such as {@code N}
+ * @param outside outside length between the outer faces of the two crossing walls
+ * @param laidFirst whether its logs are laid first in every round
+ * @param thickness sawn or hewn thickness of its logs
+ * @param remarks free text, or empty
+ */
+public record Wall(
+    String name, Length outside, boolean laidFirst, Length thickness, String remarks) {}

@@ -1,0 +1,63 @@
+package roundbook.problem;
+
+import java.util.Comparator;
+
+/**
+ * The place of a cell, a row, a sheet or a whole file.
+ *
+ * @param file the file's name as shown to the user, or empty
+ * @param sheet the sheet's name, or empty (a CSV has none)
+ * @param row the physical row counted from 1, or 0 for the whole sheet
+ * @param column the column counted from 1, or 0 for the whole row
+ */
+public record CellRef(String file, String sheet, int row, int column)
+    implements Comparable<CellRef> {
+  private static final Comparator<CellRef> ORDER =
+      Comparator.comparing(CellRef::file)
+          .thenComparing(CellRef::sheet)
+          .thenComparingInt(CellRef::row)
+          .thenComparingInt(CellRef::column);
+
+  /** Returns the place of a whole file. */
+  public static CellRef ofFile(String file) {
+    return new CellRef(file, "", 0, 0);
+  }
+
+  /** Returns the place of a whole sheet. */
+  public static CellRef ofSheet(String file, String sheet) {
+    return new CellRef(file, sheet, 0, 0);
+  }
+
+  /** Returns the place of another column in the same row. */
+  public CellRef atColumn(int other) {
+    return new CellRef(file, sheet, row, other);
+  }
+
+  /** Returns the A1 reference without the sheet, the row's number alone, or nothing. */
+  public String address() {
+    return row == 0 ? "" : columnName(column) + row;
+  }
+
+  /** Returns a column's letters; 1 is {@code A}, 27 is {@code AA}, 0 is empty. */
+  public static String columnName(int column) {
+    StringBuilder letters = new StringBuilder();
+    for (int rest = column; rest > 0; rest = (rest - 1) / 26) {
+      letters.insert(0, (char) ('A' + (rest - 1) % 26));
+    }
+    return letters.toString();
+  }
+
+  /** Orders by file, sheet, row, column. */
+  @Override
+  public int compareTo(CellRef other) {
+    return ORDER.compare(this, other);
+  }
+
+  /** Returns {@code file: Sheet!B9}, leaving out what is not known. */
+  @Override
+  public String toString() {
+    String address = address();
+    String inside = sheet.isEmpty() ? address : address.isEmpty() ? sheet : sheet + "!" + address;
+    return inside.isEmpty() ? file : file.isEmpty() ? inside : file + ": " + inside;
+  }
+}

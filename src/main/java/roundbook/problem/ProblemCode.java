@@ -1,0 +1,90 @@
+package roundbook.problem;
+
+import static roundbook.problem.Severity.ERROR;
+import static roundbook.problem.Severity.WARNING;
+
+import java.util.Locale;
+
+/**
+ * The kinds of problems, each with its usual severity and remedy.
+ *
+ * <p>The identifier in messages and tables is the constant's name in lower case with hyphens. Every
+ * code stands in DEVELOPERS.md with what it means; a test holds that list against this one.
+ */
+public enum ProblemCode {
+  /** A number stands as a date, which a spreadsheet makes of a fraction. */
+  DATE_IN_NUMBER(ERROR, "Set the column to Text and type the value again."),
+  /** A value cannot be read as the number it should be. */
+  BAD_NUMBER(ERROR, "Type the value again."),
+  /** A value lies outside what a wall log can have. */
+  OUT_OF_RANGE(ERROR, "Check the value and its unit."),
+  /** A needed column is missing. */
+  MISSING_COLUMN(ERROR, "Add the column, or name it in the settings."),
+  /** A needed cell is empty. */
+  MISSING_CELL(WARNING, "Fill the cell."),
+  /** No unit is given and several are plausible. */
+  UNIT_UNKNOWN(ERROR, "Write the unit in the heading, such as Length ft."),
+  /** No unit is given and the only plausible one was taken. */
+  UNIT_ASSUMED(WARNING, "Write the unit in the heading if this is wrong."),
+  /** A middle diameter was not measured and is estimated. */
+  MID_ESTIMATED(WARNING, "Measure the middle of these logs before they are cut."),
+  /** An end diameter was not measured and is estimated. */
+  END_ESTIMATED(WARNING, "Measure the end."),
+  /** The file could not be opened or read. */
+  UNREADABLE(ERROR, "Check the file's name, its permissions, and that nothing has it locked."),
+  /** The file is not what its name says, nor any other table. */
+  NOT_A_WORKBOOK(ERROR, "Save the table as .xlsx or .csv and run again."),
+  /** The workbook is one that this program wrote for the crew. */
+  CREW_WORKBOOK(ERROR, "Give the job workbook or the tally instead."),
+  /** A setting has a value that cannot be used. */
+  BAD_SETTING(ERROR, "Correct the value."),
+  /** A setting's name is not known. */
+  UNKNOWN_SETTING(WARNING, "Check the spelling."),
+  /** The walls do not make a building. */
+  BAD_WALLS(ERROR, "Correct the Walls sheet or give --walls."),
+  /** A pin names a log, wall or round that does not exist, or two pins disagree. */
+  BAD_PIN(ERROR, "Correct the pin."),
+  /** There are not enough logs for the rounds that were wanted. */
+  TOO_FEW_LOGS(ERROR, "Order the logs listed, or build fewer rounds."),
+  /** A log is too short for every wall. */
+  TOO_SHORT(WARNING, "Use it for short pieces, or check its length."),
+  /** A log is too thin to show two faces at the thickness. */
+  TOO_THIN(WARNING, "Use it elsewhere, or check its diameters."),
+  /** Two neighbouring logs would nearly touch. */
+  GAP_SMALL(WARNING, "Swap a log, or flatten the crown there."),
+  /** Two neighbouring logs would stand too far apart. */
+  GAP_LARGE(WARNING, "Swap a log, or plan for more filling there."),
+  /** The middle diameters of a round differ too much. */
+  SPREAD_LARGE(WARNING, "Swap a log of the round."),
+  /** A round is larger than the one below it by more than the step allowed. */
+  STEP_LARGE(WARNING, "Check the order of the rounds."),
+  /** A log's end is too thin for the marks of its round. */
+  TIP_THIN(WARNING, "See the log's page; put the tip where least wood is missing."),
+  /** The thinnest part of the neck is under the least allowed. */
+  NECK_THIN(WARNING, "Use larger logs, a smaller slope or a thinner wall."),
+  /** Nothing could be planned from what was given. */
+  NOTHING_PLANNED(ERROR, "Mend the problems above and run again.");
+
+  private final Severity severity;
+  private final String remedy;
+
+  ProblemCode(Severity severity, String remedy) {
+    this.severity = severity;
+    this.remedy = remedy;
+  }
+
+  /** Returns the identifier used in messages and tables, such as {@code date-in-number}. */
+  public String id() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** Returns the usual severity; a problem may carry another. */
+  public Severity severity() {
+    return severity;
+  }
+
+  /** Returns what the person can usually do. */
+  public String remedy() {
+    return remedy;
+  }
+}

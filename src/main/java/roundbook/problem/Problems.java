@@ -1,0 +1,51 @@
+package roundbook.problem;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** A growing list of problems, at most one for each cell. */
+public final class Problems {
+  private static final Comparator<Problem> ORDER =
+      Comparator.comparing((Problem problem) -> problem.where().row())
+          .thenComparing(problem -> problem.where().column());
+
+  private final List<Problem> all = new ArrayList<>();
+  private final Set<CellRef> cells = new HashSet<>();
+
+  /** Adds a problem unless its cell has one already. */
+  public void add(Problem problem) {
+    CellRef where = problem.where();
+    if (where.column() == 0 || cells.add(where)) {
+      all.add(problem);
+    }
+  }
+
+  /** Adds each problem of a list. */
+  public void addAll(List<Problem> problems) {
+    problems.forEach(this::add);
+  }
+
+  /** Returns the problems in the order of sheets as they were read, then by row and column. */
+  public List<Problem> sorted() {
+    List<Problem> sorted = new ArrayList<>();
+    List<String> sheets =
+        all.stream().map(problem -> sheetOf(problem)).distinct().toList();
+    for (String sheet : sheets) {
+      all.stream().filter(problem -> sheetOf(problem).equals(sheet)).sorted(ORDER)
+          .forEach(sorted::add);
+    }
+    return List.copyOf(sorted);
+  }
+
+  /** Returns whether any problem is an error. */
+  public boolean hasErrors() {
+    return all.stream().anyMatch(problem -> problem.severity() == Severity.ERROR);
+  }
+
+  private static String sheetOf(Problem problem) {
+    return problem.where().file() + "\n" + problem.where().sheet();
+  }
+}
