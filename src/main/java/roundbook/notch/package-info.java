@@ -1,0 +1,2 @@
+/** The trade's notch arithmetic and its limits, and nothing else. */
+package roundbook.notch;

@@ -1,0 +1,90 @@
+package roundbook.plan;
+
+import java.util.List;
+import java.util.Optional;
+import roundbook.job.Job;
+import roundbook.job.Log;
+import roundbook.problem.Problem;
+import roundbook.rounds.Choice;
+import roundbook.stack.PlacedLog;
+import roundbook.stack.Stack;
+
+/**
+ * Everything that the crew and the yard need to know of a job.
+ *
+ * @param job what was asked
+ * @param choice which log goes where
+ * @param stack heights and gaps of the chosen logs
+ * @param pieces every placed log with what is to be done with it, by round, then wall
+ * @param uses what becomes of each log of the tally, in tally order
+ * @param supply logs on hand against logs needed, by length class, the longest first
+ * @param quantities everything else to buy, and what is left over
+ * @param order what the yard should send
+ * @param problems every doubt of the plan, in order of rounds
+ */
+public record Plan(
+    Job job,
+    Choice choice,
+    Stack stack,
+    List<PiecePlan> pieces,
+    List<LogUse> uses,
+    List<ClassSupply> supply,
+    List<Quantity> quantities,
+    List<OrderLine> order,
+    List<Problem> problems) {
+  /** Copies the lists. */
+  public Plan {
+    pieces = List.copyOf(pieces);
+    uses = List.copyOf(uses);
+    supply = List.copyOf(supply);
+    quantities = List.copyOf(quantities);
+    order = List.copyOf(order);
+    problems = List.copyOf(problems);
+  }
+
+  /** Returns how many rounds stand. */
+  public int rounds() {
+    return choice.courses().size();
+  }
+
+  /** Returns the pieces of a round in the walls' clockwise order. */
+  public List<PiecePlan> round(int round) {
+    return pieces.stream().filter(piece -> piece.placed().round() == round).toList();
+  }
+
+  /** What becomes of a log. */
+  public enum Use {
+    /** It has a place in a wall. */
+    PLACED("placed"),
+    /** It could stand in for another. */
+    SPARE("spare"),
+    /** It serves no wall of this job. */
+    LEFT_OUT("left out");
+
+    private final String words;
+
+    Use(String words) {
+      this.words = words;
+    }
+
+    /** Returns the words used in sheets and tables. */
+    public String words() {
+      return words;
+    }
+  }
+
+  /**
+   * What becomes of one log of the tally.
+   *
+   * @param log the log
+   * @param use what becomes of it
+   * @param placed its place, when it has one
+   * @param note why it is left out, what it could replace, or empty
+   */
+  public record LogUse(Log log, Use use, Optional<PlacedLog> placed, String note) {}
+
+  /** Counts the logs of a use. */
+  public long count(Use use) {
+    return uses.stream().filter(each -> each.use() == use).count();
+  }
+}

@@ -1,0 +1,51 @@
+package roundbook.rounds;
+
+import java.util.List;
+import java.util.Optional;
+import roundbook.job.Log;
+import roundbook.problem.Problem;
+import roundbook.stack.Course;
+
+/**
+ * Which log goes into which round and wall, and why.
+ *
+ * @param courses the rounds from the lowest up; empty when not one can be built
+ * @param unused the logs without a place, in tally order
+ * @param score how good the choice is
+ * @param shortage what is missing when fewer rounds stand than were wanted
+ * @param why for each round, in order, why these logs
+ * @param problems pins that could not be kept, and the like
+ */
+public record Choice(
+    List<Course> courses,
+    List<Log> unused,
+    Score score,
+    Optional<Shortage> shortage,
+    List<String> why,
+    List<Problem> problems) {
+  /** Copies the lists. */
+  public Choice {
+    courses = List.copyOf(courses);
+    unused = List.copyOf(unused);
+    why = List.copyOf(why);
+    problems = List.copyOf(problems);
+  }
+
+  /**
+   * How good a choice is; areas in square inches, lower is better.
+   *
+   * @param total the one number that the search makes small
+   * @param evenness squared errors of the gap at both ends and the middle of every joint
+   * @param leastGap weighted squares of what gaps fall short of half the gap wanted
+   * @param spread weighted squares of what middle diameters of a round differ too much
+   * @param inversion weighted squares of what a round is larger than the one below
+   * @param waste length cut off beyond the allowance, weighted
+   */
+  public record Score(
+      double total,
+      double evenness,
+      double leastGap,
+      double spread,
+      double inversion,
+      double waste) {}
+}

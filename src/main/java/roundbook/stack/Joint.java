@@ -1,0 +1,128 @@
+package roundbook.stack;
+
+import java.util.stream.Stream;
+import roundbook.job.Building;
+import roundbook.job.BuildRules;
+import roundbook.job.Setting;
+import roundbook.units.Length;
+
+/**
+ * The joint between two neighbouring logs of a wall, with its gap along the wall.
+ *
+ * <p>The gap at a station is the spacing of the two centre lines less half the sum of the two
+ * diameters there. Diameters run straight between their stations, so the least and the largest gap
+ * lie at an inside face or at a kink of either profile.
+ *
+ * @param lower the log below
+ * @param upper the log above
+ * @param spacing height of the upper centre line above the lower one
+ * @param leftFace distance from the left trimmed end (seen from outside) to the left inside face
+ * @param rightFace distance from the left trimmed end to the right inside face
+ */
+public record Joint(
+    PlacedLog lower, PlacedLog upper, Length spacing, Length leftFace, Length rightFace) {
+  /** How a printed gap compares with the limits. */
+  public enum Flag {
+    /** Inside the limits. */
+    NONE(""),
+    /** Under the least gap: the logs nearly touch. */
+    SMALL("▼"),
+    /** Over the largest gap. */
+    LARGE("▲"),
+    /** Both, in different places. */
+    BOTH("▼▲");
+
+    private final String symbol;
+
+    Flag(String symbol) {
+      this.symbol = symbol;
+    }
+
+    /** Returns the symbol printed beside a gap; empty for none. */
+    public String symbol() {
+      return symbol;
+    }
+  }
+
+  /** Returns the joint of two logs of one wall. */
+  public static Joint of(
+      PlacedLog lower, PlacedLog upper, Length spacing, Building building, Length overhang) {
+    Length left = building.after(lower.wall()).thickness().plus(overhang);
+    Length right = building.before(lower.wall()).thickness().plus(overhang);
+    return new Joint(
+        lower, upper, spacing, left, lower.piece().trimmed().minus(right));
+  }
+
+  /** Returns the gap at a distance from the left trimmed end, seen from outside. */
+  public Length gapAt(Length fromLeft) {
+    Length sum = lower.fromLeft(fromLeft).plus(upper.fromLeft(fromLeft));
+    return spacing.minus(sum.dividedBy(2));
+  }
+
+  /** Returns the gap at the left inside face, seen from outside. */
+  public Length left() {
+    return gapAt(leftFace);
+  }
+
+  /** Returns the gap at the middle of the wall's logs. */
+  public Length middle() {
+    return gapAt(lower.piece().trimmed().dividedBy(2));
+  }
+
+  /** Returns the gap at the right inside face, seen from outside. */
+  public Length right() {
+    return gapAt(rightFace);
+  }
+
+  /** Returns the least gap between the inside faces. */
+  public Length least() {
+    return stations().map(this::gapAt).reduce(Length::least).orElseThrow();
+  }
+
+  /** Returns the largest gap between the inside faces. */
+  public Length most() {
+    return stations().map(this::gapAt).reduce(Length::most).orElseThrow();
+  }
+
+  /** Compares the least and the largest gap, as printed, with the job's limits. */
+  public Flag flag(BuildRules rules) {
+    boolean small = isSmall(least(), rules);
+    boolean large = isLarge(most(), rules);
+    if (small) {
+      return large ? Flag.BOTH : Flag.SMALL;
+    }
+    return large ? Flag.LARGE : Flag.NONE;
+  }
+
+  /** Returns the flag of one gap, as printed. */
+  public static Flag flag(Length gap, BuildRules rules) {
+    return isSmall(gap, rules) ? Flag.SMALL : isLarge(gap, rules) ? Flag.LARGE : Flag.NONE;
+  }
+
+  private static boolean isSmall(Length gap, BuildRules rules) {
+    return gap.roundedTo(rules.printStep())
+        .isLessThan(rules.length(Setting.GAP_LEAST));
+  }
+
+  private static boolean isLarge(Length gap, BuildRules rules) {
+    return gap.roundedTo(rules.printStep())
+        .isMoreThan(rules.length(Setting.GAP_MOST));
+  }
+
+  private Stream<Length> stations() {
+    Stream<Length> kinks =
+        Stream.of(lower, upper)
+            .flatMap(Joint::kinks)
+            .filter(kink -> kink.isMoreThan(leftFace) && kink.isLessThan(rightFace));
+    Length middle = lower.piece().trimmed().dividedBy(2);
+    return Stream.concat(Stream.of(leftFace, middle, rightFace), kinks);
+  }
+
+  private static Stream<Length> kinks(PlacedLog placed) {
+    return placed.piece().log().profile().stations().stream()
+        .map(station -> station.fromButt().minus(placed.piece().cutOffButt()))
+        .map(
+            fromButt ->
+                placed.buttAtStart() ? placed.piece().trimmed().minus(fromButt) : fromButt);
+  }
+}
