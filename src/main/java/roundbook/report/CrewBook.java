@@ -1,0 +1,59 @@
+package roundbook.report;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import roundbook.page.Book;
+import roundbook.page.Cell;
+import roundbook.page.PageSetup.Kind;
+import roundbook.page.Role;
+import roundbook.page.Sheet;
+import roundbook.page.SheetBuilder;
+
+/**
+ * Strings all sheets of the crew workbook together in reading order.
+ *
+ * <p>Start, notch chart, one sheet a round, one a wall, levels; then the lists; then the pages for
+ * the yard and the pages printed at full size; last what was in doubt and every setting.
+ */
+public final class CrewBook {
+  private static final List<SheetMaker> MAKERS =
+      List.of(
+          context -> bare(context, Tab.START.in(context.words()), Tab.START.id()),
+          context -> bare(context, Tab.NOTCH_CHART.in(context.words()), Tab.NOTCH_CHART.id()),
+          CrewBook::bareRounds,
+          CrewBook::bareWalls,
+          context -> bare(context, Tab.LEVELS.in(context.words()), Tab.LEVELS.id()));
+
+  private CrewBook() {}
+
+  /** Returns the crew workbook of a plan. */
+  public static Book of(CrewContext context) {
+    List<Sheet> sheets =
+        MAKERS.stream().flatMap(maker -> maker.sheets(context).stream()).toList();
+    Book.Properties properties =
+        Book.Properties.titled(context.jobName() + " - " + context.revision())
+            .with(Book.CREW_PROPERTY, context.issue().version());
+    return Book.of(properties, sheets);
+  }
+
+  private static List<Sheet> bareRounds(CrewContext context) {
+    return IntStream.rangeClosed(1, context.plan().rounds())
+        .mapToObj(round -> bare(context, Tab.ofRound(context.words(), round), Tab.roundId(round)))
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  private static List<Sheet> bareWalls(CrewContext context) {
+    return context.plan().job().building().walls().stream()
+        .flatMap(
+            wall -> bare(context, Tab.ofWall(context.words(), wall), Tab.wallId(wall)).stream())
+        .toList();
+  }
+
+  private static List<Sheet> bare(CrewContext context, String name, String id) {
+    return Stream.of(new SheetBuilder(name, context.page(Kind.SITE)).id(id))
+        .map(sheet -> sheet.put("A1", Cell.text(name).role(Role.TITLE)).build())
+        .toList();
+  }
+}

@@ -1,0 +1,89 @@
+package roundbook.report;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import roundbook.job.BuildRules;
+import roundbook.job.Setting;
+import roundbook.page.PageSetup;
+import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.Paper;
+import roundbook.plan.Plan;
+import roundbook.problem.Problem;
+
+/**
+ * What every sheet of a crew workbook is made from.
+ *
+ * @param plan the plan
+ * @param found problems found while the input was read, in file order; the plan has its own
+ * @param issue which revision this is and where it comes from
+ * @param words the words of the workbook's language
+ */
+public record CrewContext(Plan plan, List<Problem> found, Issue issue, Words words) {
+  /** Copies the list. */
+  public CrewContext {
+    found = List.copyOf(found);
+  }
+
+  /**
+   * Which revision of the workbook this is and where it comes from.
+   *
+   * @param revision counted from 1
+   * @param input the name of the file that was read, without its folder
+   * @param version the program's version
+   * @param pictures whether drawings are made
+   */
+  public record Issue(int revision, String input, String version, boolean pictures) {}
+
+  /** Returns the context of a plan in the language that its job asks for. */
+  public static CrewContext of(Plan plan, List<Problem> found, Issue issue) {
+    String language = plan.job().rules().text(Setting.LANGUAGE);
+    return new CrewContext(plan, found, issue, Words.of(language));
+  }
+
+  /** Returns the rules of the job. */
+  public BuildRules rules() {
+    return plan.job().rules();
+  }
+
+  /** Returns every problem: those of the input in file order, then those of the plan. */
+  public List<Problem> problems() {
+    return Stream.concat(found.stream(), plan.problems().stream()).distinct().toList();
+  }
+
+  /** Returns the job's name, or the input's name without its ending when it has none. */
+  public String jobName() {
+    String name = rules().text(Setting.JOB_NAME).strip();
+    return name.isEmpty() ? issue.input().replaceFirst("\\.[A-Za-z0-9]{1,5}$", "") : name;
+  }
+
+  /** Returns a text of the workbook's language with values filled in. */
+  public String text(String key, Object... values) {
+    return words.text(key, values);
+  }
+
+  /** Returns the revision as it stands on every page, such as {@code REV 2}. */
+  public String revision() {
+    return words.text("page.revision", issue.revision());
+  }
+
+  /** Returns the job's paper. */
+  public Paper paper() {
+    String paper = rules().text(Setting.PAPER).toLowerCase(Locale.ROOT);
+    return paper.equals("a4") ? Paper.A4 : Paper.LETTER;
+  }
+
+  /** Returns an upright page one page wide, with job and revision over it and pages under it. */
+  public PageSetup page(Kind kind) {
+    return PageSetup.of(kind, paper())
+        .header(shortened(jobName()), "", revision())
+        .footer(
+            shortened(words.text("page.from", issue.input())),
+            rules().text(Setting.JOB_DATE),
+            words.text("page.count", "{page}", "{pages}"));
+  }
+
+  private static String shortened(String text) {
+    return text.length() <= 60 ? text : text.substring(0, 59) + "…";
+  }
+}

@@ -1,0 +1,70 @@
+package roundbook.report;
+
+import java.util.Locale;
+import roundbook.job.Wall;
+import roundbook.page.Book;
+import roundbook.page.Sheet;
+
+/** The sheets that a crew workbook has once each, in no particular order. */
+enum Tab {
+  /** The first page. */
+  START,
+  /** The notch numbers of every round. */
+  NOTCH_CHART,
+  /** Corner readings. */
+  LEVELS,
+  /** What to hew or saw, log by log. */
+  HEWING,
+  /** Running distances of every log. */
+  CUT_LIST,
+  /** Every log of the tally. */
+  LOG_LIST,
+  /** Doors and windows. */
+  OPENINGS,
+  /** Logs on hand, quantities, waste. */
+  MATERIALS,
+  /** The page for the yard. */
+  ORDER,
+  /** Weights and cautions. */
+  LIFTING,
+  /** Tags for the logs. */
+  TAGS,
+  /** The slope at full size. */
+  TEMPLATE,
+  /** Heights at full size. */
+  STORY_POLE,
+  /** Everything in doubt. */
+  PROBLEMS,
+  /** Every setting and what was asked. */
+  SETTINGS;
+
+  /** Returns the id that is the same in every language, such as {@code cut_list}. */
+  String id() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  /** Returns the name on the tab. */
+  String in(Words words) {
+    return words.text("tab." + id());
+  }
+
+  /** Returns the name on a round's tab, such as {@code Round 01}. */
+  static String ofRound(Words words, int round) {
+    return words.text("tab.round", String.format(Locale.ROOT, "%02d", round));
+  }
+
+  /** Returns the id of a round's sheet, such as {@code round_01}. */
+  static String roundId(int round) {
+    return String.format(Locale.ROOT, "round_%02d", round);
+  }
+
+  /** Returns the name on a wall's tab, such as {@code Wall N}. */
+  static String ofWall(Words words, Wall wall) {
+    return Sheet.safeName(words.text("tab.wall", wall.name()));
+  }
+
+  /** Returns the id of a wall's sheet, such as {@code wall_N}. */
+  static String wallId(Wall wall) {
+    return Book.nameOf("wall", wall.name());
+  }
+}

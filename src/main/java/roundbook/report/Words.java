@@ -1,0 +1,65 @@
+package roundbook.report;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.ResourceBundle;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The words of the crew workbook in one language, by key.
+ *
+ * <p>All words stand in the bundle {@code words.properties} beside this class and in one file a
+ * further language. {@code {0}}, {@code {1}} in a text stand for the values given; nothing else in
+ * it is special, so that apostrophes of feet can be written as they are.
+ */
+public final class Words {
+  private static final Pattern HOLE = Pattern.compile("\\{(\\d)}");
+
+  private final String language;
+  private final ResourceBundle bundle;
+
+  private Words(String language, ResourceBundle bundle) {
+    this.language = language;
+    this.bundle = bundle;
+  }
+
+  /** Returns the words of a language such as {@code en}; English where there are none of it. */
+  public static Words of(String language) {
+    Locale locale = Locale.forLanguageTag(language.isBlank() ? "en" : language);
+    ResourceBundle.Control control =
+        ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
+    return new Words(
+        locale.getLanguage(), ResourceBundle.getBundle("roundbook.report.words", locale, control));
+  }
+
+  /** Returns the language that was asked for, such as {@code en}. */
+  public String language() {
+    return language;
+  }
+
+  /**
+   * Returns the text of a key with values filled in.
+   *
+   * @throws java.util.MissingResourceException if there is none: a fault of the program
+   */
+  public String text(String key, Object... values) {
+    Matcher hole = HOLE.matcher(bundle.getString(key));
+    return hole.replaceAll(
+        match ->
+            Matcher.quoteReplacement(
+                String.valueOf(values[Integer.parseInt(match.group(1))])));
+  }
+
+  /** Returns whether there is a text of a key. */
+  public boolean has(String key) {
+    return bundle.containsKey(key);
+  }
+
+  /** Returns the texts {@code key.1}, {@code key.2} and so on, as many as there are. */
+  public List<String> lines(String key) {
+    return java.util.stream.IntStream.iterate(1, n -> has(key + "." + n), n -> n + 1)
+        .mapToObj(n -> text(key + "." + n))
+        .toList();
+  }
+}
