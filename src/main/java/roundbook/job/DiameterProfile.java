@@ -20,10 +20,9 @@ public record DiameterProfile(List<Station> stations) {
 
   /** Sorts the stations and checks that there are two at the least, no two in one place. */
   public DiameterProfile {
-    stations =
-        stations.stream().sorted(Comparator.comparing(Station::fromButt)).toList();
-    if (stations.size() < 2 || stations.stream().map(Station::fromButt).distinct().count()
-        < stations.size()) {
+    stations = stations.stream().sorted(Comparator.comparing(Station::fromButt)).toList();
+    if (stations.size() < 2
+        || stations.stream().map(Station::fromButt).distinct().count() < stations.size()) {
       throw new IllegalArgumentException("a profile needs two stations or more, each apart");
     }
   }
@@ -44,8 +43,7 @@ public record DiameterProfile(List<Station> stations) {
    */
   public Length at(Length fromButt) {
     int upper = 1;
-    while (upper < stations.size() - 1
-        && fromButt.isMoreThan(stations.get(upper).fromButt())) {
+    while (upper < stations.size() - 1 && fromButt.isMoreThan(stations.get(upper).fromButt())) {
       upper++;
     }
     Station low = stations.get(upper - 1);

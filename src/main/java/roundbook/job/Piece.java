@@ -20,7 +20,9 @@ public record Piece(Log log, Length cutOffButt, Length trimmed) {
     return at(Length.ZERO);
   }
 
-  /** Returns the diameter at the middle of the trimmed piece, from which a round's size is taken. */
+  /**
+   * Returns the diameter at the middle of the trimmed piece, from which a round's size is taken.
+   */
   public Length mid() {
     return at(trimmed.dividedBy(2));
   }

@@ -25,8 +25,7 @@ public record NeckFit(Notch notch, Corner corner, Length diameter) {
    * @param overhang o, past the crossing wall
    * @param shoulderLeast m, wood wanted above the upper mark on the inside face
    */
-  public record Corner(
-      Length thickness, Length crossing, Length overhang, Length shoulderLeast) {}
+  public record Corner(Length thickness, Length crossing, Length overhang, Length shoulderLeast) {}
 
   /** What is wrong with an end, in the words of the crew. */
   public enum Fault {

@@ -7,10 +7,10 @@ import roundbook.units.Slope;
 /**
  * The notch numbers that every log of a round shares.
  *
- * <p>With D the size of the round and g the gap wanted at the crown, the lower mark is {@code L = (D
- * − g) / 4} below the centre line and the upper mark {@code U = L + g} above it, so that {@code U +
- * L = (D + g) / 2} (common practice). The neck's top falls by the slope from the inside face to the
- * outside face; its underside falls by the same slope from the shoulder to the trimmed end.
+ * <p>With D the size of the round and g the gap wanted at the crown, the lower mark is {@code L =
+ * (D − g) / 4} below the centre line and the upper mark {@code U = L + g} above it, so that {@code
+ * U + L = (D + g) / 2} (common practice). The neck's top falls by the slope from the inside face to
+ * the outside face; its underside falls by the same slope from the shoulder to the trimmed end.
  *
  * <p>Marks are rounded once, so that courses stay true: {@code L' = r(L)} and {@code U' = r((D + g)
  * / 2) − L'}, where r rounds to the print step, ties up. The drop of the slope is rounded once too,

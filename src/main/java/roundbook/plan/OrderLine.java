@@ -9,8 +9,8 @@ import roundbook.units.Length;
  * @param least least length, squaring at both ends included
  * @param midFrom least middle diameter
  * @param midTo largest middle diameter
- * @param purpose what they are for: rounds that are missing, or spares
- * @param needed whether the job is not whole without them
+ * @param walls the walls they are for, such as {@code N S}
+ * @param needed whether rounds are missing without them; otherwise they are spares
  */
 public record OrderLine(
-    int count, Length least, Length midFrom, Length midTo, String purpose, boolean needed) {}
+    int count, Length least, Length midFrom, Length midTo, String walls, boolean needed) {}

@@ -16,7 +16,7 @@ import roundbook.units.Length;
  * @param weight what it weighs and where it balances
  * @param buttFit whether the butt end holds its marks
  * @param tipFit whether the tip end holds its marks
- * @param notes what is special about it, in words
+ * @param notes what is special about it
  */
 public record PiecePlan(
     PlacedLog placed,
@@ -27,10 +27,36 @@ public record PiecePlan(
     Weight weight,
     NeckFit buttFit,
     NeckFit tipFit,
-    List<String> notes) {
+    List<Note> notes) {
   /** Copies the list. */
   public PiecePlan {
     notes = List.copyOf(notes);
+  }
+
+  /** What is special about a piece. */
+  public enum Note {
+    /** Its bed is sawn flat at the lower mark, all along; it has no lower notch. */
+    BED_FLAT,
+    /** Without a lower notch nothing holds it against sliding in along its axis: anchor or peg. */
+    ANCHOR_SLIDING,
+    /** It stands on a half-log starter with full notches. */
+    ON_STARTER,
+    /** The foundation under it is higher by the foundation step. */
+    ON_STEP,
+    /** On a level foundation its crown wants filling underneath. */
+    FILL_UNDER,
+    /** Without an upper cut nothing holds it against its wall being pushed out: anchor or peg. */
+    ANCHOR_PUSHED,
+    /** Its middle diameter is estimated: measure before cutting. */
+    MID_ESTIMATED,
+    /** An end diameter is estimated. */
+    END_ESTIMATED,
+    /** Its butt end does not hold all marks. */
+    BUTT_THIN,
+    /** Its tip end does not hold all marks. */
+    TIP_THIN,
+    /** Only the tail past the corner has wane; it carries nothing. */
+    TAIL_WANEY
   }
 
   /**

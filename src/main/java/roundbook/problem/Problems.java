@@ -31,10 +31,11 @@ public final class Problems {
   /** Returns the problems in the order of sheets as they were read, then by row and column. */
   public List<Problem> sorted() {
     List<Problem> sorted = new ArrayList<>();
-    List<String> sheets =
-        all.stream().map(problem -> sheetOf(problem)).distinct().toList();
+    List<String> sheets = all.stream().map(problem -> sheetOf(problem)).distinct().toList();
     for (String sheet : sheets) {
-      all.stream().filter(problem -> sheetOf(problem).equals(sheet)).sorted(ORDER)
+      all.stream()
+          .filter(problem -> sheetOf(problem).equals(sheet))
+          .sorted(ORDER)
           .forEach(sorted::add);
     }
     return List.copyOf(sorted);

@@ -14,8 +14,8 @@ import roundbook.units.Length;
 /**
  * What each log could serve as: which walls it is long, thick and straight enough for.
  *
- * <p>A log serves a wall when its length holds the trimmed length and the squaring allowance at each
- * end, and when every diameter of the trimmed piece shows two faces at the wall's thickness.
+ * <p>A log serves a wall when its length holds the trimmed length and the squaring allowance at
+ * each end, and when every diameter of the trimmed piece shows two faces at the wall's thickness.
  *
  * @param job the job
  */
@@ -68,8 +68,7 @@ public record Fit(Job job) {
     if (tooCrooked(log)) {
       return Optional.of(Reason.CROOKED);
     }
-    boolean shortOfAll =
-        walls.stream().allMatch(wall -> log.length().isLessThan(least(wall)));
+    boolean shortOfAll = walls.stream().allMatch(wall -> log.length().isLessThan(least(wall)));
     return Optional.of(shortOfAll ? Reason.SHORT : Reason.THIN);
   }
 

@@ -28,8 +28,7 @@ public record Course(
   public static Course of(int round, List<PlacedLog> logs, BuildRules rules) {
     List<Length> mids = logs.stream().map(log -> log.piece().mid()).toList();
     RoundSize size = RoundSize.of(mids, rules.sizeStep());
-    return new Course(
-        round, logs, size, Notch.of(size.taken(), rules), rules.clockwise(round));
+    return new Course(round, logs, size, Notch.of(size.taken(), rules), rules.clockwise(round));
   }
 
   /** Returns the log on a wall; empty when the round has none there. */

@@ -1,8 +1,8 @@
 package roundbook.stack;
 
 import java.util.stream.Stream;
-import roundbook.job.Building;
 import roundbook.job.BuildRules;
+import roundbook.job.Building;
 import roundbook.job.Setting;
 import roundbook.units.Length;
 
@@ -49,8 +49,7 @@ public record Joint(
       PlacedLog lower, PlacedLog upper, Length spacing, Building building, Length overhang) {
     Length left = building.after(lower.wall()).thickness().plus(overhang);
     Length right = building.before(lower.wall()).thickness().plus(overhang);
-    return new Joint(
-        lower, upper, spacing, left, lower.piece().trimmed().minus(right));
+    return new Joint(lower, upper, spacing, left, lower.piece().trimmed().minus(right));
   }
 
   /** Returns the gap at a distance from the left trimmed end, seen from outside. */
@@ -100,13 +99,11 @@ public record Joint(
   }
 
   private static boolean isSmall(Length gap, BuildRules rules) {
-    return gap.roundedTo(rules.printStep())
-        .isLessThan(rules.length(Setting.GAP_LEAST));
+    return gap.roundedTo(rules.printStep()).isLessThan(rules.length(Setting.GAP_LEAST));
   }
 
   private static boolean isLarge(Length gap, BuildRules rules) {
-    return gap.roundedTo(rules.printStep())
-        .isMoreThan(rules.length(Setting.GAP_MOST));
+    return gap.roundedTo(rules.printStep()).isMoreThan(rules.length(Setting.GAP_MOST));
   }
 
   private Stream<Length> stations() {
@@ -122,7 +119,6 @@ public record Joint(
     return placed.piece().log().profile().stations().stream()
         .map(station -> station.fromButt().minus(placed.piece().cutOffButt()))
         .map(
-            fromButt ->
-                placed.buttAtStart() ? placed.piece().trimmed().minus(fromButt) : fromButt);
+            fromButt -> placed.buttAtStart() ? placed.piece().trimmed().minus(fromButt) : fromButt);
   }
 }

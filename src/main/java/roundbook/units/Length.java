@@ -7,9 +7,10 @@ import java.math.RoundingMode;
 /**
  * A length held exactly as a whole number of nanometres.
  *
- * <p>One sixty-fourth of an inch (396 875 nm), one hundredth of a foot (3 048 000 nm) and a tenth of
- * a millimetre (100 000 nm) are all whole, so a sum of tape readings has no rounding error and a tie
- * to the half inch falls the same way every time. Lengths may be negative (a height below a datum).
+ * <p>One sixty-fourth of an inch (396 875 nm), one hundredth of a foot (3 048 000 nm) and a tenth
+ * of a millimetre (100 000 nm) are all whole, so a sum of tape readings has no rounding error and a
+ * tie to the half inch falls the same way every time. Lengths may be negative (a height below a
+ * datum).
  */
 public final class Length implements Comparable<Length> {
   /** No length at all. */
@@ -34,7 +35,8 @@ public final class Length implements Comparable<Length> {
   }
 
   /**
-   * Returns the length of a fraction of inches, such as {@code ofInchFraction(49, 16)} for 3 1/16 in.
+   * Returns the length of a fraction of inches, such as {@code ofInchFraction(49, 16)} for 3 1/16
+   * in.
    *
    * @throws ArithmeticException if the fraction is no whole number of nanometres
    */
@@ -119,8 +121,7 @@ public final class Length implements Comparable<Length> {
 
   /** Returns this times a ratio, to the nearest nanometre, ties up. */
   public Length timesRatio(long numerator, long denominator) {
-    BigInteger twice =
-        BigInteger.valueOf(nanometres).multiply(BigInteger.valueOf(2 * numerator));
+    BigInteger twice = BigInteger.valueOf(nanometres).multiply(BigInteger.valueOf(2 * numerator));
     BigInteger half = twice.add(BigInteger.valueOf(denominator));
     return ofNanometres(floorDivide(half, BigInteger.valueOf(2 * denominator)));
   }

@@ -39,7 +39,8 @@ public record Slope(BigDecimal run) {
   /** Returns how far the slope drops over a length, to the nearest nanometre. */
   public Length dropOver(Length along) {
     int scale = Math.max(0, run.scale());
-    return along.timesRatio(BigDecimal.ONE.movePointRight(scale).longValueExact(),
+    return along.timesRatio(
+        BigDecimal.ONE.movePointRight(scale).longValueExact(),
         run.movePointRight(scale).longValueExact());
   }
 

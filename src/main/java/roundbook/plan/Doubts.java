@@ -1,0 +1,175 @@
+package roundbook.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import roundbook.job.BuildRules;
+import roundbook.job.Job;
+import roundbook.job.Log;
+import roundbook.job.Setting;
+import roundbook.problem.CellRef;
+import roundbook.problem.Problem;
+import roundbook.problem.ProblemCode;
+import roundbook.rounds.Choice;
+import roundbook.rounds.Fit;
+import roundbook.rounds.Shortage;
+import roundbook.stack.Course;
+import roundbook.stack.Joint;
+import roundbook.stack.Stack;
+import roundbook.units.Length;
+import roundbook.units.LengthFormat;
+
+/** Says aloud every doubt of a plan: gaps, spreads, steps, thin ends, missing logs. */
+final class Doubts {
+  private final Job job;
+  private final Choice choice;
+  private final Stack stack;
+  private final List<PiecePlan> pieces;
+  private final LengthFormat formats;
+  private final List<Problem> problems = new ArrayList<>();
+
+  Doubts(Job job, Choice choice, Stack stack, List<PiecePlan> pieces) {
+    this.job = job;
+    this.choice = choice;
+    this.stack = stack;
+    this.pieces = pieces;
+    this.formats = LengthFormat.forJob(job.rules().unit(), job.rules().printStep());
+  }
+
+  List<Problem> all() {
+    problems.addAll(choice.problems());
+    choice.shortage().ifPresent(this::shortage);
+    leftOut();
+    stack.courses().forEach(this::course);
+    stack.joints().forEach(this::joint);
+    pieces.forEach(this::ends);
+    return List.copyOf(problems);
+  }
+
+  private void shortage(Shortage shortage) {
+    List<String> missing = new ArrayList<>();
+    for (Shortage.Missing each : shortage.missing()) {
+      missing.add(
+          each.count()
+              + (each.count() == 1 ? " log of " : " logs of ")
+              + formats.feetInches(each.least())
+              + " or longer for "
+              + each.walls());
+    }
+    String message =
+        "%d rounds wanted, the logs allow %d; missing: %s"
+            .formatted(shortage.wanted(), shortage.built(), String.join(", ", missing));
+    problems.add(Problem.of(ProblemCode.TOO_FEW_LOGS, CellRef.ofFile(""), "", message));
+  }
+
+  private void leftOut() {
+    Fit fit = new Fit(job);
+    for (Log log : choice.unused()) {
+      fit.refused(log)
+          .filter(reason -> reason != Fit.Reason.SKIPPED)
+          .ifPresent(
+              reason -> {
+                boolean isShort = reason == Fit.Reason.SHORT;
+                ProblemCode code = isShort ? ProblemCode.TOO_SHORT : ProblemCode.TOO_THIN;
+                String found = formats.feetInches(log.length());
+                String message = "log " + log.tag() + " is left out: " + reason.words();
+                problems.add(Problem.of(code, log.origin(), found, message).about(log.tag()));
+              });
+    }
+  }
+
+  private void course(Course course) {
+    BuildRules rules = job.rules();
+    String round = "round " + course.round();
+    Length spread = printed(course.spread());
+    if (spread.isMoreThan(rules.length(Setting.SPREAD_MOST))) {
+      say(
+          ProblemCode.SPREAD_LARGE,
+          formats.mark(spread),
+          round + ": middle diameters differ by " + withUnit(spread));
+    }
+    job.building().walls().stream()
+        .map(wall -> course.notch().thinnest(wall.thickness()))
+        .reduce(Length::least)
+        .filter(neck -> neck.isLessThan(rules.length(Setting.NECK_LEAST)))
+        .ifPresent(
+            neck ->
+                say(
+                    ProblemCode.NECK_THIN,
+                    formats.mark(neck),
+                    round + ": the neck is " + withUnit(neck) + " where it is thinnest"));
+    step(course, round);
+  }
+
+  private void step(Course course, String round) {
+    if (course.round() == 1) {
+      return;
+    }
+    Length below = stack.courses().get(course.round() - 2).notch().size();
+    Length step = printed(course.notch().size().minus(below).absolute());
+    if (step.isMoreThan(job.rules().length(Setting.STEP_MOST))) {
+      say(
+          ProblemCode.STEP_LARGE,
+          formats.mark(step),
+          round + " differs from the round below by " + withUnit(step));
+    }
+  }
+
+  private void joint(Joint joint) {
+    Length least = printed(joint.least());
+    Length most = printed(joint.most());
+    if (least.isLessThan(job.rules().length(Setting.GAP_LEAST))) {
+      say(joint, ProblemCode.GAP_SMALL, least, "least gap ");
+    } else if (most.isMoreThan(job.rules().length(Setting.GAP_MOST))) {
+      say(joint, ProblemCode.GAP_LARGE, most, "largest gap ");
+    }
+  }
+
+  private void say(Joint joint, ProblemCode code, Length gap, String which) {
+    String message =
+        "wall %s, round %d on round %d: %s%s (log %s on log %s)"
+            .formatted(
+                joint.lower().wall().name(),
+                joint.upper().round(),
+                joint.lower().round(),
+                which,
+                withUnit(gap),
+                joint.upper().piece().log().tag(),
+                joint.lower().piece().log().tag());
+    CellRef where = joint.upper().piece().log().origin();
+    problems.add(
+        Problem.of(code, where, formats.mark(gap), message)
+            .about(joint.upper().piece().log().tag()));
+  }
+
+  private void ends(PiecePlan piece) {
+    Log log = piece.placed().piece().log();
+    boolean butt = piece.buttFit().weak();
+    if (!butt && !piece.tipFit().weak()) {
+      return;
+    }
+    String message =
+        "round %d wall %s, log %s: %s end %s"
+            .formatted(
+                piece.placed().round(),
+                piece.placed().wall().name(),
+                log.tag(),
+                butt ? "butt" : "tip",
+                (butt ? piece.buttFit() : piece.tipFit()).verdict());
+    Length diameter = butt ? piece.buttFit().diameter() : piece.tipFit().diameter();
+    problems.add(
+        Problem.of(ProblemCode.TIP_THIN, log.origin(), formats.mark(diameter), message)
+            .about(log.tag()));
+  }
+
+  private void say(ProblemCode code, String found, String message) {
+    problems.add(Problem.of(code, CellRef.ofFile(""), found, message));
+  }
+
+  private Length printed(Length length) {
+    return length.roundedTo(job.rules().printStep());
+  }
+
+  private String withUnit(Length length) {
+    return formats.mark(length) + " " + job.rules().unit().symbol();
+  }
+}

@@ -1,0 +1,105 @@
+package roundbook.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import roundbook.job.Job;
+import roundbook.job.Log;
+import roundbook.job.Setting;
+import roundbook.job.Wall;
+import roundbook.notch.NeckFit;
+import roundbook.plan.PiecePlan.Note;
+import roundbook.stack.Course;
+import roundbook.stack.PlacedLog;
+import roundbook.stack.Stack;
+import roundbook.units.Length;
+
+/** Works out distances, fits, weight and notes of each placed log. */
+final class PiecePlanner {
+  private final Job job;
+  private final Stack stack;
+  private final Weigher weigher;
+
+  PiecePlanner(Job job, Stack stack) {
+    this.job = job;
+    this.stack = stack;
+    this.weigher = new Weigher(job.rules());
+  }
+
+  List<PiecePlan> pieces() {
+    List<PiecePlan> pieces = new ArrayList<>();
+    for (Course course : stack.courses()) {
+      for (PlacedLog placed : course.logs()) {
+        pieces.add(piece(course, placed));
+      }
+    }
+    return pieces;
+  }
+
+  private PiecePlan piece(Course course, PlacedLog placed) {
+    Length overhang = job.rules().overhang();
+    Length near = placed.nearShoulder(job.building(), overhang);
+    Length far = placed.farShoulder(job.building(), overhang);
+    Length atButt = placed.piece().butt().least(placed.piece().at(near));
+    Length atTip = placed.piece().tip().least(placed.piece().at(far));
+    NeckFit butt = fit(course, placed, placed.crossingAtButt(job.building()), atButt);
+    NeckFit tip = fit(course, placed, placed.crossingAtTip(job.building()), atTip);
+    return new PiecePlan(
+        placed,
+        placed.buttCorner(job.building()),
+        near,
+        far,
+        stack.centre(placed),
+        weigher.weigh(placed),
+        butt,
+        tip,
+        notes(placed, butt, tip));
+  }
+
+  private NeckFit fit(Course course, PlacedLog placed, Wall crossing, Length diameter) {
+    NeckFit.Corner corner =
+        new NeckFit.Corner(
+            placed.wall().thickness(),
+            crossing.thickness(),
+            job.rules().overhang(),
+            job.rules().length(Setting.SHOULDER_LEAST));
+    return new NeckFit(course.notch(), corner, diameter);
+  }
+
+  private List<Note> notes(PlacedLog placed, NeckFit butt, NeckFit tip) {
+    List<Note> notes = new ArrayList<>();
+    if (placed.round() == 1) {
+      firstRound(placed, notes);
+    }
+    if (placed.round() == stack.courses().size() && !placed.wall().laidFirst()) {
+      notes.add(Note.ANCHOR_PUSHED);
+    }
+    estimates(placed.piece().log().sources(), notes);
+    addIf(notes, butt.weak(), Note.BUTT_THIN);
+    addIf(notes, tip.weak(), Note.TIP_THIN);
+    addIf(notes, !tip.weak() && !tip.faults().isEmpty(), Note.TAIL_WANEY);
+    return notes;
+  }
+
+  private void firstRound(PlacedLog placed, List<Note> notes) {
+    String bed = job.rules().text(Setting.FIRST_BED);
+    if (bed.equals("starter")) {
+      notes.add(Note.ON_STARTER);
+    } else if (placed.wall().laidFirst()) {
+      notes.addAll(List.of(Note.BED_FLAT, Note.ANCHOR_SLIDING));
+    } else {
+      notes.add(bed.equals("level") ? Note.FILL_UNDER : Note.ON_STEP);
+    }
+  }
+
+  private static void estimates(Log.Sources sources, List<Note> notes) {
+    addIf(notes, sources.mid() == Log.Source.ESTIMATED, Note.MID_ESTIMATED);
+    boolean end = sources.butt() == Log.Source.ESTIMATED || sources.tip() == Log.Source.ESTIMATED;
+    addIf(notes, end, Note.END_ESTIMATED);
+  }
+
+  private static void addIf(List<Note> notes, boolean holds, Note note) {
+    if (holds) {
+      notes.add(note);
+    }
+  }
+}

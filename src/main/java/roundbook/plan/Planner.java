@@ -1,0 +1,88 @@
+package roundbook.plan;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import roundbook.job.Job;
+import roundbook.job.Log;
+import roundbook.plan.Plan.LogUse;
+import roundbook.plan.Plan.Use;
+import roundbook.rounds.Choice;
+import roundbook.rounds.Chooser;
+import roundbook.rounds.Effort;
+import roundbook.rounds.Fit;
+import roundbook.rounds.Verifier;
+import roundbook.stack.Course;
+import roundbook.stack.PlacedLog;
+import roundbook.stack.Stack;
+
+/** Makes the whole plan of a job from the choice of its logs. */
+public final class Planner {
+  private final Chooser chooser;
+
+  /** Plans with a way to choose logs. */
+  public Planner(Chooser chooser) {
+    this.chooser = chooser;
+  }
+
+  /**
+   * Plans a job and checks the plan from first principles.
+   *
+   * @param job the job
+   * @param effort how hard to look for a good choice of logs
+   * @return the plan; it has no rounds when not one could be built
+   * @throws IllegalStateException if the check finds a fault: a fault of the program
+   */
+  public Plan plan(Job job, Effort effort) {
+    return of(job, chooser.choose(job, effort));
+  }
+
+  /**
+   * Makes the plan of a choice that was already made.
+   *
+   * @throws IllegalStateException if the check finds a fault: a fault of the program
+   */
+  public static Plan of(Job job, Choice choice) {
+    Stack stack = Stack.of(job.rules(), job.building(), choice.courses());
+    List<String> faults = Verifier.faults(job, choice, stack);
+    if (!faults.isEmpty()) {
+      throw new IllegalStateException("the plan does not hold: " + String.join("; ", faults));
+    }
+    List<PiecePlan> pieces = new PiecePlanner(job, stack).pieces();
+    Supplies supplies = new Supplies(job, choice);
+    List<ClassSupply> classes = supplies.classes();
+    return new Plan(
+        job,
+        choice,
+        stack,
+        pieces,
+        uses(job, choice),
+        classes,
+        Quantities.of(job, stack, pieces),
+        supplies.order(classes),
+        new Doubts(job, choice, stack, pieces).all());
+  }
+
+  private static List<LogUse> uses(Job job, Choice choice) {
+    Map<String, PlacedLog> placed = new HashMap<>();
+    for (Course course : choice.courses()) {
+      course.logs().forEach(each -> placed.put(each.piece().log().tag(), each));
+    }
+    Fit fit = new Fit(job);
+    List<LogUse> uses = new ArrayList<>();
+    for (Log log : job.logs()) {
+      PlacedLog place = placed.get(log.tag());
+      uses.add(
+          place != null ? new LogUse(log, Use.PLACED, Optional.of(place), "") : unused(log, fit));
+    }
+    return uses;
+  }
+
+  private static LogUse unused(Log log, Fit fit) {
+    return fit.refused(log)
+        .map(reason -> new LogUse(log, Use.LEFT_OUT, Optional.empty(), reason.words()))
+        .orElseGet(() -> new LogUse(log, Use.SPARE, Optional.empty(), ""));
+  }
+}

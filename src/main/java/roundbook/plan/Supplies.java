@@ -1,0 +1,136 @@
+package roundbook.plan;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+import roundbook.job.Job;
+import roundbook.job.Log;
+import roundbook.job.Setting;
+import roundbook.job.Wall;
+import roundbook.rounds.Choice;
+import roundbook.rounds.Fit;
+import roundbook.rounds.Shortage;
+import roundbook.stack.PlacedLog;
+import roundbook.units.Length;
+
+/** Compares logs on hand with logs needed, and writes the order to the yard. */
+final class Supplies {
+  private final Job job;
+  private final Choice choice;
+  private final Fit fit;
+
+  Supplies(Job job, Choice choice) {
+    this.job = job;
+    this.choice = choice;
+    this.fit = new Fit(job);
+  }
+
+  /** Returns the classes, the longest first, with the logs too short for any wall last. */
+  List<ClassSupply> classes() {
+    List<ClassSupply> classes = new ArrayList<>();
+    Length above = null;
+    for (Length least : lengths()) {
+      classes.add(supply(least, above));
+      above = least;
+    }
+    classes.add(tooShort(above));
+    return classes;
+  }
+
+  private List<Length> lengths() {
+    return job.building().walls().stream()
+        .map(fit::least)
+        .distinct()
+        .sorted(Comparator.reverseOrder())
+        .toList();
+  }
+
+  private ClassSupply supply(Length least, Length above) {
+    List<Wall> walls =
+        job.building().walls().stream().filter(wall -> fit.least(wall).equals(least)).toList();
+    int needed = walls.size() * wantedRounds();
+    List<Log> onHand =
+        job.logs().stream()
+            .filter(log -> within(log, least, above) && fit.refused(log).isEmpty())
+            .toList();
+    int spare = (int) onHand.stream().filter(choice.unused()::contains).count();
+    return new ClassSupply(
+        least, names(walls), needed, placedOn(walls), onHand.size(), spare, sparesWanted(needed));
+  }
+
+  private ClassSupply tooShort(Length shortest) {
+    int count = (int) job.logs().stream().filter(log -> log.length().isLessThan(shortest)).count();
+    return new ClassSupply(Length.ZERO, "", 0, 0, count, count, 0);
+  }
+
+  private int placedOn(List<Wall> walls) {
+    return (int)
+        choice.courses().stream()
+            .flatMap(course -> course.logs().stream())
+            .map(PlacedLog::wall)
+            .filter(walls::contains)
+            .count();
+  }
+
+  private int wantedRounds() {
+    return choice.shortage().map(Shortage::wanted).orElse(choice.courses().size());
+  }
+
+  private int sparesWanted(int needed) {
+    BigDecimal share = job.rules().number(Setting.SPARES_PERCENT).movePointLeft(2);
+    int count =
+        share.multiply(BigDecimal.valueOf(needed)).setScale(0, RoundingMode.CEILING).intValue();
+    return Math.max(1, count);
+  }
+
+  /** Returns the order: what the rounds lack first, then the spares that are missing. */
+  List<OrderLine> order(List<ClassSupply> classes) {
+    List<OrderLine> lines = new ArrayList<>();
+    choice
+        .shortage()
+        .ifPresent(shortage -> shortage.missing().forEach(each -> lines.add(of(each))));
+    for (ClassSupply supply : classes) {
+      if (supply.sparesShort() && !choice.courses().isEmpty()) {
+        lines.add(spares(supply));
+      }
+    }
+    return lines;
+  }
+
+  private static OrderLine of(Shortage.Missing missing) {
+    return new OrderLine(
+        missing.count(),
+        missing.least(),
+        missing.midFrom(),
+        missing.midTo(),
+        missing.walls(),
+        true);
+  }
+
+  private OrderLine spares(ClassSupply supply) {
+    List<Length> mids =
+        choice.courses().stream()
+            .flatMap(course -> course.logs().stream())
+            .filter(log -> fit.least(log.wall()).equals(supply.least()))
+            .map(log -> log.piece().mid())
+            .sorted()
+            .toList();
+    Length step = job.rules().printStep().times(4);
+    Length from = mids.get(mids.size() / 4).roundedTo(step);
+    Length to = mids.get(mids.size() * 3 / 4).roundedTo(step);
+    int count = supply.sparesWanted() - supply.spare();
+    return new OrderLine(count, supply.least(), from, to, supply.walls(), false);
+  }
+
+  private static boolean within(Log log, Length least, Length above) {
+    boolean longEnough = !log.length().isLessThan(least);
+    return longEnough && (above == null || log.length().isLessThan(above));
+  }
+
+  private static String names(List<Wall> walls) {
+    return walls.stream().map(Wall::name).collect(Collectors.joining(" "));
+  }
+}

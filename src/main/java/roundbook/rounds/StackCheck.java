@@ -1,0 +1,144 @@
+package roundbook.rounds;
+
+import java.util.ArrayList;
+import java.util.List;
+import roundbook.job.DiameterProfile.Station;
+import roundbook.job.Job;
+import roundbook.job.Setting;
+import roundbook.job.Wall;
+import roundbook.stack.Course;
+import roundbook.stack.Joint;
+import roundbook.stack.PlacedLog;
+import roundbook.stack.Stack;
+
+/** Recomputes sizes, marks, heights and gaps in binary inches and compares them. */
+final class StackCheck {
+  private static final double TOLERANCE = 1e-6;
+  private static final int SAMPLES = 240;
+
+  private final Job job;
+  private final List<Course> courses;
+  private final Stack stack;
+  private final double gap;
+  private final double step;
+  private final List<String> faults = new ArrayList<>();
+
+  StackCheck(Job job, List<Course> courses, Stack stack) {
+    this.job = job;
+    this.courses = courses;
+    this.stack = stack;
+    this.gap = job.rules().length(Setting.CHINKING_GAP).inches();
+    this.step = job.rules().length(Setting.PRINT_STEP).inches();
+  }
+
+  List<String> faults() {
+    courses.forEach(this::sizeAndMarks);
+    heights();
+    for (Wall wall : job.building().walls()) {
+      stack.joints(wall).forEach(this::gaps);
+    }
+    return faults;
+  }
+
+  private void sizeAndMarks(Course course) {
+    double mean =
+        course.logs().stream()
+            .mapToDouble(log -> diameter(log, log.piece().trimmed().inches() / 2))
+            .average()
+            .orElse(0);
+    double size = rounded(mean, job.rules().length(Setting.SIZE_STEP).inches());
+    String round = "round " + course.round();
+    same(round + " size", size, course.notch().size().inches());
+    same(round + " lower mark", lower(course), course.notch().lower().inches());
+    same(round + " upper mark", upper(course), course.notch().upper().inches());
+  }
+
+  private double lower(Course course) {
+    return rounded((course.notch().size().inches() - gap) / 4, step);
+  }
+
+  private double upper(Course course) {
+    return rounded((course.notch().size().inches() + gap) / 2, step) - lower(course);
+  }
+
+  private void heights() {
+    double first = 0;
+    for (int i = 0; i < courses.size(); i++) {
+      Course course = courses.get(i);
+      double neck = lower(course) + upper(course);
+      first = i == 0 ? bed(course) : first + lower(course);
+      same("height of round " + (i + 1), first, stack.firstHeights().get(i).inches());
+      same("second height of " + (i + 1), first + neck, stack.secondHeights().get(i).inches());
+      first += neck + upper(course);
+    }
+  }
+
+  private double bed(Course course) {
+    boolean starter = "starter".equals(job.rules().text(Setting.FIRST_BED));
+    return starter ? lower(course) + upper(course) : lower(course);
+  }
+
+  private void gaps(Joint joint) {
+    double trimmed = joint.lower().wall().outside().inches() + 2 * overhang();
+    double from = overhang() + job.building().after(joint.lower().wall()).thickness().inches();
+    double to =
+        trimmed - overhang() - job.building().before(joint.lower().wall()).thickness().inches();
+    String name = "gap of " + joint.lower().wall().name() + " over round " + joint.lower().round();
+    same(name + ", left", gapAt(joint, from, trimmed), joint.left().inches());
+    same(name + ", middle", gapAt(joint, trimmed / 2, trimmed), joint.middle().inches());
+    same(name + ", right", gapAt(joint, to, trimmed), joint.right().inches());
+    for (int i = 0; i <= SAMPLES; i++) {
+      double here = gapAt(joint, from + (to - from) * i / SAMPLES, trimmed);
+      if (here < joint.least().inches() - TOLERANCE || here > joint.most().inches() + TOLERANCE) {
+        faults.add(name + " passes its own extremes");
+        return;
+      }
+    }
+  }
+
+  private double gapAt(Joint joint, double fromLeft, double trimmed) {
+    double spacing = height(joint.upper()) - height(joint.lower());
+    return spacing
+        - (fromLeft(joint.lower(), fromLeft, trimmed) + fromLeft(joint.upper(), fromLeft, trimmed))
+            / 2;
+  }
+
+  private double height(PlacedLog log) {
+    var heights = log.wall().laidFirst() ? stack.firstHeights() : stack.secondHeights();
+    return heights.get(log.round() - 1).inches();
+  }
+
+  private double overhang() {
+    return job.rules().length(Setting.OVERHANG).inches();
+  }
+
+  private static double fromLeft(PlacedLog placed, double left, double trimmed) {
+    return diameter(placed, placed.buttAtStart() ? trimmed - left : left);
+  }
+
+  /** Returns the diameter at a distance from the trimmed butt, in inches, by straight lines. */
+  static double diameter(PlacedLog placed, double fromButt) {
+    double at = fromButt + placed.piece().cutOffButt().inches();
+    List<Station> stations = placed.piece().log().profile().stations();
+    int i = 0;
+    while (i < stations.size() - 2 && at > stations.get(i + 1).fromButt().inches()) {
+      i++;
+    }
+    double x0 = stations.get(i).fromButt().inches();
+    double x1 = stations.get(i + 1).fromButt().inches();
+    double d0 = stations.get(i).diameter().inches();
+    double d1 = stations.get(i + 1).diameter().inches();
+    return d0 + (d1 - d0) * (at - x0) / (x1 - x0);
+  }
+
+  /** Rounds to a step, ties up, after the quotient is rounded to six decimals. */
+  static double rounded(double value, double step) {
+    return step == 0 ? value : Math.floor(Math.rint(value / step * 1e6) / 1e6 + 0.5) * step;
+  }
+
+  private void same(String name, double expected, double found) {
+    if (!(Math.abs(expected - found) < TOLERANCE)) {
+      faults.add(name + " should be " + expected + " in, not " + found);
+    }
+  }
+}

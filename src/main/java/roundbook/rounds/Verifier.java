@@ -1,0 +1,171 @@
+package roundbook.rounds;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import roundbook.job.Job;
+import roundbook.job.Log;
+import roundbook.job.Setting;
+import roundbook.job.Wall;
+import roundbook.stack.Course;
+import roundbook.stack.PlacedLog;
+import roundbook.stack.Stack;
+
+/**
+ * Checks a finished plan from first principles before anything is written.
+ *
+ * <p>It shares no code with the planner: lengths are taken as binary inches, diameters are
+ * interpolated, sizes, marks, heights and gaps recomputed here from the formulas, and compared. A
+ * fault found here is a fault of the program, never of the user's input.
+ */
+public final class Verifier {
+  private final Job job;
+  private final List<String> faults = new ArrayList<>();
+
+  private Verifier(Job job) {
+    this.job = job;
+  }
+
+  /**
+   * Checks a plan.
+   *
+   * @param job what was asked
+   * @param choice which log goes where
+   * @param stack the heights and gaps that will be printed
+   * @return every fault in words; empty when the plan holds
+   */
+  public static List<String> faults(Job job, Choice choice, Stack stack) {
+    Verifier verifier = new Verifier(job);
+    verifier.eachLogOnce(choice);
+    for (Course course : choice.courses()) {
+      verifier.oneLogAWall(course);
+      verifier.buttsRunRound(course);
+      course.logs().forEach(verifier::longEnough);
+      verifier.thinTips(course);
+    }
+    verifier.wishesKept(choice);
+    verifier.pinsKept(choice);
+    verifier.faults.addAll(new StackCheck(job, choice.courses(), stack).faults());
+    return List.copyOf(verifier.faults);
+  }
+
+  private void eachLogOnce(Choice choice) {
+    Set<String> seen = new HashSet<>();
+    for (Course course : choice.courses()) {
+      for (PlacedLog placed : course.logs()) {
+        Log log = placed.piece().log();
+        check(seen.add(log.tag()), "log " + log.tag() + " stands in two places");
+        check(!log.traits().skip(), "log " + log.tag() + " was to be skipped");
+        check(job.logs().contains(log), "log " + log.tag() + " is not of this tally");
+        check(log.traits().keep() != Log.Keep.SPARE, "spare " + log.tag() + " is placed");
+      }
+    }
+    for (Log log : choice.unused()) {
+      check(seen.add(log.tag()), "log " + log.tag() + " is both placed and unused");
+    }
+    check(seen.size() == job.logs().size(), "some logs are neither placed nor unused");
+  }
+
+  private void oneLogAWall(Course course) {
+    List<Wall> walls = course.logs().stream().map(PlacedLog::wall).toList();
+    check(walls.equals(job.building().walls()), name(course) + " has not one log on every wall");
+    check(
+        course.logs().stream().allMatch(log -> log.round() == course.round()),
+        name(course) + " holds a log of another round");
+  }
+
+  private void buttsRunRound(Course course) {
+    boolean odd = course.round() % 2 == 1;
+    boolean clockwise = odd != job.rules().text(Setting.BUTTS_RUN).equals("counterclockwise");
+    check(
+        course.logs().stream().allMatch(log -> log.buttAtStart() == clockwise),
+        name(course) + " has a butt at the wrong end");
+  }
+
+  private void longEnough(PlacedLog placed) {
+    Log log = placed.piece().log();
+    double least = inches(Setting.SQUARING_ALLOWANCE) - 1e-7;
+    double trimmed = placed.wall().outside().inches() + 2 * inches(Setting.OVERHANG);
+    double offButt = placed.piece().cutOffButt().inches();
+    double left = log.length().inches() - offButt - trimmed;
+    check(
+        Math.abs(placed.piece().trimmed().inches() - trimmed) < 1e-7,
+        "log " + log.tag() + " is trimmed to another length than its wall's");
+    check(
+        offButt >= least && left >= least,
+        "log " + log.tag() + " lacks the squaring allowance on wall " + placed.wall().name());
+  }
+
+  private void thinTips(Course course) {
+    if (!job.rules().text(Setting.TIP_RULE).equals("refuse")) {
+      return;
+    }
+    for (PlacedLog placed : course.logs()) {
+      double diameter = StackCheck.diameter(placed, placed.piece().trimmed().inches());
+      double thickness = placed.wall().thickness().inches();
+      double depth = Math.max(course.notch().upper().inches(), bearingDepth(placed, course));
+      check(
+          diameter + 1e-6 >= Math.hypot(thickness, 2 * depth),
+          "log " + placed.piece().log().tag() + " has a thin tip, which the rules refuse");
+    }
+  }
+
+  private double bearingDepth(PlacedLog placed, Course course) {
+    double crossing = placed.crossingAtTip(job.building()).thickness().inches();
+    double drop = StackCheck.rounded(crossing / slopeRun(), inches(Setting.PRINT_STEP));
+    return course.notch().lower().inches() + drop;
+  }
+
+  private double slopeRun() {
+    return job.rules().number(Setting.SLOPE_RUN).doubleValue();
+  }
+
+  private void wishesKept(Choice choice) {
+    for (Course course : choice.courses()) {
+      for (PlacedLog placed : course.logs()) {
+        Log.Wish wish = placed.piece().log().place();
+        String tag = placed.piece().log().tag();
+        check(
+            wish.wall().isEmpty() || wish.wall().equalsIgnoreCase(placed.wall().name()),
+            "log " + tag + " stands on another wall than the tally asks");
+        check(
+            wish.round().isEmpty() || wish.round().getAsInt() == course.round(),
+            "log " + tag + " stands in another round than the tally asks");
+      }
+    }
+  }
+
+  private void pinsKept(Choice choice) {
+    job.pins().stream()
+        .filter(pin -> !pin.log().isEmpty() && pin.round().isPresent() && !pin.wall().isEmpty())
+        .filter(pin -> pin.round().getAsInt() <= choice.courses().size())
+        .filter(
+            pin -> choice.problems().stream().noneMatch(said -> said.where().equals(pin.origin())))
+        .forEach(
+            pin -> {
+              Course course = choice.courses().get(pin.round().getAsInt() - 1);
+              check(
+                  course.logs().stream()
+                      .anyMatch(
+                          placed ->
+                              placed.wall().name().equalsIgnoreCase(pin.wall())
+                                  && placed.piece().log().tag().equals(pin.log())),
+                  "the pin of log " + pin.log() + " is not kept");
+            });
+  }
+
+  private double inches(Setting setting) {
+    return job.rules().length(setting).inches();
+  }
+
+  private static String name(Course course) {
+    return "round " + course.round();
+  }
+
+  private void check(boolean holds, String fault) {
+    if (!holds) {
+      faults.add(fault);
+    }
+  }
+}
