@@ -86,10 +86,7 @@ public record Area(int top, int left, int bottom, int right) {
 
   /** Returns whether any cell is in both areas. */
   public boolean overlaps(Area other) {
-    return top <= other.bottom
-        && other.top <= bottom
-        && left <= other.right
-        && other.left <= right;
+    return top <= other.bottom && other.top <= bottom && left <= other.right && other.left <= right;
   }
 
   /** Returns whether a cell, row and column counted from 1, is in this area. */

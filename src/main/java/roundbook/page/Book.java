@@ -115,7 +115,9 @@ public record Book(Properties properties, List<Sheet> sheets, SortedMap<String, 
     return isName(cut) ? cut : "_" + cut;
   }
 
-  /** Returns whether spreadsheets accept a defined name: no spaces, and not like a cell's address. */
+  /**
+   * Returns whether spreadsheets accept a defined name: no spaces, and not like a cell's address.
+   */
   public static boolean isName(String name) {
     return NAME.matcher(name).matches() && !LIKE_A_CELL.matcher(name).matches();
   }

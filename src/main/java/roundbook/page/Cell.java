@@ -7,8 +7,9 @@ import roundbook.units.LengthUnit;
 /**
  * One cell to be written: its value, its role, its number format.
  *
- * <p>Start from a factory and add: {@code Cell.number(3.5).role(Role.MARK).format(Format.FRACTION)}.
- * Text is always written as text, whatever it begins with; only {@link #formula} makes a formula.
+ * <p>Start from a factory and add: {@code
+ * Cell.number(3.5).role(Role.MARK).format(Format.FRACTION)}. Text is always written as text,
+ * whatever it begins with; only {@link #formula} makes a formula.
  *
  * @param value what the cell holds
  * @param role what it is for

@@ -5,9 +5,9 @@ import java.util.Objects;
 /**
  * How a sheet prints: paper, direction, fit, header and footer.
  *
- * <p>Margins and the header's font come from the template's page of the same {@link Kind}. In header
- * and footer text {@code {page}} and {@code {pages}} stand for the numbers; any other text, with
- * ampersands too, is printed as it is.
+ * <p>Margins and the header's font come from the template's page of the same {@link Kind}. In
+ * header and footer text {@code {page}} and {@code {pages}} stand for the numbers; any other text,
+ * with ampersands too, is printed as it is.
  *
  * @param kind the template's page to take the margins from
  * @param paper the size of paper

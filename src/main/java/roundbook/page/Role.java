@@ -4,8 +4,8 @@ package roundbook.page;
  * What a cell is for, which the style template turns into looks.
  *
  * <p>A sheet never says how a cell looks: the template workbook has one named cell a role, {@code
- * Style_TITLE} for {@link #TITLE}, and its font, border, fill, alignment, number format and lock are
- * copied. A new role needs a constant here and its look in the default template.
+ * Style_TITLE} for {@link #TITLE}, and its font, border, fill, alignment, number format and lock
+ * are copied. A new role needs a constant here and its look in the default template.
  */
 public enum Role {
   /** The sheet's own name, very large, white on black. */

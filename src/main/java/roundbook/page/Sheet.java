@@ -60,8 +60,7 @@ public final class Sheet {
    * @param frozenColumns how many columns stay at the left
    * @param zoom the scale on the screen in per cent
    */
-  public record View(
-      boolean hidden, boolean locked, int frozenRows, int frozenColumns, int zoom) {}
+  public record View(boolean hidden, boolean locked, int frozenRows, int frozenColumns, int zoom) {}
 
   /**
    * What of the sheet is printed.

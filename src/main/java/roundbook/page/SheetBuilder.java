@@ -191,16 +191,14 @@ public final class SheetBuilder {
   /** Hides the sheet's tab. */
   public SheetBuilder hidden() {
     view =
-        new Sheet.View(
-            true, view.locked(), view.frozenRows(), view.frozenColumns(), view.zoom());
+        new Sheet.View(true, view.locked(), view.frozenRows(), view.frozenColumns(), view.zoom());
     return this;
   }
 
   /** Lets every cell be typed in. */
   public SheetBuilder unlocked() {
     view =
-        new Sheet.View(
-            view.hidden(), false, view.frozenRows(), view.frozenColumns(), view.zoom());
+        new Sheet.View(view.hidden(), false, view.frozenRows(), view.frozenColumns(), view.zoom());
     return this;
   }
 

@@ -29,8 +29,7 @@ public final class CrewBook {
 
   /** Returns the crew workbook of a plan. */
   public static Book of(CrewContext context) {
-    List<Sheet> sheets =
-        MAKERS.stream().flatMap(maker -> maker.sheets(context).stream()).toList();
+    List<Sheet> sheets = MAKERS.stream().flatMap(maker -> maker.sheets(context).stream()).toList();
     Book.Properties properties =
         Book.Properties.titled(context.jobName() + " - " + context.revision())
             .with(Book.CREW_PROPERTY, context.issue().version());

@@ -47,8 +47,7 @@ public final class Words {
     Matcher hole = HOLE.matcher(bundle.getString(key));
     return hole.replaceAll(
         match ->
-            Matcher.quoteReplacement(
-                String.valueOf(values[Integer.parseInt(match.group(1))])));
+            Matcher.quoteReplacement(String.valueOf(values[Integer.parseInt(match.group(1))])));
   }
 
   /** Returns whether there is a text of a key. */

@@ -1,0 +1,154 @@
+package roundbook.rounds;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import roundbook.job.Job;
+import roundbook.job.Log;
+import roundbook.job.Piece;
+import roundbook.job.Pin;
+import roundbook.job.Wall;
+
+/** The places of so many rounds, and which logs the rules, wishes and pins let into each. */
+final class Places {
+  private static final int NONE = -1;
+
+  private final Job job;
+  private final int rounds;
+  private final List<List<List<Piece>>> pieces = new ArrayList<>();
+
+  Places(Job job, int rounds) {
+    this.job = job;
+    this.rounds = rounds;
+    Fit fit = new Fit(job);
+    for (Log log : job.logs()) {
+      pieces.add(walls().stream().map(wall -> fit.pieces(log, wall)).toList());
+    }
+  }
+
+  int count() {
+    return rounds * walls().size();
+  }
+
+  int rounds() {
+    return rounds;
+  }
+
+  List<Wall> walls() {
+    return job.building().walls();
+  }
+
+  int round(int place) {
+    return place / walls().size() + 1;
+  }
+
+  Wall wall(int place) {
+    return walls().get(place % walls().size());
+  }
+
+  /** Returns the ways to cut a log for a place; empty when it may not stand there. */
+  List<Piece> pieces(int log, int place) {
+    return allowed(log, place) ? pieces.get(log).get(place % walls().size()) : List.of();
+  }
+
+  private boolean allowed(int index, int place) {
+    Log log = job.logs().get(index);
+    return keepAllows(log, round(place))
+        && wishAllows(log, place)
+        && job.pins().stream().allMatch(pin -> pinAllows(pin, log, place));
+  }
+
+  private boolean keepAllows(Log log, int round) {
+    return switch (log.traits().keep()) {
+      case SPARE -> false;
+      case SILL -> round == 1;
+      case PLATE -> round == rounds;
+      case ANY, HEADER -> true;
+    };
+  }
+
+  private boolean wishAllows(Log log, int place) {
+    Log.Wish wish = log.place();
+    boolean wall = wish.wall().isEmpty() || wish.wall().equalsIgnoreCase(wall(place).name());
+    return wall && (wish.round().isEmpty() || wish.round().getAsInt() == round(place));
+  }
+
+  private boolean pinAllows(Pin pin, Log log, int place) {
+    boolean wall = pin.wall().isEmpty() || pin.wall().equalsIgnoreCase(wall(place).name());
+    boolean round = pin.round().isEmpty() || pin.round().getAsInt() == round(place);
+    if (pin.log().isEmpty()) {
+      return true;
+    }
+    boolean exact = !pin.wall().isEmpty() && pin.round().isPresent();
+    boolean here = wall && round;
+    return pin.log().equals(log.tag()) ? here : !(here && exact);
+  }
+
+  /**
+   * Matches logs to places, the hardest places first, as many places as can be filled.
+   *
+   * @return for each place the index of its log, or −1 where none is left
+   */
+  int[] match() {
+    int[] logOf = new int[count()];
+    int[] placeOf = new int[job.logs().size()];
+    Arrays.fill(logOf, NONE);
+    Arrays.fill(placeOf, NONE);
+    List<Integer> byNeed = new ArrayList<>();
+    for (int place = 0; place < count(); place++) {
+      byNeed.add(place);
+    }
+    byNeed.sort((one, other) -> wall(other).outside().compareTo(wall(one).outside()));
+    List<Integer> logs = largestFirst();
+    for (int place : byNeed) {
+      augment(place, logOf, placeOf, logs, new boolean[placeOf.length]);
+    }
+    return logOf;
+  }
+
+  private List<Integer> largestFirst() {
+    List<Integer> order = new ArrayList<>();
+    for (int log = 0; log < job.logs().size(); log++) {
+      order.add(log);
+    }
+    order.sort((one, other) -> job.logs().get(other).mid().compareTo(job.logs().get(one).mid()));
+    return order;
+  }
+
+  private boolean augment(
+      int place, int[] logOf, int[] placeOf, List<Integer> logs, boolean[] seen) {
+    for (int log : logs) {
+      if (seen[log] || pieces(log, place).isEmpty()) {
+        continue;
+      }
+      seen[log] = true;
+      if (placeOf[log] == NONE || augment(placeOf[log], logOf, placeOf, logs, seen)) {
+        placeOf[log] = place;
+        logOf[place] = log;
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Returns a pin that no log can keep in these rounds; empty when all can. */
+  static Optional<String> reasonAgainst(Pin pin, Job job, int rounds) {
+    if (pin.round().isPresent() && pin.round().getAsInt() > rounds) {
+      return Optional.of("round " + pin.round().getAsInt() + " is not built");
+    }
+    if (!pin.buttAt().isEmpty() && pin.round().isPresent() && !pin.wall().isEmpty()) {
+      return reasonAgainstButt(pin, job);
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<String> reasonAgainstButt(Pin pin, Job job) {
+    boolean start = job.rules().clockwise(pin.round().getAsInt());
+    return job.building()
+        .wall(pin.wall())
+        .map(wall -> start ? job.building().startCorner(wall) : job.building().endCorner(wall))
+        .filter(corner -> !corner.equalsIgnoreCase(pin.buttAt()))
+        .map(corner -> "butts run round the building, so the butt lies at " + corner);
+  }
+}

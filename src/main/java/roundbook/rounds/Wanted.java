@@ -1,0 +1,89 @@
+package roundbook.rounds;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import roundbook.job.Job;
+import roundbook.job.Log;
+import roundbook.job.Setting;
+import roundbook.job.Wall;
+import roundbook.units.Length;
+
+/** How many rounds the job wants, and what is missing for them. */
+final class Wanted {
+  private final Job job;
+  private final Fit fit;
+
+  Wanted(Job job) {
+    this.job = job;
+    this.fit = new Fit(job);
+  }
+
+  /**
+   * Returns the rounds wanted: as told; or the wall height over the course of the usable logs' mean
+   * middle diameter and the gap, rounded up; or as many as the logs could fill.
+   */
+  int rounds() {
+    int walls = job.building().walls().size();
+    List<Length> mids = mids();
+    if (job.rules().rounds().isPresent()) {
+      return job.rules().rounds().getAsInt();
+    }
+    Optional<Length> height = job.rules().optionalLength(Setting.WALL_HEIGHT);
+    if (height.isPresent() && !mids.isEmpty()) {
+      Length sum = mids.stream().reduce(Length.ZERO, Length::plus);
+      Length course = sum.dividedBy(mids.size()).plus(job.rules().gap());
+      long course1 = course.nanometres();
+      return (int) ((height.get().nanometres() + course1 - 1) / course1);
+    }
+    return mids.size() / walls;
+  }
+
+  private List<Length> mids() {
+    return job.logs().stream()
+        .filter(log -> log.traits().keep() != Log.Keep.SPARE && fit.refused(log).isEmpty())
+        .map(Log::mid)
+        .sorted()
+        .toList();
+  }
+
+  /** Returns what is missing; empty when all rounds told or asked for by height are built. */
+  Optional<Shortage> shortage(int wanted, int built) {
+    boolean told =
+        job.rules().rounds().isPresent()
+            || job.rules().optionalLength(Setting.WALL_HEIGHT).isPresent();
+    int goal = told ? wanted : Math.max(1, built);
+    if (built >= goal) {
+      return Optional.empty();
+    }
+    return Optional.of(new Shortage(goal, built, missing(goal)));
+  }
+
+  private List<Shortage.Missing> missing(int rounds) {
+    Places places = new Places(job, rounds);
+    int[] logOf = places.match();
+    Map<Length, List<Wall>> lacking = new TreeMap<>(Comparator.reverseOrder());
+    for (int place = 0; place < logOf.length; place++) {
+      if (logOf[place] < 0) {
+        Wall wall = places.wall(place);
+        lacking.computeIfAbsent(fit.least(wall), least -> new ArrayList<>()).add(wall);
+      }
+    }
+    List<Length> mids = mids();
+    Length step = Length.ofInchFraction(1, 4);
+    Length from = mids.isEmpty() ? Length.ZERO : mids.get(mids.size() / 4).roundedTo(step);
+    Length to = mids.isEmpty() ? Length.ZERO : mids.get(mids.size() * 3 / 4).roundedTo(step);
+    List<Shortage.Missing> missing = new ArrayList<>();
+    lacking.forEach(
+        (least, walls) ->
+            missing.add(new Shortage.Missing(walls.size(), least, names(walls), from, to)));
+    return missing;
+  }
+
+  private static String names(List<Wall> walls) {
+    return String.join(" ", walls.stream().map(Wall::name).distinct().toList());
+  }
+}
