@@ -1,0 +1,86 @@
+package roundbook.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import roundbook.job.BuildRules.Origin;
+import roundbook.job.Job;
+import roundbook.job.Setting;
+import roundbook.rounds.Effort;
+import roundbook.rounds.SwapChooser;
+import roundbook.units.Length;
+
+/** Whole plans of made-up yards; each is checked by the verifier as it is made. */
+class PlannerTest {
+  private static final Effort SHORT = new Effort(20_000, 1, 1, () -> false, done -> {});
+
+  @ParameterizedTest(name = "seed {0}")
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+  void plansEveryRoundThatTheLogsAllow(long seed) {
+    Job job = Jobs.random(seed, 44);
+    Plan plan = new Planner(new SwapChooser()).plan(job, SHORT);
+    assertEquals(11, plan.rounds(), "seed " + seed);
+    assertEquals(44, plan.count(Plan.Use.PLACED));
+    assertTrue(plan.choice().shortage().isEmpty());
+  }
+
+  @Test
+  void theSameJobGivesTheSamePlan() {
+    Job job = Jobs.random(7, 40);
+    Plan one = new Planner(new SwapChooser()).plan(job, SHORT);
+    Plan other = new Planner(new SwapChooser()).plan(job, SHORT);
+    assertEquals(one.pieces(), other.pieces());
+  }
+
+  @Test
+  void saysHowManyLogsOfWhichLengthAreMissing() {
+    Job few = Jobs.random(3, 30);
+    Job job =
+        new Job(
+            few.rules().with(Setting.ROUNDS, new BigDecimal(9), Origin.OPTION),
+            few.building(),
+            few.logs(),
+            List.of(),
+            List.of());
+    Plan plan = new Planner(new SwapChooser()).plan(job, SHORT);
+    assertEquals(7, plan.rounds());
+    var shortage = plan.choice().shortage().orElseThrow();
+    assertEquals(9, shortage.wanted());
+    assertEquals(36 - 30, shortage.count());
+    assertFalse(plan.order().isEmpty());
+    assertTrue(plan.problems().stream().anyMatch(each -> each.code().id().equals("too-few-logs")));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"12, 1", "20, 2"})
+  void aLogThatIsTooShortIsLeftOut(long feet, int squaring) {
+    Length wall = Length.ofInches(12 * feet);
+    Length needed = wall.plus(Length.ofInches(2 * 3 + 2 * squaring));
+    Job job =
+        new Job(
+            Jobs.rules(false)
+                .with(Setting.SQUARING_ALLOWANCE, Length.ofInches(squaring), Origin.OPTION),
+            Jobs.building(wall, wall, Length.ofInches(6)),
+            List.of(
+                Jobs.log("1", needed, "14", "13", "12"),
+                Jobs.log("2", needed, "14", "13", "12"),
+                Jobs.log("3", needed, "14", "13", "12"),
+                Jobs.log("4", needed, "14", "13", "12"),
+                Jobs.log("5", needed.minus(Length.ofNanometres(1)), "14", "13", "12")),
+            List.of(),
+            List.of());
+    Plan plan = new Planner(new SwapChooser()).plan(job, SHORT);
+    assertEquals(1, plan.rounds());
+    assertEquals(1, plan.count(Plan.Use.LEFT_OUT));
+    assertTrue(
+        plan.problems().stream()
+            .anyMatch(each -> each.code().id().equals("too-short") && each.log().equals("5")));
+  }
+}
