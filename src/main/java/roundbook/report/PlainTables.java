@@ -1,0 +1,277 @@
+package roundbook.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import roundbook.job.BuildRules;
+import roundbook.job.Log;
+import roundbook.job.Opening;
+import roundbook.job.Setting;
+import roundbook.job.SettingKind;
+import roundbook.job.Wall;
+import roundbook.notch.Notch;
+import roundbook.page.PlainTable;
+import roundbook.plan.PiecePlan;
+import roundbook.plan.Plan;
+import roundbook.plan.Plan.LogUse;
+import roundbook.plan.Quantity;
+import roundbook.problem.CellRef;
+import roundbook.problem.Problem;
+import roundbook.stack.Course;
+import roundbook.stack.Joint;
+import roundbook.stack.PlacedLog;
+
+/**
+ * A plan as plain tables for other programs, one a file.
+ *
+ * <p>Lengths are decimals of inches or millimetres, as the headings say, with at most six decimals.
+ * Marks are the printed ones; means, diameters and gaps are not rounded. Left and right of a gap are
+ * seen from outside, at the two inside faces.
+ *
+ * <pre>{@code
+ * round,mean_in,size_in,lower_in,upper_in,…
+ * 1,14.9375,15,3.5,4.5,…
+ * }</pre>
+ */
+public final class PlainTables {
+  private final Plan plan;
+  private final List<Problem> problems;
+  private final Decimals decimals;
+
+  private PlainTables(CrewContext context) {
+    this.plan = context.plan();
+    this.problems = context.problems();
+    this.decimals = new Decimals(context.rules().metric());
+  }
+
+  /** Returns every table of a plan: logs, problems, rounds, pieces, gaps and the rest. */
+  public static List<PlainTable> of(CrewContext context) {
+    PlainTables tables = new PlainTables(context);
+    return List.of(
+        tables.logs(),
+        problems(tables.problems),
+        tables.rounds(),
+        tables.pieces(),
+        tables.gaps(),
+        tables.openings(),
+        tables.materials(),
+        settings(context.rules()));
+  }
+
+  /**
+   * Returns the table of logs as they were read, before any plan.
+   *
+   * <p>Use, round and wall are empty.
+   */
+  public static PlainTable logs(List<Log> logs, boolean metric) {
+    Decimals decimals = new Decimals(metric);
+    List<List<String>> rows = new ArrayList<>();
+    logs.forEach(log -> rows.add(logRow(log, decimals, List.of("", "", "", ""))));
+    return new PlainTable("logs", logHeader(decimals), rows);
+  }
+
+  /** Returns the table of problems. */
+  public static PlainTable problems(List<Problem> problems) {
+    return table(
+        "problems",
+        "file,sheet,cell,row,column,severity,code,log,found,message,remedy",
+        problems,
+        PlainTables::problemRow);
+  }
+
+  /** Returns the table of settings, those without a value too. */
+  public static PlainTable settings(BuildRules rules) {
+    Decimals decimals = new Decimals(rules.metric());
+    return table(
+        "settings",
+        "name,value,unit,source",
+        List.of(Setting.values()),
+        setting -> settingRow(setting, rules, decimals));
+  }
+
+  private PlainTable logs() {
+    List<List<String>> rows = new ArrayList<>();
+    for (LogUse use : plan.uses()) {
+      List<String> rest =
+          List.of(
+              use.use().words(),
+              use.placed().map(placed -> String.valueOf(placed.round())).orElse(""),
+              use.placed().map(placed -> placed.wall().name()).orElse(""),
+              use.note());
+      rows.add(logRow(use.log(), decimals, rest));
+    }
+    return new PlainTable("logs", logHeader(decimals), rows);
+  }
+
+  private static List<String> logHeader(Decimals decimals) {
+    return decimals.header(
+        "file,sheet,row,log,species,length_#,butt_#,mid_#,tip_#,mid_source,use,round,wall,note");
+  }
+
+  private static List<String> logRow(Log log, Decimals decimals, List<String> rest) {
+    List<String> row = new ArrayList<>();
+    row.add(log.origin().file());
+    row.add(log.origin().sheet());
+    row.add(number(log.origin().row()));
+    row.add(log.tag());
+    row.add(log.traits().species());
+    row.addAll(decimals.of(log.length(), log.butt(), log.mid(), log.tip()));
+    row.add(log.sources().mid().word());
+    row.addAll(rest);
+    return row;
+  }
+
+  private static List<String> problemRow(Problem problem) {
+    CellRef where = problem.where();
+    return List.of(
+        where.file(),
+        where.sheet(),
+        where.column() == 0 ? "" : where.address(),
+        number(where.row()),
+        number(where.column()),
+        problem.severity().word(),
+        problem.code().id(),
+        problem.log(),
+        problem.found(),
+        problem.message(),
+        problem.remedy());
+  }
+
+  private PlainTable rounds() {
+    return new PlainTable(
+        "rounds",
+        decimals.header(
+            "round,mean_#,size_#,lower_#,upper_#,upper_outside_#,lower_corner_#,neck_#,"
+                + "first_height_#,second_height_#,spread_#,butts_run"),
+        plan.stack().courses().stream().map(this::roundRow).toList());
+  }
+
+  private List<String> roundRow(Course course) {
+    Notch notch = course.notch();
+    Wall first = plan.job().building().walls().stream().filter(Wall::laidFirst).findFirst().get();
+    Wall crossing = plan.job().building().before(first);
+    List<String> row = new ArrayList<>();
+    row.add(number(course.round()));
+    row.addAll(
+        decimals.of(
+            course.size().mean(),
+            notch.size(),
+            notch.lower(),
+            notch.upper(),
+            notch.upperOutside(first.thickness()),
+            notch.lowerCorner(crossing.thickness()),
+            notch.neckHeight(),
+            plan.stack().firstHeights().get(course.round() - 1),
+            plan.stack().secondHeights().get(course.round() - 1),
+            course.spread()));
+    row.add(course.clockwise() ? "clockwise" : "counterclockwise");
+    return row;
+  }
+
+  private PlainTable pieces() {
+    String weight = decimals.metric() ? "weight_kg" : "weight_lb";
+    return new PlainTable(
+        "pieces",
+        decimals.header(
+            "round,wall,log,butt_at,cut_off_butt_#,trimmed_#,near_shoulder_#,far_shoulder_#,"
+                + "falls_off_#,butt_#,mid_#,tip_#,centre_height_#,"
+                + weight
+                + ",balance_#"),
+        plan.pieces().stream().map(this::pieceRow).toList());
+  }
+
+  private List<String> pieceRow(PiecePlan piece) {
+    PlacedLog placed = piece.placed();
+    List<String> row = new ArrayList<>();
+    row.add(number(placed.round()));
+    row.add(placed.wall().name());
+    row.add(placed.piece().log().tag());
+    row.add(piece.buttAt());
+    row.addAll(
+        decimals.of(
+            placed.piece().cutOffButt(),
+            placed.piece().trimmed(),
+            piece.nearShoulder(),
+            piece.farShoulder(),
+            placed.piece().fallsOff(),
+            placed.piece().butt(),
+            placed.piece().mid(),
+            placed.piece().tip(),
+            piece.centre()));
+    row.add(decimals.weight(piece.weight()));
+    row.addAll(decimals.of(piece.weight().balance()));
+    return row;
+  }
+
+  private PlainTable gaps() {
+    return new PlainTable(
+        "gaps",
+        decimals.header(
+            "wall,lower_round,upper_round,lower_log,upper_log,left_#,middle_#,right_#,least_#,"
+                + "most_#,flag"),
+        plan.stack().joints().stream().map(this::gapRow).toList());
+  }
+
+  private List<String> gapRow(Joint joint) {
+    List<String> row = new ArrayList<>();
+    row.add(joint.lower().wall().name());
+    row.add(number(joint.lower().round()));
+    row.add(number(joint.upper().round()));
+    row.add(joint.lower().piece().log().tag());
+    row.add(joint.upper().piece().log().tag());
+    row.addAll(
+        decimals.of(joint.left(), joint.middle(), joint.right(), joint.least(), joint.most()));
+    row.add(joint.flag(plan.job().rules()).symbol());
+    return row;
+  }
+
+  private PlainTable openings() {
+    return new PlainTable(
+        "openings",
+        decimals.header("name,wall,left_#,width_#,sill_#,head_#,built,remarks"),
+        plan.job().openings().stream().map(this::openingRow).toList());
+  }
+
+  private List<String> openingRow(Opening opening) {
+    List<String> row = new ArrayList<>();
+    row.add(opening.name());
+    row.add(opening.wall());
+    row.addAll(decimals.of(opening.left(), opening.width(), opening.sill(), opening.head()));
+    row.add(opening.shortLogs() ? "short logs" : "cut after stacking");
+    row.add(opening.remarks());
+    return row;
+  }
+
+  private PlainTable materials() {
+    return table(
+        "materials", "section,item,quantity,unit,note", plan.quantities(), PlainTables::materialRow);
+  }
+
+  private static List<String> materialRow(Quantity quantity) {
+    return List.of(
+        quantity.section(),
+        quantity.item(),
+        Decimals.plain(quantity.amount()),
+        quantity.unit(),
+        quantity.note());
+  }
+
+  private static List<String> settingRow(Setting setting, BuildRules rules, Decimals decimals) {
+    String source =
+        rules.value(setting).map(BuildRules.Value::origin).orElse(BuildRules.Origin.DEFAULT).name();
+    return List.of(
+        setting.label(),
+        decimals.setting(setting, rules),
+        setting.kind() == SettingKind.LENGTH ? decimals.symbol() : "",
+        source.toLowerCase(java.util.Locale.ROOT));
+  }
+
+  private static <T> PlainTable table(
+      String name, String header, List<T> values, Function<T, List<String>> row) {
+    return new PlainTable(name, List.of(header.split(",")), values.stream().map(row).toList());
+  }
+
+  private static String number(int number) {
+    return number == 0 ? "" : String.valueOf(number);
+  }
+}
