@@ -23,7 +23,8 @@ public final class CrewBook {
           context -> bare(context, Tab.NOTCH_CHART.in(context.words()), Tab.NOTCH_CHART.id()),
           CrewBook::bareRounds,
           CrewBook::bareWalls,
-          context -> bare(context, Tab.LEVELS.in(context.words()), Tab.LEVELS.id()));
+          context -> bare(context, Tab.LEVELS.in(context.words()), Tab.LEVELS.id()),
+          LogListSheet::sheets);
 
   private CrewBook() {}
 
@@ -33,7 +34,7 @@ public final class CrewBook {
     Book.Properties properties =
         Book.Properties.titled(context.jobName() + " - " + context.revision())
             .with(Book.CREW_PROPERTY, context.issue().version());
-    return Book.of(properties, sheets);
+    return Book.of(properties, sheets).names(LogListSheet.names(context));
   }
 
   private static List<Sheet> bareRounds(CrewContext context) {

@@ -1,0 +1,86 @@
+package roundbook.report;
+
+import roundbook.page.Cell;
+import roundbook.page.Cell.Format;
+import roundbook.page.Role;
+import roundbook.plan.PiecePlan.Weight;
+import roundbook.units.Length;
+import roundbook.units.LengthFormat;
+import roundbook.units.LengthUnit;
+
+/**
+ * Makes the cells of tables in the unit and the words of a job.
+ *
+ * @param context the job's context
+ */
+record Cells(CrewContext context) {
+  private static final long SIXTY_FOURTH = LengthUnit.INCH.nanometres() / 64;
+
+  /** Returns a table's text, left. */
+  Cell text(String text) {
+    return Cell.text(text);
+  }
+
+  /** Returns a table's text, bold. */
+  Cell bold(String text) {
+    return Cell.text(text).role(Role.BODY_BOLD);
+  }
+
+  /** Returns a table's text, centred. */
+  Cell centre(String text) {
+    return Cell.text(text).role(Role.BODY_CENTRE);
+  }
+
+  /** Returns a word of the bundle in a table, centred. */
+  Cell word(String key) {
+    return centre(context.text(key));
+  }
+
+  /** Returns a whole number, centred. */
+  Cell count(long number) {
+    return Cell.number(number).role(Role.BODY_CENTRE).format(Format.WHOLE);
+  }
+
+  /** Returns a tape distance as the crew reads it, rounded to the print step, as text. */
+  Cell tape(Length length) {
+    return centre(formats().feetInches(length));
+  }
+
+  /** Returns a diameter or mark rounded to the print step, as a number of the job's unit. */
+  Cell printed(Length length) {
+    return exact(length.roundedTo(context.rules().printStep()));
+  }
+
+  /** Returns a length as a number of the job's unit, exactly as it was read. */
+  Cell exact(Length length) {
+    return Cell.length(length, unit()).role(Role.BODY_CENTRE).format(format(length));
+  }
+
+  /** Returns a weight in whole pounds or kilograms, with its unit. */
+  Cell weight(Weight weight) {
+    boolean metric = context.rules().metric();
+    return Cell.number(Math.round(metric ? weight.kilograms() : weight.pounds()))
+        .format(metric ? Format.KILOGRAMS : Format.POUNDS);
+  }
+
+  /** Returns a length in whole inches and fractions or in millimetres, with its unit, as text. */
+  String withUnit(Length length) {
+    return formats().mark(length) + " " + unit().symbol();
+  }
+
+  /** Returns the formats of the job. */
+  LengthFormat formats() {
+    return LengthFormat.forJob(unit(), context.rules().printStep());
+  }
+
+  private LengthUnit unit() {
+    return context.rules().unit();
+  }
+
+  private Format format(Length length) {
+    if (unit() == LengthUnit.INCH) {
+      return length.nanometres() % SIXTY_FOURTH == 0 ? Format.FRACTION : Format.DECIMAL_3;
+    }
+    return length.nanometres() % unit().nanometres() == 0 ? Format.WHOLE : Format.DECIMAL_1;
+  }
+}

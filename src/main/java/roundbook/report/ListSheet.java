@@ -1,0 +1,187 @@
+package roundbook.report;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import roundbook.page.Area;
+import roundbook.page.Cell;
+import roundbook.page.PageSetup;
+import roundbook.page.Role;
+import roundbook.page.Sheet;
+import roundbook.page.SheetBuilder;
+
+/**
+ * Fills one sheet from the top down: title, headings, texts, tables.
+ *
+ * <p>The sheet has a grid of columns. A table's column takes one column of the grid unless {@link
+ * #spans} says how many each takes. Rows grow with the text in them.
+ */
+final class ListSheet {
+  private static final double LEAST_HEIGHT = 18;
+  private final CrewContext context;
+  private final SheetBuilder sheet;
+  private final double[] widths;
+  private int[] spans;
+  private int next = 1;
+
+  ListSheet(CrewContext context, Tab tab, PageSetup page, double... widths) {
+    this.context = context;
+    this.widths = widths.clone();
+    this.sheet = new SheetBuilder(tab.in(context.words()), page).id(tab.id()).widths(widths);
+    this.spans = ones(widths.length);
+  }
+
+  /** Writes the black bar: the title, a line beside it, the revision. */
+  ListSheet title(String title, String side) {
+    int columns = widths.length;
+    int last = columnsFor(10, true);
+    int first = columnsFor(title.length() * 2.9 + 4, false);
+    sheet.row(next).height(44);
+    sheet.addAcross(first, Cell.text(title).role(Role.TITLE));
+    if (columns - first - last > 0) {
+      sheet.addAcross(columns - first - last, Cell.text(side).role(Role.TITLE_NOTE));
+    }
+    sheet.addAcross(last, Cell.text(context.revision()).role(Role.REVISION));
+    next++;
+    return this;
+  }
+
+  /** Writes the usual title of a tab, with the job's name beside it. */
+  ListSheet title(Tab tab) {
+    return title(context.text("title." + tab.id()), context.jobName());
+  }
+
+  /** Says how many grid columns each column of the next tables takes. */
+  ListSheet spans(int... columns) {
+    if (Arrays.stream(columns).sum() > widths.length) {
+      throw new IllegalArgumentException(sheet.name() + ": spans wider than the grid");
+    }
+    spans = columns.clone();
+    return this;
+  }
+
+  /** Writes a heading over what follows. */
+  ListSheet heading(String text) {
+    across(Cell.text(text).role(Role.HEADING), 30);
+    return this;
+  }
+
+  /** Writes a text across the sheet, as high as it needs. */
+  ListSheet text(Role role, String text) {
+    across(Cell.text(text).role(role), 0);
+    return this;
+  }
+
+  /** Writes a table's headings; they repeat on each page when the sheet is one table. */
+  ListSheet head(String... headings) {
+    List<Cell> cells =
+        Arrays.stream(headings).map(text -> Cell.text(text).role(Role.COLUMN_HEAD)).toList();
+    put(cells, 24);
+    return this;
+  }
+
+  /** Writes a table's headings by their key, as many as the bundle has for it. */
+  ListSheet headOf(String key) {
+    return head(context.words().lines(key).toArray(String[]::new));
+  }
+
+  /** Keeps the last row written in sight and repeats it on every page. */
+  ListSheet repeatHead() {
+    sheet.freeze(next - 1, 0).printTitles(next - 1, next - 1);
+    return this;
+  }
+
+  /** Writes one row of a table. */
+  ListSheet row(Cell... cells) {
+    return row(Arrays.asList(cells));
+  }
+
+  /** Writes one row of a table. */
+  ListSheet row(List<Cell> cells) {
+    put(cells, LEAST_HEIGHT);
+    return this;
+  }
+
+  /** Returns the row that is written next. */
+  int next() {
+    return next;
+  }
+
+  /** Leaves rows free for a figure and returns the area of them, as wide as the grid. */
+  Area free(double points) {
+    sheet.row(next).height(points);
+    Area area = Area.cell(next, 1).sized(1, widths.length);
+    next++;
+    return area;
+  }
+
+  /** Begins a new page. */
+  ListSheet breakPage() {
+    sheet.breakAfter(next - 1);
+    return this;
+  }
+
+  /** Returns the sheet's builder for what is not a list. */
+  SheetBuilder sheet() {
+    return sheet;
+  }
+
+  /** Returns the sheet. */
+  Sheet build() {
+    return sheet.printArea(new Area(1, 1, Math.max(1, next - 1), widths.length)).build();
+  }
+
+  private void across(Cell cell, double least) {
+    double wide = Arrays.stream(widths).sum();
+    double height = TextHeight.of(((Cell.Text) cell.value()).text(), cell.role(), wide);
+    sheet.row(next).height(Math.max(least, height)).addAcross(widths.length, cell);
+    next++;
+  }
+
+  private void put(List<Cell> cells, double least) {
+    sheet.row(next);
+    double height = least;
+    int column = 0;
+    List<Double> wide = new ArrayList<>();
+    for (int index = 0; index < cells.size(); index++) {
+      int span = index < spans.length ? spans[index] : 1;
+      wide.add(width(column, column + span));
+      column += span;
+      if (span == 1) {
+        sheet.add(cells.get(index));
+      } else {
+        sheet.addAcross(span, cells.get(index));
+      }
+    }
+    for (int index = 0; index < cells.size() && wide.get(index) > 0; index++) {
+      height = Math.max(height, heightOf(cells.get(index), wide.get(index)));
+    }
+    sheet.height(height);
+    next++;
+  }
+
+  private double width(int from, int to) {
+    return IntStream.range(from, Math.min(to, widths.length)).mapToDouble(at -> widths[at]).sum();
+  }
+
+  private static double heightOf(Cell cell, double wide) {
+    Cell.Value shown = cell.value() instanceof Cell.Formula made ? made.result() : cell.value();
+    String text = shown instanceof Cell.Text words ? words.text() : "";
+    return TextHeight.of(text, cell.role(), wide);
+  }
+
+  private int columnsFor(double characters, boolean fromRight) {
+    double sum = 0;
+    int count = 0;
+    while (sum < characters && count < widths.length - 1) {
+      sum += widths[fromRight ? widths.length - 1 - count : count];
+      count++;
+    }
+    return count;
+  }
+
+  private static int[] ones(int count) {
+    return IntStream.range(0, count).map(index -> 1).toArray();
+  }
+}

@@ -1,0 +1,214 @@
+package roundbook.report;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import roundbook.job.DiameterProfile.Station;
+import roundbook.job.Log;
+import roundbook.page.Area;
+import roundbook.page.Book;
+import roundbook.page.Cell;
+import roundbook.page.PageSetup.Kind;
+import roundbook.page.Role;
+import roundbook.page.Rule;
+import roundbook.page.Sheet;
+import roundbook.plan.Plan.LogUse;
+
+/**
+ * Every log of the tally: as read, and what becomes of it.
+ *
+ * <p>The columns that are printed are for people; those right of them hold what a new plan needs,
+ * exactly, and the tally's own further columns. Formulas find logs by the names of the columns.
+ */
+final class LogListSheet {
+  /** Name of the column of tags, as text. */
+  static final String TAGS = "Log_tags";
+
+  /** Name of the column of exact lengths in the job's unit. */
+  static final String LENGTHS = "Log_lengths";
+
+  /** Name of the column of butt diameters in the job's unit. */
+  static final String BUTTS = "Log_butts";
+
+  /** Name of the column of middle diameters in the job's unit. */
+  static final String MIDS = "Log_mids";
+
+  /** Name of the column of tip diameters in the job's unit. */
+  static final String TIPS = "Log_tips";
+
+  private static final int FIRST_ROW = 4;
+  private static final int TAG_COLUMN = 2;
+  private static final int BUTT_COLUMN = 4;
+  private static final int LOST_COLUMN = 13;
+  private static final double[] WIDTHS = {5, 9, 11, 7.5, 7.5, 7.5, 11, 12, 7, 9, 7, 6, 7, 28};
+  private static final int LENGTH_COLUMN = WIDTHS.length + 1;
+
+  private final CrewContext context;
+  private final Cells cells;
+  private final List<String> extras;
+  private final Set<String> names = new HashSet<>();
+
+  private LogListSheet(CrewContext context) {
+    this.context = context;
+    this.cells = new Cells(context);
+    this.extras =
+        List.copyOf(
+            context.plan().uses().stream()
+                .flatMap(use -> use.log().extra().keySet().stream())
+                .collect(Collectors.toCollection(LinkedHashSet::new)));
+  }
+
+  /** Returns the sheet. */
+  static List<Sheet> sheets(CrewContext context) {
+    return List.of(new LogListSheet(context).sheet());
+  }
+
+  /** Returns the names of the columns that formulas look logs up in; none without logs. */
+  static SortedMap<String, String> names(CrewContext context) {
+    SortedMap<String, String> names = new TreeMap<>();
+    int last = FIRST_ROW + context.plan().uses().size() - 1;
+    if (last >= FIRST_ROW) {
+      String tab = Tab.LOG_LIST.in(context.words());
+      Map.of(
+              TAGS, TAG_COLUMN,
+              LENGTHS, LENGTH_COLUMN,
+              BUTTS, BUTT_COLUMN,
+              MIDS, BUTT_COLUMN + 1,
+              TIPS, BUTT_COLUMN + 2)
+          .forEach((name, at) -> names.put(name, new Area(FIRST_ROW, at, last, at).on(tab)));
+    }
+    return names;
+  }
+
+  private Sheet sheet() {
+    ListSheet list =
+        new ListSheet(context, Tab.LOG_LIST, context.page(Kind.TABLE).lying(), WIDTHS)
+            .title(Tab.LOG_LIST)
+            .text(Role.NOTE, context.text("log_list.note", context.rules().unit().symbol()))
+            .head(headings())
+            .repeatHead();
+    list.sheet().widths(DoubleStream.concat(DoubleStream.of(WIDTHS), more()).toArray());
+    context.plan().uses().forEach(use -> list.row(row(use)));
+    if (list.next() > FIRST_ROW) {
+      Area lost = new Area(FIRST_ROW, LOST_COLUMN, list.next() - 1, LOST_COLUMN);
+      list.sheet()
+          .rule(
+              new Rule.OneOf(
+                  lost,
+                  List.of("x"),
+                  Rule.Advice.refusing(
+                      context.text("log_list.lost"), context.text("log_list.lost.advice"))));
+    }
+    long unread = context.found().stream().filter(LogListSheet::isUnread).count();
+    if (unread > 0) {
+      list.text(Role.PLAIN_BOLD, context.text("log_list.unread", unread));
+    }
+    return list.build();
+  }
+
+  private DoubleStream more() {
+    return DoubleStream.concat(
+        DoubleStream.of(12, 40, 11, 11, 9, 9, 9, 9, 7, 40, 18, 12),
+        extras.stream().mapToDouble(heading -> 14));
+  }
+
+  private static boolean isUnread(roundbook.problem.Problem problem) {
+    return problem.severity() == roundbook.problem.Severity.ERROR && problem.where().row() > 0;
+  }
+
+  private String[] headings() {
+    return Stream.of(
+            context.words().lines("log_list.head"),
+            context.words().lines("log_list.more"),
+            extras)
+        .flatMap(List::stream)
+        .toArray(String[]::new);
+  }
+
+  private List<Cell> row(LogUse use) {
+    Log log = use.log();
+    List<Cell> row = new ArrayList<>();
+    row.add(cells.count(log.origin().row()));
+    row.add(cells.bold(log.tag()).align(Cell.Align.CENTRE));
+    row.add(cells.tape(log.length()));
+    row.add(cells.exact(log.butt()));
+    row.add(cells.exact(log.mid()));
+    row.add(cells.exact(log.tip()));
+    row.add(source(log.sources().mid()));
+    row.add(cells.text(log.traits().species()));
+    row.add(log.traits().sweep().isZero() ? cells.text("") : cells.exact(log.traits().sweep()));
+    row.add(cells.word("use." + key(use.use())));
+    row.add(cells.centre(use.placed().map(placed -> "" + placed.round()).orElse("")));
+    row.add(cells.centre(use.placed().map(placed -> placed.wall().name()).orElse("")));
+    row.add(Cell.text("").role(Role.TYPED_IN_TEXT).named(lostName(log)));
+    row.add(cells.text(note(use)));
+    row.addAll(further(log));
+    return row;
+  }
+
+  private List<Cell> further(Log log) {
+    List<Cell> row = new ArrayList<>();
+    row.add(cells.exact(log.length()));
+    row.add(cells.text(stations(log)));
+    row.add(source(log.sources().butt()));
+    row.add(source(log.sources().tip()));
+    row.add(cells.word("bark." + key(log.traits().bark())));
+    row.add(cells.word("keep." + key(log.traits().keep())));
+    row.add(cells.centre(log.place().wall()));
+    row.add(cells.centre(log.place().round().isPresent() ? "" + log.place().round().getAsInt() : ""));
+    row.add(cells.centre(log.traits().skip() ? "x" : ""));
+    row.add(cells.text(log.traits().remarks()));
+    row.add(cells.text(log.origin().file()));
+    row.add(cells.text(log.origin().sheet()));
+    extras.forEach(extra -> row.add(cells.text(log.extra().getOrDefault(extra, ""))));
+    return row;
+  }
+
+  private Cell source(Log.Source source) {
+    String words = context.text("source." + source.word());
+    return source == Log.Source.ESTIMATED ? cells.bold(words) : cells.text(words);
+  }
+
+  private String note(LogUse use) {
+    Log.Keep keep = use.log().traits().keep();
+    return Stream.of(
+            use.note(),
+            keep == Log.Keep.ANY ? "" : context.text("keep.for", context.text("keep." + key(keep))),
+            use.log().traits().remarks())
+        .filter(part -> !part.isBlank())
+        .collect(Collectors.joining(" · "));
+  }
+
+  /** Returns all stations of a profile as {@code distance=diameter} in the job's unit. */
+  private String stations(Log log) {
+    return log.profile().stations().stream().map(this::station).collect(Collectors.joining("; "));
+  }
+
+  private String station(Station station) {
+    return cells.formats().decimal(station.fromButt())
+        + "="
+        + cells.formats().decimal(station.diameter());
+  }
+
+  private String lostName(Log log) {
+    String name = Book.nameOf("Lost", log.origin().row());
+    String own = name;
+    for (int more = 2; !names.add(own); more++) {
+      own = name + "_" + more;
+    }
+    return own;
+  }
+
+  private static String key(Enum<?> value) {
+    return value.name().toLowerCase(Locale.ROOT);
+  }
+}
