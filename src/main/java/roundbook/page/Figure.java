@@ -2,8 +2,11 @@ package roundbook.page;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.stream.IntStream;
 import roundbook.units.Length;
+import roundbook.units.LengthUnit;
 
 /** A picture or a native chart that lies on a sheet. */
 public sealed interface Figure {
@@ -13,6 +16,42 @@ public sealed interface Figure {
 
   /** Returns the words for those who cannot see it. */
   String altText();
+
+  /**
+   * How large something is on a sheet that is not scaled.
+   *
+   * @param width how wide
+   * @param height how high
+   */
+  record Size(Length width, Length height) {
+    /** The width of a column whose width is not set, in characters. */
+    public static final double USUAL_WIDTH = 9.14;
+
+    /** The height of a row whose height is not set, in points. */
+    public static final double USUAL_HEIGHT = 15;
+
+    private static final double CHARACTERS_AN_INCH = 96 / 7.0;
+    private static final double POINTS_AN_INCH = 72;
+
+    /**
+     * Returns the size of an area: a character of width is 7/96 in, a point of height 1/72 in.
+     *
+     * @param area the area
+     * @param heights the heights of rows in points, where set
+     * @param widths the widths of columns in characters, where set
+     */
+    public static Size of(Area area, Map<Integer, Double> heights, Map<Integer, Double> widths) {
+      double high = sum(area.top(), area.bottom(), heights, USUAL_HEIGHT) / POINTS_AN_INCH;
+      double wide = sum(area.left(), area.right(), widths, USUAL_WIDTH) / CHARACTERS_AN_INCH;
+      return new Size(Length.of(wide, LengthUnit.INCH), Length.of(high, LengthUnit.INCH));
+    }
+
+    private static double sum(int first, int last, Map<Integer, Double> set, double usual) {
+      return IntStream.rangeClosed(first, last)
+          .mapToDouble(index -> set.getOrDefault(index, usual))
+          .sum();
+    }
+  }
 
   /** Where a figure lies on its sheet. */
   sealed interface Place {}

@@ -105,7 +105,9 @@ public enum Role {
   /** A tag's lines. */
   TAG_BODY("Tag: lines"),
   /** A cell of a helping calculation, seen but unimportant. */
-  HELPER("Helping calculation");
+  HELPER("Helping calculation"),
+  /** What stands over and under each printed page; only its font and size are used. */
+  HEADER_FOOTER("Header and footer of printed pages");
 
   private final String purpose;
 

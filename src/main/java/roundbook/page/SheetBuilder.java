@@ -232,6 +232,11 @@ public final class SheetBuilder {
     return this;
   }
 
+  /** Returns how large an area is by the heights and widths set so far, at 100 %. */
+  public Figure.Size sizeOf(Area area) {
+    return Figure.Size.of(area, heights, widths);
+  }
+
   /** Returns the sheet as it is now. */
   public Sheet build() {
     return new Sheet(this);

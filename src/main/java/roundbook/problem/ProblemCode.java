@@ -62,6 +62,10 @@ public enum ProblemCode {
   TIP_THIN(WARNING, "See the log's page; put the tip where least wood is missing."),
   /** The thinnest part of the neck is under the least allowed. */
   NECK_THIN(WARNING, "Use larger logs, a smaller slope or a thinner wall."),
+  /** The style template has no style for something; the built-in one is used. */
+  STYLE_MISSING(WARNING, "Name the cell in the template, or leave it: the built-in style is used."),
+  /** A text is longer than a cell can hold and was cut. */
+  TEXT_CUT(WARNING, "Shorten the text."),
   /** Nothing could be planned from what was given. */
   NOTHING_PLANNED(ERROR, "Mend the problems above and run again.");
 

@@ -1,0 +1,122 @@
+package roundbook.sheet;
+
+import java.util.HashMap;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFColor;
+import org.apache.poi.xssf.usermodel.XSSFFont;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import roundbook.page.Cell;
+import roundbook.page.Role;
+
+/** The styles of one workbook, each made once when a cell first needs it. */
+final class CellStyles {
+  private final XSSFWorkbook workbook;
+  private final StyleTemplate template;
+  private final Map<Key, XSSFCellStyle> styles = new HashMap<>();
+  private final Map<Look.Font, XSSFFont> fonts = new HashMap<>();
+
+  /**
+   * What makes a style different from another.
+   *
+   * @param heavy the sides with a heavy border besides the role's own (1 top, 2 right, 4, 8)
+   * @param quoted whether the text would be taken for a formula if it were typed again
+   */
+  record Key(Role role, Cell.Format format, Cell.Align align, int heavy, boolean quoted) {
+    static Key of(Cell cell, int heavy) {
+      boolean quoted =
+          cell.value() instanceof Cell.Text text && text.text().matches("(?s)[=+\\-@'].*");
+      return new Key(cell.role(), cell.format(), cell.align(), heavy, quoted);
+    }
+  }
+
+  CellStyles(XSSFWorkbook workbook, StyleTemplate template) {
+    this.workbook = workbook;
+    this.template = template;
+    Look.Font usual = template.look(Role.BODY).font();
+    workbook.getFontAt(0).setFontName(usual.name());
+    workbook.getFontAt(0).setFontHeight(USUAL_POINTS);
+  }
+
+  /** The usual font's size, on which the widths of columns rest: 7/96 in a character. */
+  private static final double USUAL_POINTS = 10;
+
+  /** Returns the style of a cell. */
+  XSSFCellStyle of(Cell cell, int heavy) {
+    return styles.computeIfAbsent(Key.of(cell, heavy), this::make);
+  }
+
+  private XSSFCellStyle make(Key key) {
+    Look look = template.look(key.role);
+    XSSFCellStyle style = workbook.createCellStyle();
+    style.setFont(fonts.computeIfAbsent(look.font(), this::font));
+    paint(style, look.ground());
+    border(style, look.edges().with(BorderStyle.MEDIUM, key.heavy));
+    place(style, look.place(), key.align);
+    style.setDataFormat(workbook.createDataFormat().getFormat(code(key, look)));
+    style.setLocked(!look.unlocked());
+    style.setQuotePrefixed(key.quoted);
+    return style;
+  }
+
+  private String code(Key key, Look look) {
+    return key.format == Cell.Format.OF_ROLE ? look.format() : template.format(key.format);
+  }
+
+  private XSSFFont font(Look.Font look) {
+    XSSFFont font = workbook.createFont();
+    font.setFontName(look.name());
+    font.setFontHeight(look.size());
+    font.setBold(look.bold());
+    font.setItalic(look.italic());
+    if (!look.colour().isEmpty()) {
+      font.setColor(colour(look.colour()));
+    }
+    return font;
+  }
+
+  private static void paint(XSSFCellStyle style, Look.Ground ground) {
+    if (ground.pattern() == FillPatternType.NO_FILL) {
+      return;
+    }
+    style.setFillPattern(ground.pattern());
+    if (!ground.colour().isEmpty()) {
+      style.setFillForegroundColor(colour(ground.colour()));
+    }
+    if (!ground.behind().isEmpty()) {
+      style.setFillBackgroundColor(colour(ground.behind()));
+    }
+  }
+
+  private static void border(XSSFCellStyle style, Look.Edges edges) {
+    style.setBorderTop(edges.top());
+    style.setBorderRight(edges.right());
+    style.setBorderBottom(edges.bottom());
+    style.setBorderLeft(edges.left());
+  }
+
+  private static void place(XSSFCellStyle style, Look.Place place, Cell.Align align) {
+    style.setAlignment(across(place.across(), align));
+    style.setVerticalAlignment(place.up());
+    style.setWrapText(place.wrap());
+    style.setIndention((short) place.indent());
+  }
+
+  private static HorizontalAlignment across(HorizontalAlignment ofRole, Cell.Align align) {
+    return switch (align) {
+      case OF_ROLE -> ofRole;
+      case LEFT -> HorizontalAlignment.LEFT;
+      case CENTRE -> HorizontalAlignment.CENTER;
+      case RIGHT -> HorizontalAlignment.RIGHT;
+    };
+  }
+
+  static XSSFColor colour(String hex) {
+    int rgb = Integer.parseInt(hex, 16);
+    byte[] bytes = {(byte) (rgb >> 16), (byte) (rgb >> 8), (byte) rgb};
+    return new XSSFColor(bytes, null);
+  }
+}

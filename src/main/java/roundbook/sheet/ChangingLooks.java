@@ -1,0 +1,86 @@
+package roundbook.sheet;
+
+import java.util.EnumMap;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTBorder;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTBorderPr;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTDxf;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTFont;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTPatternFill;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.STBorderStyle;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.STPatternType;
+import roundbook.page.Role;
+
+/**
+ * The looks that cells take on while a formula is true, one for each role.
+ *
+ * <p>The library makes a new one for every rule; a workbook of many rounds would carry hundreds.
+ */
+final class ChangingLooks {
+  private final XSSFWorkbook workbook;
+  private final StyleTemplate template;
+  private final Map<Role, Integer> numbers = new EnumMap<>(Role.class);
+
+  ChangingLooks(XSSFWorkbook workbook, StyleTemplate template) {
+    this.workbook = workbook;
+    this.template = template;
+  }
+
+  int of(Role role) {
+    return numbers.computeIfAbsent(
+        role, key -> workbook.getStylesSource().putDxf(make(template.look(key))) - 1);
+  }
+
+  private static CTDxf make(Look look) {
+    CTDxf dxf = CTDxf.Factory.newInstance();
+    font(dxf.addNewFont(), look.font());
+    if (look.ground().pattern() != FillPatternType.NO_FILL) {
+      fill(dxf.addNewFill().addNewPatternFill(), look.ground());
+    }
+    if (!look.edges().equals(Look.Edges.NONE)) {
+      border(dxf.addNewBorder(), look.edges());
+    }
+    return dxf;
+  }
+
+  private static void font(CTFont font, Look.Font look) {
+    font.addNewB().setVal(look.bold());
+    font.addNewI().setVal(look.italic());
+    if (!look.colour().isEmpty()) {
+      font.addNewColor().setRgb(argb(look.colour()));
+    }
+  }
+
+  /** Writes a fill; in a changing look a solid fill's colour is the one behind the pattern. */
+  private static void fill(CTPatternFill fill, Look.Ground ground) {
+    boolean solid = ground.pattern() == FillPatternType.SOLID_FOREGROUND;
+    fill.setPatternType(STPatternType.Enum.forInt(ground.pattern().getCode() + 1));
+    String behind = solid ? ground.colour() : ground.behind();
+    if (!solid && !ground.colour().isEmpty()) {
+      fill.addNewFgColor().setRgb(argb(ground.colour()));
+    }
+    if (!behind.isEmpty()) {
+      fill.addNewBgColor().setRgb(argb(behind));
+    }
+  }
+
+  private static void border(CTBorder border, Look.Edges edges) {
+    edge(border.addNewLeft(), edges.left());
+    edge(border.addNewRight(), edges.right());
+    edge(border.addNewTop(), edges.top());
+    edge(border.addNewBottom(), edges.bottom());
+  }
+
+  /** Writes an edge; spreadsheets allow only thin lines in a changing look. */
+  private static void edge(CTBorderPr edge, BorderStyle style) {
+    edge.setStyle(style == BorderStyle.NONE ? STBorderStyle.NONE : STBorderStyle.THIN);
+  }
+
+  private static byte[] argb(String hex) {
+    int rgb = Integer.parseInt(hex, 16);
+    return new byte[] {-1, (byte) (rgb >> 16), (byte) (rgb >> 8), (byte) rgb};
+  }
+}
