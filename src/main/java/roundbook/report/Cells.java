@@ -36,6 +36,11 @@ record Cells(CrewContext context) {
     return centre(context.text(key));
   }
 
+  /** Returns the name of a sheet that leads there. */
+  Cell link(String tab) {
+    return Cell.text(tab).role(Role.LINK).linkTo(tab);
+  }
+
   /** Returns a whole number, centred. */
   Cell count(long number) {
     return Cell.number(number).role(Role.BODY_CENTRE).format(Format.WHOLE);

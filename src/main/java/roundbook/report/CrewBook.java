@@ -19,12 +19,23 @@ import roundbook.page.SheetBuilder;
 public final class CrewBook {
   private static final List<SheetMaker> MAKERS =
       List.of(
-          context -> bare(context, Tab.START.in(context.words()), Tab.START.id()),
+          StartSheet::sheets,
           context -> bare(context, Tab.NOTCH_CHART.in(context.words()), Tab.NOTCH_CHART.id()),
           CrewBook::bareRounds,
           CrewBook::bareWalls,
           context -> bare(context, Tab.LEVELS.in(context.words()), Tab.LEVELS.id()),
-          LogListSheet::sheets);
+          HewingSheet::sheets,
+          CutListSheet::sheets,
+          LogListSheet::sheets,
+          OpeningsSheet::sheets,
+          MaterialsSheet::sheets,
+          OrderSheet::sheets,
+          LiftingSheet::sheets,
+          context -> bare(context, Tab.TAGS.in(context.words()), Tab.TAGS.id()),
+          context -> bare(context, Tab.TEMPLATE.in(context.words()), Tab.TEMPLATE.id()),
+          context -> bare(context, Tab.STORY_POLE.in(context.words()), Tab.STORY_POLE.id()),
+          ProblemsSheet::sheets,
+          SettingsSheet::sheets);
 
   private CrewBook() {}
 

@@ -1,11 +1,12 @@
 package roundbook.report;
 
+import java.util.List;
 import java.util.Locale;
 import roundbook.job.Wall;
 import roundbook.page.Book;
 import roundbook.page.Sheet;
 
-/** The sheets that a crew workbook has once each, in no particular order. */
+/** The sheets that a crew workbook has once each, in the order of their tabs. */
 enum Tab {
   /** The first page. */
   START,
@@ -37,6 +38,11 @@ enum Tab {
   PROBLEMS,
   /** Every setting and what was asked. */
   SETTINGS;
+
+  /** Returns the sheets after the walls, in the order of their tabs. */
+  static List<Tab> lists() {
+    return List.of(values()).subList(LEVELS.ordinal(), values().length);
+  }
 
   /** Returns the id that is the same in every language, such as {@code cut_list}. */
   String id() {

@@ -1,0 +1,45 @@
+package roundbook.report;
+
+import java.util.List;
+import roundbook.page.Cell;
+import roundbook.page.Cell.Align;
+import roundbook.page.PageSetup.Kind;
+import roundbook.page.Role;
+import roundbook.page.Sheet;
+import roundbook.plan.PiecePlan;
+
+/** Running distances of every log from its squared butt, in round order. */
+final class CutListSheet {
+  private static final double[] WIDTHS = {8, 8, 12, 10, 15, 15, 15, 18, 15, 9, 9};
+
+  private CutListSheet() {}
+
+  /** Returns the sheet. */
+  static List<Sheet> sheets(CrewContext context) {
+    ListSheet list =
+        new ListSheet(context, Tab.CUT_LIST, context.page(Kind.TABLE).lying(), WIDTHS)
+            .title(Tab.CUT_LIST)
+            .text(Role.PLAIN_BOLD, context.text("cut_list.note"))
+            .headOf("cut_list.head")
+            .repeatHead();
+    Cells cells = new Cells(context);
+    context.plan().pieces().forEach(piece -> list.row(row(cells, piece)));
+    return List.of(list.build());
+  }
+
+  private static List<Cell> row(Cells cells, PiecePlan piece) {
+    Role role = piece.placed().round() % 2 == 1 ? Role.BODY_CENTRE : Role.SHADED;
+    return List.of(
+        cells.count(piece.placed().round()).role(role).align(Align.CENTRE),
+        cells.bold(piece.placed().wall().name()).align(Align.CENTRE),
+        cells.bold(piece.placed().piece().log().tag()).align(Align.CENTRE),
+        cells.text("● " + piece.buttAt()).role(role).align(Align.CENTRE),
+        cells.tape(piece.placed().piece().cutOffButt()).role(role).align(Align.CENTRE),
+        cells.tape(piece.nearShoulder()).role(role).align(Align.CENTRE),
+        cells.tape(piece.farShoulder()).role(role).align(Align.CENTRE),
+        cells.tape(piece.placed().piece().trimmed()).role(Role.LARGE_CUT),
+        cells.tape(piece.placed().piece().fallsOff()).role(role).align(Align.CENTRE),
+        Cell.blank(Role.TICK),
+        Cell.blank(Role.TICK));
+  }
+}

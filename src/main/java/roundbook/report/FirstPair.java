@@ -1,0 +1,142 @@
+package roundbook.report;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import roundbook.job.Setting;
+import roundbook.job.Wall;
+import roundbook.notch.Notch;
+import roundbook.page.Cell;
+import roundbook.page.Role;
+import roundbook.plan.PiecePlan;
+import roundbook.plan.Plan;
+import roundbook.units.Length;
+
+/** The part of the first page on the foundation, the first two logs, and what comes first. */
+final class FirstPair {
+  private final CrewContext context;
+  private final Plan plan;
+  private final Cells cells;
+  private final ListSheet list;
+  private int step;
+
+  FirstPair(CrewContext context, ListSheet list) {
+    this.context = context;
+    this.plan = context.plan();
+    this.cells = new Cells(context);
+    this.list = list;
+  }
+
+  void write() {
+    steps();
+    pickUp();
+    square();
+  }
+
+  private void steps() {
+    list.heading(context.text("start.steps")).spans(1, 9, 2).headOf("start.steps.head");
+    String round = Tab.ofRound(context.words(), 1);
+    step(context.text("step.cautions"), "");
+    step(context.text("step.problems"), Tab.PROBLEMS.in(context.words()));
+    step(context.text("step.square"), "");
+    step(bed(), round);
+    step(context.text("step.hew", tags(plan.round(1))), Tab.HEWING.in(context.words()));
+    step(context.text("step.measure"), round);
+    step(context.text("step.mark", tags(StartSheet.firstPair(plan))), round);
+    step(context.text("step.next"), round);
+  }
+
+  private void step(String what, String tab) {
+    step++;
+    Cell where = tab.isEmpty() ? cells.word("start.below") : cells.link(tab);
+    list.row(cells.count(step), cells.text(what), where);
+  }
+
+  /** Returns what stands under the first logs, and by how much the second pair lies higher. */
+  private String bed() {
+    String bed = context.rules().text(Setting.FIRST_BED).toLowerCase(Locale.ROOT);
+    Notch notch = plan.stack().courses().get(0).notch();
+    Length filler = notch.lower().plus(context.rules().gap().dividedBy(2));
+    return context.text(
+        "step.bed." + (List.of("starter", "level").contains(bed) ? bed : "flat"),
+        walls(true),
+        walls(false),
+        cells.withUnit(plan.stack().foundationStep()),
+        cells.withUnit(notch.lower()),
+        cells.withUnit(filler));
+  }
+
+  private String walls(boolean laidFirst) {
+    return plan.job().building().walls().stream()
+        .filter(wall -> wall.laidFirst() == laidFirst)
+        .map(Wall::name)
+        .collect(Collectors.joining(context.text("and")));
+  }
+
+  private static String tags(List<PiecePlan> pieces) {
+    return pieces.stream()
+        .map(piece -> piece.placed().wall().name() + " = " + piece.placed().piece().log().tag())
+        .collect(Collectors.joining(", "));
+  }
+
+  private void pickUp() {
+    list.heading(context.text("start.first"));
+    list.spans(1, 1, 1, 1, 1, 2, 1, 1, 1, 2).headOf("start.first.head");
+    StartSheet.firstPair(plan).forEach(piece -> list.row(pickUp(piece)));
+    list.text(Role.PLAIN, context.text("start.first.note", context.rules().slope()));
+    StartSheet.firstPair(plan).forEach(this::notes);
+  }
+
+  private List<Cell> pickUp(PiecePlan piece) {
+    Notch notch = plan.stack().courses().get(0).notch();
+    Wall wall = piece.placed().wall();
+    Wall crossing = piece.placed().crossingAtButt(plan.job().building());
+    boolean flat = piece.notes().contains(PiecePlan.Note.BED_FLAT);
+    return List.of(
+        cells.bold(wall.name()).align(Cell.Align.CENTRE),
+        cells.bold(piece.placed().piece().log().tag()).align(Cell.Align.CENTRE),
+        cells.bold("● " + piece.buttAt()).align(Cell.Align.CENTRE),
+        cells.tape(piece.nearShoulder()),
+        cells.tape(piece.farShoulder()),
+        cells.bold(cells.formats().feetInches(piece.placed().piece().trimmed()))
+            .align(Cell.Align.CENTRE),
+        cells.printed(notch.upper()),
+        cells.printed(notch.upperOutside(wall.thickness())),
+        cells.printed(notch.lower()),
+        flat ? cells.word("start.flat") : cells.printed(notch.lowerCorner(crossing.thickness())));
+  }
+
+  private void notes(PiecePlan piece) {
+    for (PiecePlan.Note note : piece.notes()) {
+      String said = context.text("note." + note.name().toLowerCase(Locale.ROOT));
+      String tag = piece.placed().piece().log().tag();
+      list.text(Role.PLAIN, context.text("start.note", tag, piece.placed().wall().name(), said));
+    }
+  }
+
+  private void square() {
+    list.heading(context.text("start.square"));
+    Squareness.of(plan.job().building())
+        .ifPresentOrElse(
+            this::diagonals, () -> list.text(Role.PLAIN, context.text("start.square.corners")));
+  }
+
+  private void diagonals(Squareness square) {
+    list.spans(3, 2, 2, 2, 3).headOf("start.square.head");
+    diagonal("outside", square.outside());
+    diagonal("inside", square.inside());
+    list.text(Role.PLAIN, context.text("start.square.note"));
+  }
+
+  private void diagonal(String which, Length length) {
+    String one = "Diagonal_" + which + "_1";
+    String other = "Diagonal_" + which + "_2";
+    list.row(
+        cells.bold(context.text("start.square." + which)),
+        cells.tape(length),
+        Cell.blank(Role.TYPED_IN).named(one),
+        Cell.blank(Role.TYPED_IN).named(other),
+        Cell.formula("IF(COUNT(" + one + "," + other + ")=2,ABS(" + one + "-" + other + "),\"\")", "")
+            .role(Role.RESULT));
+  }
+}

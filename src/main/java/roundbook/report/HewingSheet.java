@@ -1,0 +1,77 @@
+package roundbook.report;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+import roundbook.job.Piece;
+import roundbook.page.Cell;
+import roundbook.page.PageSetup.Kind;
+import roundbook.page.Role;
+import roundbook.page.Sheet;
+import roundbook.plan.PiecePlan;
+import roundbook.plan.PiecePlan.Note;
+import roundbook.units.Length;
+
+/** What to hew or saw, log by log: thickness, crown, face, and the heights left. */
+final class HewingSheet {
+  private static final double[] WIDTHS = {7, 6, 10, 12, 9, 8, 12, 9, 9, 9, 10, 10, 17, 7};
+  private static final Set<Note> TOLD = Set.of(Note.MID_ESTIMATED, Note.BED_FLAT);
+
+  private final CrewContext context;
+  private final Cells cells;
+
+  private HewingSheet(CrewContext context) {
+    this.context = context;
+    this.cells = new Cells(context);
+  }
+
+  /** Returns the sheet. */
+  static List<Sheet> sheets(CrewContext context) {
+    return List.of(new HewingSheet(context).sheet());
+  }
+
+  private Sheet sheet() {
+    ListSheet list =
+        new ListSheet(context, Tab.HEWING, context.page(Kind.TABLE).lying(), WIDTHS)
+            .title(Tab.HEWING)
+            .text(Role.PLAIN_BOLD, context.text("hewing.rule"))
+            .text(Role.NOTE, context.text("hewing.note", context.rules().unit().symbol()))
+            .headOf("hewing.head")
+            .repeatHead();
+    context.plan().pieces().forEach(piece -> list.row(row(piece)));
+    return list.build();
+  }
+
+  private List<Cell> row(PiecePlan plan) {
+    Piece piece = plan.placed().piece();
+    Length sweep = piece.log().traits().sweep();
+    return List.of(
+        cells.count(plan.placed().round()),
+        cells.bold(plan.placed().wall().name()).align(Cell.Align.CENTRE),
+        cells.bold(piece.log().tag()).align(Cell.Align.CENTRE),
+        cells.text(piece.log().traits().species()),
+        cells.exact(plan.placed().wall().thickness()).role(Role.NUMBER_BOLD),
+        sweep.isZero() ? cells.centre("") : cells.printed(sweep),
+        cells.word(plan.placed().buttAtStart() ? "hewing.left" : "hewing.right"),
+        cells.printed(piece.butt()),
+        cells.printed(piece.mid()),
+        cells.printed(piece.tip()),
+        cells.printed(slab(plan, piece.butt())),
+        cells.printed(slab(plan, piece.tip())),
+        cells.text(notes(plan)),
+        Cell.blank(Role.TICK));
+  }
+
+  private static Length slab(PiecePlan plan, Length diameter) {
+    Length rest = diameter.minus(plan.placed().wall().thickness());
+    return rest.isNegative() ? Length.ZERO : rest.dividedBy(2);
+  }
+
+  private String notes(PiecePlan plan) {
+    return plan.notes().stream()
+        .filter(TOLD::contains)
+        .map(note -> context.text("hewing." + note.name().toLowerCase(Locale.ROOT)))
+        .collect(Collectors.joining("; "));
+  }
+}

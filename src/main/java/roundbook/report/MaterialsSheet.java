@@ -1,0 +1,204 @@
+package roundbook.report;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import roundbook.job.Wall;
+import roundbook.page.Area;
+import roundbook.page.Cell;
+import roundbook.page.Cell.Format;
+import roundbook.page.Figure;
+import roundbook.page.Figure.Axes;
+import roundbook.page.Figure.Look;
+import roundbook.page.Figure.Series;
+import roundbook.page.PageSetup.Kind;
+import roundbook.page.Role;
+import roundbook.page.Sheet;
+import roundbook.plan.ClassSupply;
+import roundbook.plan.PiecePlan;
+import roundbook.plan.Plan;
+import roundbook.plan.Quantity;
+import roundbook.stack.Joint;
+import roundbook.units.Length;
+
+/** Logs on hand against logs needed, what the walls come to, and what is bought or left over. */
+final class MaterialsSheet {
+  private static final double[] WIDTHS = {8, 9, 9, 9, 8.5, 8.5, 8.5, 8.5, 8.5, 8, 8, 7};
+  private static final double CHART_HEIGHT = 170;
+
+  private final CrewContext context;
+  private final Plan plan;
+  private final Cells cells;
+  private final ListSheet list;
+
+  private MaterialsSheet(CrewContext context) {
+    this.context = context;
+    this.plan = context.plan();
+    this.cells = new Cells(context);
+    this.list = new ListSheet(context, Tab.MATERIALS, context.page(Kind.TABLE), WIDTHS);
+  }
+
+  /** Returns the sheet. */
+  static List<Sheet> sheets(CrewContext context) {
+    return List.of(new MaterialsSheet(context).sheet());
+  }
+
+  private Sheet sheet() {
+    list.title(Tab.MATERIALS);
+    classes();
+    if (plan.rounds() > 0) {
+      walls();
+    }
+    plan.quantities().stream()
+        .collect(
+            Collectors.groupingBy(
+                Quantity::section, java.util.LinkedHashMap::new, Collectors.toList()))
+        .forEach(this::section);
+    order();
+    return list.build();
+  }
+
+  private void classes() {
+    list.heading(context.text("materials.classes"));
+    list.spans(3, 1, 1, 1, 1, 1, 4).headOf("materials.classes.head");
+    int first = list.next();
+    for (ClassSupply supply : plan.supply()) {
+      list.row(
+          cells.bold(className(supply)),
+          cells.count(supply.needed()),
+          cells.count(supply.placed()),
+          cells.count(supply.onHand()),
+          cells.count(supply.spare()),
+          cells.count(supply.sparesWanted()),
+          verdict(supply));
+    }
+    int last = list.next() - 1;
+    if (last >= first) {
+      chart(first, last);
+    }
+  }
+
+  private void chart(int first, int last) {
+    String sheet = Tab.MATERIALS.in(context.words());
+    Area names = new Area(first, 1, last, 1);
+    list.sheet()
+        .figure(
+            new Figure.Chart(
+                context.text("materials.chart"),
+                Axes.upright(
+                    context.text("materials.chart.class"), context.text("materials.chart.logs")),
+                List.of(
+                    new Series(
+                        context.text("materials.needed"),
+                        sheet,
+                        names,
+                        new Area(first, 4, last, 4),
+                        Look.BAR_PALE),
+                    new Series(
+                        context.text("materials.on_hand"),
+                        sheet,
+                        names,
+                        new Area(first, 6, last, 6),
+                        Look.BAR_DARK)),
+                new Figure.Over(list.free(CHART_HEIGHT)),
+                context.text("materials.chart.alt", alternative())));
+  }
+
+  private String alternative() {
+    return plan.supply().stream()
+        .map(
+            each ->
+                context.text(
+                    "materials.chart.each", className(each), each.needed(), each.onHand()))
+        .collect(Collectors.joining("; "));
+  }
+
+  private String className(ClassSupply supply) {
+    String least = cells.formats().feetInches(supply.least());
+    return supply.walls().isEmpty()
+        ? context.text("materials.class.short")
+        : context.text("materials.class", least, supply.walls());
+  }
+
+  private Cell verdict(ClassSupply supply) {
+    if (supply.missing() > 0) {
+      return Cell.text(context.text("materials.short", supply.missing())).role(Role.FLAG);
+    }
+    int lacking = supply.sparesWanted() - supply.spare();
+    if (lacking > 0) {
+      return cells.bold(context.text("materials.no_spare", lacking));
+    }
+    return cells.text(context.text(supply.walls().isEmpty() ? "materials.rest" : "materials.ok"));
+  }
+
+  private void walls() {
+    list.heading(context.text("materials.walls"));
+    list.spans(1, 2, 2, 1, 2, 2, 1, 1).headOf("materials.walls.head");
+    plan.job().building().walls().forEach(wall -> list.row(wall(wall)));
+  }
+
+  private List<Cell> wall(Wall wall) {
+    List<PiecePlan> pieces =
+        plan.pieces().stream().filter(piece -> piece.placed().wall().equals(wall)).toList();
+    Length trimmed =
+        pieces.stream()
+            .map(piece -> piece.placed().piece().trimmed())
+            .reduce(Length.ZERO, Length::plus);
+    double pounds = pieces.stream().mapToDouble(piece -> piece.weight().pounds()).sum();
+    PiecePlan heaviest =
+        pieces.stream()
+            .max(Comparator.comparingDouble(piece -> piece.weight().pounds()))
+            .orElseThrow();
+    List<Joint> joints = plan.stack().joints(wall);
+    return List.of(
+        cells.bold(wall.name()).align(Cell.Align.CENTRE).linkTo(Tab.ofWall(context.words(), wall)),
+        cells.tape(wall.outside()),
+        cells.tape(trimmed),
+        cells.count(pieces.size()),
+        cells.weight(new PiecePlan.Weight(pounds, Length.ZERO)),
+        cells.weight(heaviest.weight()),
+        joints.isEmpty() ? cells.centre("–") : cells.printed(least(joints)),
+        joints.isEmpty() ? cells.centre("–") : cells.printed(most(joints)));
+  }
+
+  private static Length least(List<Joint> joints) {
+    return joints.stream().map(Joint::least).reduce(Length::least).orElseThrow();
+  }
+
+  private static Length most(List<Joint> joints) {
+    return joints.stream().map(Joint::most).reduce(Length::most).orElseThrow();
+  }
+
+  private void section(String section, List<Quantity> lines) {
+    String key = "section." + section.toLowerCase(Locale.ROOT).replace(' ', '_');
+    list.heading(context.words().has(key) ? context.text(key) : section);
+    list.spans(4, 2, 1, 5).headOf("materials.head");
+    for (Quantity line : lines) {
+      list.row(
+          cells.text(line.item()),
+          Cell.number(rounded(line)).format(format(line)),
+          cells.centre(line.unit()),
+          cells.text(line.note()));
+    }
+  }
+
+  private static double rounded(Quantity line) {
+    return Math.round(line.amount() * 1000) / 1000.0;
+  }
+
+  private static Format format(Quantity line) {
+    boolean whole = List.of("count", "lb", "kg").contains(line.unit());
+    return whole ? Format.THOUSANDS : Format.DECIMAL_1;
+  }
+
+  private void order() {
+    list.heading(context.text("materials.order"));
+    String key = plan.order().isEmpty() ? "order.none" : "materials.order.see";
+    list.spans(12)
+        .row(
+            Cell.text(context.text(key, plan.order().size()))
+                .role(Role.LINK)
+                .linkTo(Tab.ORDER.in(context.words())));
+  }
+}

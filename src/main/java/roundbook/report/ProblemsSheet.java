@@ -1,0 +1,55 @@
+package roundbook.report;
+
+import java.util.List;
+import roundbook.page.Cell;
+import roundbook.page.PageSetup.Kind;
+import roundbook.page.Role;
+import roundbook.page.Sheet;
+import roundbook.problem.Problem;
+import roundbook.problem.Severity;
+
+/** Every problem of the input and the plan, with its place and its remedy. */
+final class ProblemsSheet {
+  private static final double[] WIDTHS = {12, 20, 9, 38, 12, 30, 13};
+
+  private ProblemsSheet() {}
+
+  /** Returns the sheet. */
+  static List<Sheet> sheets(CrewContext context) {
+    ListSheet list =
+        new ListSheet(context, Tab.PROBLEMS, context.page(Kind.TABLE).lying(), WIDTHS)
+            .title(Tab.PROBLEMS);
+    List<Problem> problems = context.problems();
+    list.text(Role.NOTE, summary(context, problems)).headOf("problems.head").repeatHead();
+    Cells cells = new Cells(context);
+    for (Problem problem : problems) {
+      list.row(
+          severity(cells, problem.severity()),
+          cells.text(problem.where().toString()),
+          cells.centre(problem.log()),
+          cells.text(problem.message()),
+          cells.text(problem.found()),
+          cells.text(problem.remedy()),
+          cells.text(problem.code().id()));
+    }
+    return List.of(list.build());
+  }
+
+  /** Returns a problem's weight in sign and word; errors stand out without colour. */
+  static Cell severity(Cells cells, Severity severity) {
+    Cell cell = cells.word("severity." + severity.word());
+    return severity == Severity.ERROR ? cell.role(Role.FLAG) : cell;
+  }
+
+  private static String summary(CrewContext context, List<Problem> problems) {
+    return context.text(
+        "problems.note",
+        count(problems, Severity.ERROR),
+        count(problems, Severity.WARNING),
+        count(problems, Severity.INFO));
+  }
+
+  private static long count(List<Problem> problems, Severity severity) {
+    return problems.stream().filter(problem -> problem.severity() == severity).count();
+  }
+}

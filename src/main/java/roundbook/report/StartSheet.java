@@ -1,0 +1,149 @@
+package roundbook.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import roundbook.job.Setting;
+import roundbook.job.Wall;
+import roundbook.page.Cell;
+import roundbook.page.PageSetup.Kind;
+import roundbook.page.Role;
+import roundbook.page.Sheet;
+import roundbook.plan.PiecePlan;
+import roundbook.plan.Plan;
+import roundbook.rounds.Shortage;
+import roundbook.units.Length;
+
+/** The first page: what this workbook is, what to do first, what to pick up first. */
+final class StartSheet {
+  private static final double[] WIDTHS = {
+    8.5, 8.5, 8.5, 8.5, 8.5, 8.5, 8.5, 8.5, 8.5, 8.5, 7.5, 8
+  };
+
+  private final CrewContext context;
+  private final Plan plan;
+  private final Cells cells;
+  private final ListSheet list;
+
+  private StartSheet(CrewContext context) {
+    this.context = context;
+    this.plan = context.plan();
+    this.cells = new Cells(context);
+    this.list = new ListSheet(context, Tab.START, context.page(Kind.TABLE), WIDTHS);
+  }
+
+  /** Returns the sheet. */
+  static List<Sheet> sheets(CrewContext context) {
+    return List.of(new StartSheet(context).sheet());
+  }
+
+  private Sheet sheet() {
+    list.title(Tab.START);
+    list.text(Role.PLAIN, context.text("start.what", context.jobName(), context.issue().input()));
+    list.text(Role.PLAIN_BOLD, context.text("start.void", context.revision()));
+    glance();
+    if (plan.rounds() > 0) {
+      new FirstPair(context, list).write();
+    }
+    LiftingSheet.cautions(context, list);
+    warnings();
+    contents();
+    return list.build();
+  }
+
+  private void glance() {
+    list.heading(context.text("start.glance")).spans(3, 9).headOf("start.glance.head");
+    fact("start.rounds", rounds());
+    fact(
+        "start.logs",
+        context.text(
+            "start.logs.text",
+            plan.count(Plan.Use.PLACED),
+            plan.count(Plan.Use.SPARE),
+            plan.count(Plan.Use.LEFT_OUT)));
+    fact("start.walls", walls());
+    if (plan.rounds() > 0) {
+      fact("start.tops", tops());
+    }
+    fact(
+        "start.notch",
+        context.text(
+            "start.notch.text",
+            cells.withUnit(context.rules().thickness()),
+            cells.withUnit(context.rules().gap()),
+            context.rules().slope(),
+            cells.withUnit(context.rules().overhang())));
+  }
+
+  private void fact(String key, String text) {
+    list.row(cells.bold(context.text(key)), cells.text(text));
+  }
+
+  private String rounds() {
+    int wanted = plan.choice().shortage().map(Shortage::wanted).orElse(plan.rounds());
+    String key = wanted > plan.rounds() ? "start.rounds.short" : "start.rounds.all";
+    return context.text(key, plan.rounds(), wanted);
+  }
+
+  private String walls() {
+    return plan.job().building().walls().stream()
+        .map(wall -> wall.name() + " " + cells.formats().feetInches(wall.outside()))
+        .collect(Collectors.joining(" · "));
+  }
+
+  private String tops() {
+    String heights =
+        plan.job().building().walls().stream()
+            .map(this::top)
+            .collect(Collectors.joining(" · "));
+    String wanted =
+        context
+            .rules()
+            .optionalLength(Setting.WALL_HEIGHT)
+            .map(height -> context.text("start.tops.wanted", cells.formats().feetInches(height)))
+            .orElse("");
+    return context.text("start.tops.text", heights) + wanted;
+  }
+
+  private String top(Wall wall) {
+    Length top = plan.stack().top(wall);
+    return wall.name() + " " + cells.formats().feetInches(top);
+  }
+
+  private void warnings() {
+    List<List<Cell>> rows = new Warnings(context).rows();
+    list.heading(context.text("start.warnings"));
+    if (rows.isEmpty()) {
+      list.text(Role.PLAIN, context.text("start.warnings.none"));
+      return;
+    }
+    list.spans(2, 5, 3, 2).headOf("start.warnings.head");
+    rows.forEach(list::row);
+  }
+
+  private void contents() {
+    list.heading(context.text("start.contents")).spans(3, 9).headOf("start.contents.head");
+    content(Tab.NOTCH_CHART.in(context.words()), Tab.NOTCH_CHART.id());
+    if (plan.rounds() > 0) {
+      content(Tab.ofRound(context.words(), 1), "round");
+    }
+    plan.job().building().walls().stream()
+        .limit(1)
+        .forEach(wall -> content(Tab.ofWall(context.words(), wall), "wall"));
+    for (Tab tab : Tab.lists()) {
+      content(tab.in(context.words()), tab.id());
+    }
+  }
+
+  private void content(String tab, String about) {
+    list.row(
+        cells.link(tab), cells.text(context.text("about." + about)));
+  }
+
+  /** Returns the placed logs of the walls that are laid first in the first round. */
+  static List<PiecePlan> firstPair(Plan plan) {
+    List<PiecePlan> first = new ArrayList<>(plan.round(1));
+    first.removeIf(piece -> !piece.placed().wall().laidFirst());
+    return first;
+  }
+}
