@@ -1,0 +1,43 @@
+package roundbook.app;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/**
+ * The name of a crew workbook, with its revision.
+ *
+ * @param folder where it is written
+ * @param stem the input's name without its ending
+ */
+record Revision(Path folder, String stem) {
+  /** Returns the workbook's path of a revision. */
+  Path path(int number) {
+    return folder.resolve(stem + " - rounds rev" + number + ".xlsx");
+  }
+
+  /** Returns the first revision whose name is free. */
+  int firstFree() {
+    int number = 1;
+    while (Files.exists(path(number))) {
+      number++;
+    }
+    return number;
+  }
+
+  /** Returns the name for an input file, written beside it or in a folder. */
+  static Revision of(Path input, Path folder) {
+    String name = input.getFileName().toString();
+    int dot = name.lastIndexOf('.');
+    Path beside = input.toAbsolutePath().getParent();
+    return new Revision(folder == null ? beside : folder, dot > 0 ? name.substring(0, dot) : name);
+  }
+
+  /** Returns whether a file is one of the program's own workbooks or another's lock file. */
+  static boolean skipped(Path file) {
+    String name = file.getFileName().toString();
+    return name.startsWith("~$")
+        || name.startsWith(".~lock")
+        || name.endsWith(".part")
+        || name.matches(".* - rounds rev\\d+\\.xlsx");
+  }
+}

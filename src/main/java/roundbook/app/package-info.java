@@ -1,0 +1,2 @@
+/** Arguments, batches of files, safe writing, logging and the exit code. */
+package roundbook.app;
