@@ -1,6 +1,7 @@
 package roundbook.problem;
 
 import static roundbook.problem.Severity.ERROR;
+import static roundbook.problem.Severity.INFO;
 import static roundbook.problem.Severity.WARNING;
 
 import java.util.Locale;
@@ -30,6 +31,54 @@ public enum ProblemCode {
   MID_ESTIMATED(WARNING, "Measure the middle of these logs before they are cut."),
   /** An end diameter was not measured and is estimated. */
   END_ESTIMATED(WARNING, "Measure the end."),
+  /** The text is not valid UTF-8; the usual Western encoding was taken. */
+  ENCODING_GUESSED(WARNING, "Save the file as UTF-8 if names look wrong."),
+  /** The file holds nothing. */
+  EMPTY_FILE(ERROR, "Check that the right file was given."),
+  /** There are headings but no logs under them. */
+  NO_ROWS(ERROR, "Fill in the logs."),
+  /** The table runs sideways: a log a column. */
+  TRANSPOSED_TABLE(ERROR, "Turn the table so that each log is a row."),
+  /** A sheet was not read. */
+  SHEET_SKIPPED(INFO, "Name it with --sheet to read it."),
+  /** A total, average or count row was passed over. */
+  SUMMARY_ROW(INFO, ""),
+  /** Headings that stand again further down were passed over. */
+  REPEATED_HEADER(INFO, ""),
+  /** A row of free text was passed over. */
+  NOTE_ROW(INFO, ""),
+  /** A hidden row was read like any other. */
+  HIDDEN_ROW(WARNING, "Delete the row if it should not count."),
+  /** A struck-through row was read like any other. */
+  STRUCK_ROW(WARNING, "Delete the row if it should not count."),
+  /** Two logs have the same tag. */
+  DUPLICATE_ID(ERROR, "Give each log a tag of its own."),
+  /** The same log stands twice. */
+  DUPLICATE_ROW(WARNING, "Delete one of the rows."),
+  /** A log has no tag. */
+  MISSING_ID(WARNING, "Tag the logs before they are cut."),
+  /** A row stands for several logs alike. */
+  QUANTITY_ROW(INFO, ""),
+  /** The butt is far thinner than the tip; the two were read the other way round. */
+  BUTT_TIP_SWAPPED(WARNING, "Check which end is the butt."),
+  /** The butt is a little thinner than the tip. */
+  BUTT_SMALLER_THAN_TIP(WARNING, "Check which end is the butt."),
+  /** The middle is thicker than both ends or thinner than both. */
+  MID_OUTSIDE_ENDS(WARNING, "Check the three diameters."),
+  /** A log tapers more than logs do. */
+  TAPER_LARGE(WARNING, "Check the diameters and the length."),
+  /** A cell stands where there is no heading. */
+  EXTRA_CELL(WARNING, "Give the column a heading, or delete the cell."),
+  /** Lengths look like feet and inches with a point between. */
+  MAYBE_FEET_DOT_INCHES(WARNING, "Write 16' 6\" if feet and inches were meant."),
+  /** A value was read with a doubt the tally itself shows. */
+  DOUBTFUL_VALUE(WARNING, "Measure again."),
+  /** A girth was turned into a diameter. */
+  GIRTH_CONVERTED(WARNING, "Check that these are girths."),
+  /** Bark over or off is mixed or not told. */
+  BARK_UNCERTAIN(WARNING, "Say over or off in a bark column; sizes are of peeled wood."),
+  /** The file's ending does not say what it holds. */
+  WRONG_EXTENSION(WARNING, "Rename the file."),
   /** The file could not be opened or read. */
   UNREADABLE(ERROR, "Check the file's name, its permissions, and that nothing has it locked."),
   /** The file is not what its name says, nor any other table. */

@@ -25,8 +25,8 @@ import roundbook.stack.PlacedLog;
  * A plan as plain tables for other programs, one a file.
  *
  * <p>Lengths are decimals of inches or millimetres, as the headings say, with at most six decimals.
- * Marks are the printed ones; means, diameters and gaps are not rounded. Left and right of a gap are
- * seen from outside, at the two inside faces.
+ * Marks are the printed ones; means, diameters and gaps are not rounded. Left and right of a gap
+ * are seen from outside, at the two inside faces.
  *
  * <pre>{@code
  * round,mean_in,size_in,lower_in,upper_in,…
@@ -244,7 +244,10 @@ public final class PlainTables {
 
   private PlainTable materials() {
     return table(
-        "materials", "section,item,quantity,unit,note", plan.quantities(), PlainTables::materialRow);
+        "materials",
+        "section,item,quantity,unit,note",
+        plan.quantities(),
+        PlainTables::materialRow);
   }
 
   private static List<String> materialRow(Quantity quantity) {

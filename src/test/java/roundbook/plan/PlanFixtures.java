@@ -78,11 +78,25 @@ public final class PlanFixtures {
   public PlanFixtures withOpenings() {
     openings.add(
         new Opening(
-            "Front door", "S", length(120), length(36), Length.ZERO, length(82), false, "",
+            "Front door",
+            "S",
+            length(120),
+            length(36),
+            Length.ZERO,
+            length(82),
+            false,
+            "",
             new CellRef("cabin.xlsx", "Openings", 2, 0)));
     openings.add(
         new Opening(
-            "East window", "E", length(80), length(40), length(34), length(76), true, LONG_REMARK,
+            "East window",
+            "E",
+            length(80),
+            length(40),
+            length(34),
+            length(76),
+            true,
+            LONG_REMARK,
             new CellRef("cabin.xlsx", "Openings", 3, 0)));
     return this;
   }
@@ -217,5 +231,4 @@ public final class PlanFixtures {
   private static Length sixteenth(long count) {
     return Length.ofInchFraction(count, 16);
   }
-
 }

@@ -1,0 +1,2 @@
+/** Text files to tables and back; the only user of the CSV library. */
+package roundbook.csv;

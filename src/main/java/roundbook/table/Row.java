@@ -1,0 +1,40 @@
+package roundbook.table;
+
+import java.util.List;
+
+/**
+ * One row of a sheet.
+ *
+ * @param number the physical row or line counted from 1
+ * @param cells its cells by rising column; columns that are left out are blank
+ * @param hidden whether the row is hidden
+ * @param struck whether its cells are struck through
+ */
+public record Row(int number, List<Cell> cells, boolean hidden, boolean struck) {
+  /** Copies the list. */
+  public Row {
+    cells = List.copyOf(cells);
+  }
+
+  /** Returns the cell of a column; blank where there is none. */
+  public Cell cell(int column) {
+    int index = column - 1;
+    if (index < cells.size() && index >= 0 && cells.get(index).column() == column) {
+      return cells.get(index);
+    }
+    return cells.stream()
+        .filter(cell -> cell.column() == column)
+        .findFirst()
+        .orElseGet(() -> Cell.blank(column));
+  }
+
+  /** Returns whether nothing stands in it. */
+  public boolean isBlank() {
+    return cells.stream().allMatch(Cell::isBlank);
+  }
+
+  /** Returns its cells that hold something. */
+  public List<Cell> filled() {
+    return cells.stream().filter(cell -> !cell.isBlank()).toList();
+  }
+}
