@@ -1,0 +1,30 @@
+package roundbook.intake;
+
+import java.util.Map;
+import java.util.Optional;
+import roundbook.units.LengthUnit;
+
+/**
+ * What the command line asked of the reading.
+ *
+ * @param settings values of the Job sheet given by {@code --set} and its short forms, by label
+ * @param walls outside lengths such as {@code 24x18}; empty when not given
+ * @param sheet the one sheet to read as a tally; empty for all
+ * @param lengthUnit the unit of bare lengths; empty when not told
+ * @param diameterUnit the unit of bare diameters; empty when not told
+ */
+public record Asked(
+    Map<String, String> settings,
+    Optional<String> walls,
+    Optional<String> sheet,
+    Optional<LengthUnit> lengthUnit,
+    Optional<LengthUnit> diameterUnit) {
+  /** Nothing asked. */
+  public static final Asked NOTHING =
+      new Asked(Map.of(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+
+  /** Copies the map. */
+  public Asked {
+    settings = Map.copyOf(settings);
+  }
+}
