@@ -1,0 +1,223 @@
+package roundbook.intake;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import roundbook.job.BuildRules;
+import roundbook.job.Building;
+import roundbook.job.Job;
+import roundbook.job.Log;
+import roundbook.job.Opening;
+import roundbook.job.Pin;
+import roundbook.problem.Problem;
+import roundbook.problem.ProblemCode;
+import roundbook.problem.Problems;
+import roundbook.problem.Read;
+import roundbook.problem.Severity;
+import roundbook.table.Table;
+
+/**
+ * Reads the tables of one job's files as a job, and finds every problem in one pass.
+ *
+ * <p>Sheets named Job, Walls, Openings and Pins are read as what they are named; every other sheet
+ * that has the headings of a tally is read as one. Hidden sheets are passed over with a warning
+ * when they hold a tally.
+ */
+public final class JobReader {
+  private static final Set<String> OWN_SHEETS = Set.of("job", "walls", "openings", "pins");
+
+  private final List<Table> tables;
+  private final Asked asked;
+  private final Problems problems = new Problems();
+
+  private JobReader(List<Table> tables, Asked asked) {
+    this.tables = tables;
+    this.asked = asked;
+  }
+
+  /**
+   * What was read of a job's files.
+   *
+   * @param rules the settings
+   * @param logs every usable log
+   * @param job the whole job; empty when walls are missing or there is no log
+   */
+  public record Findings(BuildRules rules, List<Log> logs, Optional<Job> job) {}
+
+  /**
+   * Reads the tables of a job.
+   *
+   * @param tables every sheet of the job's files, in file order
+   * @param asked what the command line asked
+   * @return what was read, with every problem in file order
+   */
+  public static Read<Findings> read(List<Table> tables, Asked asked) {
+    JobReader reader = new JobReader(tables, asked);
+    Findings findings = reader.read();
+    return Read.of(findings, reader.problems.sorted());
+  }
+
+  private Findings read() {
+    BuildRules rules = new SettingsReader(problems).read(sheet("job"), asked);
+    List<Log> logs = logs(rules);
+    boolean wallsGiven = asked.walls().isPresent() || sheet("walls").isPresent();
+    Optional<Building> building =
+        wallsGiven
+            ? new WallsReader(rules, problems).read(sheet("walls"), asked.walls())
+            : Optional.empty();
+    Optional<Job> job = building.map(found -> job(rules, found, logs));
+    return new Findings(rules, logs, logs.isEmpty() ? Optional.empty() : job);
+  }
+
+  private Job job(BuildRules rules, Building building, List<Log> logs) {
+    PlacesReader places = new PlacesReader(rules, building, problems);
+    List<Pin> pins = sheet("pins").map(table -> places.pins(table, logs)).orElse(List.of());
+    List<Opening> openings = sheet("openings").map(places::openings).orElse(List.of());
+    return new Job(rules, building, wishesChecked(logs, building), openings, pins);
+  }
+
+  private List<Log> wishesChecked(List<Log> logs, Building building) {
+    for (Log log : logs) {
+      String wall = log.place().wall();
+      if (!wall.isEmpty() && building.wall(wall).isEmpty()) {
+        problems.add(
+            Problem.of(ProblemCode.BAD_PIN, log.origin(), wall, "there is no wall " + wall)
+                .about(log.tag()));
+      }
+    }
+    return logs;
+  }
+
+  private Optional<Table> sheet(String name) {
+    return tables.stream()
+        .filter(table -> table.sheet().toLowerCase(Locale.ROOT).equals(name))
+        .findFirst();
+  }
+
+  private List<Log> logs(BuildRules rules) {
+    List<Log> all = new ArrayList<>();
+    List<Table> candidates = tables.stream().filter(table -> !isOwn(table)).toList();
+    boolean several = candidates.stream().filter(JobReader::hasTally).count() > 1;
+    boolean any = candidates.stream().anyMatch(table -> hasTally(table) && !table.hidden());
+    for (Table table : candidates) {
+      if (chosen(table, any)) {
+        TallyReader.Tally tally = new TallyReader(table, asked, rules).read();
+        problems.addAll(tally.problems());
+        all.addAll(tally.logs());
+      }
+    }
+    return unique(all, several);
+  }
+
+  private boolean chosen(Table table, boolean any) {
+    if (asked.sheet().isPresent()) {
+      return asked.sheet().get().equalsIgnoreCase(table.sheet());
+    }
+    boolean tally = hasTally(table);
+    if (table.sheet().isEmpty() || tally && !table.hidden()) {
+      return true;
+    }
+    if (!any && !table.hidden() && !table.rows().isEmpty()) {
+      return true;
+    }
+    String why =
+        tally ? "hidden: it holds a tally" : table.rows().isEmpty() ? "empty" : "no tally columns";
+    Problem problem =
+        Problem.of(ProblemCode.SHEET_SKIPPED, table.place(), "", "the sheet was not read: " + why);
+    problems.add(tally ? problem.as(Severity.WARNING) : problem);
+    return false;
+  }
+
+  private static boolean isOwn(Table table) {
+    return OWN_SHEETS.contains(table.sheet().toLowerCase(Locale.ROOT));
+  }
+
+  private static boolean hasTally(Table table) {
+    return Header.find(table).isPresent();
+  }
+
+  /** Leaves out a log that stands twice; tags that two sheets share are told apart by sheet. */
+  private List<Log> unique(List<Log> logs, boolean several) {
+    Map<String, Log> byTag = new HashMap<>();
+    List<Log> kept = new ArrayList<>();
+    for (Log log : logs) {
+      Log first = byTag.get(log.tag());
+      if (first == null) {
+        byTag.put(log.tag(), log);
+        kept.add(log);
+      } else if (several && !samePlace(first, log)) {
+        Log renamed = renamed(log, byTag.keySet());
+        byTag.put(renamed.tag(), renamed);
+        kept.add(renamed);
+        say(log, first, ProblemCode.DUPLICATE_ID, Severity.WARNING, "; named " + renamed.tag());
+      } else if (same(first, log)) {
+        say(log, first, ProblemCode.DUPLICATE_ROW, Severity.WARNING, ", same values; skipped");
+      } else {
+        say(log, first, ProblemCode.DUPLICATE_ID, Severity.ERROR, ", other values; left out");
+      }
+    }
+    return kept;
+  }
+
+  private static boolean samePlace(Log one, Log other) {
+    return one.origin().file().equals(other.origin().file())
+        && one.origin().sheet().equals(other.origin().sheet());
+  }
+
+  private static boolean same(Log one, Log other) {
+    return one.length().equals(other.length()) && one.profile().equals(other.profile());
+  }
+
+  private static Log renamed(Log log, Set<String> taken) {
+    String source = log.origin().sheet().isEmpty() ? log.origin().file() : log.origin().sheet();
+    String tag = source + " " + log.tag();
+    for (int i = 2; taken.contains(tag); i++) {
+      tag = source + " " + log.tag() + "-" + i;
+    }
+    return new Log(
+        tag,
+        log.length(),
+        log.profile(),
+        log.sources(),
+        log.traits(),
+        log.place(),
+        log.origin(),
+        log.extra());
+  }
+
+  private void say(Log log, Log first, ProblemCode code, Severity severity, String rest) {
+    String where =
+        samePlace(first, log)
+            ? "row " + first.origin().row()
+            : first.origin().sheet() + " row " + first.origin().row();
+    int column = tagColumn(log);
+    problems.add(
+        Problem.of(
+                code,
+                log.origin().atColumn(column),
+                log.tag(),
+                "log " + log.tag() + " stands first on " + where + rest)
+            .as(severity)
+            .about(log.tag()));
+  }
+
+  private int tagColumn(Log log) {
+    return tables.stream()
+        .filter(table -> table.file().equals(log.origin().file()))
+        .filter(table -> table.sheet().equals(log.origin().sheet()))
+        .findFirst()
+        .flatMap(Header::find)
+        .flatMap(
+            header ->
+                header.blocks().stream()
+                    .map(block -> block.get(Field.TAG))
+                    .filter(java.util.Objects::nonNull)
+                    .findFirst())
+        .map(Heading::column)
+        .orElse(0);
+  }
+}

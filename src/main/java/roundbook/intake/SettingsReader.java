@@ -1,0 +1,179 @@
+package roundbook.intake;
+
+import java.math.BigDecimal;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import roundbook.job.BuildRules;
+import roundbook.job.BuildRules.Origin;
+import roundbook.job.BuildRules.Value;
+import roundbook.job.Setting;
+import roundbook.problem.CellRef;
+import roundbook.problem.Problem;
+import roundbook.problem.ProblemCode;
+import roundbook.problem.Problems;
+import roundbook.table.Row;
+import roundbook.table.Table;
+import roundbook.units.Length;
+import roundbook.units.LengthReader;
+import roundbook.units.LengthUnit;
+import roundbook.units.Slope;
+
+/**
+ * Reads the rules of a job: options first, then the Job sheet, then the defaults.
+ *
+ * <p>The Job sheet holds a label in its first column and a value in its second; an optional third
+ * column states the value's unit. A blank value takes the default.
+ */
+final class SettingsReader {
+  private static final Map<Setting, List<String>> CHOICES =
+      Map.of(
+          Setting.UNITS, List.of("in", "mm", "cm"),
+          Setting.BUTTS_RUN, List.of("clockwise", "counterclockwise"),
+          Setting.CUT_EXCESS, List.of("either", "tip"),
+          Setting.TIP_RULE, List.of("warn", "refuse"),
+          Setting.FIRST_BED, List.of("flat", "starter", "level"),
+          Setting.PAPER, List.of("letter", "a4"));
+
+  private final Problems problems;
+  private final Map<Setting, Value> values = new EnumMap<>(Setting.class);
+  private LengthUnit unit = LengthUnit.INCH;
+
+  SettingsReader(Problems problems) {
+    this.problems = problems;
+  }
+
+  /** Reads the rules; what cannot be used is said, and its default taken. */
+  BuildRules read(Optional<Table> job, Asked asked) {
+    unit = unitOf(job, asked);
+    asked.settings().entrySet().stream()
+        .sorted(Map.Entry.comparingByKey())
+        .forEach(each -> option(each.getKey(), each.getValue()));
+    job.ifPresent(table -> table.rows().forEach(row -> sheetRow(table, row)));
+    defaults();
+    return BuildRules.of(values);
+  }
+
+  private LengthUnit unitOf(Optional<Table> job, Asked asked) {
+    String option = "";
+    for (Map.Entry<String, String> each : asked.settings().entrySet()) {
+      if (Setting.ofLabel(each.getKey()).filter(Setting.UNITS::equals).isPresent()) {
+        option = each.getValue();
+      }
+    }
+    String sheet =
+        job.stream()
+            .flatMap(table -> table.rows().stream())
+            .filter(row -> Setting.ofLabel(row.cell(1).text()).orElse(null) == Setting.UNITS)
+            .map(row -> row.cell(2).text())
+            .findFirst()
+            .orElse("");
+    String word = (option.isEmpty() ? sheet : option).strip().toLowerCase(Locale.ROOT);
+    return LengthUnit.ofSymbol(word)
+        .filter(found -> CHOICES.get(Setting.UNITS).contains(found.symbol()))
+        .orElse(LengthUnit.INCH);
+  }
+
+  private void option(String label, String text) {
+    CellRef where = CellRef.ofFile("--set " + label);
+    Optional<Setting> setting = Setting.ofLabel(label);
+    if (setting.isEmpty()) {
+      say(ProblemCode.UNKNOWN_SETTING, where, label, "there is no setting " + label);
+      return;
+    }
+    set(setting.get(), text, unit, where, Origin.OPTION);
+  }
+
+  private void sheetRow(Table table, Row row) {
+    String label = row.cell(1).text();
+    String text = row.cell(2).text();
+    if (label.isEmpty() || text.isEmpty()) {
+      return;
+    }
+    Optional<Setting> setting = Setting.ofLabel(label);
+    if (setting.isEmpty()) {
+      boolean heading = row.number() == table.rows().get(0).number();
+      if (!heading && label.matches("[A-Z][a-z]+(?:_[a-z]+)+")) {
+        say(ProblemCode.UNKNOWN_SETTING, table.at(row, 1), label, "no setting " + label);
+      }
+      return;
+    }
+    if (!values.containsKey(setting.get())) {
+      LengthUnit own = LengthUnit.ofSymbol(row.cell(3).text()).orElse(unit);
+      set(setting.get(), text, own, table.at(row, 2), Origin.WORKBOOK);
+    }
+  }
+
+  private void set(Setting setting, String text, LengthUnit own, CellRef where, Origin origin) {
+    Optional<Object> value = value(setting, text.strip(), own);
+    if (value.isEmpty()) {
+      String message = setting.label() + " cannot be '" + text + "': " + setting.meaning();
+      say(ProblemCode.BAD_SETTING, where, text, message);
+      return;
+    }
+    values.put(setting, new Value(value.get(), origin));
+  }
+
+  private Optional<Object> value(Setting setting, String text, LengthUnit own) {
+    return switch (setting.kind()) {
+      case TEXT -> Optional.of(text);
+      case CHOICE ->
+          CHOICES.getOrDefault(setting, List.of()).stream()
+              .filter(choice -> choice.equalsIgnoreCase(text))
+              .findFirst()
+              .map(Object.class::cast);
+      case COUNT ->
+          number(text)
+              .filter(number -> number.stripTrailingZeros().scale() <= 0)
+              .filter(number -> number.compareTo(BigDecimal.valueOf(1_000_000_000)) < 0)
+              .map(Object.class::cast);
+      case NUMBER -> ratio(setting, text).map(Object.class::cast);
+      case LENGTH -> length(setting, text, own).map(Object.class::cast);
+    };
+  }
+
+  private static Optional<BigDecimal> ratio(Setting setting, String text) {
+    if (setting == Setting.SLOPE_RUN) {
+      return Slope.parse(text).map(Slope::run);
+    }
+    return number(text.replaceAll("\\s*%$", ""));
+  }
+
+  private static Optional<Length> length(Setting setting, String text, LengthUnit own) {
+    boolean zeroFits =
+        setting == Setting.SIZE_STEP
+            || setting == Setting.BARK_OFF
+            || setting == Setting.CHINKING_GAP
+            || setting == Setting.OVERHANG
+            || setting == Setting.SQUARING_ALLOWANCE
+            || setting == Setting.PRINT_STEP
+            || setting == Setting.GAP_LEAST
+            || setting == Setting.SHOULDER_LEAST;
+    return new LengthReader(own, false)
+        .read(text)
+        .map(LengthReader.Reading::length)
+        .filter(length -> zeroFits || !length.isZero());
+  }
+
+  private static Optional<BigDecimal> number(String text) {
+    return new LengthReader(LengthUnit.MILLIMETRE, false).number(text);
+  }
+
+  private void defaults() {
+    boolean metric = unit.metric();
+    for (Setting setting : Setting.values()) {
+      String text = setting.standard(metric);
+      if (!text.isEmpty() && !values.containsKey(setting)) {
+        LengthUnit own = metric ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
+        value(setting, text, own)
+            .ifPresent(value -> values.put(setting, new Value(value, Origin.DEFAULT)));
+      }
+    }
+  }
+
+  private void say(ProblemCode code, CellRef where, String found, String message) {
+    problems.add(Problem.of(code, where, found, message));
+  }
+}

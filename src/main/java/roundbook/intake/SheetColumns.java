@@ -1,0 +1,78 @@
+package roundbook.intake;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import roundbook.problem.Problem;
+import roundbook.problem.ProblemCode;
+import roundbook.problem.Problems;
+import roundbook.table.Cell;
+import roundbook.table.Row;
+import roundbook.table.Table;
+import roundbook.units.Length;
+import roundbook.units.LengthReader;
+import roundbook.units.LengthUnit;
+
+/**
+ * The columns of a sheet of the job workbook, by the first words of their headings.
+ *
+ * @param table the sheet
+ * @param columns column numbers by heading, in small letters
+ */
+record SheetColumns(Table table, Map<String, Integer> columns) {
+  /** Takes the sheet's first row as its headings. */
+  static SheetColumns of(Table table) {
+    Map<String, Integer> columns = new LinkedHashMap<>();
+    if (!table.rows().isEmpty()) {
+      for (Cell cell : table.rows().get(0).filled()) {
+        columns.putIfAbsent(cell.text().toLowerCase(Locale.ROOT), cell.column());
+      }
+    }
+    return new SheetColumns(table, columns);
+  }
+
+  /** Returns the rows under the headings. */
+  List<Row> below() {
+    return table.rows().stream().skip(1).toList();
+  }
+
+  /** Returns the column whose heading begins so; 0 when there is none. */
+  int column(String heading) {
+    return columns.entrySet().stream()
+        .filter(entry -> entry.getKey().startsWith(heading))
+        .map(Map.Entry::getValue)
+        .findFirst()
+        .orElse(0);
+  }
+
+  /** Returns a cell's text; empty where there is none. */
+  String text(Row row, String heading) {
+    int column = column(heading);
+    return column == 0 ? "" : row.cell(column).text();
+  }
+
+  /** Returns a cell as a length; says what is wrong where it is none. */
+  Optional<Length> length(Row row, String heading, LengthUnit unit, Problems problems) {
+    int column = column(heading);
+    Cell cell = row.cell(column);
+    Optional<Length> length =
+        cell.kind() == Cell.Kind.NUMBER
+            ? Optional.of(Length.of(cell.number(), LengthUnit.ofSymbol(cell.unit()).orElse(unit)))
+            : cell.kind() == Cell.Kind.TEXT
+                ? new LengthReader(unit, table.decimalComma())
+                    .read(cell.text())
+                    .map(LengthReader.Reading::length)
+                : Optional.empty();
+    if (length.isEmpty()) {
+      problems.add(
+          Problem.of(
+              ProblemCode.BAD_NUMBER,
+              table.at(row, column),
+              cell.text(),
+              heading + " cannot be read as a length: '" + cell.text() + "'"));
+    }
+    return length;
+  }
+}

@@ -1,0 +1,160 @@
+package roundbook.intake;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import roundbook.job.BuildRules;
+import roundbook.job.Building;
+import roundbook.job.Setting;
+import roundbook.job.Wall;
+import roundbook.problem.CellRef;
+import roundbook.problem.Problem;
+import roundbook.problem.ProblemCode;
+import roundbook.problem.Problems;
+import roundbook.table.Row;
+import roundbook.table.Table;
+import roundbook.units.Length;
+import roundbook.units.LengthReader;
+import roundbook.units.LengthUnit;
+
+/**
+ * Reads the walls, from {@code --walls} or from the Walls sheet.
+ *
+ * <p>{@code 24x18} gives the outside lengths of the N and S walls and of the E and W walls, in feet
+ * in inch work and in metres in metric work unless the text states units. The sheet has a wall a
+ * row in clockwise order: wall, outside length, laid first (x), thickness if not the job's,
+ * remarks.
+ */
+final class WallsReader {
+  private static final List<String> NAMES = List.of("N", "E", "S", "W");
+
+  private final BuildRules rules;
+  private final Problems problems;
+
+  WallsReader(BuildRules rules, Problems problems) {
+    this.rules = rules;
+    this.problems = problems;
+  }
+
+  /** Reads the walls; empty when they make no building. */
+  Optional<Building> read(Optional<Table> sheet, Optional<String> option) {
+    if (option.isPresent()) {
+      return fromOption(option.get());
+    }
+    if (sheet.isEmpty()) {
+      say(CellRef.ofFile(""), "", "the walls are not given");
+      return Optional.empty();
+    }
+    return fromSheet(sheet.get());
+  }
+
+  private Optional<Building> fromOption(String text) {
+    String[] parts = text.strip().toLowerCase(Locale.ROOT).split("\\s*[x×]\\s*");
+    LengthReader reader =
+        new LengthReader(rules.metric() ? LengthUnit.METRE : LengthUnit.FOOT, false);
+    Optional<Length> first = parts.length == 2 ? length(reader, parts[0]) : Optional.empty();
+    Optional<Length> second = parts.length == 2 ? length(reader, parts[1]) : Optional.empty();
+    if (first.isEmpty() || second.isEmpty()) {
+      say(CellRef.ofFile("--walls"), text, "'" + text + "' is not two lengths such as 24x18");
+      return Optional.empty();
+    }
+    Set<String> laidFirst = laidFirst();
+    List<Wall> walls = new ArrayList<>();
+    for (String name : NAMES) {
+      Length outside = name.equals("N") || name.equals("S") ? first.get() : second.get();
+      walls.add(new Wall(name, outside, laidFirst.contains(name), rules.thickness(), ""));
+    }
+    return checked(walls, CellRef.ofFile("--walls"));
+  }
+
+  private static Optional<Length> length(LengthReader reader, String text) {
+    return reader.read(text).map(LengthReader.Reading::length);
+  }
+
+  private Optional<Building> fromSheet(Table table) {
+    SheetColumns columns = SheetColumns.of(table);
+    Set<String> laidFirst = laidFirst();
+    List<Wall> walls = new ArrayList<>();
+    for (Row row : columns.below()) {
+      String name = columns.text(row, "wall").toUpperCase(Locale.ROOT);
+      String outside = columns.text(row, "outside length");
+      if (name.isEmpty() || outside.isEmpty()) {
+        continue;
+      }
+      Optional<Length> length =
+          columns.length(row, "outside length", lengthUnit(outside), problems);
+      Optional<Length> thickness =
+          columns.text(row, "thickness").isEmpty()
+              ? Optional.of(rules.thickness())
+              : columns.length(row, "thickness", rules.unit(), problems);
+      if (length.isEmpty() || thickness.isEmpty()) {
+        return Optional.empty();
+      }
+      String first = columns.text(row, "laid first");
+      boolean laid =
+          first.isEmpty() ? laidFirst.contains(name) : first.matches("(?i)x|y|yes|1|true");
+      walls.add(new Wall(name, length.get(), laid, thickness.get(), columns.text(row, "remarks")));
+    }
+    return checked(walls, table.place());
+  }
+
+  /** Bare wall lengths are feet in inch work when they are small enough to be. */
+  private LengthUnit lengthUnit(String text) {
+    boolean small =
+        new LengthReader(LengthUnit.INCH, false)
+            .number(text)
+            .filter(number -> number.doubleValue() < 60)
+            .isPresent();
+    if (!small) {
+      return rules.unit();
+    }
+    return rules.metric() ? LengthUnit.METRE : LengthUnit.FOOT;
+  }
+
+  private Optional<Building> checked(List<Wall> walls, CellRef where) {
+    String fault = fault(walls);
+    if (!fault.isEmpty()) {
+      say(where, "", fault);
+      return Optional.empty();
+    }
+    return Optional.of(new Building(walls));
+  }
+
+  private static String fault(List<Wall> walls) {
+    if (walls.size() < 4 || walls.size() % 2 != 0) {
+      return walls.size() + " walls do not close a building of right angles";
+    }
+    if (walls.stream().map(Wall::name).distinct().count() < walls.size()) {
+      return "two walls have the same name";
+    }
+    for (int i = 0; i < walls.size(); i++) {
+      if (walls.get(i).laidFirst() == walls.get((i + 1) % walls.size()).laidFirst()) {
+        return "walls "
+            + walls.get(i).name()
+            + " and "
+            + walls.get((i + 1) % walls.size()).name()
+            + " meet at a corner, so only one of them can be laid first";
+      }
+    }
+    boolean square = walls.size() == 4;
+    if (square && !opposite(walls, 0) || square && !opposite(walls, 1)) {
+      return "opposite walls must have the same outside length";
+    }
+    return "";
+  }
+
+  private static boolean opposite(List<Wall> walls, int index) {
+    return walls.get(index).outside().equals(walls.get(index + 2).outside());
+  }
+
+  private Set<String> laidFirst() {
+    String text = rules.text(Setting.LAID_FIRST).toUpperCase(Locale.ROOT);
+    return new java.util.HashSet<>(List.of(text.strip().split("[\\s,;]+")));
+  }
+
+  private void say(CellRef where, String found, String message) {
+    problems.add(Problem.of(ProblemCode.BAD_WALLS, where, found, message));
+  }
+}
