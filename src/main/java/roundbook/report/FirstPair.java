@@ -98,7 +98,8 @@ final class FirstPair {
         cells.bold("● " + piece.buttAt()).align(Cell.Align.CENTRE),
         cells.tape(piece.nearShoulder()),
         cells.tape(piece.farShoulder()),
-        cells.bold(cells.formats().feetInches(piece.placed().piece().trimmed()))
+        cells
+            .bold(cells.formats().feetInches(piece.placed().piece().trimmed()))
             .align(Cell.Align.CENTRE),
         cells.printed(notch.upper()),
         cells.printed(notch.upperOutside(wall.thickness())),
@@ -136,7 +137,8 @@ final class FirstPair {
         cells.tape(length),
         Cell.blank(Role.TYPED_IN).named(one),
         Cell.blank(Role.TYPED_IN).named(other),
-        Cell.formula("IF(COUNT(" + one + "," + other + ")=2,ABS(" + one + "-" + other + "),\"\")", "")
+        Cell.formula(
+                "IF(COUNT(" + one + "," + other + ")=2,ABS(" + one + "-" + other + "),\"\")", "")
             .role(Role.RESULT));
   }
 }

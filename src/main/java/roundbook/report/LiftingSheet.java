@@ -12,8 +12,8 @@ import roundbook.plan.PiecePlan.Weight;
 /**
  * The lifts, the heaviest first, with balance points and the usual cautions.
  *
- * <p>Weights are of green wood by the plan's density. Logs of one species differ: a wet or dense one
- * can weigh a quarter more, a dry one a fifth less (common practice, no source).
+ * <p>Weights are of green wood by the plan's density. Logs of one species differ: a wet or dense
+ * one can weigh a quarter more, a dry one a fifth less (common practice, no source).
  */
 final class LiftingSheet {
   private static final double MOST = 1.25;
@@ -31,8 +31,7 @@ final class LiftingSheet {
     list.sheet().printTitles(list.next() - 1, list.next() - 1);
     List<PiecePlan> heaviest =
         context.plan().pieces().stream()
-            .sorted(
-                Comparator.comparingDouble((PiecePlan piece) -> -piece.weight().pounds()))
+            .sorted(Comparator.comparingDouble((PiecePlan piece) -> -piece.weight().pounds()))
             .toList();
     for (int index = 0; index < heaviest.size(); index++) {
       list.row(row(new Cells(context), index + 1, heaviest.get(index)));

@@ -127,9 +127,7 @@ final class LogListSheet {
 
   private String[] headings() {
     return Stream.of(
-            context.words().lines("log_list.head"),
-            context.words().lines("log_list.more"),
-            extras)
+            context.words().lines("log_list.head"), context.words().lines("log_list.more"), extras)
         .flatMap(List::stream)
         .toArray(String[]::new);
   }
@@ -164,7 +162,8 @@ final class LogListSheet {
     row.add(cells.word("bark." + key(log.traits().bark())));
     row.add(cells.word("keep." + key(log.traits().keep())));
     row.add(cells.centre(log.place().wall()));
-    row.add(cells.centre(log.place().round().isPresent() ? "" + log.place().round().getAsInt() : ""));
+    row.add(
+        cells.centre(log.place().round().isPresent() ? "" + log.place().round().getAsInt() : ""));
     row.add(cells.centre(log.traits().skip() ? "x" : ""));
     row.add(cells.text(log.traits().remarks()));
     row.add(cells.text(log.origin().file()));

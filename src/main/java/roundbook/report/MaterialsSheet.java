@@ -109,8 +109,7 @@ final class MaterialsSheet {
     return plan.supply().stream()
         .map(
             each ->
-                context.text(
-                    "materials.chart.each", className(each), each.needed(), each.onHand()))
+                context.text("materials.chart.each", className(each), each.needed(), each.onHand()))
         .collect(Collectors.joining("; "));
   }
 

@@ -66,9 +66,7 @@ final class SettingsSheet {
       return cells.exact(length).role(Role.TYPED_IN);
     }
     if (value instanceof BigDecimal number) {
-      return Cell.number(number.doubleValue())
-          .role(Role.TYPED_IN)
-          .format(Cell.Format.GENERAL);
+      return Cell.number(number.doubleValue()).role(Role.TYPED_IN).format(Cell.Format.GENERAL);
     }
     boolean number = setting.kind() != SettingKind.TEXT && setting.kind() != SettingKind.CHOICE;
     return number

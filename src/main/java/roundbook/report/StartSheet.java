@@ -16,9 +16,7 @@ import roundbook.units.Length;
 
 /** The first page: what this workbook is, what to do first, what to pick up first. */
 final class StartSheet {
-  private static final double[] WIDTHS = {
-    8.5, 8.5, 8.5, 8.5, 8.5, 8.5, 8.5, 8.5, 8.5, 8.5, 7.5, 8
-  };
+  private static final double[] WIDTHS = {8.5, 8.5, 8.5, 8.5, 8.5, 8.5, 8.5, 8.5, 8.5, 8.5, 7.5, 8};
 
   private final CrewContext context;
   private final Plan plan;
@@ -93,9 +91,7 @@ final class StartSheet {
 
   private String tops() {
     String heights =
-        plan.job().building().walls().stream()
-            .map(this::top)
-            .collect(Collectors.joining(" · "));
+        plan.job().building().walls().stream().map(this::top).collect(Collectors.joining(" · "));
     String wanted =
         context
             .rules()
@@ -136,8 +132,7 @@ final class StartSheet {
   }
 
   private void content(String tab, String about) {
-    list.row(
-        cells.link(tab), cells.text(context.text("about." + about)));
+    list.row(cells.link(tab), cells.text(context.text("about." + about)));
   }
 
   /** Returns the placed logs of the walls that are laid first in the first round. */

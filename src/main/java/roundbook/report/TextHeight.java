@@ -60,8 +60,21 @@ final class TextHeight {
 
   private static boolean bold(Role role) {
     return switch (role) {
-      case PLAIN_BOLD, BODY_BOLD, COLUMN_HEAD, COLUMN_HEAD_SHADED, HEADING, SUBHEADING, LARGE,
-          LARGE_CUT, CAUTION, CAUTION_HEAD, TITLE, TITLE_SIDE, LABEL, FLAG -> true;
+      case PLAIN_BOLD,
+          BODY_BOLD,
+          COLUMN_HEAD,
+          COLUMN_HEAD_SHADED,
+          HEADING,
+          SUBHEADING,
+          LARGE,
+          LARGE_CUT,
+          CAUTION,
+          CAUTION_HEAD,
+          TITLE,
+          TITLE_SIDE,
+          LABEL,
+          FLAG ->
+          true;
       default -> false;
     };
   }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import roundbook.page.Cell;
-import roundbook.page.Role;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Severity;
@@ -54,8 +53,7 @@ final class Warnings {
     return switch (problem.code()) {
       case GAP_SMALL, GAP_LARGE ->
           placed.map(log -> Tab.ofWall(context.words(), log.wall())).orElse(list());
-      case TIP_THIN ->
-          placed.map(log -> Tab.ofRound(context.words(), log.round())).orElse(list());
+      case TIP_THIN -> placed.map(log -> Tab.ofRound(context.words(), log.round())).orElse(list());
       case TOO_FEW_LOGS -> Tab.ORDER.in(context.words());
       case MID_ESTIMATED, END_ESTIMATED -> Tab.LOG_LIST.in(context.words());
       default -> list();

@@ -10,7 +10,8 @@ final class CellText {
   private static final Pattern REFUSED =
       Pattern.compile("[\\x00-\\x08\\x0B\\x0C\\x0E-\\x1F\\uFFFE\\uFFFF]");
   private static final Pattern LONE_SURROGATE =
-      Pattern.compile("[\\uD800-\\uDBFF](?![\\uDC00-\\uDFFF])|(?<![\\uD800-\\uDBFF])[\\uDC00-\\uDFFF]");
+      Pattern.compile(
+          "[\\uD800-\\uDBFF](?![\\uDC00-\\uDFFF])|(?<![\\uD800-\\uDBFF])[\\uDC00-\\uDFFF]");
   private static final Pattern LIKE_AN_ESCAPE = Pattern.compile("_(?=x[0-9A-Fa-f]{4}_)");
 
   private CellText() {}

@@ -22,8 +22,8 @@ import roundbook.page.Figure;
  * Adds pictures and charts to the sheets of a workbook.
  *
  * <p>The parts are written as XML here: the library can place a figure only by its last cell, which
- * loses its true size, and the schemas that come with it lack hatched bars. Equal pictures become one
- * part.
+ * loses its true size, and the schemas that come with it lack hatched bars. Equal pictures become
+ * one part.
  */
 final class DrawingWriter {
   private final Book book;

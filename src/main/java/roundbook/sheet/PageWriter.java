@@ -73,7 +73,8 @@ final class PageWriter {
     String weight = font.bold() ? "Bold" : "Regular";
     String code =
         String.format(Locale.ROOT, "&\"%s,%s\"&%d ", font.name(), weight, Math.round(font.size()));
-    String cut = text.length() > MOST_IN_A_BAND ? text.substring(0, MOST_IN_A_BAND - 1) + "…" : text;
+    String cut =
+        text.length() > MOST_IN_A_BAND ? text.substring(0, MOST_IN_A_BAND - 1) + "…" : text;
     String safe = CellText.stored(cut.replaceAll("\\s+", " ")).replace("&", "&&");
     return code + safe.replace("{page}", "&P").replace("{pages}", "&N");
   }

@@ -46,7 +46,9 @@ final class SheetWriter {
         area.top() - 1, area.bottom() - 1, area.left() - 1, area.right() - 1);
   }
 
-  /** Returns a width in 256ths of a character, at most the 255 characters that a column can have. */
+  /**
+   * Returns a width in 256ths of a character, at most the 255 characters that a column can have.
+   */
   private static int columnUnits(double characters) {
     return (int) Math.round(Math.min(characters, 255) * 256);
   }
@@ -145,7 +147,8 @@ final class SheetWriter {
   }
 
   private void link(XSSFCell written, String sheet) {
-    XSSFHyperlink link = writing.workbook().getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);
+    XSSFHyperlink link =
+        writing.workbook().getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);
     link.setAddress(Area.cell(1, 1).on(sheet).replace("$", ""));
     written.setHyperlink(link);
   }

@@ -72,7 +72,8 @@ final class SampleBook {
     sheet.put("B15", Cell.truth(true)).put("C15", Cell.formula("G8>3", true));
     sheet.put("D15", Cell.text("x").role(Role.WASTE));
     sheet.box(Area.of("B17:D18")).put("C17", Cell.text("boxed").role(Role.PLAIN));
-    return sheet.figure(new Figure.Picture(PNG, new Figure.Over(Area.of("F16:H20")), "a log"))
+    return sheet
+        .figure(new Figure.Picture(PNG, new Figure.Over(Area.of("F16:H20")), "a log"))
         .build();
   }
 
@@ -99,7 +100,8 @@ final class SampleBook {
               .named(Book.nameOf("Measured", 1, walls[index])));
       sheet.add(Cell.blank(Role.TYPED_IN_TEXT));
       sheet.add(
-          Cell.formula("IF(D" + row + "=\"\",\"\",IF(D" + row + "<Gap_least,\"▼ low\",\"ok\"))", ""));
+          Cell.formula(
+              "IF(D" + row + "=\"\",\"\",IF(D" + row + "<Gap_least,\"▼ low\",\"ok\"))", ""));
       sheet.add(
           Cell.formula("IF(D" + row + "=\"\",C" + row + ",D" + row + ")", plans[index])
               .format(Format.FRACTION));
@@ -112,8 +114,7 @@ final class SampleBook {
     sheet.rule(
         new Rule.OneOf(
             Area.of("H8:H10"), List.of("x", "done"), Rule.Advice.refusing("Tick", "x or done")));
-    sheet.rule(
-        new Rule.Holds(Area.of("H11"), "LEN(H11)<4", Rule.Advice.refusing("Tick", "short")));
+    sheet.rule(new Rule.Holds(Area.of("H11"), "LEN(H11)<4", Rule.Advice.refusing("Tick", "short")));
     sheet.rule(new Rule.LooksLike(Area.of("F8:F11"), "F8=\"▼ low\"", Role.FLAG));
     sheet.rule(new Rule.LooksLike(Area.of("G8:G11"), "D8<>\"\"", Role.CHANGED));
   }
