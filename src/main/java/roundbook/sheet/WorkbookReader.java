@@ -11,6 +11,8 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.SheetVisibility;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.ss.usermodel.WorkbookFactory;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import roundbook.page.Book;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
@@ -56,8 +58,24 @@ public final class WorkbookReader {
     }
   }
 
+  /**
+   * Opens a workbook that was just written and reads every cell of it.
+   *
+   * @throws IOException if it does not open or has no sheet
+   */
+  public static void verify(String file, byte[] bytes) throws IOException {
+    try (Workbook book = WorkbookFactory.create(new ByteArrayInputStream(bytes))) {
+      if (tables(file, book).isEmpty()) {
+        throw new IOException("the workbook written has no sheet");
+      }
+    } catch (RuntimeException broken) {
+      throw new IOException("the workbook written does not open: " + reason(broken), broken);
+    }
+  }
+
   private static boolean isCrewBook(Workbook book) {
-    return book.getSheetIndex("Round 01") >= 0 && book.getSheetIndex("Notch chart") >= 0;
+    return book instanceof XSSFWorkbook own
+        && own.getProperties().getCustomProperties().contains(Book.CREW_PROPERTY);
   }
 
   private static Read<List<Table>> crew(String file) {

@@ -1,0 +1,62 @@
+package roundbook.app;
+
+import java.io.PrintWriter;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import roundbook.problem.Problem;
+import roundbook.problem.ProblemCode;
+import roundbook.problem.Severity;
+
+/**
+ * The two streams of a run: results on one, messages on the other.
+ *
+ * @param out where results go
+ * @param err where messages go
+ * @param quiet whether only errors are said
+ */
+record Console(PrintWriter out, PrintWriter err, boolean quiet) {
+  private static final int LINES_MOST = 20;
+
+  /** Says every problem, at most twenty of a kind. */
+  void say(List<Problem> problems) {
+    Map<ProblemCode, Integer> said = new HashMap<>();
+    for (Problem problem : problems) {
+      if (quiet && problem.severity() != Severity.ERROR) {
+        continue;
+      }
+      if (said.merge(problem.code(), 1, Integer::sum) <= LINES_MOST) {
+        err.println(problem);
+      }
+    }
+    said.forEach(this::more);
+    err.flush();
+  }
+
+  private void more(ProblemCode code, int count) {
+    if (count > LINES_MOST) {
+      err.println(
+          "… and " + (count - LINES_MOST) + " more of " + code.id() + " (--tables lists them all)");
+    }
+  }
+
+  /** Says one line unless quiet. */
+  void say(String line) {
+    if (!quiet) {
+      err.println(line);
+      err.flush();
+    }
+  }
+
+  /** Says one line even when quiet. */
+  void fail(String line) {
+    err.println(line);
+    err.flush();
+  }
+
+  /** Prints a result. */
+  void result(String line) {
+    out.println(line);
+    out.flush();
+  }
+}

@@ -1,0 +1,174 @@
+package roundbook.app;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** The command line: new, check, plan. */
+@Command(
+    name = "roundbook",
+    description = "From a log tally to a crew workbook for hewn, chinked log walls.",
+    subcommands = {Main.CheckCommand.class, Main.PlanCommand.class},
+    versionProvider = Main.VersionLine.class,
+    footer = "A file alone is planned: roundbook FILE... is roundbook plan FILE...")
+public final class Main implements Runnable {
+  private static final Set<String> WORDS =
+      Set.of("new", "check", "plan", "-h", "--help", "-V", "--version");
+
+  @Option(
+      names = {"-h", "--help"},
+      usageHelp = true,
+      description = "Show this help.")
+  private boolean help;
+
+  @Option(
+      names = {"-V", "--version"},
+      versionHelp = true,
+      description = "Show the version.")
+  private boolean version;
+
+  private final PrintWriter out;
+  private final PrintWriter err;
+
+  private Main(PrintWriter out, PrintWriter err) {
+    this.out = out;
+    this.err = err;
+  }
+
+  /** Runs the program and ends the process with its exit code. */
+  public static void main(String[] args) {
+    System.exit(run(args, System.out, System.err));
+  }
+
+  /**
+   * Runs the program.
+   *
+   * @param args the command line
+   * @param out where results go
+   * @param err where messages go
+   * @return the exit code: 0 done, 1 program fault, 2 usage, 3 input has errors and nothing was
+   *     planned, 4 not enough logs, 5 cannot read or write
+   */
+  public static int run(String[] args, PrintStream out, PrintStream err) {
+    PrintWriter results = new PrintWriter(out, true, StandardCharsets.UTF_8);
+    PrintWriter messages = new PrintWriter(err, true, StandardCharsets.UTF_8);
+    Main main = new Main(results, messages);
+    CommandLine line = new CommandLine(main, new Commands(main));
+    line.setOut(results).setErr(messages);
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setExecutionExceptionHandler((fault, failed, parsed) -> main.fault(fault, args));
+    return line.execute(args.length > 0 && !WORDS.contains(args[0]) ? planOf(args) : args);
+  }
+
+  private static String[] planOf(String[] args) {
+    String[] longer = new String[args.length + 1];
+    longer[0] = "plan";
+    System.arraycopy(args, 0, longer, 1, args.length);
+    return longer;
+  }
+
+  private int fault(Exception fault, String[] args) {
+    if (fault instanceof IOException) {
+      String message =
+          fault instanceof FileSystemException denied ? said(denied) : fault.getMessage();
+      err.println("error: cannot read or write: " + message);
+      return Exit.NO_ACCESS.code();
+    }
+    err.println("roundbook is at fault: " + fault);
+    if (List.of(args).contains("--debug")) {
+      fault.printStackTrace(err);
+    } else {
+      err.println("Run again with --debug and send what it prints to the makers.");
+    }
+    return Exit.FAULT.code();
+  }
+
+  private static String said(FileSystemException denied) {
+    String reason = denied.getReason();
+    String kind = denied.getClass().getSimpleName().replace("Exception", "");
+    return denied.getFile() + ": " + (reason == null ? kind : reason);
+  }
+
+  @Override
+  public void run() {
+    new CommandLine(this, new Commands(this)).usage(err);
+  }
+
+  /** Makes the commands with the streams of the run. */
+  private record Commands(Main main) implements CommandLine.IFactory {
+    @Override
+    public <K> K create(Class<K> type) throws Exception {
+      if (type == CheckCommand.class) {
+        return type.cast(new CheckCommand(main));
+      }
+      return type == PlanCommand.class
+          ? type.cast(new PlanCommand(main))
+          : CommandLine.defaultFactory().create(type);
+    }
+  }
+
+  /** Says the version. */
+  static final class VersionLine implements CommandLine.IVersionProvider {
+    @Override
+    public String[] getVersion() {
+      return new String[] {"roundbook " + Version.NUMBER};
+    }
+  }
+
+  /** Reads and reports. */
+  @Command(
+      name = "check",
+      description = "Read, report every problem, write no workbook.",
+      mixinStandardHelpOptions = true)
+  static final class CheckCommand implements Callable<Integer> {
+    private final Main main;
+    @Mixin private Options options = new Options();
+
+    CheckCommand(Main main) {
+      this.main = main;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+      Exit worst = Exit.DONE;
+      Console console = new Console(main.out, main.err, options.quiet());
+      for (Path file : options.files()) {
+        worst = worst.worse(new JobRun(file, options, console).check());
+      }
+      return worst.code();
+    }
+  }
+
+  /** Plans and writes the crew workbook. */
+  @Command(
+      name = "plan",
+      description = "Plan and write the crew workbook.",
+      mixinStandardHelpOptions = true)
+  static final class PlanCommand implements Callable<Integer> {
+    private final Main main;
+    @Mixin private Options options = new Options();
+
+    PlanCommand(Main main) {
+      this.main = main;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+      Exit worst = Exit.DONE;
+      Console console = new Console(main.out, main.err, options.quiet());
+      for (Path file : options.files()) {
+        worst = worst.worse(new JobRun(file, options, console).plan());
+      }
+      return worst.code();
+    }
+  }
+}

@@ -1,0 +1,176 @@
+package roundbook.app;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import roundbook.intake.Asked;
+import roundbook.job.Setting;
+import roundbook.units.LengthUnit;
+
+/** The options that check and plan share; picocli fills them in. */
+final class Options {
+  @Parameters(paramLabel = "FILE", arity = "1..*", description = "Job workbooks or tallies.")
+  private List<Path> files = new ArrayList<>();
+
+  @Option(
+      names = "--walls",
+      paramLabel = "LxW",
+      description = "Outside lengths of the N/S and E/W walls: 24x18 (feet), 7.3mx5.5m.")
+  private String walls;
+
+  @Option(names = "--thickness", paramLabel = "LENGTH", description = "Thickness of the logs.")
+  private String thickness;
+
+  @Option(names = "--gap", paramLabel = "LENGTH", description = "Gap wanted at the crown.")
+  private String gap;
+
+  @Option(names = "--overhang", paramLabel = "LENGTH", description = "Log end past the corner.")
+  private String overhang;
+
+  @Option(names = "--slope", paramLabel = "1:RUN", description = "Slope of the necks, such as 1:3.")
+  private String slope;
+
+  @Option(names = "--rounds", paramLabel = "N", description = "Rounds wanted.")
+  private String rounds;
+
+  @Option(names = "--height", paramLabel = "LENGTH", description = "Wall height wanted.")
+  private String height;
+
+  @Option(names = "--units", paramLabel = "UNIT", description = "Unit of the job: in, mm or cm.")
+  private String units;
+
+  @Option(names = "--paper", paramLabel = "SIZE", description = "Paper: letter or a4.")
+  private String paper;
+
+  @Option(names = "--seed", paramLabel = "N", description = "Seed of the search.")
+  private String seed;
+
+  @Option(
+      names = "--set",
+      paramLabel = "Name=value",
+      description = "Any value of the Job sheet; may be given again.")
+  private Map<String, String> settings = new LinkedHashMap<>();
+
+  @Option(names = "--logs", paramLabel = "FILE", description = "Pool another tally with the job's.")
+  private List<Path> logs = new ArrayList<>();
+
+  @Option(names = "--sheet", paramLabel = "NAME", description = "The one sheet to read as a tally.")
+  private String sheet;
+
+  @Option(
+      names = "--length-unit",
+      paramLabel = "UNIT",
+      description = "Unit of bare lengths: ft, in, m, cm or mm.")
+  private String lengthUnit;
+
+  @Option(
+      names = "--diameter-unit",
+      paramLabel = "UNIT",
+      description = "Unit of bare diameters: in, cm or mm.")
+  private String diameterUnit;
+
+  @Option(
+      names = {"-o", "--out"},
+      paramLabel = "FILE|DIR",
+      description = "Where the crew workbook goes; beside the input if not given.")
+  private Path out;
+
+  @Option(names = "--tables", paramLabel = "DIR", description = "Also write plain tables (CSV).")
+  private Path tables;
+
+  @Option(names = "--template", paramLabel = "FILE", description = "Style template of the sheets.")
+  private Path template;
+
+  @Option(names = "--no-pictures", description = "Leave the drawings out.")
+  private boolean noPictures;
+
+  @Option(names = "--strict", description = "Treat warnings as errors in the exit code.")
+  private boolean strict;
+
+  @Option(names = "--force", description = "Replace an existing output; never an input.")
+  private boolean force;
+
+  @Option(
+      names = {"-q", "--quiet"},
+      description = "Say nothing but errors.")
+  private boolean quiet;
+
+  @Option(names = "--log", paramLabel = "FILE", description = "Write a log to a file.")
+  void log(Path file) {
+    LogSetup.toFile(file);
+  }
+
+  @Option(names = "--debug", description = "Show a stack trace where the program is at fault.")
+  private boolean debug;
+
+  List<Path> files() {
+    return files;
+  }
+
+  List<Path> logs() {
+    return logs;
+  }
+
+  Optional<Path> out() {
+    return Optional.ofNullable(out);
+  }
+
+  Optional<Path> tables() {
+    return Optional.ofNullable(tables);
+  }
+
+  Optional<Path> template() {
+    return Optional.ofNullable(template);
+  }
+
+  boolean pictures() {
+    return !noPictures;
+  }
+
+  boolean strict() {
+    return strict;
+  }
+
+  boolean force() {
+    return force;
+  }
+
+  boolean quiet() {
+    return quiet;
+  }
+
+  boolean debug() {
+    return debug;
+  }
+
+  /** Returns what the reading is asked; short forms stand for their settings. */
+  Asked asked() {
+    Map<String, String> all = new LinkedHashMap<>(settings);
+    putIfGiven(all, Setting.LOG_THICKNESS, thickness);
+    putIfGiven(all, Setting.CHINKING_GAP, gap);
+    putIfGiven(all, Setting.OVERHANG, overhang);
+    putIfGiven(all, Setting.SLOPE_RUN, slope);
+    putIfGiven(all, Setting.ROUNDS, rounds);
+    putIfGiven(all, Setting.WALL_HEIGHT, height);
+    putIfGiven(all, Setting.UNITS, units);
+    putIfGiven(all, Setting.PAPER, paper);
+    putIfGiven(all, Setting.SEED, seed);
+    return new Asked(
+        all,
+        Optional.ofNullable(walls),
+        Optional.ofNullable(sheet),
+        Optional.ofNullable(lengthUnit).flatMap(LengthUnit::ofSymbol),
+        Optional.ofNullable(diameterUnit).flatMap(LengthUnit::ofSymbol));
+  }
+
+  private static void putIfGiven(Map<String, String> all, Setting setting, String value) {
+    if (value != null) {
+      all.put(setting.label(), value);
+    }
+  }
+}
