@@ -132,11 +132,11 @@ public record Cell(Value value, Role role, Format format, Align align, String na
     /** A whole number of hundredths. */
     PERCENT("0%"),
     /** Whole inches and a fraction, such as 3 1/2 or 2 9/16. */
-    FRACTION("# ??/??"),
+    FRACTION("# ?/??"),
     /** The same with its sign, nothing being 0. */
-    FRACTION_SIGNED("+# ??/??;-# ??/??;0"),
+    FRACTION_SIGNED("+# ?/??;-# ?/??;0"),
     /** Whole inches and a fraction with the unit behind. */
-    INCHES("# ??/??\" in\""),
+    INCHES("# ?/??\" in\""),
     /** Whole millimetres with the unit behind. */
     MILLIMETRES("0\" mm\""),
     /** Whole millimetres with their sign. */

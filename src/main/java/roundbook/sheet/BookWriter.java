@@ -60,7 +60,9 @@ public final class BookWriter {
       XSSFSheet written = writing.workbook().createSheet(sheet.name());
       new SheetWriter(sheet, written, writing).write();
       new PageWriter(sheet, written, writing).write();
-      new RuleWriter(written, writing).write(sheet.rules());
+      RuleWriter rules = new RuleWriter(written, writing);
+      rules.write(sheet.rules());
+      rules.shortenFractions(Fractions.of(sheet));
       if (!sheet.id().isEmpty()) {
         writing.name(SHEET_ID + sheet.id(), Area.cell(1, 1).on(sheet.name()));
       }

@@ -33,6 +33,9 @@ final class CellStyles {
     }
   }
 
+  /** The usual font's size, on which the widths of columns rest: 7/96 in a character. */
+  private static final double USUAL_POINTS = 10;
+
   CellStyles(XSSFWorkbook workbook, StyleTemplate template) {
     this.workbook = workbook;
     this.template = template;
@@ -40,9 +43,6 @@ final class CellStyles {
     workbook.getFontAt(0).setFontName(usual.name());
     workbook.getFontAt(0).setFontHeight(USUAL_POINTS);
   }
-
-  /** The usual font's size, on which the widths of columns rest: 7/96 in a character. */
-  private static final double USUAL_POINTS = 10;
 
   /** Returns the style of a cell. */
   XSSFCellStyle of(Cell cell, int heavy) {
@@ -56,10 +56,17 @@ final class CellStyles {
     paint(style, look.ground());
     border(style, look.edges().with(BorderStyle.MEDIUM, key.heavy));
     place(style, look.place(), key.align);
-    style.setDataFormat(workbook.createDataFormat().getFormat(code(key, look)));
+    format(style, code(key, look));
     style.setLocked(!look.unlocked());
     style.setQuotePrefixed(key.quoted);
     return style;
+  }
+
+  /** Sets a format unless it is the usual one, which would show true and false as numbers. */
+  private void format(XSSFCellStyle style, String code) {
+    if (!code.equals("General")) {
+      style.setDataFormat(workbook.createDataFormat().getFormat(code));
+    }
   }
 
   private String code(Key key, Look look) {

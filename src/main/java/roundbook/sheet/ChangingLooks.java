@@ -1,6 +1,7 @@
 package roundbook.sheet;
 
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
@@ -9,6 +10,7 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTBorder;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTBorderPr;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTDxf;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTFont;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTNumFmt;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTPatternFill;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.STBorderStyle;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.STPatternType;
@@ -23,15 +25,33 @@ final class ChangingLooks {
   private final XSSFWorkbook workbook;
   private final StyleTemplate template;
   private final Map<Role, Integer> numbers = new EnumMap<>(Role.class);
+  private final Map<String, Integer> formats = new HashMap<>();
 
   ChangingLooks(XSSFWorkbook workbook, StyleTemplate template) {
     this.workbook = workbook;
     this.template = template;
   }
 
+  /** Returns the number of the looks of a role, made when first needed. */
   int of(Role role) {
-    return numbers.computeIfAbsent(
-        role, key -> workbook.getStylesSource().putDxf(make(template.look(key))) - 1);
+    return numbers.computeIfAbsent(role, key -> put(make(template.look(key))));
+  }
+
+  /** Returns the number of looks that only change a number's format. */
+  int of(String format) {
+    return formats.computeIfAbsent(format, key -> put(make(key)));
+  }
+
+  private int put(CTDxf dxf) {
+    return workbook.getStylesSource().putDxf(dxf) - 1;
+  }
+
+  private CTDxf make(String format) {
+    CTDxf dxf = CTDxf.Factory.newInstance();
+    CTNumFmt number = dxf.addNewNumFmt();
+    number.setNumFmtId(workbook.createDataFormat().getFormat(format));
+    number.setFormatCode(format);
+    return dxf;
   }
 
   private static CTDxf make(Look look) {

@@ -11,6 +11,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCfRule;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTConditionalFormatting;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.STCfType;
+import roundbook.page.Area;
 import roundbook.page.Rule;
 
 /** Writes the checks and the changing looks of one sheet. */
@@ -71,12 +72,40 @@ final class RuleWriter {
   }
 
   private void changeLooks(Rule.LooksLike looks) {
+    add(cells(looks.area()), looks.formula(), writing.changingLooks().of(looks.role()));
+  }
+
+  private CTConditionalFormatting cells(Area area) {
     CTConditionalFormatting formatting = to.getCTWorksheet().addNewConditionalFormatting();
-    formatting.setSqref(List.of(looks.area().toString()));
+    formatting.setSqref(List.of(area.toString()));
+    return formatting;
+  }
+
+  private void add(CTConditionalFormatting formatting, String formula, int look) {
     CTCfRule rule = formatting.addNewCfRule();
     rule.setType(STCfType.EXPRESSION);
-    rule.setDxfId(writing.changingLook(looks.role()));
+    rule.setDxfId(look);
     rule.setPriority(++priority);
-    rule.addFormula(looks.formula());
+    rule.addFormula(formula);
+  }
+
+  /**
+   * Shows fractions without the padding of their format where they have a short form.
+   *
+   * <p>The format of sixteenths keeps room for a whole number and for two digits below the line, so
+   * that 3 or 5/8 stands out of the middle; such numbers are shown by formats without that room.
+   * Where a spreadsheet overlooks the rules the number is still right.
+   */
+  void shortenFractions(List<Area> fractions) {
+    for (Area area : fractions) {
+      String cell = Area.cell(area.top(), area.left()).toString();
+      String eighths = "8*" + cell + "=INT(8*" + cell + ")";
+      String small = "ABS(" + cell + ")<1";
+      CTConditionalFormatting rules = cells(area);
+      add(rules, cell + "=INT(" + cell + ")", writing.changingLooks().of("0"));
+      add(rules, "AND(" + small + "," + eighths + ")", writing.changingLooks().of("?/?"));
+      add(rules, eighths, writing.changingLooks().of("# ?/?"));
+      add(rules, small, writing.changingLooks().of("?/??"));
+    }
   }
 }

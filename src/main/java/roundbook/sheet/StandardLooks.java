@@ -99,9 +99,9 @@ final class StandardLooks {
     looks.put(Role.BODY, RULED.wrapped());
     looks.put(Role.BODY_BOLD, RULED.bold().wrapped());
     looks.put(Role.BODY_CENTRE, centred(RULED.wrapped()));
-    looks.put(Role.NUMBER, right(RULED));
-    looks.put(Role.NUMBER_BOLD, right(RULED.bold()));
-    looks.put(Role.TOTAL, right(RULED.bold().edges(THIN.with(BorderStyle.MEDIUM, 1))));
+    looks.put(Role.NUMBER, right(RULED).indented(1));
+    looks.put(Role.NUMBER_BOLD, right(RULED.bold()).indented(1));
+    looks.put(Role.TOTAL, right(RULED.bold().edges(THIN.with(BorderStyle.MEDIUM, 1))).indented(1));
     looks.put(Role.SHADED, RULED.ground(GREY).wrapped());
     looks.put(
         Role.WASTE,

@@ -7,7 +7,6 @@ import java.util.TreeMap;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import roundbook.page.Book;
-import roundbook.page.Role;
 import roundbook.problem.Problem;
 
 /** What the writers of one workbook share while it grows. */
@@ -44,9 +43,8 @@ final class Writing {
     return styles;
   }
 
-  /** Returns the number of the changing look of a role, made when first needed. */
-  int changingLook(Role role) {
-    return changingLooks.of(role);
+  ChangingLooks changingLooks() {
+    return changingLooks;
   }
 
   void problem(Problem problem) {

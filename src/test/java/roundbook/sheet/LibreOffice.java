@@ -1,0 +1,209 @@
+package roundbook.sheet;
+
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/**
+ * A spreadsheet program outside the project that recalculates workbooks for tests.
+ *
+ * <p>It keeps stored values when it loads a file, so it is given a copy without them; what it then
+ * shows is its own. Tests call {@link #assumePresent()} first and are skipped, with a message,
+ * where the program is not installed.
+ */
+public final class LibreOffice {
+  private static final double TOLERANCE = 1e-9;
+  private static final int SECONDS = 180;
+
+  /**
+   * What a comparison found.
+   *
+   * @param formulas how many cells with formulas were compared
+   * @param differences one line for each that differs
+   */
+  public record Comparison(int formulas, List<String> differences) {}
+
+  private LibreOffice() {}
+
+  /** Skips the test that calls this if the program cannot be run. */
+  public static void assumePresent() {
+    boolean present = false;
+    for (String folder : System.getenv("PATH").split(java.io.File.pathSeparator)) {
+      present |= Files.isExecutable(Path.of(folder, "soffice"));
+    }
+    assumeTrue(
+        present, "SKIPPED: soffice (LibreOffice Calc) is not installed, nothing recalculated");
+  }
+
+  /** Returns the path of a copy that the program calculated and saved in the same folder. */
+  public static Path recalculate(Path book) throws IOException, InterruptedException {
+    return recalculate(book, Map.of());
+  }
+
+  /**
+   * Returns the path of a copy that the program calculated after values were typed in.
+   *
+   * @param book the workbook, which stays as it is
+   * @param typed numbers, texts and truths by defined name or by address such as {@code Logs!B3}
+   */
+  public static Path recalculate(Path book, Map<String, ?> typed)
+      throws IOException, InterruptedException {
+    Path folder = Files.createTempDirectory(book.toAbsolutePath().getParent(), "recalculated");
+    Path bare = folder.resolve("bare.xlsx");
+    try (InputStream in = Files.newInputStream(book);
+        XSSFWorkbook workbook = new XSSFWorkbook(in);
+        OutputStream out = Files.newOutputStream(bare)) {
+      typed.forEach((where, value) -> type(cell(workbook, where), value));
+      forget(workbook);
+      workbook.write(out);
+    }
+    return convert(bare, folder.resolve("saved"), "xlsx:Calc MS Excel 2007 XML", ".xlsx");
+  }
+
+  /** Returns the path of the workbook as it prints. */
+  public static Path print(Path book) throws IOException, InterruptedException {
+    return convert(book, book.resolveSibling("printed"), "pdf", ".pdf");
+  }
+
+  /** Compares every cell that has a formula in the first workbook with the second. */
+  public static Comparison compare(Path stored, Path recalculated) throws IOException {
+    List<String> differences = new ArrayList<>();
+    int formulas = 0;
+    try (XSSFWorkbook one = new XSSFWorkbook(Files.newInputStream(stored));
+        XSSFWorkbook two = new XSSFWorkbook(Files.newInputStream(recalculated))) {
+      for (Cell cell : formulas(one)) {
+        formulas++;
+        Object first = value(cell);
+        Object second = value(two.getSheet(cell.getSheet().getSheetName()), cell);
+        if (!same(first, second)) {
+          String place = cell.getSheet().getSheetName() + "!" + cell.getAddress();
+          differences.add(
+              place + ": stored " + first + ", now " + second + " by " + cell.getCellFormula());
+        }
+      }
+    }
+    return new Comparison(formulas, differences);
+  }
+
+  /** Returns the value of a named cell, or of an address such as {@code Logs!B3}. */
+  public static Object value(Path book, String where) throws IOException {
+    try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(book))) {
+      return value(cell(workbook, where));
+    }
+  }
+
+  private static List<Cell> formulas(Workbook workbook) {
+    List<Cell> formulas = new ArrayList<>();
+    for (Sheet sheet : workbook) {
+      for (Row row : sheet) {
+        for (Cell cell : row) {
+          if (cell.getCellType() == CellType.FORMULA) {
+            formulas.add(cell);
+          }
+        }
+      }
+    }
+    return formulas;
+  }
+
+  private static void forget(Workbook workbook) {
+    for (Cell cell : formulas(workbook)) {
+      var raw = ((XSSFCell) cell).getCTCell();
+      if (raw.isSetV()) {
+        raw.unsetV();
+      }
+      if (raw.isSetT()) {
+        raw.unsetT();
+      }
+    }
+  }
+
+  private static Cell cell(Workbook workbook, String where) {
+    var name = workbook.getName(where);
+    String full = name == null ? where : name.getRefersToFormula();
+    int mark = full.lastIndexOf('!');
+    String sheet = full.substring(0, mark).replaceAll("^'|'$", "").replace("''", "'");
+    CellReference at = new CellReference(full.substring(mark + 1));
+    Row row = workbook.getSheet(sheet).getRow(at.getRow());
+    return row.getCell(at.getCol(), Row.MissingCellPolicy.CREATE_NULL_AS_BLANK);
+  }
+
+  private static void type(Cell cell, Object value) {
+    if (value instanceof Number number) {
+      cell.setCellValue(number.doubleValue());
+    } else if (value instanceof Boolean truth) {
+      cell.setCellValue(truth);
+    } else {
+      cell.setCellValue(value.toString());
+    }
+  }
+
+  private static Object value(Sheet sheet, Cell like) {
+    Row row = sheet == null ? null : sheet.getRow(like.getRowIndex());
+    Cell cell = row == null ? null : row.getCell(like.getColumnIndex());
+    return cell == null ? "" : value(cell);
+  }
+
+  private static Object value(Cell cell) {
+    CellType type =
+        cell.getCellType() == CellType.FORMULA
+            ? cell.getCachedFormulaResultType()
+            : cell.getCellType();
+    return switch (type) {
+      case NUMERIC -> cell.getNumericCellValue();
+      case BOOLEAN -> cell.getBooleanCellValue() ? 1.0 : 0.0;
+      case ERROR -> "error " + cell.getErrorCellValue();
+      case BLANK -> "";
+      default -> cell.getRichStringCellValue().getString();
+    };
+  }
+
+  private static boolean same(Object first, Object second) {
+    if (first instanceof Double one && second instanceof Double two) {
+      return Math.abs(one - two) <= TOLERANCE * Math.max(1, Math.abs(one));
+    }
+    return first.equals(second);
+  }
+
+  private static Path convert(Path book, Path folder, String format, String ending)
+      throws IOException, InterruptedException {
+    Path profile = Files.createTempDirectory(book.toAbsolutePath().getParent(), "profile");
+    ProcessBuilder command =
+        new ProcessBuilder(
+            "soffice",
+            "-env:UserInstallation=" + profile.toUri(),
+            "--headless",
+            "--convert-to",
+            format,
+            "--outdir",
+            folder.toString(),
+            book.toString());
+    command.environment().put("LC_ALL", "C.UTF-8");
+    Process process = command.redirectErrorStream(true).start();
+    String said = new String(process.getInputStream().readAllBytes());
+    boolean ended = process.waitFor(SECONDS, TimeUnit.SECONDS);
+    String name = book.getFileName().toString().replaceAll("\\.[^.]*$", "") + ending;
+    Path made = folder.resolve(name);
+    if (!ended || !Files.exists(made)) {
+      process.destroy();
+      throw new IOException("soffice made no " + made + ": " + said);
+    }
+    return made;
+  }
+}
