@@ -79,7 +79,7 @@ final class SettingsSheet {
   }
 
   private void walls() {
-    list.heading(context.text("settings.walls", context.rules().unit().symbol()));
+    list.heading(context.text("settings.walls", cells.unitWord()));
     list.headOf("settings.walls.head");
     for (Wall wall : context.plan().job().building().walls()) {
       list.row(
