@@ -49,7 +49,7 @@ final class LogListSheet {
   private static final int TAG_COLUMN = 2;
   private static final int BUTT_COLUMN = 4;
   private static final int LOST_COLUMN = 13;
-  private static final double[] WIDTHS = {5, 9, 11, 9.5, 9.5, 9.5, 10.5, 11, 7.5, 9, 7, 6, 6, 24};
+  private static final double[] WIDTHS = {5, 9, 11, 9.5, 9.5, 9.5, 12, 11, 7.5, 9, 7, 6, 6, 23};
   private static final int LENGTH_COLUMN = WIDTHS.length + 1;
 
   private final CrewContext context;

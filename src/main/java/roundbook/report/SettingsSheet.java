@@ -22,7 +22,7 @@ import roundbook.units.Length;
  * were read. Each value's cell has the setting's own name.
  */
 final class SettingsSheet {
-  private static final double[] WIDTHS = {22, 18, 7, 12, 42};
+  private static final double[] WIDTHS = {21, 16, 6, 11, 47};
   private final CrewContext context;
   private final Cells cells;
   private final ListSheet list;
