@@ -1,7 +1,6 @@
 package roundbook.report;
 
 import java.util.List;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import roundbook.page.Book;
 import roundbook.page.Cell;
@@ -20,10 +19,10 @@ public final class CrewBook {
   private static final List<SheetMaker> MAKERS =
       List.of(
           StartSheet::sheets,
-          context -> bare(context, Tab.NOTCH_CHART.in(context.words()), Tab.NOTCH_CHART.id()),
-          CrewBook::bareRounds,
-          CrewBook::bareWalls,
-          context -> bare(context, Tab.LEVELS.in(context.words()), Tab.LEVELS.id()),
+          NotchChartSheet::of,
+          RoundSheets::of,
+          WallSheets::of,
+          LevelsSheet::of,
           HewingSheet::sheets,
           CutListSheet::sheets,
           LogListSheet::sheets,
@@ -35,7 +34,8 @@ public final class CrewBook {
           context -> bare(context, Tab.TEMPLATE.in(context.words()), Tab.TEMPLATE.id()),
           context -> bare(context, Tab.STORY_POLE.in(context.words()), Tab.STORY_POLE.id()),
           ProblemsSheet::sheets,
-          SettingsSheet::sheets);
+          SettingsSheet::sheets,
+          LiveSheet::of);
 
   private CrewBook() {}
 
@@ -46,20 +46,6 @@ public final class CrewBook {
         Book.Properties.titled(context.jobName() + " - " + context.revision())
             .with(Book.CREW_PROPERTY, context.issue().version());
     return Book.of(properties, sheets).names(LogListSheet.names(context));
-  }
-
-  private static List<Sheet> bareRounds(CrewContext context) {
-    return IntStream.rangeClosed(1, context.plan().rounds())
-        .mapToObj(round -> bare(context, Tab.ofRound(context.words(), round), Tab.roundId(round)))
-        .flatMap(List::stream)
-        .toList();
-  }
-
-  private static List<Sheet> bareWalls(CrewContext context) {
-    return context.plan().job().building().walls().stream()
-        .flatMap(
-            wall -> bare(context, Tab.ofWall(context.words(), wall), Tab.wallId(wall)).stream())
-        .toList();
   }
 
   private static List<Sheet> bare(CrewContext context, String name, String id) {

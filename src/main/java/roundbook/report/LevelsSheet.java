@@ -1,0 +1,222 @@
+package roundbook.report;
+
+import java.util.List;
+import roundbook.page.Area;
+import roundbook.page.Cell;
+import roundbook.page.PageSetup;
+import roundbook.page.PageSetup.Kind;
+import roundbook.page.Role;
+import roundbook.page.Rule;
+import roundbook.page.Sheet;
+import roundbook.page.SheetBuilder;
+import roundbook.report.LiveMap.RoundColumn;
+import roundbook.report.LiveMap.RuleLine;
+import roundbook.stack.Course;
+import roundbook.units.Length;
+
+/**
+ * The corner readings of every round with their verdict and the next lower marks.
+ *
+ * <p>Readings are typed on the rounds' own pages; this page gathers them. A round whose corners are
+ * all within the tolerance changes nothing.
+ */
+final class LevelsSheet {
+  private static final int HEAD_ROW = 4;
+  private static final int FIRST_CORNER = 4;
+  private final Live live;
+  private final List<String> corners;
+  private final SheetBuilder sheet;
+
+  private LevelsSheet(Live live) {
+    this.live = live;
+    this.corners = live.map().building().corners();
+    PageSetup page = live.context().page(Kind.SITE).lying();
+    this.sheet = new SheetBuilder(tab(live), page).id(Tab.LEVELS.id());
+  }
+
+  /** Returns the sheet. */
+  static List<Sheet> of(CrewContext context) {
+    return List.of(new LevelsSheet(Live.of(context)).sheet());
+  }
+
+  /** Returns where the lower mark stands that a corner gets after a round. */
+  static String next(Live live, int round, String corner) {
+    List<String> corners = live.map().building().corners();
+    int column = FIRST_CORNER + corners.size() + 2 + corners.indexOf(corner);
+    return Area.cell(HEAD_ROW + round, column).on(tab(live));
+  }
+
+  private static String tab(Live live) {
+    return Tab.LEVELS.in(live.context().words());
+  }
+
+  private int columns() {
+    return FIRST_CORNER + corners.size() * 2 + 2;
+  }
+
+  private Sheet sheet() {
+    widths();
+    title();
+    heads();
+    live.plan().choice().courses().forEach(this::row);
+    int last = HEAD_ROW + live.plan().rounds();
+    for (String line : live.context().words().lines("levels.how")) {
+      sheet.row(last + 1).height(18).addAcross(columns(), Cell.text(line).role(Role.PLAIN));
+      last++;
+    }
+    return sheet
+        .freeze(HEAD_ROW, 1)
+        .printTitles(HEAD_ROW - 1, HEAD_ROW)
+        .printArea(new Area(1, 1, last, columns()))
+        .build();
+  }
+
+  private void widths() {
+    double[] widths = new double[columns()];
+    java.util.Arrays.fill(widths, 10);
+    widths[0] = 8;
+    widths[1] = 15;
+    widths[columns() - 1] = 24;
+    sheet.widths(widths);
+  }
+
+  private void title() {
+    sheet.row(1).height(44);
+    sheet.addAcross(4, Cell.text(live.text("levels.title")).role(Role.TITLE));
+    sheet.addAcross(
+        columns() - 6,
+        Cell.text(live.text("levels.side", live.names(false))).role(Role.TITLE_NOTE));
+    sheet.addAcross(2, Cell.text(live.context().revision()).role(Role.REVISION));
+    String tolerance =
+        live.formats().mark(live.rules().length(roundbook.job.Setting.LEVEL_TOLERANCE));
+    sheet.row(2).height(20);
+    sheet.addAcross(
+        columns(),
+        Cell.text(live.text("levels.tolerance", tolerance, live.unit().symbol()))
+            .role(Role.PLAIN_BOLD));
+  }
+
+  private void heads() {
+    sheet.row(HEAD_ROW - 1).height(20);
+    sheet.addAcross(3, head("levels.head.planned"));
+    sheet.addAcross(corners.size(), head("levels.head.read"));
+    sheet.addAcross(2, head("levels.head.check"));
+    sheet.addAcross(
+        corners.size() + 1,
+        Cell.text(live.text("levels.head.next", live.names(true))).role(Role.COLUMN_HEAD_SHADED));
+    sheet.row(HEAD_ROW).height(32);
+    sheet.add(head("levels.head.round")).add(head("levels.head.tape"));
+    sheet.add(Cell.text(live.unit().symbol()).role(Role.COLUMN_HEAD));
+    corners.forEach(corner -> sheet.add(Cell.text(corner).role(Role.COLUMN_HEAD)));
+    sheet.add(head("levels.head.spread")).add(head("levels.head.verdict"));
+    corners.forEach(corner -> sheet.add(Cell.text(corner).role(Role.COLUMN_HEAD_SHADED)));
+    sheet.add(head("levels.head.note"));
+  }
+
+  private Cell head(String key) {
+    return Cell.text(live.text(key)).role(Role.COLUMN_HEAD);
+  }
+
+  private void row(Course course) {
+    int round = course.round();
+    String planned = live.map().round(round, RoundColumn.LEVEL_HEIGHT);
+    Length now = live.plan().stack().levelHeight(round);
+    sheet.row(HEAD_ROW + round).height(30);
+    String tab = Tab.ofRound(live.context().words(), round);
+    sheet.add(Cell.number(round).role(Role.LARGE).linkTo(tab));
+    sheet.add(live.tape(planned, now, Role.LARGE_NUMBER));
+    sheet.add(live.printed(planned, now, Role.BODY_CENTRE));
+    for (String corner : corners) {
+      String name = LiveNames.reading(round, corner);
+      Cell reading = Cell.formula("IF(ISNUMBER(" + name + ")," + name + ",\"\")", "");
+      sheet.add(reading.role(Role.BODY_CENTRE).format(live.markFormat()));
+    }
+    sheet.add(Cell.formula(spread(round), "").role(Role.BODY_CENTRE).format(live.markFormat()));
+    sheet.add(Cell.formula(verdict(round, planned), "").role(Role.GOOD));
+    looks(round);
+    corners.forEach(corner -> sheet.add(next(round, corner, planned)));
+    sheet.add(Cell.formula(note(round, planned), "").role(Role.BODY));
+  }
+
+  private Area readings(int round) {
+    return Area.cell(HEAD_ROW + round, FIRST_CORNER).sized(1, corners.size());
+  }
+
+  private Area verdict(int round) {
+    return Area.cell(HEAD_ROW + round, FIRST_CORNER + corners.size() + 1);
+  }
+
+  private String spread(int round) {
+    String read = readings(round).toString();
+    return "IF(COUNT(" + read + ")=0,\"\",MAX(" + read + ")-MIN(" + read + "))";
+  }
+
+  private String verdict(int round, String planned) {
+    String read = readings(round).toString();
+    String most = "MAX(" + read + ")";
+    String least = "MIN(" + read + ")";
+    String out = String.join(",", most + "-" + least, most + "-" + planned, planned + "-" + least);
+    return "IF(COUNT("
+        + read
+        + ")=0,\"\",IF(ROUND(MAX("
+        + out
+        + ")-"
+        + live.map().rule(RuleLine.TOLERANCE)
+        + ",6)>0,"
+        + LiveMath.literal(live.text("levels.fix"))
+        + ","
+        + LiveMath.literal(live.text("live.ok"))
+        + "))";
+  }
+
+  private void looks(int round) {
+    String fix = verdict(round).absolute() + "=" + LiveMath.literal(live.text("levels.fix"));
+    sheet.rule(new Rule.LooksLike(verdict(round), fix, Role.FLAG));
+  }
+
+  private Cell next(int round, String corner, String planned) {
+    if (round == live.plan().rounds()) {
+      return Cell.text("–").role(Role.SHADED).align(Cell.Align.CENTRE);
+    }
+    String chart = live.map().round(round + 1, RoundColumn.LOWER);
+    int index = corners.indexOf(corner);
+    Area own = Area.cell(HEAD_ROW + round, verdict(round).left() + 1 + index);
+    sheet.rule(new Rule.LooksLike(own, own.absolute() + "<>" + chart, Role.CHANGED));
+    String reading = Area.cell(HEAD_ROW + round, FIRST_CORNER + index).toString();
+    String most = live.map().rule(RuleLine.MOST_CHANGE);
+    String change = "MAX(-" + most + ",MIN(" + most + "," + planned + "-" + reading + "))";
+    String formula =
+        "IF(AND("
+            + verdict(round)
+            + "="
+            + LiveMath.literal(live.text("levels.fix"))
+            + ",ISNUMBER("
+            + reading
+            + ")),"
+            + live.toStep(chart + "+" + change)
+            + ","
+            + chart
+            + ")";
+    return live.mark(formula, live.course(round + 1).notch().lower(), Role.RESULT);
+  }
+
+  private String note(int round, String planned) {
+    String read = readings(round).toString();
+    String most = live.map().rule(RuleLine.MOST_CHANGE);
+    String over =
+        "MAX(MAX(" + read + ")-" + planned + "," + planned + "-MIN(" + read + "))>" + most;
+    String rest = LiveMath.literal(live.text("levels.rest"));
+    String cut = LiveMath.literal(live.text("levels.is_cut", round + 1));
+    boolean last = round == live.plan().rounds();
+    String done = last ? "" : "IF(" + LiveNames.cut(round + 1) + "<>\"\"," + cut + ",\"\")";
+    return "IF(COUNT("
+        + read
+        + ")=0,\"\",IF("
+        + over
+        + ","
+        + rest
+        + ",\"\")"
+        + (last ? "" : "&" + done)
+        + ")";
+  }
+}

@@ -1,0 +1,122 @@
+package roundbook.report;
+
+import java.util.List;
+import roundbook.job.BuildRules;
+import roundbook.job.Wall;
+import roundbook.page.Cell;
+import roundbook.page.Cell.Format;
+import roundbook.page.Role;
+import roundbook.plan.PiecePlan;
+import roundbook.plan.Plan;
+import roundbook.report.LiveMap.RuleLine;
+import roundbook.stack.Course;
+import roundbook.units.Length;
+import roundbook.units.LengthFormat;
+import roundbook.units.LengthUnit;
+
+/**
+ * What the live sheets share: the plan, where its numbers stand, and cells in the job's unit.
+ *
+ * @param context what the workbook is made from
+ * @param map where the numbers of the working sheet stand
+ */
+record Live(CrewContext context, LiveMap map) {
+  private static final String WORKING = "tab.working";
+
+  /** Returns what the live sheets of a workbook share. */
+  static Live of(CrewContext context) {
+    return new Live(context, new LiveMap(context.text(WORKING), context.plan()));
+  }
+
+  Plan plan() {
+    return context.plan();
+  }
+
+  BuildRules rules() {
+    return context.rules();
+  }
+
+  List<Wall> walls() {
+    return map.walls();
+  }
+
+  LengthUnit unit() {
+    return rules().unit();
+  }
+
+  LengthFormat formats() {
+    return LengthFormat.forJob(unit(), rules().printStep());
+  }
+
+  LiveMath math() {
+    return new LiveMath(unit(), rules().printStep());
+  }
+
+  String text(String key, Object... values) {
+    return context.text(key, values);
+  }
+
+  /** Returns the round of a number. */
+  Course course(int round) {
+    return plan().choice().courses().get(round - 1);
+  }
+
+  /** Returns the log of a round on a wall. */
+  PiecePlan piece(int round, Wall wall) {
+    return plan().round(round).stream()
+        .filter(each -> each.placed().wall().equals(wall))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Returns the walls that cross a wall, at its start and its end. */
+  List<Wall> crossing(Wall wall) {
+    return List.of(map.building().before(wall), map.building().after(wall));
+  }
+
+  /** Returns the names of the walls of one laying order, such as {@code N S}. */
+  String names(boolean first) {
+    return String.join(
+        " ", walls().stream().filter(wall -> wall.laidFirst() == first).map(Wall::name).toList());
+  }
+
+  /** Returns a number in the job's unit. */
+  double number(Length length) {
+    return length.in(unit());
+  }
+
+  /** Returns the format of marks and other lengths printed to the step. */
+  Format markFormat() {
+    return switch (unit()) {
+      case MILLIMETRE -> Format.WHOLE;
+      case CENTIMETRE, METRE -> Format.DECIMAL_1;
+      default -> Format.FRACTION;
+    };
+  }
+
+  /** Returns a fixed length in the format of marks, rounded to the printed step. */
+  Cell fixed(Length length, Role role) {
+    Length printed = length.roundedTo(rules().printStep());
+    return Cell.length(printed, unit()).role(role).format(markFormat());
+  }
+
+  /** Returns a live length in the format of marks. */
+  Cell mark(String formula, Length now, Role role) {
+    return Cell.formula(formula, number(now)).role(role).format(markFormat());
+  }
+
+  /** Returns a live length rounded to the printed step. */
+  Cell printed(String formula, Length now, Role role) {
+    return mark(toStep(formula), now.roundedTo(rules().printStep()), role);
+  }
+
+  /** Returns a live tape distance as text, rounded to the printed step. */
+  Cell tape(String formula, Length now, Role role) {
+    return Cell.formula(math().tape(toStep(formula)), formats().feetInches(now)).role(role);
+  }
+
+  /** Returns a formula rounded to the printed step. */
+  String toStep(String formula) {
+    return LiveMath.rounded(formula, rules().printStep(), map.rule(RuleLine.PRINT_STEP));
+  }
+}

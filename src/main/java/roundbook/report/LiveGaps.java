@@ -1,0 +1,126 @@
+package roundbook.report;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import roundbook.job.Wall;
+import roundbook.page.Cell;
+import roundbook.report.LiveMap.PieceColumn;
+import roundbook.report.LiveMap.RuleLine;
+import roundbook.stack.Joint;
+import roundbook.stack.PlacedLog;
+import roundbook.units.Length;
+
+/** The gap under each log at three stations, with its flag, as formulas. */
+final class LiveGaps {
+  private final Live live;
+  private final LiveMap map;
+
+  LiveGaps(Live live) {
+    this.live = live;
+    this.map = live.map();
+  }
+
+  /** Returns the joint under a log; empty in the first round. */
+  static Optional<Joint> under(Live live, PlacedLog upper) {
+    List<Joint> joints = live.plan().stack().joints(upper.wall());
+    return upper.round() == 1 ? Optional.empty() : Optional.of(joints.get(upper.round() - 2));
+  }
+
+  /** Returns a cell of the gap under a log; an empty text in the first round. */
+  Cell cell(PlacedLog upper, PieceColumn column) {
+    return under(live, upper)
+        .map(joint -> new Under(upper, joint).cell(column))
+        .orElseGet(() -> Cell.text(""));
+  }
+
+  /** One joint's cells. */
+  private final class Under {
+    private final Joint joint;
+    private final Wall wall;
+    private final int round;
+
+    Under(PlacedLog upper, Joint joint) {
+      this.joint = joint;
+      this.wall = upper.wall();
+      this.round = upper.round();
+    }
+
+    Cell cell(PieceColumn column) {
+      return switch (column) {
+        case LEFT_GAP -> formula(gap(column), joint.left());
+        case MIDDLE_GAP -> formula(gap(column), joint.middle());
+        case RIGHT_GAP -> formula(gap(column), joint.right());
+        case LESS_BETWEEN -> Cell.length(least().minus(joint.least()), live.unit());
+        case MORE_BETWEEN -> Cell.length(joint.most().minus(most()), live.unit());
+        case LEAST_GAP -> formula(extreme("MIN", "-", PieceColumn.LESS_BETWEEN), joint.least());
+        case MOST_GAP -> formula(extreme("MAX", "+", PieceColumn.MORE_BETWEEN), joint.most());
+        default -> Cell.formula(flag(), joint.flag(live.rules()).symbol());
+      };
+    }
+
+    private Cell formula(String expression, Length now) {
+      return Cell.formula(expression, live.number(now));
+    }
+
+    private Length least() {
+      return joint.left().least(joint.middle()).least(joint.right());
+    }
+
+    private Length most() {
+      return joint.left().most(joint.middle()).most(joint.right());
+    }
+
+    private String at(PieceColumn column) {
+      return map.piece(round, wall, column);
+    }
+
+    private String gap(PieceColumn column) {
+      String below = map.piece(round - 1, wall, PieceColumn.HEIGHT);
+      String diameters =
+          map.piece(round - 1, wall, station(joint.lower(), column))
+              + "+"
+              + at(station(joint.upper(), column));
+      return at(PieceColumn.HEIGHT) + "-" + below + "-(" + diameters + ")/2";
+    }
+
+    private PieceColumn station(PlacedLog placed, PieceColumn gap) {
+      if (gap == PieceColumn.MIDDLE_GAP) {
+        return PieceColumn.MID;
+      }
+      boolean atButt = (gap == PieceColumn.RIGHT_GAP) == placed.buttAtStart();
+      return atButt ? PieceColumn.NEAR : PieceColumn.FAR;
+    }
+
+    private String extreme(String function, String sign, PieceColumn between) {
+      String gaps =
+          at(PieceColumn.LEFT_GAP)
+              + ","
+              + at(PieceColumn.MIDDLE_GAP)
+              + ","
+              + at(PieceColumn.RIGHT_GAP);
+      return function + "(" + gaps + ")" + sign + "IF(" + asTallied() + "," + at(between) + ",0)";
+    }
+
+    /** Returns whether both logs keep the shape of the tally, so that kinks stay what they are. */
+    private String asTallied() {
+      String ends =
+          Stream.of(round - 1, round)
+              .flatMap(
+                  number ->
+                      Stream.of(
+                          LiveNames.measuredButt(number, wall),
+                          LiveNames.measuredTip(number, wall)))
+              .reduce((one, other) -> one + "," + other)
+              .orElseThrow();
+      String below = map.piece(round - 1, wall, PieceColumn.SOURCE);
+      return "AND(" + at(PieceColumn.SOURCE) + "<=0," + below + "<=0,COUNT(" + ends + ")=0)";
+    }
+
+    private String flag() {
+      String small = live.toStep(at(PieceColumn.LEAST_GAP)) + "<" + map.rule(RuleLine.GAP_LEAST);
+      String large = live.toStep(at(PieceColumn.MOST_GAP)) + ">" + map.rule(RuleLine.GAP_MOST);
+      return "IF(" + small + ",\"▼\",\"\")&IF(" + large + ",\"▲\",\"\")";
+    }
+  }
+}

@@ -1,0 +1,200 @@
+package roundbook.report;
+
+import roundbook.job.Piece;
+import roundbook.job.Setting;
+import roundbook.job.Wall;
+import roundbook.page.Cell;
+import roundbook.page.Role;
+import roundbook.page.SheetBuilder;
+import roundbook.plan.PiecePlan;
+import roundbook.report.LiveMap.PieceColumn;
+import roundbook.report.LiveMap.RoundColumn;
+import roundbook.report.LiveMap.RuleLine;
+import roundbook.report.LiveMap.WallColumn;
+import roundbook.stack.PlacedLog;
+import roundbook.units.Length;
+
+/** Diameters, cuts and heights of every placed log as formulas of what was typed in. */
+final class LivePieces {
+  private final Live live;
+  private final LiveMap map;
+  private final LiveLogs logs;
+  private final LiveGaps gaps;
+  private final LiveEnds ends;
+
+  LivePieces(Live live) {
+    this.live = live;
+    this.map = live.map();
+    this.logs = new LiveLogs(live);
+    this.gaps = new LiveGaps(live);
+    this.ends = new LiveEnds(live);
+  }
+
+  /** Puts the table on the working sheet. */
+  void put(SheetBuilder sheet) {
+    sheet.row(map.pieceHeadRow());
+    for (PieceColumn column : PieceColumn.values()) {
+      sheet.add(LiveHeads.of(live, "piece", column));
+    }
+    for (PiecePlan piece : live.plan().pieces()) {
+      sheet.nextRow();
+      for (PieceColumn column : PieceColumn.values()) {
+        sheet.add(new Row(piece).cell(column).role(Role.HELPER));
+      }
+    }
+  }
+
+  /** One placed log's cells. */
+  private final class Row {
+    private final PiecePlan plan;
+    private final PlacedLog placed;
+    private final Piece piece;
+    private final Wall wall;
+    private final int round;
+
+    Row(PiecePlan plan) {
+      this.plan = plan;
+      this.placed = plan.placed();
+      this.piece = placed.piece();
+      this.wall = placed.wall();
+      this.round = placed.round();
+    }
+
+    Cell cell(PieceColumn column) {
+      return switch (column) {
+        case ROUND -> Cell.number(round);
+        case WALL -> Cell.text(wall.name());
+        case PLANNED_TAG -> Cell.text(piece.log().tag());
+        case SOURCE -> Cell.formula(logs.source(round, wall), 0);
+        case TAG -> tag();
+        case TO_NEAR -> length(plan.nearShoulder());
+        case TO_FAR -> length(piece.trimmed().minus(plan.farShoulder()));
+        case HALF -> length(piece.trimmed().dividedBy(2));
+        case PLANNED_BUTT, PLANNED_NEAR, PLANNED_MID, PLANNED_FAR, PLANNED_TIP ->
+            length(station(column, PieceColumn.PLANNED_BUTT));
+        case OWN_BUTT, OWN_NEAR, OWN_MID, OWN_FAR, OWN_TIP -> own(column);
+        case BUTT, NEAR, MID, FAR, TIP -> formula(hewn(column), station(column, PieceColumn.BUTT));
+        case LOWER ->
+            formula(
+                asCut(LiveNames.lowerCut(round, wall), RoundColumn.LOWER),
+                live.course(round).notch().lower());
+        case UPPER ->
+            formula(
+                asCut(LiveNames.upperCut(round, wall), RoundColumn.UPPER),
+                live.course(round).notch().upper());
+        case HEIGHT -> formula(height(), plan.centre());
+        case OFF_BUTT -> formula(offButt(), piece.cutOffButt());
+        case FALLS_OFF -> formula(fallsOff(), piece.fallsOff());
+        case WEAK, BUTT_FAULTS, TIP_FAULTS, VERDICT -> ends.cell(plan, column);
+        default -> gaps.cell(placed, column);
+      };
+    }
+
+    private String at(PieceColumn column) {
+      return map.piece(round, wall, column);
+    }
+
+    private Cell length(Length length) {
+      return Cell.length(length, live.unit());
+    }
+
+    private Cell formula(String expression, Length now) {
+      return Cell.formula(expression, live.number(now));
+    }
+
+    private Cell tag() {
+      String used = LiveNames.used(round, wall);
+      String planned = at(PieceColumn.PLANNED_TAG);
+      return Cell.formula(
+          "IF(" + used + "=\"\"," + planned + ",TRIM(" + used + "&\"\"))", piece.log().tag());
+    }
+
+    private Length station(PieceColumn column, PieceColumn butt) {
+      return switch (column.ordinal() - butt.ordinal()) {
+        case 0 -> piece.butt();
+        case 1 -> piece.at(plan.nearShoulder());
+        case 2 -> piece.mid();
+        case 3 -> piece.at(plan.farShoulder());
+        default -> piece.tip();
+      };
+    }
+
+    private Cell own(PieceColumn column) {
+      int number = column.ordinal() - PieceColumn.OWN_BUTT.ordinal();
+      PieceColumn planned = PieceColumn.values()[PieceColumn.PLANNED_BUTT.ordinal() + number];
+      String source = at(PieceColumn.SOURCE);
+      String formula =
+          "IF(" + source + ">0," + logs.lookUp(plan, number, source) + "," + at(planned) + ")";
+      return formula(formula, station(column, PieceColumn.OWN_BUTT));
+    }
+
+    private String hewn(PieceColumn column) {
+      String shift = "+" + at(PieceColumn.MID) + "-" + at(PieceColumn.OWN_MID);
+      String butt = LiveNames.measuredButt(round, wall);
+      String tip = LiveNames.measuredTip(round, wall);
+      return switch (column) {
+        case MID -> typed(LiveNames.measured(round, wall), at(PieceColumn.OWN_MID));
+        case BUTT -> typed(butt, at(PieceColumn.OWN_BUTT) + shift);
+        case TIP -> typed(tip, at(PieceColumn.OWN_TIP) + shift);
+        case NEAR -> straight(butt, PieceColumn.TO_NEAR, at(PieceColumn.OWN_NEAR) + shift);
+        default -> straight(tip, PieceColumn.TO_FAR, at(PieceColumn.OWN_FAR) + shift);
+      };
+    }
+
+    private String straight(String end, PieceColumn distance, String otherwise) {
+      String share = at(distance) + "/" + at(PieceColumn.HALF);
+      String line = end + "+(" + at(PieceColumn.MID) + "-" + end + ")*" + share;
+      return "IF(ISNUMBER(" + end + ")," + line + "," + otherwise + ")";
+    }
+
+    private String typed(String name, String otherwise) {
+      return "IF(ISNUMBER(" + name + ")," + name + "," + otherwise + ")";
+    }
+
+    private String asCut(String name, RoundColumn mark) {
+      return typed(name, map.round(round, mark));
+    }
+
+    private String height() {
+      String lower = at(PieceColumn.LOWER);
+      int below = wall.laidFirst() ? round - 1 : round;
+      if (below == 0) {
+        boolean starter = live.rules().text(Setting.FIRST_BED).equals("starter");
+        return starter ? map.round(1, RoundColumn.UPPER) + "+" + lower : lower + "+0";
+      }
+      StringBuilder sum = new StringBuilder("(");
+      for (Wall crossing : live.crossing(wall)) {
+        sum.append(sum.length() > 1 ? "+" : "")
+            .append(map.piece(below, crossing, PieceColumn.HEIGHT))
+            .append('+')
+            .append(map.piece(below, crossing, PieceColumn.UPPER));
+      }
+      return sum + ")/2+" + lower;
+    }
+
+    private String offButt() {
+      String planned = live.number(piece.cutOffButt()) + "";
+      return "IF("
+          + at(PieceColumn.SOURCE)
+          + ">0,"
+          + map.rule(RuleLine.SQUARING)
+          + ","
+          + planned
+          + ")";
+    }
+
+    private String fallsOff() {
+      String source = at(PieceColumn.SOURCE);
+      String rest = map.wall(wall, WallColumn.TRIMMED) + "-" + map.rule(RuleLine.SQUARING);
+      return "IF("
+          + source
+          + ">0,"
+          + logs.length(source)
+          + "-"
+          + rest
+          + ","
+          + live.number(piece.fallsOff())
+          + ")";
+    }
+  }
+}

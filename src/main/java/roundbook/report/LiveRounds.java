@@ -1,0 +1,177 @@
+package roundbook.report;
+
+import java.util.LinkedHashSet;
+import java.util.Set;
+import java.util.stream.Stream;
+import roundbook.job.Wall;
+import roundbook.notch.Notch;
+import roundbook.page.Cell;
+import roundbook.page.Role;
+import roundbook.page.SheetBuilder;
+import roundbook.plan.PiecePlan;
+import roundbook.report.LiveMap.PieceColumn;
+import roundbook.report.LiveMap.RoundColumn;
+import roundbook.report.LiveMap.RuleLine;
+import roundbook.report.LiveMap.WallColumn;
+import roundbook.stack.Course;
+import roundbook.units.Length;
+
+/** Size, marks, heights and nominal gaps of every round as formulas of what was measured. */
+final class LiveRounds {
+  private final Live live;
+  private final LiveMap map;
+
+  LiveRounds(Live live) {
+    this.live = live;
+    this.map = live.map();
+  }
+
+  /** Puts the table on the working sheet. */
+  void put(SheetBuilder sheet) {
+    sheet.row(map.roundHeadRow());
+    for (RoundColumn column : RoundColumn.values()) {
+      sheet.add(LiveHeads.of(live, "round", column));
+    }
+    for (Course course : live.plan().choice().courses()) {
+      sheet.nextRow();
+      for (RoundColumn column : RoundColumn.values()) {
+        sheet.add(cell(course, column));
+      }
+    }
+  }
+
+  private Cell cell(Course course, RoundColumn column) {
+    int round = course.round();
+    return switch (column) {
+      case ROUND -> Cell.number(round).role(Role.HELPER);
+      case MEAN -> exact(mean(round), course.size().mean());
+      case SPREAD -> exact(spread(round), course.spread());
+      case SIZE -> size(course);
+      case LOWER, NECK, UPPER, RISE -> mark(course, column);
+      case FIRST_HEIGHT -> exact(map.mean(round, true, PieceColumn.HEIGHT), first(round));
+      case SECOND_HEIGHT -> exact(map.mean(round, false, PieceColumn.HEIGHT), second(round));
+      case LEVEL_HEIGHT -> exact(level(round), live.plan().stack().levelHeight(round));
+      case SMALLEST_END -> smallestEnd(course);
+      case FIRST_GAP -> gap(round, RoundColumn.FIRST_HEIGHT);
+      case SECOND_GAP -> gap(round, RoundColumn.SECOND_HEIGHT);
+    };
+  }
+
+  private Cell exact(String formula, Length now) {
+    return Cell.formula(formula, live.number(now)).role(Role.HELPER);
+  }
+
+  private Length first(int round) {
+    return live.plan().stack().firstHeights().get(round - 1);
+  }
+
+  private Length second(int round) {
+    return live.plan().stack().secondHeights().get(round - 1);
+  }
+
+  private String mean(int round) {
+    return "SUM(" + map.pieces(round, PieceColumn.MID) + ")/" + live.walls().size();
+  }
+
+  private String spread(int round) {
+    String mids = map.pieces(round, PieceColumn.MID);
+    return "MAX(" + mids + ")-MIN(" + mids + ")";
+  }
+
+  private String level(int round) {
+    return map.mean(round, false, PieceColumn.HEIGHT)
+        + "+"
+        + map.mean(round, false, PieceColumn.UPPER);
+  }
+
+  private Cell size(Course course) {
+    String mean = map.round(course.round(), RoundColumn.MEAN);
+    Length step = live.rules().sizeStep();
+    String formula = LiveMath.rounded(mean, step, map.rule(RuleLine.SIZE_STEP));
+    return exact(formula, course.size().taken());
+  }
+
+  private Cell mark(Course course, RoundColumn column) {
+    Notch notch = course.notch();
+    String size = map.round(course.round(), RoundColumn.SIZE);
+    String gap = map.rule(RuleLine.GAP);
+    String neck = map.round(course.round(), RoundColumn.NECK);
+    return switch (column) {
+      case LOWER -> exact(live.toStep("(" + size + "-" + gap + ")/4"), notch.lower());
+      case NECK -> exact(live.toStep("(" + size + "+" + gap + ")/2"), notch.neckHeight());
+      case UPPER -> exact(neck + "-" + map.round(course.round(), RoundColumn.LOWER), notch.upper());
+      default -> exact("2*" + neck, notch.neckHeight().times(2));
+    };
+  }
+
+  private Cell gap(int round, RoundColumn height) {
+    if (round == 1) {
+      return Cell.text("").role(Role.HELPER);
+    }
+    String formula =
+        map.round(round, height)
+            + "-"
+            + map.round(round - 1, height)
+            + "-("
+            + map.round(round, RoundColumn.SIZE)
+            + "+"
+            + map.round(round - 1, RoundColumn.SIZE)
+            + ")/2";
+    return exact(formula, nominalGap(round, height == RoundColumn.FIRST_HEIGHT));
+  }
+
+  /** Returns the gap to the round below that the sizes alone give. */
+  Length nominalGap(int round, boolean firstLaid) {
+    Length rise =
+        firstLaid ? first(round).minus(first(round - 1)) : second(round).minus(second(round - 1));
+    Length sizes = live.course(round).size().taken().plus(live.course(round - 1).size().taken());
+    return rise.minus(sizes.dividedBy(2));
+  }
+
+  /** Returns the least diameter of an end with full bearings, rounded up to the step. */
+  Cell smallestEnd(Course course) {
+    Set<String> ends = new LinkedHashSet<>();
+    for (Wall wall : live.walls()) {
+      for (Wall crossing : live.crossing(wall)) {
+        ends.add(end(course.round(), wall, crossing));
+      }
+    }
+    String step = map.rule(RuleLine.PRINT_STEP);
+    String most = "MAX(" + String.join(",", ends) + ")";
+    boolean stepped = !live.rules().printStep().isZero();
+    String formula = stepped ? "-INT(-ROUND(" + most + "/" + step + ",6))*" + step : most;
+    return exact(formula, roundedUp(leastEnd(course.round())));
+  }
+
+  private String end(int round, Wall wall, Wall crossing) {
+    String lower = map.round(round, RoundColumn.LOWER) + "+" + map.wall(crossing, WallColumn.DROP);
+    return "SQRT("
+        + map.wall(wall, WallColumn.THICKNESS)
+        + "^2+4*MAX("
+        + map.round(round, RoundColumn.UPPER)
+        + ","
+        + lower
+        + ")^2)";
+  }
+
+  private Length leastEnd(int round) {
+    return live.plan().round(round).stream()
+        .flatMap(LiveRounds::fits)
+        .reduce(Length::most)
+        .orElseThrow();
+  }
+
+  private static Stream<Length> fits(PiecePlan piece) {
+    return Stream.of(piece.buttFit(), piece.tipFit())
+        .flatMap(fit -> Stream.of(fit.leastForTop(), fit.leastForBottom()));
+  }
+
+  private Length roundedUp(Length exact) {
+    Length step = live.rules().printStep();
+    if (step.isZero()) {
+      return exact;
+    }
+    double steps = (double) exact.nanometres() / step.nanometres();
+    return step.times((long) StrictMath.ceil(StrictMath.rint(steps * 1e6) / 1e6));
+  }
+}

@@ -1,0 +1,192 @@
+package roundbook.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import roundbook.job.Wall;
+import roundbook.page.Area;
+import roundbook.page.Cell;
+import roundbook.page.Role;
+import roundbook.page.Rule;
+import roundbook.page.SheetBuilder;
+import roundbook.report.LiveMap.PieceColumn;
+import roundbook.report.LiveMap.RoundColumn;
+import roundbook.report.LiveMap.RuleLine;
+import roundbook.report.LiveMap.WallColumn;
+import roundbook.stack.Course;
+import roundbook.units.Length;
+
+/**
+ * The block that tries other diameters for one round and changes nothing else.
+ *
+ * <p>A diameter that is left empty is the one that the round has now.
+ */
+final class NotchChange {
+  private static final String ROUND = "Change_round";
+  private final Live live;
+  private final SheetBuilder sheet;
+
+  NotchChange(Live live, SheetBuilder sheet) {
+    this.live = live;
+    this.sheet = sheet;
+  }
+
+  /** Puts the block under the current row, so many columns wide. */
+  void put(int columns) {
+    sheet.nextRow().height(24);
+    sheet.addAcross(columns, Cell.text(live.text("change.title")).role(Role.HEADING));
+    sheet.nextRow().height(32).add(head("change.round"));
+    for (Wall wall : live.walls()) {
+      sheet.add(head("change.hewn", wall.name()));
+    }
+    sheet.nextRow().height(26);
+    sheet.add(Cell.number(1).role(Role.TYPED_IN_LARGE).format(Cell.Format.WHOLE).named(ROUND));
+    for (Wall wall : live.walls()) {
+      Cell typed = Cell.blank(Role.TYPED_IN_LARGE).format(live.markFormat());
+      sheet.add(typed.named(name(wall)));
+    }
+    rules(sheet.row());
+    sheet.nextRow().height(46);
+    for (Result result : Result.values()) {
+      String key = "change.head." + result.name().toLowerCase(Locale.ROOT);
+      sheet.add(head(key, live.names(result.first)));
+    }
+    sheet.nextRow().height(28);
+    for (Result result : Result.values()) {
+      flag(result);
+      sheet.add(cell(result));
+    }
+  }
+
+  private Cell head(String key, Object... values) {
+    return Cell.text(live.text(key, values)).role(Role.COLUMN_HEAD);
+  }
+
+  private static String name(Wall wall) {
+    return roundbook.page.Book.nameOf("Change", wall.name());
+  }
+
+  private void rules(int row) {
+    List<String> rounds =
+        IntStream.rangeClosed(1, live.plan().rounds()).mapToObj(String::valueOf).toList();
+    String text = live.text("change.advice");
+    Rule.Advice advice = Rule.Advice.refusing(live.text("change.round"), text).prompt(text);
+    sheet.rule(new Rule.OneOf(Area.cell(row, 1), rounds, advice));
+  }
+
+  /** What is worked out for the round in hand, one a column. */
+  private enum Result {
+    SIZE(true),
+    UPPER_INSIDE(true),
+    UPPER_OUTSIDE(true),
+    LOWER_SHOULDER(true),
+    LOWER_CORNER(true),
+    NECK(true),
+    FIRST_BELOW(true),
+    SECOND_BELOW(false),
+    FIRST_ABOVE(true),
+    SECOND_ABOVE(false);
+
+    private final boolean first;
+
+    Result(boolean first) {
+      this.first = first;
+    }
+
+    private boolean isGap() {
+      return ordinal() >= FIRST_BELOW.ordinal();
+    }
+  }
+
+  private String at(Result result) {
+    return Area.cell(sheet.row(), result.ordinal() + 1).toString();
+  }
+
+  private Cell cell(Result result) {
+    Course now = live.course(1);
+    Length thickness = live.walls().get(0).thickness();
+    return switch (result) {
+      case SIZE -> live.mark(size(), now.size().taken(), Role.RESULT_LARGE);
+      case UPPER_INSIDE ->
+          live.mark(
+              at(Result.NECK) + "-" + at(Result.LOWER_SHOULDER), now.notch().upper(), Role.MARK);
+      case UPPER_OUTSIDE ->
+          thick(at(Result.UPPER_INSIDE) + "-", now.notch().upperOutside(thickness), Role.MARK);
+      case LOWER_SHOULDER -> live.mark(part("-", 4), now.notch().lower(), Role.MARK_LOWER);
+      case LOWER_CORNER ->
+          thick(
+              at(Result.LOWER_SHOULDER) + "+", now.notch().lowerCorner(thickness), Role.MARK_LOWER);
+      case NECK -> live.mark(part("+", 2), now.notch().neckHeight(), Role.RESULT_LARGE);
+      case FIRST_BELOW, SECOND_BELOW -> below(result);
+      default -> above(result);
+    };
+  }
+
+  private String part(String sign, int parts) {
+    String sum = at(Result.SIZE) + sign + live.map().rule(RuleLine.GAP);
+    return live.toStep("(" + sum + ")/" + parts);
+  }
+
+  private Cell thick(String formula, Length now, Role role) {
+    if (live.walls().stream().map(Wall::thickness).distinct().count() > 1) {
+      return Cell.text(live.text("chart.by_wall")).role(role);
+    }
+    return live.mark(formula + live.map().wall(live.walls().get(0), WallColumn.DROP), now, role);
+  }
+
+  private String size() {
+    String mids = live.map().pieces(PieceColumn.MID);
+    int count = live.walls().size();
+    List<String> sum = new ArrayList<>();
+    for (int index = 0; index < count; index++) {
+      String typed = name(live.walls().get(index));
+      String row = "(" + ROUND + "-1)*" + count + "+" + (index + 1);
+      sum.add("IF(ISNUMBER(" + typed + ")," + typed + ",INDEX(" + mids + "," + row + "))");
+    }
+    String mean = "(" + String.join("+", sum) + ")/" + count;
+    return LiveMath.rounded(mean, live.rules().sizeStep(), live.map().rule(RuleLine.SIZE_STEP));
+  }
+
+  private String of(RoundColumn column, String round) {
+    return "INDEX(" + live.map().rounds(column) + "," + round + ")";
+  }
+
+  private Cell below(Result result) {
+    String round = ROUND + "-1";
+    String neck = result.first ? of(RoundColumn.NECK, round) : at(Result.NECK);
+    String rise = neck + "+" + of(RoundColumn.UPPER, round) + "+" + at(Result.LOWER_SHOULDER);
+    String formula = "IF(" + ROUND + "=1,\"–\"," + gap(rise, round) + ")";
+    return Cell.formula(formula, "–").role(Role.RESULT_LARGE).format(live.markFormat());
+  }
+
+  private Cell above(Result result) {
+    String round = ROUND + "+1";
+    String neck = result.first ? at(Result.NECK) : of(RoundColumn.NECK, round);
+    String rise = neck + "+" + at(Result.UPPER_INSIDE) + "+" + of(RoundColumn.LOWER, round);
+    int rounds = live.plan().rounds();
+    String formula = "IF(" + ROUND + "=" + rounds + ",\"–\"," + gap(rise, round) + ")";
+    if (rounds == 1) {
+      return Cell.formula(formula, "–").role(Role.RESULT_LARGE);
+    }
+    Length now = new LiveRounds(live).nominalGap(2, result.first);
+    return live.mark(formula, now.roundedTo(live.rules().printStep()), Role.RESULT_LARGE);
+  }
+
+  private String gap(String rise, String round) {
+    String sizes = "(" + at(Result.SIZE) + "+" + of(RoundColumn.SIZE, round) + ")/2";
+    return live.toStep(rise + "-" + sizes);
+  }
+
+  private void flag(Result result) {
+    if (!result.isGap()) {
+      return;
+    }
+    String cell = at(result);
+    String small = cell + "<" + live.map().rule(RuleLine.GAP_LEAST);
+    String large = cell + ">" + live.map().rule(RuleLine.GAP_MOST);
+    String out = "AND(ISNUMBER(" + cell + "),OR(" + small + "," + large + "))";
+    Area area = Area.cell(sheet.row(), result.ordinal() + 1);
+    sheet.rule(new Rule.LooksLike(area, out, Role.FLAG));
+  }
+}

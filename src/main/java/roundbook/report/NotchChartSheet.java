@@ -1,0 +1,219 @@
+package roundbook.report;
+
+import java.util.List;
+import roundbook.job.Wall;
+import roundbook.page.Area;
+import roundbook.page.Cell;
+import roundbook.page.PageSetup;
+import roundbook.page.PageSetup.Fit;
+import roundbook.page.PageSetup.Kind;
+import roundbook.page.Role;
+import roundbook.page.Rule;
+import roundbook.page.Sheet;
+import roundbook.page.SheetBuilder;
+import roundbook.report.LiveMap.RoundColumn;
+import roundbook.report.LiveMap.RuleLine;
+import roundbook.report.LiveMap.WallColumn;
+import roundbook.stack.Course;
+import roundbook.units.Length;
+
+/** The notch numbers of every round on one page, as they follow from what was measured. */
+final class NotchChartSheet {
+  /** The row of the table's headings. */
+  static final int HEAD_ROW = 2;
+
+  private static final double[] WIDTHS = {9, 10, 12, 12, 12, 12, 9, 9, 14, 14, 9, 10, 10, 10};
+  private final Live live;
+  private final SheetBuilder sheet;
+
+  private NotchChartSheet(Live live) {
+    this.live = live;
+    PageSetup page = live.context().page(Kind.SITE).lying().fit(Fit.ONE_PAGE);
+    String tab = Tab.NOTCH_CHART.in(live.context().words());
+    this.sheet = new SheetBuilder(tab, page).id(Tab.NOTCH_CHART.id()).widths(WIDTHS);
+  }
+
+  /** The columns of the chart. */
+  private enum Column {
+    ROUND,
+    SIZE,
+    UPPER_INSIDE,
+    UPPER_OUTSIDE,
+    LOWER_SHOULDER,
+    LOWER_CORNER,
+    NECK,
+    RISE,
+    FIRST_TOP,
+    SECOND_TOP,
+    BUTTS,
+    SMALLEST,
+    FIRST_GAP,
+    SECOND_GAP
+  }
+
+  /** Returns the sheet. */
+  static List<Sheet> of(CrewContext context) {
+    return List.of(new NotchChartSheet(Live.of(context)).sheet());
+  }
+
+  private Sheet sheet() {
+    title();
+    heads();
+    for (Course course : live.plan().choice().courses()) {
+      sheet.nextRow().height(live.plan().rounds() > 12 ? 24 : 28);
+      for (Column column : Column.values()) {
+        sheet.add(cell(course, column));
+      }
+      flags(course.round());
+    }
+    notes();
+    new NotchChange(live, sheet).put(WIDTHS.length);
+    return sheet.printArea(new Area(1, 1, sheet.row(), WIDTHS.length)).build();
+  }
+
+  private void title() {
+    sheet.row(1).height(44);
+    sheet.addAcross(4, Cell.text(live.text("chart.title")).role(Role.TITLE));
+    sheet.addAcross(8, Cell.text(subtitle()).role(Role.TITLE_NOTE));
+    sheet.addAcross(2, Cell.text(live.context().revision()).role(Role.REVISION));
+  }
+
+  private String subtitle() {
+    List<Length> thick = live.walls().stream().map(Wall::thickness).distinct().toList();
+    String thickness = String.join(" / ", thick.stream().map(live.formats()::mark).toList());
+    return live.text(
+        "chart.subtitle",
+        thickness,
+        live.formats().mark(live.rules().gap()),
+        live.rules().slope().run().stripTrailingZeros().toPlainString(),
+        live.formats().mark(live.rules().overhang()),
+        live.unit().symbol());
+  }
+
+  private void heads() {
+    sheet.row(HEAD_ROW).height(46);
+    for (Column column : Column.values()) {
+      String key = "chart.head." + column.name().toLowerCase(java.util.Locale.ROOT);
+      boolean lower = column == Column.LOWER_SHOULDER || column == Column.LOWER_CORNER;
+      boolean first = column == Column.FIRST_TOP || column == Column.FIRST_GAP;
+      Cell head = Cell.text(live.text(key, live.names(first)));
+      sheet.add(head.role(lower ? Role.COLUMN_HEAD_SHADED : Role.COLUMN_HEAD));
+    }
+    sheet.freeze(HEAD_ROW, 1);
+  }
+
+  private Cell cell(Course course, Column column) {
+    int round = course.round();
+    return switch (column) {
+      case ROUND -> round(round);
+      case SIZE -> shown(round, RoundColumn.SIZE, course.size().taken(), Role.LARGE_NUMBER);
+      case UPPER_INSIDE -> shown(round, RoundColumn.UPPER, course.notch().upper(), Role.MARK);
+      case UPPER_OUTSIDE -> upperOutside(course);
+      case LOWER_SHOULDER ->
+          shown(round, RoundColumn.LOWER, course.notch().lower(), Role.MARK_LOWER);
+      case LOWER_CORNER -> lowerCorner(course);
+      case NECK -> shown(round, RoundColumn.NECK, course.notch().neckHeight(), Role.BODY_CENTRE);
+      case RISE ->
+          shown(round, RoundColumn.RISE, course.notch().neckHeight().times(2), Role.BODY_CENTRE);
+      case FIRST_TOP -> top(course, true);
+      case SECOND_TOP -> top(course, false);
+      case BUTTS ->
+          Cell.text(live.text(course.clockwise() ? "chart.clockwise" : "chart.counterclockwise"))
+              .role(Role.LARGE_NUMBER);
+      case SMALLEST -> smallest(round);
+      case FIRST_GAP -> gap(round, true);
+      case SECOND_GAP -> gap(round, false);
+    };
+  }
+
+  private Cell round(int round) {
+    String cut = "IF(" + LiveNames.cut(round) + "<>\"\",\"✓ \",\"\")&" + round;
+    return Cell.formula(cut, String.valueOf(round))
+        .role(Role.LARGE)
+        .linkTo(Tab.ofRound(live.context().words(), round));
+  }
+
+  private Cell shown(int round, RoundColumn column, Length now, Role role) {
+    return live.mark(live.map().round(round, column), now, role);
+  }
+
+  private boolean uniform() {
+    return live.walls().stream().map(Wall::thickness).distinct().count() == 1;
+  }
+
+  private Cell upperOutside(Course course) {
+    Wall wall = live.walls().get(0);
+    if (!uniform()) {
+      return Cell.text(live.text("chart.by_wall")).role(Role.MARK).align(Cell.Align.CENTRE);
+    }
+    String drop = live.map().wall(wall, WallColumn.DROP);
+    String formula = live.map().round(course.round(), RoundColumn.UPPER) + "-" + drop;
+    return live.mark(formula, course.notch().upperOutside(wall.thickness()), Role.MARK);
+  }
+
+  private Cell lowerCorner(Course course) {
+    Wall wall = live.walls().get(0);
+    if (!uniform()) {
+      return Cell.text(live.text("chart.by_wall")).role(Role.MARK_LOWER);
+    }
+    String drop = live.map().wall(wall, WallColumn.DROP);
+    String formula = live.map().round(course.round(), RoundColumn.LOWER) + "+" + drop;
+    return live.mark(formula, course.notch().lowerCorner(wall.thickness()), Role.MARK_LOWER);
+  }
+
+  /** Returns the height of the necks' tops of a pair of walls above the first bed. */
+  private Cell top(Course course, boolean first) {
+    int round = course.round();
+    RoundColumn column = first ? RoundColumn.FIRST_HEIGHT : RoundColumn.SECOND_HEIGHT;
+    List<Length> heights =
+        first ? live.plan().stack().firstHeights() : live.plan().stack().secondHeights();
+    return live.tape(live.map().round(round, column), heights.get(round - 1), Role.BODY_CENTRE);
+  }
+
+  private Cell smallest(int round) {
+    Cell cell = new LiveRounds(live).smallestEnd(live.course(round));
+    Cell.Number now = (Cell.Number) ((Cell.Formula) cell.value()).result();
+    return Cell.formula(live.map().round(round, RoundColumn.SMALLEST_END), now.number())
+        .role(Role.BODY_CENTRE)
+        .format(live.markFormat());
+  }
+
+  private Cell gap(int round, boolean first) {
+    if (round == 1) {
+      return Cell.text("–").role(Role.BODY_CENTRE);
+    }
+    RoundColumn column = first ? RoundColumn.FIRST_GAP : RoundColumn.SECOND_GAP;
+    Length now = new LiveRounds(live).nominalGap(round, first);
+    return live.printed(live.map().round(round, column), now, Role.BODY_CENTRE);
+  }
+
+  private void flags(int round) {
+    int first = Column.FIRST_GAP.ordinal() + 1;
+    Area gaps = new Area(sheet.row(), first, sheet.row(), first + 1);
+    String cell = Area.cell(sheet.row(), first).toString();
+    String small = cell + "<" + live.map().rule(RuleLine.GAP_LEAST);
+    String large = cell + ">" + live.map().rule(RuleLine.GAP_MOST);
+    String out = "AND(ISNUMBER(" + cell + "),OR(" + small + "," + large + "))";
+    sheet.rule(new Rule.LooksLike(gaps, out, Role.FLAG));
+    Area neck = Area.cell(sheet.row(), Column.NECK.ordinal() + 1);
+    String drops =
+        live.walls().stream()
+            .map(wall -> live.map().wall(wall, WallColumn.DROP))
+            .reduce((one, other) -> one + "," + other)
+            .orElseThrow();
+    String thin =
+        live.map().round(round, RoundColumn.NECK)
+            + "-MAX("
+            + drops
+            + ")<"
+            + live.map().rule(RuleLine.NECK_LEAST);
+    sheet.rule(new Rule.LooksLike(neck, thin, Role.FLAG));
+  }
+
+  private void notes() {
+    for (String line : live.context().words().lines("chart.note")) {
+      sheet.nextRow().height(15 * Math.max(1, (line.length() + 159) / 160));
+      sheet.addAcross(WIDTHS.length, Cell.text(line).role(Role.PLAIN));
+    }
+  }
+}

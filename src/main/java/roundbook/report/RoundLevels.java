@@ -1,0 +1,108 @@
+package roundbook.report;
+
+import java.util.List;
+import roundbook.page.Area;
+import roundbook.page.Cell;
+import roundbook.page.Role;
+import roundbook.page.Rule;
+import roundbook.page.SheetBuilder;
+import roundbook.report.LiveMap.RoundColumn;
+import roundbook.units.Length;
+
+/** The boxes for the corner readings after a round, and the lower marks of this round's corners. */
+final class RoundLevels {
+  private static final int LEFT = 25;
+  private final Live live;
+  private final int round;
+  private final SheetBuilder sheet;
+  private final List<String> corners;
+
+  RoundLevels(Live live, int round, SheetBuilder sheet) {
+    this.live = live;
+    this.round = round;
+    this.sheet = sheet;
+    this.corners = live.map().building().corners();
+  }
+
+  /** Puts the boxes right of the table whose heading stands in a row. */
+  void put(int top) {
+    Area head = new Area(top, LEFT, top, RoundSheets.COLUMNS);
+    sheet.merge(head, height());
+    for (int index = 0; index < corners.size(); index++) {
+      String corner = corners.get(index);
+      Area name = corner(top + 1, index);
+      Cell typed = Cell.blank(Role.TYPED_IN).format(live.markFormat());
+      sheet.merge(name, Cell.text(corner).role(Role.COLUMN_HEAD));
+      sheet.merge(corner(top + 2, index), typed.named(LiveNames.reading(round, corner)));
+      lower(corner(top + 3, index), corner);
+    }
+    last(top + 4);
+    rule(top + 2);
+  }
+
+  private Area corner(int row, int index) {
+    int wide = RoundSheets.COLUMNS - LEFT + 1;
+    int from = LEFT + index * wide / corners.size();
+    int to = LEFT + (index + 1) * wide / corners.size() - 1;
+    return new Area(row, from, row, to);
+  }
+
+  private Cell height() {
+    String level = live.map().round(round, RoundColumn.LEVEL_HEIGHT);
+    Length now = live.plan().stack().levelHeight(round);
+    String rounded = live.toStep(level);
+    String[] parts =
+        live.text("round.level", live.names(false), "\u0001", "\u0002").split("[\u0001\u0002]", -1);
+    String formula =
+        LiveMath.literal(parts[0])
+            + "&"
+            + live.math().tape(rounded)
+            + "&"
+            + LiveMath.literal(parts[1])
+            + "&"
+            + live.math().mark(rounded)
+            + "&"
+            + LiveMath.literal(parts[2]);
+    String text =
+        parts[0] + live.formats().feetInches(now) + parts[1] + live.formats().mark(now) + parts[2];
+    return Cell.formula(formula, text).role(Role.PLAIN_BOLD);
+  }
+
+  /** Puts the lower mark that the first-laid log gets at a corner, by the readings before. */
+  private void lower(Area area, String corner) {
+    Length now = live.course(round).notch().lower();
+    String formula =
+        round == 1
+            ? live.map().round(1, RoundColumn.LOWER)
+            : LevelsSheet.next(live, round - 1, corner);
+    Cell cell = live.mark(formula, now, Role.RESULT);
+    sheet.merge(area, cell);
+    String changed = area.absolute() + "<>" + live.map().round(round, RoundColumn.LOWER);
+    sheet.rule(new Rule.LooksLike(area, changed, Role.CHANGED));
+  }
+
+  private void last(int row) {
+    int tick = RoundSheets.COLUMNS - 1;
+    sheet.merge(
+        new Area(row, LEFT, row, tick - 1),
+        Cell.text(live.text("round.lower_now", live.names(true))).role(Role.LABEL_SMALL));
+    sheet.merge(
+        new Area(row, tick, row, RoundSheets.COLUMNS),
+        Cell.blank(Role.TYPED_IN_TEXT).named(LiveNames.cut(round)));
+    Rule.Advice advice =
+        Rule.Advice.refusing(live.text("advice.cut.title"), live.text("advice.cut"))
+            .prompt(live.text("advice.cut"));
+    sheet.rule(new Rule.OneOf(Area.cell(row, tick), List.of("x"), advice));
+  }
+
+  private void rule(int row) {
+    String text = live.text("advice.reading", live.unit().symbol());
+    Length most = live.rules().metric() ? Length.ofMillimetres(15_000) : Length.ofInches(600);
+    sheet.rule(
+        new Rule.Between(
+            new Area(row, LEFT, row, RoundSheets.COLUMNS),
+            0,
+            live.number(most),
+            Rule.Advice.refusing(live.text("advice.reading.title"), text).prompt(text)));
+  }
+}

@@ -1,0 +1,93 @@
+package roundbook.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import roundbook.job.Wall;
+import roundbook.page.Cell;
+import roundbook.page.Role;
+import roundbook.page.SheetBuilder;
+import roundbook.plan.PiecePlan;
+import roundbook.plan.PiecePlan.Note;
+import roundbook.stack.Course;
+import roundbook.units.Length;
+
+/** How to lay out, what is special about this round, and the cautions, at the foot of its page. */
+final class RoundNotes {
+  private static final double LINE = 15;
+  private static final double CHARACTERS = 150;
+  private final Live live;
+  private final int round;
+  private final SheetBuilder sheet;
+
+  RoundNotes(Live live, int round, SheetBuilder sheet) {
+    this.live = live;
+    this.round = round;
+    this.sheet = sheet;
+  }
+
+  /** Puts the lines under the current row. */
+  void put() {
+    line(live.text("round.layout", runOf(), overhang()) + squareness(), Role.PLAIN_BOLD);
+    String special = String.join(" ", specials());
+    if (!special.isEmpty()) {
+      line(special, Role.CAUTION);
+    }
+    line(live.text("round.caution"), Role.PLAIN);
+  }
+
+  private void line(String text, Role role) {
+    long lines = (long) StrictMath.ceil(text.length() / CHARACTERS);
+    sheet.nextRow().height(LINE * lines).addAcross(RoundSheets.COLUMNS, Cell.text(text).role(role));
+  }
+
+  private String runOf() {
+    return live.rules().slope().run().stripTrailingZeros().toPlainString();
+  }
+
+  private String overhang() {
+    return live.formats().mark(live.rules().overhang()) + " " + live.unit().symbol();
+  }
+
+  private String squareness() {
+    return Squareness.of(live.map().building())
+        .map(square -> " " + live.text("round.square", live.formats().feetInches(square.outside())))
+        .orElse("");
+  }
+
+  private List<String> specials() {
+    List<String> lines = new ArrayList<>();
+    for (Note note : Note.values()) {
+      String walls = walls(note);
+      String key = "round.note." + note.name().toLowerCase(java.util.Locale.ROOT);
+      if (!walls.isEmpty() && live.context().words().has(key)) {
+        lines.add(live.text(key, walls, valueOf(note)));
+      }
+    }
+    return lines;
+  }
+
+  private String walls(Note note) {
+    return live.plan().round(round).stream()
+        .filter(piece -> piece.notes().contains(note))
+        .map(piece -> named(piece, note))
+        .collect(Collectors.joining(" "));
+  }
+
+  private static String named(PiecePlan piece, Note note) {
+    Wall wall = piece.placed().wall();
+    boolean log = note == Note.MID_ESTIMATED || note == Note.END_ESTIMATED;
+    return log ? wall.name() + "=" + piece.placed().piece().log().tag() : wall.name();
+  }
+
+  private String valueOf(Note note) {
+    Course course = live.course(round);
+    Length value =
+        switch (note) {
+          case ON_STEP -> live.plan().stack().foundationStep();
+          case FILL_UNDER -> course.notch().lower().plus(live.rules().gap().dividedBy(2));
+          default -> course.notch().lower();
+        };
+    return live.formats().mark(value) + " " + live.unit().symbol();
+  }
+}

@@ -1,0 +1,138 @@
+package roundbook.report;
+
+import roundbook.job.Wall;
+import roundbook.page.Cell;
+import roundbook.page.Cell.Format;
+import roundbook.page.Role;
+import roundbook.page.SheetBuilder;
+import roundbook.plan.PiecePlan;
+import roundbook.report.LiveMap.PieceColumn;
+import roundbook.units.Length;
+import roundbook.units.LengthUnit;
+
+/** The table of a round's logs: which, which way round, where to mark, where to cut. */
+final class RoundTable {
+  private static final double ROW_HEIGHT = 26;
+  private final Live live;
+  private final int round;
+  private final SheetBuilder sheet;
+
+  RoundTable(Live live, int round, SheetBuilder sheet) {
+    this.live = live;
+    this.round = round;
+    this.sheet = sheet;
+  }
+
+  /** The columns of the table with their width on the page's grid. */
+  private enum Column {
+    WALL(2),
+    LOG(3),
+    BUTT_AT(3),
+    OFF_BUTT(3),
+    NEAR(3),
+    FAR(5),
+    CUT(5),
+    FALLS_OFF(4),
+    WEIGHT(2),
+    BALANCE(3),
+    MARKED(1),
+    SAWN(1),
+    SET(1);
+
+    private final int span;
+
+    Column(int span) {
+      this.span = span;
+    }
+  }
+
+  /** Puts the table under the current row. */
+  void put() {
+    sheet.nextRow().height(31);
+    for (Column column : Column.values()) {
+      String key = "round.head." + column.name().toLowerCase(java.util.Locale.ROOT);
+      Cell head = Cell.text(live.text(key, live.text(weightUnit()))).role(Role.COLUMN_HEAD);
+      sheet.addAcross(column.span, head);
+    }
+    for (Wall wall : live.walls()) {
+      sheet.nextRow().height(ROW_HEIGHT);
+      for (Column column : Column.values()) {
+        sheet.addAcross(column.span, cell(live.piece(round, wall), column));
+      }
+    }
+  }
+
+  private String weightUnit() {
+    return live.rules().metric() ? "unit.kilograms" : "unit.pounds";
+  }
+
+  private Cell cell(PiecePlan piece, Column column) {
+    return switch (column) {
+      case WALL -> Cell.text(piece.placed().wall().name()).role(Role.LARGE);
+      case LOG ->
+          Cell.formula(at(piece, PieceColumn.TAG), piece.placed().piece().log().tag())
+              .role(Role.LARGE);
+      case BUTT_AT -> Cell.text("● " + piece.buttAt()).role(Role.LARGE);
+      case OFF_BUTT -> tape(at(piece, PieceColumn.OFF_BUTT), piece.placed().piece().cutOffButt());
+      case NEAR -> Cell.text(shortTape(piece.nearShoulder())).role(Role.LARGE_NUMBER);
+      case FAR -> Cell.text(tape(piece.farShoulder())).role(Role.LARGE_NUMBER);
+      case CUT -> Cell.text(tape(piece.placed().piece().trimmed())).role(Role.LARGE_CUT);
+      case FALLS_OFF -> tape(at(piece, PieceColumn.FALLS_OFF), piece.placed().piece().fallsOff());
+      case WEIGHT -> weight(piece);
+      case BALANCE -> balance(piece);
+      default -> Cell.blank(Role.TICK);
+    };
+  }
+
+  private String at(PiecePlan piece, PieceColumn column) {
+    return live.map().piece(round, piece.placed().wall(), column);
+  }
+
+  private String tape(Length length) {
+    return live.formats().feetInches(length);
+  }
+
+  /** Returns a distance of less than a foot without its feet. */
+  private String shortTape(Length length) {
+    boolean inches = !live.unit().metric() && length.isLessThan(Length.of(1, LengthUnit.FOOT));
+    return inches ? live.formats().mark(length) + "\"" : tape(length);
+  }
+
+  /** Returns a live distance, without its feet while it is less than one. */
+  private Cell tape(String formula, Length now) {
+    if (live.unit().metric()) {
+      return live.tape(formula, now, Role.LARGE_NUMBER);
+    }
+    String rounded = live.toStep(formula);
+    String text =
+        "IF("
+            + rounded
+            + "<12,"
+            + live.math().mark(rounded)
+            + "&\"\"\"\","
+            + live.math().tape(rounded)
+            + ")";
+    Length printed = now.roundedTo(live.rules().printStep());
+    return Cell.formula(text, shortTape(printed)).role(Role.LARGE_NUMBER);
+  }
+
+  private Cell weight(PiecePlan piece) {
+    boolean metric = live.rules().metric();
+    PiecePlan.Weight weight = piece.weight();
+    long now = StrictMath.round(metric ? weight.kilograms() : weight.pounds());
+    return Cell.formula(planned(piece, String.valueOf(now)), now)
+        .role(Role.BODY_CENTRE)
+        .format(Format.WHOLE);
+  }
+
+  private Cell balance(PiecePlan piece) {
+    String now = tape(piece.weight().balance());
+    return Cell.formula(planned(piece, LiveMath.literal(now)), now).role(Role.BODY_CENTRE);
+  }
+
+  /** Returns a planned value, or the word for a plan that must be made again, for another log. */
+  private String planned(PiecePlan piece, String value) {
+    String again = LiveMath.literal(live.text("round.replan"));
+    return "IF(" + at(piece, PieceColumn.SOURCE) + "=0," + value + "," + again + ")";
+  }
+}

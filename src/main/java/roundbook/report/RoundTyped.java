@@ -1,0 +1,162 @@
+package roundbook.report;
+
+import java.util.List;
+import java.util.Locale;
+import roundbook.job.Wall;
+import roundbook.page.Area;
+import roundbook.page.Cell;
+import roundbook.page.Role;
+import roundbook.page.Rule;
+import roundbook.page.SheetBuilder;
+import roundbook.plan.PiecePlan;
+import roundbook.report.LiveMap.PieceColumn;
+import roundbook.units.Length;
+
+/** What is typed in after measuring a round's logs, with the verdict on their ends. */
+final class RoundTyped {
+  private static final double ROW_HEIGHT = 18;
+  private final Live live;
+  private final int round;
+  private final SheetBuilder sheet;
+
+  RoundTyped(Live live, int round, SheetBuilder sheet) {
+    this.live = live;
+    this.round = round;
+    this.sheet = sheet;
+  }
+
+  /** The columns of the table with their width on the page's grid. */
+  private enum Column {
+    WALL(1),
+    PLANNED(2),
+    MEASURED(3),
+    MEASURED_BUTT(2),
+    MEASURED_TIP(2),
+    USED(3),
+    LOWER_CUT(2),
+    UPPER_CUT(2),
+    VERDICT(7);
+
+    private final int span;
+
+    Column(int span) {
+      this.span = span;
+    }
+  }
+
+  /** Puts the table under the current row, with the corner readings on its right. */
+  void put() {
+    sheet.nextRow().height(31);
+    int top = sheet.row();
+    for (Column column : Column.values()) {
+      String key = "round.type." + column.name().toLowerCase(Locale.ROOT);
+      sheet.addAcross(column.span, Cell.text(live.text(key)).role(Role.COLUMN_HEAD));
+    }
+    for (Wall wall : live.walls()) {
+      row(live.piece(round, wall));
+    }
+    int last = sheet.row();
+    new RoundLevels(live, round, sheet).put(top);
+    sheet.row(last);
+    rules(top + 1, last);
+  }
+
+  private void row(PiecePlan piece) {
+    sheet.nextRow().height(ROW_HEIGHT);
+    for (Column column : Column.values()) {
+      sheet.addAcross(column.span, cell(piece, column));
+    }
+  }
+
+  private Cell cell(PiecePlan piece, Column column) {
+    Wall wall = piece.placed().wall();
+    return switch (column) {
+      case WALL -> Cell.text(wall.name()).role(Role.BODY_CENTRE);
+      case PLANNED ->
+          live.printed(
+              live.map().piece(round, wall, PieceColumn.OWN_MID),
+              piece.placed().piece().mid(),
+              Role.BODY_CENTRE);
+      case MEASURED -> typed(LiveNames.measured(round, wall));
+      case MEASURED_BUTT -> typed(LiveNames.measuredButt(round, wall));
+      case MEASURED_TIP -> typed(LiveNames.measuredTip(round, wall));
+      case USED -> Cell.blank(Role.TYPED_IN_TEXT).named(LiveNames.used(round, wall));
+      case LOWER_CUT -> typed(LiveNames.lowerCut(round, wall));
+      case UPPER_CUT -> typed(LiveNames.upperCut(round, wall));
+      default -> verdict(piece);
+    };
+  }
+
+  private Cell typed(String name) {
+    return Cell.blank(Role.TYPED_IN).format(live.markFormat()).named(name);
+  }
+
+  /** Returns what is wrong with the log used instead, or with the ends. */
+  private Cell verdict(PiecePlan piece) {
+    Wall wall = piece.placed().wall();
+    String source = live.map().piece(round, wall, PieceColumn.SOURCE);
+    String verdict = live.map().piece(round, wall, PieceColumn.VERDICT);
+    String formula =
+        "IF("
+            + source
+            + "=-1,"
+            + LiveMath.literal(live.text("round.used_unknown"))
+            + ",IF("
+            + source
+            + "=-2,"
+            + LiveMath.literal(live.text("round.used_short"))
+            + ","
+            + verdict
+            + "))";
+    return Cell.formula(formula, new LiveEnds(live).verdictNow(piece)).role(Role.BODY);
+  }
+
+  private void rules(int top, int last) {
+    int column = 1;
+    for (Column each : Column.values()) {
+      Area area = new Area(top, column, last, column);
+      switch (each) {
+        case MEASURED, MEASURED_BUTT, MEASURED_TIP ->
+            sheet.rule(between(area, "diameter", diameters()));
+        case LOWER_CUT, UPPER_CUT -> sheet.rule(between(area, "mark", diameters()));
+        case USED -> sheet.rule(logs(area));
+        case VERDICT -> flags(area);
+        default -> {}
+      }
+      column += each.span;
+    }
+  }
+
+  private List<Length> diameters() {
+    Length most = live.rules().metric() ? Length.ofMillimetres(1200) : Length.ofInches(48);
+    return List.of(Length.ZERO, most);
+  }
+
+  private Rule between(Area area, String what, List<Length> limits) {
+    String title = live.text("advice." + what + ".title");
+    String prompt = live.text("advice." + what, live.unit().symbol());
+    return new Rule.Between(
+        area,
+        live.number(limits.get(0)),
+        live.number(limits.get(1)),
+        Rule.Advice.refusing(title, prompt).prompt(prompt));
+  }
+
+  private Rule logs(Area area) {
+    Rule.Advice advice =
+        Rule.Advice.asking(live.text("advice.used.title"), live.text("advice.used"))
+            .prompt(live.text("advice.used"));
+    return new Rule.OneOfCells(area, live.map().logs(LiveLogs.TAG), advice);
+  }
+
+  /** Ends that hold too little wood, or a log that cannot be there, turn black. */
+  private void flags(Area area) {
+    for (Wall wall : live.walls()) {
+      int row = area.top() + live.walls().indexOf(wall);
+      String weak = live.map().piece(round, wall, PieceColumn.WEAK) + "=1";
+      String wrong = live.map().piece(round, wall, PieceColumn.SOURCE) + "<0";
+      Area cell = new Area(row, area.left(), row, area.left() + Column.VERDICT.span - 1);
+      sheet.rule(new Rule.LooksLike(cell, "OR(" + weak + "," + wrong + ")", Role.FLAG));
+    }
+  }
+}

@@ -1,0 +1,51 @@
+package roundbook.report;
+
+import java.util.List;
+import roundbook.job.Setting;
+import roundbook.job.Wall;
+import roundbook.page.Cell;
+import roundbook.page.Role;
+import roundbook.page.SheetBuilder;
+import roundbook.problem.Problem;
+import roundbook.problem.ProblemCode;
+
+/** What the symbols on a wall's sheet mean, and what to mend before cutting. */
+final class WallNotes {
+  private static final int COLUMNS = 9;
+  private static final int CHARACTERS = 95;
+
+  private WallNotes() {}
+
+  /** Puts the lines under the current row. */
+  static void put(Live live, Wall wall, SheetBuilder sheet) {
+    String least = live.formats().mark(live.rules().length(Setting.GAP_LEAST));
+    String most = live.formats().mark(live.rules().length(Setting.GAP_MOST));
+    line(sheet, live.text("wall.legend", least, most, live.unit().symbol()), Role.PLAIN);
+    List<Problem> fixes = fixes(live, wall);
+    if (!fixes.isEmpty()) {
+      line(sheet, live.text("wall.fix"), Role.PLAIN_BOLD);
+    }
+    for (Problem fix : fixes) {
+      line(sheet, fix.message() + " " + fix.remedy(), Role.CAUTION);
+    }
+  }
+
+  private static List<Problem> fixes(Live live, Wall wall) {
+    List<String> tags =
+        live.plan().pieces().stream()
+            .filter(piece -> piece.placed().wall().equals(wall))
+            .map(piece -> piece.placed().piece().log().tag())
+            .toList();
+    return live.plan().problems().stream()
+        .filter(
+            problem ->
+                problem.code() == ProblemCode.GAP_SMALL || problem.code() == ProblemCode.GAP_LARGE)
+        .filter(problem -> tags.contains(problem.log()))
+        .toList();
+  }
+
+  private static void line(SheetBuilder sheet, String text, Role role) {
+    int lines = (text.length() + CHARACTERS - 1) / CHARACTERS;
+    sheet.nextRow().height(16 * lines + 2.0).addAcross(COLUMNS, Cell.text(text).role(role));
+  }
+}

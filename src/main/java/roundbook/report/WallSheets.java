@@ -1,0 +1,155 @@
+package roundbook.report;
+
+import java.util.List;
+import roundbook.job.Wall;
+import roundbook.page.Area;
+import roundbook.page.Cell;
+import roundbook.page.PageSetup;
+import roundbook.page.PageSetup.Kind;
+import roundbook.page.Role;
+import roundbook.page.Rule;
+import roundbook.page.Sheet;
+import roundbook.page.SheetBuilder;
+import roundbook.plan.PiecePlan;
+import roundbook.report.LiveMap.PieceColumn;
+import roundbook.report.LiveMap.RuleLine;
+import roundbook.stack.Joint;
+import roundbook.units.Length;
+
+/** One sheet a wall: its drawing, its logs from the top down with their gaps, a chart of them. */
+final class WallSheets {
+  private static final double[] WIDTHS = {8, 12, 10, 10, 14, 11, 11, 11, 9};
+  private final Live live;
+  private final Wall wall;
+  private final SheetBuilder sheet;
+
+  private WallSheets(Live live, Wall wall) {
+    this.live = live;
+    this.wall = wall;
+    PageSetup page = live.context().page(Kind.SITE);
+    String tab = Tab.ofWall(live.context().words(), wall);
+    this.sheet = new SheetBuilder(tab, page).id(Tab.wallId(wall)).widths(WIDTHS);
+  }
+
+  /** The columns of the table. */
+  enum Column {
+    ROUND,
+    LOG,
+    BUTT_AT,
+    MID,
+    CENTRE,
+    LEFT,
+    MIDDLE,
+    RIGHT,
+    FLAG
+  }
+
+  /** Returns the sheets of all walls in clockwise order. */
+  static List<Sheet> of(CrewContext context) {
+    Live live = Live.of(context);
+    return live.walls().stream().map(wall -> new WallSheets(live, wall).sheet()).toList();
+  }
+
+  private Sheet sheet() {
+    sheet.row(1).height(44);
+    sheet.addAcross(4, Cell.text(live.text("wall.title", wall.name())).role(Role.TITLE));
+    sheet.addAcross(3, Cell.text(side()).role(Role.TITLE_NOTE));
+    sheet.addAcross(2, Cell.text(live.context().revision()).role(Role.REVISION));
+    WallPictures.put(live, wall, sheet.nextRow());
+    heads();
+    int first = sheet.row() + 1;
+    for (int round = live.plan().rounds(); round >= 1; round--) {
+      row(live.piece(round, wall));
+    }
+    int last = sheet.row();
+    WallNotes.put(live, wall, sheet);
+    WallChart.put(live, sheet, new Area(first, 1, last, WIDTHS.length));
+    return sheet.printArea(new Area(1, 1, sheet.row(), WIDTHS.length)).build();
+  }
+
+  private String side() {
+    String length = live.formats().feetInches(wall.outside());
+    String remarks = wall.remarks().isBlank() ? "" : " · " + wall.remarks();
+    String thickness = live.formats().mark(wall.thickness()) + " " + live.unit().symbol();
+    return live.text("wall.side", length, thickness) + remarks;
+  }
+
+  private void heads() {
+    sheet.nextRow().height(34);
+    for (Column column : Column.values()) {
+      String key = "wall.head." + column.name().toLowerCase(java.util.Locale.ROOT);
+      String corner =
+          column == Column.LEFT
+              ? live.map().building().endCorner(wall)
+              : live.map().building().startCorner(wall);
+      sheet.add(Cell.text(live.text(key, corner)).role(Role.COLUMN_HEAD));
+    }
+    sheet.printTitles(sheet.row(), sheet.row());
+  }
+
+  private void row(PiecePlan piece) {
+    sheet.nextRow().height(22);
+    for (Column column : Column.values()) {
+      sheet.add(cell(piece, column));
+    }
+    flags(piece.placed().round());
+  }
+
+  private String at(int round, PieceColumn column) {
+    return live.map().piece(round, wall, column);
+  }
+
+  private Cell cell(PiecePlan piece, Column column) {
+    int round = piece.placed().round();
+    return switch (column) {
+      case ROUND ->
+          Cell.number(round)
+              .role(Role.BODY_CENTRE)
+              .linkTo(Tab.ofRound(live.context().words(), round));
+      case LOG ->
+          Cell.formula(at(round, PieceColumn.TAG), piece.placed().piece().log().tag())
+              .role(Role.BODY_BOLD)
+              .align(Cell.Align.CENTRE);
+      case BUTT_AT -> Cell.text("● " + piece.buttAt()).role(Role.BODY_CENTRE);
+      case MID ->
+          live.printed(at(round, PieceColumn.MID), piece.placed().piece().mid(), Role.BODY_CENTRE);
+      case CENTRE -> live.tape(at(round, PieceColumn.HEIGHT), piece.centre(), Role.BODY_CENTRE);
+      default ->
+          LiveGaps.under(live, piece.placed())
+              .map(joint -> gap(round, joint, column))
+              .orElseGet(() -> Cell.text("–").role(Role.BODY_CENTRE));
+    };
+  }
+
+  private Cell gap(int round, Joint joint, Column column) {
+    if (column == Column.FLAG) {
+      String now = joint.flag(live.rules()).symbol();
+      return Cell.formula(at(round, PieceColumn.FLAG), now).role(Role.BODY_CENTRE);
+    }
+    PieceColumn from =
+        PieceColumn.values()[
+            PieceColumn.LEFT_GAP.ordinal() + column.ordinal() - Column.LEFT.ordinal()];
+    Length now =
+        switch (column) {
+          case LEFT -> joint.left();
+          case MIDDLE -> joint.middle();
+          default -> joint.right();
+        };
+    return live.printed(at(round, from), now, Role.BODY_CENTRE);
+  }
+
+  /** Gaps outside the limits turn black; the symbol beside them says which way. */
+  private void flags(int round) {
+    if (round == 1) {
+      return;
+    }
+    int row = sheet.row();
+    Area gaps = new Area(row, Column.LEFT.ordinal() + 1, row, Column.RIGHT.ordinal() + 1);
+    String cell = Area.cell(row, Column.LEFT.ordinal() + 1).toString();
+    String small = cell + "<" + live.map().rule(RuleLine.GAP_LEAST);
+    String large = cell + ">" + live.map().rule(RuleLine.GAP_MOST);
+    sheet.rule(new Rule.LooksLike(gaps, "OR(" + small + "," + large + ")", Role.FLAG));
+    Area flag = Area.cell(row, Column.FLAG.ordinal() + 1);
+    sheet.rule(new Rule.LooksLike(flag, flag.absolute() + "<>\"\"", Role.FLAG));
+  }
+}

@@ -1,0 +1,67 @@
+package roundbook.stack;
+
+import java.util.List;
+import roundbook.job.BuildRules;
+import roundbook.job.Setting;
+import roundbook.units.Length;
+
+/**
+ * Corner heights read after a round against the height that was planned.
+ *
+ * <p>A corner that reads low by e gets {@code L + e} under the next first-laid log, for less is cut
+ * away there; a high one {@code L − e} (common practice). The second-laid logs keep the chart's
+ * marks. A change is at most half an inch (12 mm) in a round; the rest waits for the next round.
+ *
+ * @param planned height wanted at every corner, from the heights' datum
+ * @param readings heights read, of one corner or more
+ * @param tolerance how much may be out without any change
+ */
+public record Levelling(Length planned, List<Length> readings, Length tolerance) {
+  /** Copies the list. */
+  public Levelling {
+    readings = List.copyOf(readings);
+  }
+
+  /** Returns the most that a lower mark is changed in one round. */
+  public static Length mostChange(BuildRules rules) {
+    return rules.metric() ? Length.ofMillimetres(12) : Length.ofInchFraction(1, 2);
+  }
+
+  /** Returns the check of readings after a round, under a job's rules. */
+  public static Levelling of(Length planned, List<Length> readings, BuildRules rules) {
+    return new Levelling(planned, readings, rules.length(Setting.LEVEL_TOLERANCE));
+  }
+
+  /** Returns how much a corner is low; negative when it is high. */
+  public Length low(Length reading) {
+    return planned.minus(reading);
+  }
+
+  /** Returns the highest reading less the lowest. */
+  public Length spread() {
+    Length most = readings.stream().reduce(Length::most).orElse(planned);
+    return most.minus(readings.stream().reduce(Length::least).orElse(planned));
+  }
+
+  /** Returns whether the spread and every corner are within the tolerance. */
+  public boolean level() {
+    boolean out = readings.stream().anyMatch(each -> low(each).absolute().isMoreThan(tolerance));
+    return !out && !spread().isMoreThan(tolerance);
+  }
+
+  /**
+   * Returns the lower mark of the next first-laid log at a corner.
+   *
+   * @param lower L', the next round's mark by the chart
+   * @param reading what was read at the corner
+   * @param rules the limits and the step of marks
+   */
+  public Length nextLower(Length lower, Length reading, BuildRules rules) {
+    if (level()) {
+      return lower;
+    }
+    Length most = mostChange(rules);
+    Length change = low(reading).least(most).most(most.negated());
+    return lower.plus(change).roundedTo(rules.printStep());
+  }
+}
