@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -53,7 +54,10 @@ public final class CsvReader {
     Layout layout = Layout.of(decoded.text());
     try {
       List<Row> rows = rows(layout);
-      return Read.of(new Table(file, "", false, layout.decimalComma(), rows), problems);
+      return Read.of(
+          Table.of(
+              file, "", layout.decimalComma() ? Set.of(Table.Mark.DECIMAL_COMMA) : Set.of(), rows),
+          problems);
     } catch (IOException | IllegalStateException | java.io.UncheckedIOException broken) {
       problems.add(
           Problem.of(

@@ -83,6 +83,10 @@ public enum ProblemCode {
   UNREADABLE(ERROR, "Check the file's name, its permissions, and that nothing has it locked."),
   /** The file is not what its name says, nor any other table. */
   NOT_A_WORKBOOK(ERROR, "Save the table as .xlsx or .csv and run again."),
+  /** The file is locked with a password. */
+  ENCRYPTED(ERROR, "Take the password off, save it again and run again."),
+  /** The file is larger than a tally can be, or unpacks to far more than it should. */
+  TOO_LARGE(ERROR, "Save the tally alone as a new file."),
   /** The workbook is one that this program wrote for the crew. */
   CREW_WORKBOOK(ERROR, "Give the job workbook or the tally instead."),
   /** A setting has a value that cannot be used. */

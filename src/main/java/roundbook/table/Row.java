@@ -22,10 +22,12 @@ public record Row(int number, List<Cell> cells, boolean hidden, boolean struck) 
     if (index < cells.size() && index >= 0 && cells.get(index).column() == column) {
       return cells.get(index);
     }
-    return cells.stream()
-        .filter(cell -> cell.column() == column)
-        .findFirst()
-        .orElseGet(() -> Cell.blank(column));
+    for (Cell cell : cells) {
+      if (cell.column() == column) {
+        return cell;
+      }
+    }
+    return Cell.blank(column);
   }
 
   /** Returns whether nothing stands in it. */

@@ -1,27 +1,76 @@
 package roundbook.table;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
 import roundbook.problem.CellRef;
+import roundbook.problem.Problem;
 
 /**
  * A sheet as it was read, or a whole text file.
  *
+ * <p>A small table holds all of its rows. A large one holds its first rows, enough to tell its
+ * headings and units from, and reads the others again from its file when they are asked for, so
+ * that a tally of a million logs never stands in memory as cells.
+ *
  * @param file the file's name as shown to the user
  * @param sheet the sheet's name; empty for a text file
- * @param hidden whether the sheet is hidden
- * @param decimalComma whether its numbers are written with a decimal comma
- * @param rows its rows that are not blank, from the top
+ * @param marks what is particular about it
+ * @param rows its rows that are not blank, from the top; the first of them when it is large
+ * @param all reads every row of a large table; null when {@code rows} holds them all
  */
-public record Table(
-    String file, String sheet, boolean hidden, boolean decimalComma, List<Row> rows) {
-  /** Copies the list. */
+public record Table(String file, String sheet, Set<Mark> marks, List<Row> rows, RowSource all) {
+  /** How many rows of a large table are held. */
+  public static final int HELD_ROWS = 2000;
+
+  /** What is particular about a table. */
+  public enum Mark {
+    /** The sheet is hidden. */
+    HIDDEN,
+    /** Its numbers are written with a decimal comma. */
+    DECIMAL_COMMA,
+    /** Its rows are lines of a text without columns: places are given by line alone. */
+    LINES
+  }
+
+  /** Copies the lists. */
   public Table {
+    marks = Set.copyOf(marks);
     rows = List.copyOf(rows);
+  }
+
+  /** Returns a small table, all of whose rows are held. */
+  public static Table of(String file, String sheet, Set<Mark> marks, List<Row> rows) {
+    return new Table(file, sheet, marks, rows, null);
+  }
+
+  /** Returns whether the sheet is hidden. */
+  public boolean hidden() {
+    return marks.contains(Mark.HIDDEN);
+  }
+
+  /** Returns whether its numbers are written with a decimal comma. */
+  public boolean decimalComma() {
+    return marks.contains(Mark.DECIMAL_COMMA);
+  }
+
+  /**
+   * Gives every row to the taker, from the top.
+   *
+   * @return what kept the file from being read to its end; empty when nothing did
+   */
+  public Optional<Problem> forEach(Consumer<Row> taker) {
+    if (all != null) {
+      return all.forEach(taker);
+    }
+    rows.forEach(taker);
+    return Optional.empty();
   }
 
   /** Returns the place of a cell. */
   public CellRef at(Row row, int column) {
-    return new CellRef(file, sheet, row.number(), column);
+    return new CellRef(file, sheet, row.number(), marks.contains(Mark.LINES) ? 0 : column);
   }
 
   /** Returns the place of a whole row. */

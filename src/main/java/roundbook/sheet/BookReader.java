@@ -1,0 +1,56 @@
+package roundbook.sheet;
+
+import java.nio.file.Path;
+import java.util.List;
+import roundbook.problem.Problem;
+import roundbook.problem.ProblemCode;
+import roundbook.problem.Read;
+import roundbook.table.Table;
+
+/**
+ * Reads workbooks, of the zipped XML kind and of the old binary kind.
+ *
+ * <p>A value is what the file stores: the number, not the rounded look of it, and the cached value
+ * of a formula, which is never reckoned again. Whatever is wrong with a file becomes one problem in
+ * words; nothing is thrown for it.
+ */
+public final class BookReader {
+  private BookReader() {}
+
+  /**
+   * Reads every sheet of a workbook in its order, hidden ones too.
+   *
+   * @param file the file's name, for messages
+   * @param path the file
+   * @return its tables, or the one problem that keeps it from being read; a crew workbook that this
+   *     program wrote is such a problem
+   */
+  public static Read<List<Table>> read(String file, Path path) {
+    return read(file, path, false);
+  }
+
+  /** Reads every sheet of a crew workbook, as {@link #read} does; other workbooks are a problem. */
+  public static Read<List<Table>> readCrew(String file, Path path) {
+    return read(file, path, true);
+  }
+
+  private static Read<List<Table>> read(String file, Path path, boolean crewWanted) {
+    return Guard.read(
+        file,
+        () -> {
+          FileKind kind = FileKind.of(path);
+          return switch (kind) {
+            case ZIP -> new XlsxReader(file, path).read(crewWanted);
+            case OLE2 -> new XlsReader(file, path).read();
+            default -> Read.failed(List.of(refusal(file, kind)));
+          };
+        });
+  }
+
+  /** Returns the problem of a file that is no table at all. */
+  public static Problem refusal(String file, FileKind kind) {
+    return Guard.stop(
+            ProblemCode.NOT_A_WORKBOOK, file, "the file is " + kind.words() + ", no table")
+        .problem();
+  }
+}

@@ -1,0 +1,116 @@
+package roundbook.sheet;
+
+import java.io.EOFException;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.zip.ZipException;
+import org.apache.poi.EncryptedDocumentException;
+import roundbook.problem.CellRef;
+import roundbook.problem.Problem;
+import roundbook.problem.ProblemCode;
+import roundbook.problem.Read;
+
+/**
+ * Turns whatever a broken file makes the libraries throw into one problem.
+ *
+ * <p>Malformed workbooks make them throw exceptions of a dozen types, some only while cells are
+ * read and some of them errors of the machine's memory or stack, so everything is caught here,
+ * once.
+ */
+final class Guard {
+  private Guard() {}
+
+  /** A problem found on the way that ends the reading. */
+  static final class Stop extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+    private final transient Problem problem;
+
+    Stop(Problem problem) {
+      super(problem.message());
+      this.problem = problem;
+    }
+
+    Problem problem() {
+      return problem;
+    }
+  }
+
+  /** Wraps what the taker of the rows throws: a fault of the program, not of the file. */
+  static final class Own extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    Own(RuntimeException cause) {
+      super(cause);
+    }
+  }
+
+  static Stop stop(ProblemCode code, String file, String message) {
+    return new Stop(Problem.of(code, CellRef.ofFile(file), "", message));
+  }
+
+  /** Runs a reading of a file; what it throws becomes a problem. */
+  static <T> Read<T> read(String file, Callable<Read<T>> reading) {
+    try {
+      return reading.call();
+    } catch (Own own) {
+      throw (RuntimeException) own.getCause();
+    } catch (Stop stop) {
+      return Read.failed(java.util.List.of(stop.problem()));
+    } catch (Exception | OutOfMemoryError | StackOverflowError | LinkageError thrown) {
+      return Read.failed(java.util.List.of(problem(file, thrown)));
+    }
+  }
+
+  private static Problem problem(String file, Throwable thrown) {
+    CellRef where = CellRef.ofFile(file);
+    if (has(thrown, EncryptedDocumentException.class)) {
+      return Problem.of(ProblemCode.ENCRYPTED, where, "", "the file is locked with a password");
+    }
+    String said = said(thrown);
+    if (has(thrown, OutOfMemoryError.class)
+        || said.contains("zip bomb")
+        || said.contains("exceeds the max")
+        || has(thrown, StackOverflowError.class)
+        || said.contains("tried to allocate")
+        || said.contains("jaxp0")) {
+      String message =
+          "the file unpacks to far more than a tally holds, or asks for too much memory";
+      return Problem.of(ProblemCode.TOO_LARGE, where, "", message);
+    }
+    boolean cut =
+        has(thrown, EOFException.class)
+            || has(thrown, ZipException.class)
+            || said.contains("unexpected end")
+            || said.contains("truncated");
+    String message =
+        cut
+            ? "the file is cut short or damaged"
+            : "the file is damaged, or no workbook that can be read";
+    return Problem.of(ProblemCode.UNREADABLE, where, "", message)
+        .remedy("Open it in a spreadsheet program, save it again as .xlsx, and run again.");
+  }
+
+  private static boolean has(Throwable thrown, Class<? extends Throwable> type) {
+    return chain(thrown, type).isPresent();
+  }
+
+  private static Optional<Throwable> chain(Throwable thrown, Class<? extends Throwable> type) {
+    Throwable each = thrown;
+    for (int depth = 0; each != null && depth < 20; depth++, each = each.getCause()) {
+      if (type.isInstance(each)) {
+        return Optional.of(each);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static String said(Throwable thrown) {
+    StringBuilder said = new StringBuilder();
+    Throwable each = thrown;
+    for (int depth = 0; each != null && depth < 20; depth++, each = each.getCause()) {
+      said.append(each.getMessage()).append('\n');
+    }
+    return said.toString().toLowerCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,152 @@
+package roundbook.sheet;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import javax.xml.stream.XMLStreamException;
+import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
+import org.apache.poi.openxml4j.opc.OPCPackage;
+import org.apache.poi.openxml4j.opc.PackageAccess;
+import org.apache.poi.openxml4j.opc.PackagePart;
+import org.apache.poi.openxml4j.opc.PackageRelationship;
+import org.apache.poi.openxml4j.opc.PackagingURIHelper;
+import roundbook.page.Book;
+import roundbook.problem.ProblemCode;
+
+/** An open workbook of the zipped XML kind: its sheets, shared texts and cell looks. */
+final class XlsxBook implements AutoCloseable {
+  private static final long SHEET_LIMIT = 1_000_000_000L;
+  private static final long STRINGS_LIMIT = 100_000_000L;
+  private static final long OTHER_LIMIT = 50_000_000L;
+  private static final String SHEET_ML =
+      "application/vnd.openxmlformats-officedocument.spreadsheetml.";
+  private static final Set<String> WORKBOOKS =
+      Set.of(
+          SHEET_ML + "sheet.main+xml",
+          SHEET_ML + "template.main+xml",
+          "application/vnd.ms-excel.sheet.macroEnabled.main+xml",
+          "application/vnd.ms-excel.template.macroEnabled.main+xml");
+  private static final String CUSTOM =
+      "application/vnd.openxmlformats-officedocument.custom-properties+xml";
+
+  private final String file;
+  private final OPCPackage packed;
+  private final List<SheetPart> sheets = new ArrayList<>();
+  private final List<String> strings;
+  private final List<NumberLook> looks;
+  private boolean system1904;
+
+  /** A sheet as the workbook lists it. */
+  record SheetPart(String name, boolean hidden, PackagePart part) {}
+
+  private XlsxBook(String file, OPCPackage packed)
+      throws IOException, XMLStreamException, InvalidFormatException {
+    this.file = file;
+    this.packed = packed;
+    readSheets(workbook());
+    strings = XlsxTexts.read(this);
+    looks = XlsxLooks.read(this);
+  }
+
+  static XlsxBook open(String file, Path path)
+      throws IOException, XMLStreamException, InvalidFormatException {
+    OPCPackage packed = OPCPackage.open(path.toFile(), PackageAccess.READ);
+    try {
+      return new XlsxBook(file, packed);
+    } catch (IOException | XMLStreamException | InvalidFormatException | RuntimeException broken) {
+      packed.revert();
+      throw broken;
+    }
+  }
+
+  List<SheetPart> sheets() {
+    return sheets;
+  }
+
+  List<String> strings() {
+    return strings;
+  }
+
+  NumberLook look(int index) {
+    return index >= 0 && index < looks.size() ? looks.get(index) : XlsxLooks.PLAIN;
+  }
+
+  boolean system1904() {
+    return system1904;
+  }
+
+  String file() {
+    return file;
+  }
+
+  XlsxPart read(SheetPart sheet) throws IOException, XMLStreamException {
+    return XlsxPart.open(file, sheet.part(), SHEET_LIMIT);
+  }
+
+  /** Opens the part of a content type; null when there is none. */
+  XlsxPart part(String type) throws IOException, XMLStreamException {
+    List<PackagePart> parts = packed.getPartsByContentType(SHEET_ML + type);
+    long limit = type.startsWith("shared") ? STRINGS_LIMIT : OTHER_LIMIT;
+    return parts.isEmpty() ? null : XlsxPart.open(file, parts.get(0), limit);
+  }
+
+  /** Returns whether this program wrote the workbook for a crew: it is marked or laid out so. */
+  boolean isCrew() throws IOException, XMLStreamException {
+    boolean rounds = sheets.stream().anyMatch(sheet -> sheet.name().matches("Round \\d\\d+"));
+    boolean chart = sheets.stream().anyMatch(sheet -> sheet.name().equals("Notch chart"));
+    for (PackagePart part : packed.getPartsByContentType(CUSTOM)) {
+      try (XlsxPart custom = XlsxPart.open(file, part, OTHER_LIMIT)) {
+        for (String name = custom.nextStart(); name != null; name = custom.nextStart()) {
+          if (name.equals("property") && Book.CREW_PROPERTY.equals(custom.attribute("name"))) {
+            return true;
+          }
+        }
+      }
+    }
+    return rounds && chart;
+  }
+
+  private PackagePart workbook() throws InvalidFormatException {
+    for (PackagePart part : packed.getParts()) {
+      if (WORKBOOKS.contains(part.getContentType())) {
+        return part;
+      }
+    }
+    throw Guard.stop(ProblemCode.NOT_A_WORKBOOK, file, "the file is " + ZipKind.of(packed));
+  }
+
+  private void readSheets(PackagePart workbook)
+      throws IOException, XMLStreamException, InvalidFormatException {
+    try (XlsxPart xml = XlsxPart.open(file, workbook, OTHER_LIMIT)) {
+      for (String name = xml.nextStart(); name != null; name = xml.nextStart()) {
+        if (name.equals("workbookPr")) {
+          system1904 = xml.flag("date1904");
+        } else if (name.equals("sheet")) {
+          addSheet(workbook, xml);
+        }
+      }
+    }
+  }
+
+  /** Adds a sheet whose part exists and holds cells; chart sheets and lost parts have none. */
+  private void addSheet(PackagePart workbook, XlsxPart xml) throws InvalidFormatException {
+    String state = xml.attribute("state");
+    boolean hidden = "hidden".equals(state) || "veryHidden".equals(state);
+    String id = xml.attribute("id");
+    PackageRelationship relation = id == null ? null : workbook.getRelationship(id);
+    if (relation == null) {
+      return;
+    }
+    PackagePart part = packed.getPart(PackagingURIHelper.createPartName(relation.getTargetURI()));
+    if (part != null && part.getContentType().endsWith("worksheet+xml")) {
+      sheets.add(new SheetPart(xml.attribute("name"), hidden, part));
+    }
+  }
+
+  @Override
+  public void close() {
+    packed.revert();
+  }
+}

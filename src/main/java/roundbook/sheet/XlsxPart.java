@@ -1,0 +1,130 @@
+package roundbook.sheet;
+
+import java.io.FilterInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import javax.xml.stream.XMLInputFactory;
+import javax.xml.stream.XMLStreamConstants;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
+import org.apache.poi.openxml4j.opc.PackagePart;
+import org.apache.poi.util.XMLHelper;
+import roundbook.problem.ProblemCode;
+
+/**
+ * One XML part of a workbook, read as a stream of elements.
+ *
+ * <p>Elements are known by their local names, so that the strict kind of workbook, whose namespaces
+ * differ, is read like the usual one. Document types and outside entities are off, and a part that
+ * unpacks to more than its limit is refused.
+ */
+final class XlsxPart implements AutoCloseable {
+  private static final XMLInputFactory FACTORY = XMLHelper.newXMLInputFactory();
+
+  private final InputStream in;
+  private final XMLStreamReader xml;
+
+  private XlsxPart(InputStream in) throws XMLStreamException {
+    this.in = in;
+    this.xml = FACTORY.createXMLStreamReader(in);
+  }
+
+  static XlsxPart open(String file, PackagePart part, long limit)
+      throws IOException, XMLStreamException {
+    InputStream limited = new Limited(part.getInputStream(), file, limit);
+    try {
+      return new XlsxPart(limited);
+    } catch (XMLStreamException | RuntimeException broken) {
+      limited.close();
+      throw broken;
+    }
+  }
+
+  /** Goes to the next start of an element; null at the end. */
+  String nextStart() throws XMLStreamException {
+    while (xml.hasNext()) {
+      if (xml.next() == XMLStreamConstants.START_ELEMENT) {
+        return xml.getLocalName();
+      }
+    }
+    return null;
+  }
+
+  /** Goes to the next start or end of an element or text; returns the event. */
+  int next() throws XMLStreamException {
+    return xml.hasNext() ? xml.next() : XMLStreamConstants.END_DOCUMENT;
+  }
+
+  String name() {
+    return xml.getLocalName();
+  }
+
+  String text() {
+    return xml.getText();
+  }
+
+  /** Returns an attribute by its local name; null when there is none. */
+  String attribute(String name) {
+    for (int i = 0; i < xml.getAttributeCount(); i++) {
+      if (xml.getAttributeLocalName(i).equals(name)) {
+        return xml.getAttributeValue(i);
+      }
+    }
+    return null;
+  }
+
+  boolean flag(String name) {
+    String value = attribute(name);
+    return "1".equals(value) || "true".equals(value);
+  }
+
+  /** Returns an attribute that counts something; the other value where it is missing or broken. */
+  int count(String name, int other) {
+    String value = attribute(name);
+    try {
+      return value == null ? other : Integer.parseInt(value.strip());
+    } catch (NumberFormatException broken) {
+      return other;
+    }
+  }
+
+  @Override
+  public void close() throws IOException {
+    in.close();
+  }
+
+  /** A stream that refuses to go on past a limit. */
+  private static final class Limited extends FilterInputStream {
+    private final String file;
+    private final long limit;
+    private long read;
+
+    Limited(InputStream in, String file, long limit) {
+      super(in);
+      this.file = file;
+      this.limit = limit;
+    }
+
+    @Override
+    public int read() throws IOException {
+      int one = super.read();
+      count(one < 0 ? 0 : 1);
+      return one;
+    }
+
+    @Override
+    public int read(byte[] bytes, int from, int length) throws IOException {
+      int some = super.read(bytes, from, length);
+      count(Math.max(0, some));
+      return some;
+    }
+
+    private void count(int more) {
+      read += more;
+      if (read > limit) {
+        throw Guard.stop(
+            ProblemCode.TOO_LARGE, file, "a part of the file unpacks to over " + limit + " bytes");
+      }
+    }
+  }
+}

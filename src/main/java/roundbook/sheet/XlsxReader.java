@@ -1,0 +1,101 @@
+package roundbook.sheet;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import javax.xml.stream.XMLStreamException;
+import roundbook.problem.Problem;
+import roundbook.problem.ProblemCode;
+import roundbook.problem.Read;
+import roundbook.table.Row;
+import roundbook.table.Table;
+
+/** Reads workbooks of the zipped XML kind, the first rows at once and the others when asked. */
+final class XlsxReader {
+  private static final int MOST_HELD_CELLS = 2_000_000;
+
+  private final String file;
+  private final Path path;
+  private int held;
+
+  XlsxReader(String file, Path path) {
+    this.file = file;
+    this.path = path;
+  }
+
+  /** Reads every sheet; a workbook written for a crew only where one is wanted. */
+  Read<List<Table>> read(boolean crewWanted) throws Exception {
+    String other = ZipKind.of(path);
+    if (!other.isEmpty()) {
+      throw Guard.stop(ProblemCode.NOT_A_WORKBOOK, file, "the file is " + other);
+    }
+    try (XlsxBook book = XlsxBook.open(file, path)) {
+      if (book.isCrew() && !crewWanted) {
+        throw Guard.stop(
+            ProblemCode.CREW_WORKBOOK, file, "this is a crew workbook that roundbook wrote");
+      }
+      List<Table> tables = new ArrayList<>();
+      for (XlsxBook.SheetPart sheet : book.sheets()) {
+        tables.add(table(book, sheet));
+      }
+      return Read.of(tables, List.of());
+    }
+  }
+
+  private Table table(XlsxBook book, XlsxBook.SheetPart sheet)
+      throws IOException, XMLStreamException {
+    List<Row> rows = new ArrayList<>();
+    Set<Table.Mark> marks = sheet.hidden() ? Set.of(Table.Mark.HIDDEN) : Set.of();
+    try (XlsxRows reader = new XlsxRows(book, sheet)) {
+      Row row = reader.next();
+      while (row != null && rows.size() < Table.HELD_ROWS) {
+        rows.add(row);
+        hold(row);
+        row = reader.next();
+      }
+      String name = sheet.name();
+      return row == null
+          ? Table.of(file, name, marks, rows)
+          : new Table(file, name, marks, rows, taker -> readAll(name, taker));
+    }
+  }
+
+  private void hold(Row row) {
+    held += row.cells().size();
+    if (held > MOST_HELD_CELLS) {
+      throw Guard.stop(ProblemCode.TOO_LARGE, file, "the first rows hold too many cells");
+    }
+  }
+
+  private Optional<Problem> readAll(String sheet, Consumer<Row> taker) {
+    Read<Boolean> read =
+        Guard.read(
+            file,
+            () -> {
+              try (XlsxBook book = XlsxBook.open(file, path)) {
+                give(book, sheet, taker);
+              }
+              return Read.of(true, List.of());
+            });
+    return read.problems().stream().findFirst();
+  }
+
+  private static void give(XlsxBook book, String sheet, Consumer<Row> taker)
+      throws IOException, XMLStreamException {
+    XlsxBook.SheetPart wanted =
+        book.sheets().stream().filter(each -> each.name().equals(sheet)).findFirst().orElseThrow();
+    try (XlsxRows rows = new XlsxRows(book, wanted)) {
+      for (Row row = rows.next(); row != null; row = rows.next()) {
+        try {
+          taker.accept(row);
+        } catch (RuntimeException own) {
+          throw new Guard.Own(own);
+        }
+      }
+    }
+  }
+}

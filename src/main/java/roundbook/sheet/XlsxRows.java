@@ -1,0 +1,151 @@
+package roundbook.sheet;
+
+import java.io.IOException;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.List;
+import javax.xml.stream.XMLStreamConstants;
+import javax.xml.stream.XMLStreamException;
+import roundbook.table.Cell;
+import roundbook.table.Row;
+
+/** Reads the rows of one sheet of a zipped workbook, from the top, without holding them. */
+final class XlsxRows implements AutoCloseable {
+  private static final int MOST_ROWS = 1_048_576;
+  private static final int MOST_COLUMNS = 16_384;
+
+  private final XlsxBook book;
+  private final XlsxPart xml;
+  private int row;
+  private int column;
+  private boolean struck;
+
+  XlsxRows(XlsxBook book, XlsxBook.SheetPart sheet) throws IOException, XMLStreamException {
+    this.book = book;
+    this.xml = book.read(sheet);
+  }
+
+  /** Returns the next row that is not blank; null at the end. */
+  Row next() throws XMLStreamException {
+    for (String name = xml.nextStart(); name != null; name = xml.nextStart()) {
+      if (name.equals("row")) {
+        row = Math.min(xml.count("r", row + 1), MOST_ROWS);
+        boolean hidden = xml.flag("hidden");
+        List<Cell> cells = cells();
+        if (!cells.isEmpty()) {
+          return new Row(row, cells, hidden, struck);
+        }
+      }
+    }
+    return null;
+  }
+
+  private List<Cell> cells() throws XMLStreamException {
+    List<Cell> cells = new ArrayList<>();
+    column = 0;
+    struck = false;
+    for (int event = xml.next(); event != XMLStreamConstants.END_DOCUMENT; event = xml.next()) {
+      if (event == XMLStreamConstants.END_ELEMENT && xml.name().equals("row")) {
+        break;
+      }
+      if (event == XMLStreamConstants.START_ELEMENT && xml.name().equals("c")) {
+        Cell cell = cell();
+        if (!cell.isBlank() && column <= MOST_COLUMNS) {
+          cells.add(cell);
+        }
+      }
+    }
+    return cells;
+  }
+
+  private Cell cell() throws XMLStreamException {
+    column = columnOf(xml.attribute("r"));
+    NumberLook look = book.look(xml.count("s", 0));
+    String type = xml.attribute("t");
+    String value = null;
+    String inline = null;
+    boolean formula = false;
+    boolean inValue = false;
+    for (int event = xml.next(); event != XMLStreamConstants.END_DOCUMENT; event = xml.next()) {
+      if (event == XMLStreamConstants.START_ELEMENT) {
+        formula |= xml.name().equals("f");
+        inValue = xml.name().equals("v");
+        inline = xml.name().equals("is") ? XlsxTexts.text(xml, "is") : inline;
+      } else if (event == XMLStreamConstants.END_ELEMENT) {
+        if (xml.name().equals("c")) {
+          break;
+        }
+        inValue = false;
+      } else if (inValue && XlsxTexts.isText(event)) {
+        value = value == null ? xml.text() : value + xml.text();
+      }
+    }
+    Cell cell = inline == null ? valued(type, value, formula, look) : Cell.text(column, inline);
+    struck |= look.struck() && !cell.isBlank();
+    return cell;
+  }
+
+  private Cell valued(String type, String value, boolean formula, NumberLook look) {
+    if (value == null || value.isEmpty() && !"str".equals(type)) {
+      return formula ? new Cell(column, Cell.Kind.UNCOMPUTED, "", null, "") : Cell.blank(column);
+    }
+    return switch (type == null ? "n" : type) {
+      case "s" -> Cell.text(column, shared(value));
+      case "str", "inlineStr" -> Cell.text(column, value);
+      case "b" ->
+          new Cell(column, Cell.Kind.BOOLEAN, value.equals("1") ? "TRUE" : "FALSE", null, "");
+      case "e" -> new Cell(column, Cell.Kind.ERROR, value, null, "");
+      case "d" -> date(value);
+      default -> number(value, look);
+    };
+  }
+
+  private Cell number(String value, NumberLook look) {
+    try {
+      double number = Double.parseDouble(value.strip());
+      return Double.isFinite(number)
+          ? look.cell(column, number, book.system1904())
+          : new Cell(column, Cell.Kind.ERROR, value, null, "");
+    } catch (NumberFormatException broken) {
+      return Cell.text(column, value);
+    }
+  }
+
+  /** A date written as text, as the strict kind of workbook does. */
+  private Cell date(String value) {
+    try {
+      String whole = value.length() <= 10 ? value + "T00:00:00" : value.replace("Z", "");
+      double serial = org.apache.poi.ss.usermodel.DateUtil.getExcelDate(LocalDateTime.parse(whole));
+      return new Cell(column, Cell.Kind.DATE, value, java.math.BigDecimal.valueOf(serial), "");
+    } catch (DateTimeParseException broken) {
+      return Cell.text(column, value);
+    }
+  }
+
+  private String shared(String value) {
+    try {
+      int index = Integer.parseInt(value.strip());
+      return index >= 0 && index < book.strings().size() ? book.strings().get(index) : "";
+    } catch (NumberFormatException broken) {
+      return "";
+    }
+  }
+
+  private int columnOf(String reference) {
+    int letters = 0;
+    for (int i = 0; reference != null && i < reference.length() && i < 3; i++) {
+      char letter = reference.charAt(i);
+      if (letter < 'A' || letter > 'Z') {
+        break;
+      }
+      letters = letters * 26 + letter - 'A' + 1;
+    }
+    return letters == 0 ? column + 1 : letters;
+  }
+
+  @Override
+  public void close() throws IOException {
+    xml.close();
+  }
+}
