@@ -28,9 +28,9 @@ import roundbook.report.CrewContext.Issue;
 import roundbook.report.PlainTables;
 import roundbook.rounds.Effort;
 import roundbook.rounds.SwapChooser;
+import roundbook.sheet.BookReader;
 import roundbook.sheet.BookWriter;
 import roundbook.sheet.StyleTemplate;
-import roundbook.sheet.WorkbookReader;
 import roundbook.table.Table;
 
 /** Reads, plans and writes one job, from its files to its exit. */
@@ -130,7 +130,7 @@ final class JobRun {
         target,
         options.force() && given,
         out -> BookWriter.write(book, template, out),
-        written -> WorkbookReader.verify(written.toString(), Files.readAllBytes(written)));
+        written -> BookReader.verify(written));
     return target;
   }
 

@@ -2,69 +2,68 @@ package roundbook.app;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import roundbook.csv.CsvReader;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
-import roundbook.sheet.WorkbookReader;
+import roundbook.sheet.BookReader;
+import roundbook.sheet.FileKind;
 import roundbook.table.Table;
 
 /** Opens files and tells by their content what reads them. */
 final class Sources {
-  private static final long BYTES_MOST = 300L * 1024 * 1024;
+  private static final long BYTES_MOST = 2L * 1024 * 1024 * 1024;
+  private static final Set<String> WORKBOOK_ENDINGS = Set.of("xlsx", "xls", "xlsm", "xlsb", "ods");
 
   private Sources() {}
 
   /** Reads a file's tables; the problem's code is {@code unreadable} when it cannot be opened. */
   static Read<List<Table>> read(Path file) {
     String name = file.getFileName().toString();
-    byte[] bytes;
     try {
+      if (Files.notExists(file)) {
+        return unreadable(name, "there is no such file");
+      }
       if (Files.isDirectory(file)) {
         return unreadable(name, "it is a folder");
       }
       if (Files.size(file) > BYTES_MOST) {
-        return unreadable(name, "it is larger than 300 MB");
+        return unreadable(name, "it is larger than 2 GB");
       }
-      bytes = Files.readAllBytes(file);
-    } catch (NoSuchFileException missing) {
-      return unreadable(name, "there is no such file");
+      return read(name, file, FileKind.of(file));
     } catch (IOException | SecurityException denied) {
       return unreadable(name, "it cannot be opened");
     }
-    return bytes.length == 0 || !WorkbookReader.looksBinary(bytes)
-        ? text(name, bytes)
-        : WorkbookReader.read(name, bytes);
   }
 
-  private static Read<List<Table>> text(String name, byte[] bytes) {
-    Read<Table> read = CsvReader.read(name, bytes);
+  private static Read<List<Table>> read(String name, Path file, FileKind kind) {
+    return switch (kind) {
+      case EMPTY, TEXT -> text(name, file);
+      case ZIP, OLE2 -> BookReader.read(name, file);
+      default -> Read.failed(List.of(BookReader.refusal(name, kind)));
+    };
+  }
+
+  private static Read<List<Table>> text(String name, Path file) {
+    Read<Table> read = CsvReader.read(name, file);
     List<Problem> problems = new ArrayList<>(read.problems());
     String ending = name.toLowerCase(Locale.ROOT).replaceAll(".*\\.", "");
-    if (List.of("xlsx", "xls", "xlsm", "ods").contains(ending) && read.value().isPresent()) {
-      problems.add(
-          Problem.of(
-              ProblemCode.WRONG_EXTENSION,
-              CellRef.ofFile(name),
-              "",
-              "the file is named as a workbook but holds text; it was read as text"));
+    if (WORKBOOK_ENDINGS.contains(ending) && read.value().isPresent()) {
+      String message = "the file is named as a workbook but holds text; it was read as text";
+      problems.add(Problem.of(ProblemCode.WRONG_EXTENSION, CellRef.ofFile(name), "", message));
     }
     return new Read<>(read.value().map(List::of), problems);
   }
 
   private static Read<List<Table>> unreadable(String name, String why) {
+    String message = "the file cannot be read: " + why;
     return Read.failed(
-        List.of(
-            Problem.of(
-                ProblemCode.UNREADABLE,
-                CellRef.ofFile(name),
-                "",
-                "the file cannot be read: " + why)));
+        List.of(Problem.of(ProblemCode.UNREADABLE, CellRef.ofFile(name), "", message)));
   }
 }

@@ -1,10 +1,15 @@
 package roundbook.csv;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.Predicate;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -21,55 +26,79 @@ import roundbook.table.Table;
  *
  * <p>The encoding is told by its mark, else UTF-8 where the bytes are valid, else Windows-1252 with
  * a warning. The separator is told by a {@code sep=} line, else it is the one of tab, semicolon,
- * bar and comma that cuts the first lines most evenly. Where it is not the comma and numbers are
- * written with commas, those are decimal commas. A quote opens a field only at its start, so that
- * an inch mark after a number stays an inch mark.
+ * bar and comma that cuts the first lines most evenly. Numbers are written with decimal commas
+ * where the first lines show that. A quote opens a field only at its start, so that an inch mark
+ * after a number stays an inch mark, and quotes that break the rules are mended. Rows carry the
+ * number of the physical line that they begin on.
  */
 public final class CsvReader {
-  private CsvReader() {}
+  private static final int MOST_HELD_CELLS = 2_000_000;
+
+  private final String file;
+  private final Path path;
+  private final Layout layout;
+
+  private CsvReader(String file, Path path, Layout layout) {
+    this.file = file;
+    this.path = path;
+    this.layout = layout;
+  }
 
   /**
-   * Reads a text table.
+   * Reads a text table: its first rows at once, the others of a large one when they are asked for.
    *
    * @param file the file's name, for messages
-   * @param bytes its content
+   * @param path the file
    * @return the table, or why there is none
    */
-  public static Read<Table> read(String file, byte[] bytes) {
-    Decoded decoded = Decoded.of(bytes);
-    List<Problem> problems = new ArrayList<>();
-    if (decoded.guessed()) {
-      problems.add(
-          Problem.of(
-              ProblemCode.ENCODING_GUESSED,
-              CellRef.ofFile(file),
-              "",
-              "the text is not UTF-8; it was read as Windows-1252"));
+  public static Read<Table> read(String file, Path path) {
+    try {
+      return new CsvReader(file, path, Layout.of(path)).read();
+    } catch (IOException | UncheckedIOException broken) {
+      return Read.failed(List.of(problem(file, broken)));
     }
-    if (decoded.text().isBlank()) {
+  }
+
+  private Read<Table> read() throws IOException {
+    List<Problem> problems = new ArrayList<>();
+    if (layout.encoding().guessed()) {
+      String message = "the text is not UTF-8; it was read as Windows-1252";
+      problems.add(Problem.of(ProblemCode.ENCODING_GUESSED, CellRef.ofFile(file), "", message));
+    }
+    List<Row> rows = new ArrayList<>();
+    int[] cells = {0};
+    boolean whole =
+        eachRow(
+            row -> {
+              rows.add(row);
+              cells[0] += row.cells().size();
+              return rows.size() <= Table.HELD_ROWS && cells[0] <= MOST_HELD_CELLS;
+            });
+    if (rows.isEmpty()) {
       problems.add(
           Problem.of(ProblemCode.EMPTY_FILE, CellRef.ofFile(file), "", "the file is empty"));
       return Read.failed(problems);
     }
-    Layout layout = Layout.of(decoded.text());
+    Set<Table.Mark> marks = layout.decimalComma() ? Set.of(Table.Mark.DECIMAL_COMMA) : Set.of();
+    List<Row> held = whole ? rows : rows.subList(0, rows.size() - 1);
+    return Read.of(new Table(file, "", marks, held, whole ? null : this::readAll), problems);
+  }
+
+  private Optional<Problem> readAll(Consumer<Row> taker) {
     try {
-      List<Row> rows = rows(layout);
-      return Read.of(
-          Table.of(
-              file, "", layout.decimalComma() ? Set.of(Table.Mark.DECIMAL_COMMA) : Set.of(), rows),
-          problems);
-    } catch (IOException | IllegalStateException | java.io.UncheckedIOException broken) {
-      problems.add(
-          Problem.of(
-              ProblemCode.UNREADABLE,
-              CellRef.ofFile(file),
-              "",
-              "the text cannot be cut into cells: " + firstLine(broken)));
-      return Read.failed(problems);
+      eachRow(
+          row -> {
+            taker.accept(row);
+            return true;
+          });
+      return Optional.empty();
+    } catch (IOException | UncheckedIOException broken) {
+      return Optional.of(problem(file, broken));
     }
   }
 
-  private static List<Row> rows(Layout layout) throws IOException {
+  /** Gives rows to the taker until it wants no more; returns whether it had them all. */
+  private boolean eachRow(Predicate<Row> taker) throws IOException {
     CSVFormat format =
         CSVFormat.DEFAULT
             .builder()
@@ -78,29 +107,53 @@ public final class CsvReader {
             .setLenientEof(true)
             .setIgnoreEmptyLines(false)
             .get();
-    List<Row> rows = new ArrayList<>();
-    try (CSVParser parser = CSVParser.parse(layout.body(), format)) {
-      long line = layout.skipped();
-      for (CSVRecord record : parser) {
-        Row row = row(record, (int) line + 1);
-        if (!row.isBlank()) {
-          rows.add(row);
-        }
-        line = parser.getCurrentLineNumber() + layout.skipped();
+    try (Lines lines = new Lines(layout.encoding().open(path))) {
+      for (int i = 0; i < layout.skipped(); i++) {
+        lines.next();
       }
+      CSVParser parser =
+          CSVParser.builder()
+              .setReader(new MendedText(lines, layout.separator()))
+              .setFormat(format)
+              .get();
+      return eachRow(parser, taker);
     }
-    return rows;
+  }
+
+  private boolean eachRow(CSVParser parser, Predicate<Row> taker) {
+    long line = layout.skipped();
+    for (Iterator<CSVRecord> records = parser.iterator(); records.hasNext(); ) {
+      Row row = row(records.next(), (int) Math.min(line + 1, Integer.MAX_VALUE));
+      if (!row.cells().isEmpty() && !taker.test(row)) {
+        return false;
+      }
+      line = parser.getCurrentLineNumber() + layout.skipped();
+    }
+    return true;
   }
 
   private static Row row(CSVRecord record, int line) {
     List<Cell> cells = new ArrayList<>(record.size());
     for (int i = 0; i < record.size(); i++) {
-      cells.add(Cell.text(i + 1, record.get(i)));
+      Cell cell = Cell.text(i + 1, unwrapped(record.get(i)));
+      if (!cell.isBlank()) {
+        cells.add(cell);
+      }
     }
     return new Row(line, cells, false, false);
   }
 
-  private static String firstLine(Exception fault) {
-    return Optional.ofNullable(fault.getMessage()).orElse("").lines().findFirst().orElse("");
+  /** Takes off {@code ="007"}, with which exports keep a spreadsheet from changing a tag. */
+  private static String unwrapped(String text) {
+    boolean wrapped = text.length() > 3 && text.startsWith("=\"") && text.endsWith("\"");
+    return wrapped ? text.substring(2, text.length() - 1) : text;
+  }
+
+  private static Problem problem(String file, Exception broken) {
+    CellRef where = CellRef.ofFile(file);
+    Throwable cause = broken.getCause() instanceof Lines.TooLong ? broken.getCause() : broken;
+    return cause instanceof Lines.TooLong
+        ? Problem.of(ProblemCode.TOO_LARGE, where, "", cause.getMessage())
+        : Problem.of(ProblemCode.UNREADABLE, where, "", "the file cannot be read to its end");
   }
 }

@@ -1,34 +1,84 @@
 package roundbook.csv;
 
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
  * How a text table is laid out.
  *
- * @param body the text without a {@code sep=} line, every quoted field well formed
- * @param skipped how many lines were left out at the top
+ * @param encoding its encoding
+ * @param skipped how many lines at the top are no part of the table: 1 for a {@code sep=} line
  * @param separator the character between cells
  * @param decimalComma whether numbers are written with a decimal comma
+ * @param blank whether there is nothing but blanks in its first lines
  */
-record Layout(String body, int skipped, char separator, boolean decimalComma) {
-  private static final int SAMPLE_LINES = 40;
+record Layout(Encoding encoding, int skipped, char separator, boolean decimalComma, boolean blank) {
+  private static final int SAMPLE_LINES = 60;
   private static final char[] SEPARATORS = {'\t', ';', '|', ','};
-  private static final Pattern DECIMAL_COMMA = Pattern.compile("(?<![\\d.,])\\d+,\\d+(?![\\d.,])");
+  private static final Pattern COMMA_NUMBER =
+      Pattern.compile("(?<![\\d.,])\\d{1,4},(\\d+)(?![\\d.,])");
+  private static final Pattern POINT_NUMBER = Pattern.compile("\\d\\.\\d");
 
-  static Layout of(String text) {
-    String first = text.lines().findFirst().orElse("").strip();
-    boolean told =
-        first.length() == 5 && first.toLowerCase(java.util.Locale.ROOT).startsWith("sep=");
-    String body = told ? text.substring(text.indexOf('\n') + 1) : text;
-    char separator = told ? first.charAt(4) : separatorOf(body);
-    boolean comma = separator != ',' && DECIMAL_COMMA.matcher(sample(body)).find();
-    return new Layout(body, told ? 1 : 0, separator, comma);
+  static Layout of(Path file) throws IOException {
+    Encoding encoding = Encoding.of(file);
+    List<String> sample = new ArrayList<>();
+    try (Lines lines = new Lines(encoding.open(file))) {
+      String line = lines.next();
+      while (line != null && sample.size() < SAMPLE_LINES) {
+        if (!line.isBlank()) {
+          sample.add(line);
+        }
+        line = lines.next();
+      }
+    }
+    return of(encoding, sample);
+  }
+
+  private static Layout of(Encoding encoding, List<String> sample) {
+    String first = sample.isEmpty() ? "" : sample.get(0).strip().toLowerCase(Locale.ROOT);
+    String bare = first.replace("\"", "");
+    boolean told = bare.startsWith("sep=") && bare.length() <= 5;
+    List<String> body = told ? sample.subList(1, sample.size()) : sample;
+    char separator = !told ? separatorOf(body) : bare.length() == 5 ? bare.charAt(4) : '\t';
+    boolean comma = isDecimalComma(body, separator);
+    return new Layout(encoding, told ? 1 : 0, separator, comma, body.isEmpty());
+  }
+
+  /** Commas are decimal unless they cut cells, or only ever group thousands beside points. */
+  private static boolean isDecimalComma(List<String> body, char separator) {
+    boolean groups = false;
+    boolean points = false;
+    for (String line : body) {
+      String text = separator == ',' ? quotedNumbers(line) : line;
+      Matcher matcher = COMMA_NUMBER.matcher(text);
+      while (matcher.find()) {
+        if (matcher.group(1).length() != 3) {
+          return true;
+        }
+        groups = true;
+      }
+      points |= POINT_NUMBER.matcher(line).find();
+    }
+    return groups && !points && separator != ',';
+  }
+
+  private static String quotedNumbers(String line) {
+    StringBuilder numbers = new StringBuilder();
+    Matcher matcher = Pattern.compile("\"(\\d+,\\d+)\"").matcher(line);
+    while (matcher.find()) {
+      numbers.append(matcher.group(1)).append(' ');
+    }
+    return numbers.toString();
   }
 
   /** Finds the separator that stands in the most lines, the same number of times in each. */
-  private static char separatorOf(String body) {
-    List<String> lines = body.lines().filter(line -> !line.isBlank()).limit(SAMPLE_LINES).toList();
+  private static char separatorOf(List<String> lines) {
     char best = ',';
     double bestScore = 0;
     for (char separator : SEPARATORS) {
@@ -43,14 +93,28 @@ record Layout(String body, int skipped, char separator, boolean decimalComma) {
 
   private static double score(List<String> lines, char separator) {
     long[] counts = lines.stream().mapToLong(line -> count(line, separator)).toArray();
-    long most = java.util.Arrays.stream(counts).max().orElse(0);
+    long most = mode(counts);
     if (most == 0) {
       return 0;
     }
-    long cut = java.util.Arrays.stream(counts).filter(count -> count > 0).count();
-    long even = java.util.Arrays.stream(counts).filter(count -> count == most).count();
+    long cut = Arrays.stream(counts).filter(count -> count > 0).count();
+    long even = Arrays.stream(counts).filter(count -> count == most).count();
     double preference = separator == ',' ? 0.9 : 1;
     return preference * (cut + even) / (2.0 * counts.length) * (most > 1 ? 1 : 0.8);
+  }
+
+  /** Returns the count above zero that most lines have, the larger of two as frequent. */
+  private static long mode(long[] counts) {
+    long best = 0;
+    long bestLines = 0;
+    for (long count : counts) {
+      long same = Arrays.stream(counts).filter(each -> each == count).count();
+      if (count > 0 && (same > bestLines || same == bestLines && count > best)) {
+        best = count;
+        bestLines = same;
+      }
+    }
+    return best;
   }
 
   private static long count(String line, char separator) {
@@ -66,11 +130,5 @@ record Layout(String body, int skipped, char separator, boolean decimalComma) {
       }
     }
     return count;
-  }
-
-  private static String sample(String body) {
-    StringBuilder sample = new StringBuilder();
-    body.lines().limit(SAMPLE_LINES).forEach(line -> sample.append(line).append('\n'));
-    return sample.toString();
   }
 }

@@ -1,5 +1,6 @@
 package roundbook.sheet;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import roundbook.problem.Problem;
@@ -45,6 +46,18 @@ public final class BookReader {
             default -> Read.failed(List.of(refusal(file, kind)));
           };
         });
+  }
+
+  /**
+   * Opens a workbook that was just written and reads every cell of it.
+   *
+   * @throws IOException if it does not open or has no sheet
+   */
+  public static void verify(Path written) throws IOException {
+    Read<List<Table>> read = readCrew(written.toString(), written);
+    if (read.value().filter(tables -> !tables.isEmpty()).isEmpty()) {
+      throw new IOException("the workbook written does not open: " + read.problems());
+    }
   }
 
   /** Returns the problem of a file that is no table at all. */

@@ -1,0 +1,96 @@
+package roundbook.csv;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A text whose stray quotes are mended, line by line, before it is cut into cells.
+ *
+ * <p>A line whose quotes are sound is left as it is. One that is not is cut loosely when that gives
+ * as many cells as the first line has. Else lines are joined until the open field ends; when that
+ * takes more lines than a remark has, the quotes of the line are taken as inch marks. The number of
+ * lines never changes.
+ */
+final class MendedText extends Reader {
+  private static final int MOST_JOINED = 50;
+
+  private final Lines lines;
+  private final Quotes quotes;
+  private int width;
+  private String current = "";
+  private int at;
+
+  MendedText(Lines lines, char separator) {
+    this.lines = lines;
+    this.quotes = new Quotes(separator);
+  }
+
+  @Override
+  public int read(char[] target, int from, int length) throws IOException {
+    if (at == current.length()) {
+      String next = mendedLine();
+      if (next == null) {
+        return -1;
+      }
+      current = next + "\n";
+      at = 0;
+    }
+    int count = Math.min(length, current.length() - at);
+    current.getChars(at, at + count, target, from);
+    at += count;
+    return count;
+  }
+
+  private String mendedLine() throws IOException {
+    String line = lines.next();
+    if (line == null) {
+      return null;
+    }
+    String mended = line.indexOf('"') < 0 ? line : mended(line);
+    if (width == 0 && !line.isBlank()) {
+      width = quotes.cutBare(line).size();
+    }
+    return mended;
+  }
+
+  private String mended(String line) throws IOException {
+    Quotes.State state = quotes.state(line);
+    if (state == Quotes.State.SOUND) {
+      return line;
+    }
+    List<String> loose = quotes.cutLoosely(line);
+    if (loose != null && (width == 0 || loose.size() == width)) {
+      return quotes.line(loose);
+    }
+    String joined = state == Quotes.State.OPEN ? joined(line) : null;
+    return joined == null ? quotes.line(quotes.cutBare(line)) : joined;
+  }
+
+  /** Joins lines until the open field ends; null, with the lines put back, when it does not. */
+  private String joined(String line) throws IOException {
+    List<String> more = new ArrayList<>();
+    StringBuilder text = new StringBuilder(line);
+    while (more.size() < MOST_JOINED && text.length() < Lines.LONGEST) {
+      String next = lines.next();
+      if (next == null) {
+        break;
+      }
+      more.add(next);
+      text.append('\n').append(next);
+      if (next.indexOf('"') >= 0 && quotes.state(text.toString()) == Quotes.State.SOUND) {
+        return text.toString();
+      }
+    }
+    for (int i = more.size() - 1; i >= 0; i--) {
+      lines.putBack(more.get(i));
+    }
+    return null;
+  }
+
+  @Override
+  public void close() throws IOException {
+    lines.close();
+  }
+}
