@@ -2,7 +2,6 @@ package roundbook.intake;
 
 import java.math.BigDecimal;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -28,15 +27,6 @@ import roundbook.units.Slope;
  * column states the value's unit. A blank value takes the default.
  */
 final class SettingsReader {
-  private static final Map<Setting, List<String>> CHOICES =
-      Map.of(
-          Setting.UNITS, List.of("in", "mm", "cm"),
-          Setting.BUTTS_RUN, List.of("clockwise", "counterclockwise"),
-          Setting.CUT_EXCESS, List.of("either", "tip"),
-          Setting.TIP_RULE, List.of("warn", "refuse"),
-          Setting.FIRST_BED, List.of("flat", "starter", "level"),
-          Setting.PAPER, List.of("letter", "a4"));
-
   private final Problems problems;
   private final Map<Setting, Value> values = new EnumMap<>(Setting.class);
   private LengthUnit unit = LengthUnit.INCH;
@@ -72,7 +62,7 @@ final class SettingsReader {
             .orElse("");
     String word = (option.isEmpty() ? sheet : option).strip().toLowerCase(Locale.ROOT);
     return LengthUnit.ofSymbol(word)
-        .filter(found -> CHOICES.get(Setting.UNITS).contains(found.symbol()))
+        .filter(found -> Setting.UNITS.choices().contains(found.symbol()))
         .orElse(LengthUnit.INCH);
   }
 
@@ -120,7 +110,7 @@ final class SettingsReader {
     return switch (setting.kind()) {
       case TEXT -> Optional.of(text);
       case CHOICE ->
-          CHOICES.getOrDefault(setting, List.of()).stream()
+          setting.choices().stream()
               .filter(choice -> choice.equalsIgnoreCase(text))
               .findFirst()
               .map(Object.class::cast);

@@ -6,6 +6,7 @@ import static roundbook.job.SettingKind.LENGTH;
 import static roundbook.job.SettingKind.NUMBER;
 import static roundbook.job.SettingKind.TEXT;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -119,6 +120,19 @@ public enum Setting {
   /** Returns the default as text, in inches or millimetres; empty when there is none. */
   public String standard(boolean metric) {
     return metric ? metricDefault : inchDefault;
+  }
+
+  /** Returns the words that a choice may be; none for other kinds. */
+  public List<String> choices() {
+    return switch (this) {
+      case UNITS -> List.of("in", "mm", "cm");
+      case BUTTS_RUN -> List.of("clockwise", "counterclockwise");
+      case CUT_EXCESS -> List.of("either", "tip");
+      case TIP_RULE -> List.of("warn", "refuse");
+      case FIRST_BED -> List.of("flat", "starter", "level");
+      case PAPER -> List.of("letter", "a4");
+      default -> List.of();
+    };
   }
 
   /** Returns what it means, in one line. */

@@ -86,6 +86,11 @@ public final class SheetBuilder {
     return row;
   }
 
+  /** Returns how many columns have cells so far. */
+  public int width() {
+    return rows.values().stream().mapToInt(SortedMap::lastKey).max().orElse(0);
+  }
+
   /** Sets the current row's height in points. */
   public SheetBuilder height(double points) {
     heights.put(row, points);
