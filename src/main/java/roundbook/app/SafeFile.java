@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.UUID;
 
 /**
  * Writes a file whole or not at all.
@@ -48,7 +49,7 @@ final class SafeFile {
     if (!replace && Files.exists(target)) {
       throw new FileAlreadyExistsException(target.toString());
     }
-    Path temporary = Files.createTempFile(folder, "." + target.getFileName() + "-", ".part");
+    Path temporary = folder.resolve("." + target.getFileName() + "-" + UUID.randomUUID() + ".part");
     try {
       fill(temporary, content);
       check.accept(temporary);
@@ -59,7 +60,8 @@ final class SafeFile {
   }
 
   private static void fill(Path temporary, Content content) throws IOException {
-    try (FileChannel channel = FileChannel.open(temporary, StandardOpenOption.WRITE)) {
+    try (FileChannel channel =
+        FileChannel.open(temporary, StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW)) {
       OutputStream out = Channels.newOutputStream(channel);
       content.writeTo(out);
       out.flush();
