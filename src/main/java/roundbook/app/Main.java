@@ -13,12 +13,13 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 
 /** The command line: new, check, plan. */
 @Command(
     name = "roundbook",
     description = "From a log tally to a crew workbook for hewn, chinked log walls.",
-    subcommands = {Main.CheckCommand.class, Main.PlanCommand.class},
+    subcommands = {Main.NewCommand.class, Main.CheckCommand.class, Main.PlanCommand.class},
     versionProvider = Main.VersionLine.class,
     footer = "A file alone is planned: roundbook FILE... is roundbook plan FILE...")
 public final class Main implements Runnable {
@@ -108,6 +109,9 @@ public final class Main implements Runnable {
   private record Commands(Main main) implements CommandLine.IFactory {
     @Override
     public <K> K create(Class<K> type) throws Exception {
+      if (type == NewCommand.class) {
+        return type.cast(new NewCommand(main));
+      }
       if (type == CheckCommand.class) {
         return type.cast(new CheckCommand(main));
       }
@@ -122,6 +126,34 @@ public final class Main implements Runnable {
     @Override
     public String[] getVersion() {
       return new String[] {"roundbook " + Version.NUMBER};
+    }
+  }
+
+  /** Writes a blank or an example job workbook. */
+  @Command(
+      name = "new",
+      description = "Write a blank job workbook.",
+      mixinStandardHelpOptions = true)
+  static final class NewCommand implements Callable<Integer> {
+    private final Main main;
+
+    @Parameters(arity = "0..1", defaultValue = "job.xlsx", description = "The workbook to write.")
+    private Path file;
+
+    @Option(names = "--example", description = "Fill it with an example.")
+    private boolean example;
+
+    @Option(names = "--units", defaultValue = "in", description = "Unit: in, mm or cm.")
+    private String units;
+
+    NewCommand(Main main) {
+      this.main = main;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+      Console console = new Console(main.out, main.err, false);
+      return NewJob.write(file, example, units, console).code();
     }
   }
 

@@ -1,0 +1,23 @@
+package roundbook.app;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import roundbook.page.Book;
+import roundbook.report.JobBook;
+import roundbook.sheet.BookWriter;
+import roundbook.sheet.StyleTemplate;
+import roundbook.units.LengthUnit;
+
+/** Writes the job workbook that a builder fills in. */
+final class NewJob {
+  private NewJob() {}
+
+  static Exit write(Path file, boolean example, String units, Console console) throws IOException {
+    LengthUnit unit = LengthUnit.ofSymbol(units).orElse(LengthUnit.INCH);
+    Book book = example ? JobBook.example(unit) : JobBook.blank(unit);
+    StyleTemplate template = StyleTemplate.standard();
+    SafeFile.write(file, false, out -> BookWriter.write(book, template, out), written -> {});
+    console.result(file.toString());
+    return Exit.DONE;
+  }
+}
