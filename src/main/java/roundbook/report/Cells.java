@@ -38,7 +38,7 @@ record Cells(CrewContext context) {
 
   /** Returns the name of a sheet that leads there. */
   Cell link(String tab) {
-    return Cell.text(tab).role(Role.LINK).linkTo(tab);
+    return bold("→ " + tab).linkTo(tab);
   }
 
   /** Returns a whole number, centred. */
@@ -49,6 +49,12 @@ record Cells(CrewContext context) {
   /** Returns a tape distance as the crew reads it, rounded to the print step, as text. */
   Cell tape(Length length) {
     return centre(formats().feetInches(length));
+  }
+
+  /** Returns a tape distance to the nearest inch or centimetre, for what is only estimated. */
+  Cell about(Length length) {
+    LengthUnit coarse = unit().metric() ? LengthUnit.CENTIMETRE : LengthUnit.INCH;
+    return tape(length.roundedTo(Length.of(1, coarse)));
   }
 
   /** Returns a diameter or mark rounded to the print step, as a number of the job's unit. */
@@ -71,6 +77,11 @@ record Cells(CrewContext context) {
   /** Returns a length in whole inches and fractions or in millimetres, with its unit, as text. */
   String withUnit(Length length) {
     return formats().mark(length) + " " + unit().symbol();
+  }
+
+  /** Returns the word for the job's unit in the plural, such as {@code inches}. */
+  String unitWord() {
+    return context.text("unit." + unit().symbol());
   }
 
   /** Returns the formats of the job. */

@@ -30,7 +30,7 @@ public final class CrewBook {
           MaterialsSheet::sheets,
           OrderSheet::sheets,
           LiftingSheet::sheets,
-          context -> bare(context, Tab.TAGS.in(context.words()), Tab.TAGS.id()),
+          TagsSheet::sheets,
           context -> bare(context, Tab.TEMPLATE.in(context.words()), Tab.TEMPLATE.id()),
           context -> bare(context, Tab.STORY_POLE.in(context.words()), Tab.STORY_POLE.id()),
           ProblemsSheet::sheets,

@@ -34,7 +34,7 @@ final class FirstPair {
   }
 
   private void steps() {
-    list.heading(context.text("start.steps")).spans(1, 9, 2).headOf("start.steps.head");
+    list.heading(context.text("start.steps")).spans(2, 18, 4).headOf("start.steps.head");
     String round = Tab.ofRound(context.words(), 1);
     step(context.text("step.cautions"), "");
     step(context.text("step.problems"), Tab.PROBLEMS.in(context.words()));
@@ -81,19 +81,16 @@ final class FirstPair {
 
   private void pickUp() {
     list.heading(context.text("start.first"));
-    list.spans(1, 1, 1, 1, 1, 2, 1, 1, 1, 2).headOf("start.first.head");
+    list.spans(2, 2, 2, 3, 3, 3, 2, 2, 3, 2).headOf("start.first.head");
     StartSheet.firstPair(plan).forEach(piece -> list.row(pickUp(piece)));
     list.text(Role.PLAIN, context.text("start.first.note", context.rules().slope()));
-    StartSheet.firstPair(plan).forEach(this::notes);
+    notes();
   }
 
   private List<Cell> pickUp(PiecePlan piece) {
-    Notch notch = plan.stack().courses().get(0).notch();
-    Wall wall = piece.placed().wall();
-    Wall crossing = piece.placed().crossingAtButt(plan.job().building());
-    boolean flat = piece.notes().contains(PiecePlan.Note.BED_FLAT);
+    Marks marks = Marks.of(plan, piece);
     return List.of(
-        cells.bold(wall.name()).align(Cell.Align.CENTRE),
+        cells.bold(piece.placed().wall().name()).align(Cell.Align.CENTRE),
         cells.bold(piece.placed().piece().log().tag()).align(Cell.Align.CENTRE),
         cells.bold("● " + piece.buttAt()).align(Cell.Align.CENTRE),
         cells.tape(piece.nearShoulder()),
@@ -101,17 +98,20 @@ final class FirstPair {
         cells
             .bold(cells.formats().feetInches(piece.placed().piece().trimmed()))
             .align(Cell.Align.CENTRE),
-        cells.printed(notch.upper()),
-        cells.printed(notch.upperOutside(wall.thickness())),
-        cells.printed(notch.lower()),
-        flat ? cells.word("start.flat") : cells.printed(notch.lowerCorner(crossing.thickness())));
+        cells.printed(marks.upperInside()),
+        cells.printed(marks.upperOutside()),
+        cells.printed(marks.lower()),
+        marks.flatBed() ? cells.word("start.flat") : cells.printed(marks.lowerCorner().get(0)));
   }
 
-  private void notes(PiecePlan piece) {
-    for (PiecePlan.Note note : piece.notes()) {
-      String said = context.text("note." + note.name().toLowerCase(Locale.ROOT));
-      String tag = piece.placed().piece().log().tag();
-      list.text(Role.PLAIN, context.text("start.note", tag, piece.placed().wall().name(), said));
+  private void notes() {
+    for (PiecePlan.Note note : PiecePlan.Note.values()) {
+      List<PiecePlan> noted =
+          StartSheet.firstPair(plan).stream().filter(each -> each.notes().contains(note)).toList();
+      if (!noted.isEmpty()) {
+        String said = context.text("note." + note.name().toLowerCase(Locale.ROOT));
+        list.text(Role.PLAIN, context.text("start.note", tags(noted), said));
+      }
     }
   }
 
@@ -123,10 +123,10 @@ final class FirstPair {
   }
 
   private void diagonals(Squareness square) {
-    list.spans(3, 2, 2, 2, 3).headOf("start.square.head");
+    list.spans(6, 4, 4, 4, 6).headOf("start.square.head");
     diagonal("outside", square.outside());
     diagonal("inside", square.inside());
-    list.text(Role.PLAIN, context.text("start.square.note"));
+    list.text(Role.PLAIN, context.text("start.square.note", cells.unitWord()));
   }
 
   private void diagonal(String which, Length length) {

@@ -15,7 +15,7 @@ import roundbook.units.Length;
 
 /** What to hew or saw, log by log: thickness, crown, face, and the heights left. */
 final class HewingSheet {
-  private static final double[] WIDTHS = {7, 6, 10, 12, 9, 8, 12, 9, 9, 9, 10, 10, 17, 7};
+  private static final double[] WIDTHS = {7, 6, 10, 11, 8, 8, 11, 9.5, 9.5, 9.5, 10, 10, 18, 7};
   private static final Set<Note> TOLD = Set.of(Note.MID_ESTIMATED, Note.BED_FLAT);
 
   private final CrewContext context;
@@ -36,7 +36,7 @@ final class HewingSheet {
         new ListSheet(context, Tab.HEWING, context.page(Kind.TABLE).lying(), WIDTHS)
             .title(Tab.HEWING)
             .text(Role.PLAIN_BOLD, context.text("hewing.rule"))
-            .text(Role.NOTE, context.text("hewing.note", context.rules().unit().symbol()))
+            .text(Role.NOTE, context.text("hewing.note", cells.unitWord()))
             .headOf("hewing.head")
             .repeatHead();
     context.plan().pieces().forEach(piece -> list.row(row(piece)));
@@ -51,7 +51,7 @@ final class HewingSheet {
         cells.bold(plan.placed().wall().name()).align(Cell.Align.CENTRE),
         cells.bold(piece.log().tag()).align(Cell.Align.CENTRE),
         cells.text(piece.log().traits().species()),
-        cells.exact(plan.placed().wall().thickness()).role(Role.NUMBER_BOLD),
+        cells.exact(plan.placed().wall().thickness()).role(Role.BODY_BOLD).align(Cell.Align.CENTRE),
         sweep.isZero() ? cells.centre("") : cells.printed(sweep),
         cells.word(plan.placed().buttAtStart() ? "hewing.left" : "hewing.right"),
         cells.printed(piece.butt()),

@@ -52,7 +52,7 @@ final class LiftingSheet {
         cells.weight(weight).role(Role.NUMBER_BOLD),
         cells.weight(times(weight, LEAST)),
         cells.weight(times(weight, MOST)).role(Role.NUMBER_BOLD),
-        cells.tape(weight.balance()),
+        cells.about(weight.balance()),
         cells.tape(piece.placed().piece().trimmed()),
         cells.count(piece.placed().round()),
         cells.centre(piece.placed().wall().name()),

@@ -32,11 +32,18 @@ final class ListSheet {
     this.spans = ones(widths.length);
   }
 
+  /** Returns the widths of a grid of so many columns, each so many characters wide. */
+  static double[] grid(int columns, double characters) {
+    double[] widths = new double[columns];
+    Arrays.fill(widths, characters);
+    return widths;
+  }
+
   /** Writes the black bar: the title, a line beside it, the revision. */
   ListSheet title(String title, String side) {
     int columns = widths.length;
     int last = columnsFor(10, true);
-    int first = columnsFor(title.length() * 2.9 + 4, false);
+    int first = columnsFor(title.length() * 3.1 + 5, false);
     sheet.row(next).height(44);
     sheet.addAcross(first, Cell.text(title).role(Role.TITLE));
     if (columns - first - last > 0) {

@@ -49,7 +49,7 @@ final class LogListSheet {
   private static final int TAG_COLUMN = 2;
   private static final int BUTT_COLUMN = 4;
   private static final int LOST_COLUMN = 13;
-  private static final double[] WIDTHS = {5, 9, 11, 7.5, 7.5, 7.5, 11, 12, 7, 9, 7, 6, 7, 28};
+  private static final double[] WIDTHS = {5, 9, 11, 9.5, 9.5, 9.5, 12, 11, 7.5, 9, 7, 6, 6, 23};
   private static final int LENGTH_COLUMN = WIDTHS.length + 1;
 
   private final CrewContext context;
@@ -93,7 +93,7 @@ final class LogListSheet {
     ListSheet list =
         new ListSheet(context, Tab.LOG_LIST, context.page(Kind.TABLE).lying(), WIDTHS)
             .title(Tab.LOG_LIST)
-            .text(Role.NOTE, context.text("log_list.note", context.rules().unit().symbol()))
+            .text(Role.NOTE, context.text("log_list.note", cells.unitWord()))
             .head(headings())
             .repeatHead();
     list.sheet().widths(DoubleStream.concat(DoubleStream.of(WIDTHS), more()).toArray());

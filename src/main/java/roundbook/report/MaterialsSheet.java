@@ -24,8 +24,8 @@ import roundbook.units.Length;
 
 /** Logs on hand against logs needed, what the walls come to, and what is bought or left over. */
 final class MaterialsSheet {
-  private static final double[] WIDTHS = {8, 9, 9, 9, 8.5, 8.5, 8.5, 8.5, 8.5, 8, 8, 7};
-  private static final double CHART_HEIGHT = 170;
+  private static final double[] WIDTHS = ListSheet.grid(24, 4.2);
+  private static final double CHART_HEIGHT = 220;
 
   private final CrewContext context;
   private final Plan plan;
@@ -61,7 +61,7 @@ final class MaterialsSheet {
 
   private void classes() {
     list.heading(context.text("materials.classes"));
-    list.spans(3, 1, 1, 1, 1, 1, 4).headOf("materials.classes.head");
+    list.spans(6, 2, 2, 2, 2, 3, 7).headOf("materials.classes.head");
     int first = list.next();
     for (ClassSupply supply : plan.supply()) {
       list.row(
@@ -93,13 +93,13 @@ final class MaterialsSheet {
                         context.text("materials.needed"),
                         sheet,
                         names,
-                        new Area(first, 4, last, 4),
+                        new Area(first, 7, last, 7),
                         Look.BAR_PALE),
                     new Series(
                         context.text("materials.on_hand"),
                         sheet,
                         names,
-                        new Area(first, 6, last, 6),
+                        new Area(first, 11, last, 11),
                         Look.BAR_DARK)),
                 new Figure.Over(list.free(CHART_HEIGHT)),
                 context.text("materials.chart.alt", alternative())));
@@ -133,7 +133,7 @@ final class MaterialsSheet {
 
   private void walls() {
     list.heading(context.text("materials.walls"));
-    list.spans(1, 2, 2, 1, 2, 2, 1, 1).headOf("materials.walls.head");
+    list.spans(2, 3, 3, 2, 4, 4, 3, 3).headOf("materials.walls.head");
     plan.job().building().walls().forEach(wall -> list.row(wall(wall)));
   }
 
@@ -172,7 +172,7 @@ final class MaterialsSheet {
   private void section(String section, List<Quantity> lines) {
     String key = "section." + section.toLowerCase(Locale.ROOT).replace(' ', '_');
     list.heading(context.words().has(key) ? context.text(key) : section);
-    list.spans(4, 2, 1, 5).headOf("materials.head");
+    list.spans(8, 4, 2, 10).headOf("materials.head");
     for (Quantity line : lines) {
       list.row(
           cells.text(line.item()),
@@ -194,7 +194,7 @@ final class MaterialsSheet {
   private void order() {
     list.heading(context.text("materials.order"));
     String key = plan.order().isEmpty() ? "order.none" : "materials.order.see";
-    list.spans(12)
+    list.spans(24)
         .row(
             Cell.text(context.text(key, plan.order().size()))
                 .role(Role.LINK)

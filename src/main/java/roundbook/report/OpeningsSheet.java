@@ -21,9 +21,9 @@ final class OpeningsSheet {
     if (openings.isEmpty()) {
       return List.of(list.text(Role.PLAIN, context.text("openings.none")).build());
     }
-    list.text(Role.NOTE, context.text("openings.note", context.rules().unit().symbol()));
-    list.headOf("openings.head").repeatHead();
     Cells cells = new Cells(context);
+    list.text(Role.NOTE, context.text("openings.note", cells.unitWord()));
+    list.headOf("openings.head").repeatHead();
     for (Opening opening : openings) {
       list.row(
           cells.bold(opening.name()),

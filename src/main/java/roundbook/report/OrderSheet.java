@@ -54,7 +54,7 @@ final class OrderSheet {
   }
 
   private static void tally(CrewContext context, ListSheet list) {
-    list.heading(context.text("order.tally", context.rules().unit().symbol()));
+    list.heading(context.text("order.tally", new Cells(context).unitWord()));
     list.headOf("order.tally.head");
     int ordered = context.plan().order().stream().mapToInt(OrderLine::count).sum();
     int rows = Math.max(LEAST_ROWS, Math.min(MOST_ROWS, ordered));

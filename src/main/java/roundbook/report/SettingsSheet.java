@@ -22,7 +22,7 @@ import roundbook.units.Length;
  * were read. Each value's cell has the setting's own name.
  */
 final class SettingsSheet {
-  private static final double[] WIDTHS = {22, 18, 7, 12, 42};
+  private static final double[] WIDTHS = {21, 16, 6, 11, 47};
   private final CrewContext context;
   private final Cells cells;
   private final ListSheet list;
@@ -79,7 +79,7 @@ final class SettingsSheet {
   }
 
   private void walls() {
-    list.heading(context.text("settings.walls", context.rules().unit().symbol()));
+    list.heading(context.text("settings.walls", cells.unitWord()));
     list.headOf("settings.walls.head");
     for (Wall wall : context.plan().job().building().walls()) {
       list.row(

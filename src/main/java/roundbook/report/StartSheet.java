@@ -16,7 +16,7 @@ import roundbook.units.Length;
 
 /** The first page: what this workbook is, what to do first, what to pick up first. */
 final class StartSheet {
-  private static final double[] WIDTHS = {8.5, 8.5, 8.5, 8.5, 8.5, 8.5, 8.5, 8.5, 8.5, 8.5, 7.5, 8};
+  private static final double[] WIDTHS = ListSheet.grid(24, 4.2);
 
   private final CrewContext context;
   private final Plan plan;
@@ -50,7 +50,7 @@ final class StartSheet {
   }
 
   private void glance() {
-    list.heading(context.text("start.glance")).spans(3, 9).headOf("start.glance.head");
+    list.heading(context.text("start.glance")).spans(6, 18).headOf("start.glance.head");
     fact("start.rounds", rounds());
     fact(
         "start.logs",
@@ -113,12 +113,15 @@ final class StartSheet {
       list.text(Role.PLAIN, context.text("start.warnings.none"));
       return;
     }
-    list.spans(2, 5, 3, 2).headOf("start.warnings.head");
+    list.spans(4, 10, 6, 4).headOf("start.warnings.head");
     rows.forEach(list::row);
   }
 
   private void contents() {
-    list.heading(context.text("start.contents")).spans(3, 9).headOf("start.contents.head");
+    list.breakPage()
+        .heading(context.text("start.contents"))
+        .spans(6, 18)
+        .headOf("start.contents.head");
     content(Tab.NOTCH_CHART.in(context.words()), Tab.NOTCH_CHART.id());
     if (plan.rounds() > 0) {
       content(Tab.ofRound(context.words(), 1), "round");

@@ -12,7 +12,7 @@ final class TextHeight {
   private static final double USUAL_POINTS = 11;
   private static final double LEADING = 1.32;
   private static final double PADDING = 3;
-  private static final double MARGIN_CHARACTERS = 1.2;
+  private static final double MARGIN_CHARACTERS = 1.6;
   private static final double BOLD = 1.08;
 
   private TextHeight() {}
@@ -55,7 +55,7 @@ final class TextHeight {
     if ("iljtfr'.,:;|!()[]/ ".indexOf(letter) >= 0) {
       return 0.6;
     }
-    return Character.isUpperCase(letter) || "mw@%●○▼▲→—".indexOf(letter) >= 0 ? 1.4 : 1.04;
+    return Character.isUpperCase(letter) || "mw@%●○▼▲→—".indexOf(letter) >= 0 ? 1.4 : 1.09;
   }
 
   private static boolean bold(Role role) {

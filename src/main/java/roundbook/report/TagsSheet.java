@@ -1,0 +1,115 @@
+package roundbook.report;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import roundbook.job.Building;
+import roundbook.page.Area;
+import roundbook.page.Cell;
+import roundbook.page.PageSetup.Kind;
+import roundbook.page.Role;
+import roundbook.page.Sheet;
+import roundbook.page.SheetBuilder;
+import roundbook.plan.PiecePlan;
+import roundbook.stack.PlacedLog;
+
+/** A tag for each placed log, eight a page, to cut out along the heavy lines. */
+final class TagsSheet {
+  private static final double[] WIDTHS = {26, 23.5, 2, 26, 23.5};
+  private static final double[] HEIGHTS = {44, 34, 24, 24, 24};
+  private static final double GAP = 8;
+  private static final int ACROSS = 2;
+  private static final int DOWN = 4;
+  private static final int SHORT_WALL = 2;
+  private static final int SHORT_TAG = 7;
+
+  private final CrewContext context;
+  private final Cells cells;
+  private final ListSheet list;
+
+  private TagsSheet(CrewContext context) {
+    this.context = context;
+    this.cells = new Cells(context);
+    this.list = new ListSheet(context, Tab.TAGS, context.page(Kind.SITE), WIDTHS);
+  }
+
+  /** Returns the sheet. */
+  static List<Sheet> sheets(CrewContext context) {
+    return List.of(new TagsSheet(context).sheet());
+  }
+
+  private Sheet sheet() {
+    list.title(context.text("title.tags"), context.text("tags.note"));
+    List<PiecePlan> pieces = context.plan().pieces();
+    for (int first = 0; first < pieces.size(); first += ACROSS) {
+      if (first > 0 && first % (ACROSS * DOWN) == 0) {
+        list.breakPage();
+      }
+      row(pieces.subList(first, Math.min(pieces.size(), first + ACROSS)));
+    }
+    return list.build();
+  }
+
+  private void row(List<PiecePlan> pieces) {
+    int top = list.next();
+    for (double height : HEIGHTS) {
+      list.free(height);
+    }
+    list.free(GAP);
+    for (int index = 0; index < pieces.size(); index++) {
+      tag(pieces.get(index), Area.cell(top, 1 + index * 3).sized(HEIGHTS.length, 2));
+    }
+  }
+
+  private void tag(PiecePlan piece, Area area) {
+    SheetBuilder sheet = list.sheet();
+    PlacedLog placed = piece.placed();
+    String place = placed.round() + placed.wall().name();
+    boolean brief = placed.wall().name().length() <= SHORT_WALL;
+    String tag = placed.piece().log().tag();
+    Area first = Area.cell(area.top(), area.left());
+    sheet.merge(first.sized(2, 1), Cell.text(place).role(brief ? Role.TAG_HUGE : Role.TAG_LARGE));
+    sheet.put(
+        area.top(),
+        area.right(),
+        Cell.text(tag).role(tag.length() <= SHORT_TAG ? Role.TAG_LARGE : Role.TAG_BODY));
+    sheet.put(
+        area.top() + 1,
+        area.right(),
+        Cell.text(context.text("tags.cut", cells.formats().feetInches(placed.piece().trimmed())))
+            .role(Role.TAG_BODY));
+    Marks marks = Marks.of(context.plan(), piece);
+    line(first.moved(2, 0), context.text("tags.ends", piece.buttAt(), tip(piece)));
+    line(
+        first.moved(3, 0),
+        context.text("tags.upper", mark(marks.upperInside()), mark(marks.upperOutside())));
+    line(
+        first.moved(4, 0),
+        marks.flatBed()
+            ? context.text("tags.flat", mark(marks.lower()))
+            : context.text("tags.lower", mark(marks.lower()), corner(marks)));
+    sheet.box(area);
+  }
+
+  private void line(Area first, String text) {
+    list.sheet().merge(first.sized(1, 2), Cell.text(text).role(Role.TAG_BODY));
+  }
+
+  private String tip(PiecePlan piece) {
+    Building building = context.plan().job().building();
+    PlacedLog placed = piece.placed();
+    return placed.buttAtStart()
+        ? building.endCorner(placed.wall())
+        : building.startCorner(placed.wall());
+  }
+
+  private String corner(Marks marks) {
+    return marks.lowerCorner().stream()
+        .distinct()
+        .map(this::mark)
+        .collect(Collectors.joining(" / "));
+  }
+
+  private String mark(roundbook.units.Length length) {
+    return cells.formats().mark(length);
+  }
+}
