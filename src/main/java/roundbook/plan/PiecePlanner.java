@@ -17,12 +17,10 @@ import roundbook.units.Length;
 final class PiecePlanner {
   private final Job job;
   private final Stack stack;
-  private final Weigher weigher;
 
   PiecePlanner(Job job, Stack stack) {
     this.job = job;
     this.stack = stack;
-    this.weigher = new Weigher(job.rules());
   }
 
   List<PiecePlan> pieces() {
@@ -49,7 +47,7 @@ final class PiecePlanner {
         near,
         far,
         stack.centre(placed),
-        weigher.weigh(placed),
+        Weigher.weigh(placed),
         butt,
         tip,
         notes(placed, butt, tip));
