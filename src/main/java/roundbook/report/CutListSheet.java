@@ -23,22 +23,24 @@ final class CutListSheet {
             .headOf("cut_list.head")
             .repeatHead();
     Cells cells = new Cells(context);
-    context.plan().pieces().forEach(piece -> list.row(row(cells, piece)));
+    Live live = Live.of(context);
+    context.plan().pieces().forEach(piece -> list.row(row(cells, new PieceCells(live, piece))));
     return List.of(list.build());
   }
 
-  private static List<Cell> row(Cells cells, PiecePlan piece) {
+  private static List<Cell> row(Cells cells, PieceCells live) {
+    PiecePlan piece = live.piece();
     Role role = piece.placed().round() % 2 == 1 ? Role.BODY_CENTRE : Role.SHADED;
     return List.of(
         cells.count(piece.placed().round()).role(role).align(Align.CENTRE),
         cells.bold(piece.placed().wall().name()).align(Align.CENTRE),
-        cells.bold(piece.placed().piece().log().tag()).align(Align.CENTRE),
+        live.tag(Role.BODY_BOLD),
         cells.text("● " + piece.buttAt()).role(role).align(Align.CENTRE),
-        cells.tape(piece.placed().piece().cutOffButt()).role(role).align(Align.CENTRE),
+        live.offButt(role).align(Align.CENTRE),
         cells.tape(piece.nearShoulder()).role(role).align(Align.CENTRE),
         cells.tape(piece.farShoulder()).role(role).align(Align.CENTRE),
         cells.tape(piece.placed().piece().trimmed()).role(Role.LARGE_CUT),
-        cells.tape(piece.placed().piece().fallsOff()).role(role).align(Align.CENTRE),
+        live.fallsOff(role).align(Align.CENTRE),
         Cell.blank(Role.TICK),
         Cell.blank(Role.TICK));
   }

@@ -88,20 +88,20 @@ final class FirstPair {
   }
 
   private List<Cell> pickUp(PiecePlan piece) {
-    Marks marks = Marks.of(plan, piece);
+    PieceCells live = new PieceCells(Live.of(context), piece);
     return List.of(
         cells.bold(piece.placed().wall().name()).align(Cell.Align.CENTRE),
-        cells.bold(piece.placed().piece().log().tag()).align(Cell.Align.CENTRE),
+        live.tag(Role.BODY_BOLD),
         cells.bold("● " + piece.buttAt()).align(Cell.Align.CENTRE),
         cells.tape(piece.nearShoulder()),
         cells.tape(piece.farShoulder()),
         cells
             .bold(cells.formats().feetInches(piece.placed().piece().trimmed()))
             .align(Cell.Align.CENTRE),
-        cells.printed(marks.upperInside()),
-        cells.printed(marks.upperOutside()),
-        cells.printed(marks.lower()),
-        marks.flatBed() ? cells.word("start.flat") : cells.printed(marks.lowerCorner().get(0)));
+        live.printed(live.upperInside()),
+        live.printed(live.upperOutside()),
+        live.printed(live.lower()),
+        live.flatBed() ? cells.word("start.flat") : live.printed(live.lowerCorner().get(0)));
   }
 
   private void notes() {

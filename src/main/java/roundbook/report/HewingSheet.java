@@ -44,28 +44,24 @@ final class HewingSheet {
   }
 
   private List<Cell> row(PiecePlan plan) {
+    PieceCells live = new PieceCells(Live.of(context), plan);
     Piece piece = plan.placed().piece();
     Length sweep = piece.log().traits().sweep();
     return List.of(
         cells.count(plan.placed().round()),
         cells.bold(plan.placed().wall().name()).align(Cell.Align.CENTRE),
-        cells.bold(piece.log().tag()).align(Cell.Align.CENTRE),
+        live.tag(Role.BODY_BOLD),
         cells.text(piece.log().traits().species()),
         cells.exact(plan.placed().wall().thickness()).role(Role.BODY_BOLD).align(Cell.Align.CENTRE),
         sweep.isZero() ? cells.centre("") : cells.printed(sweep),
         cells.word(plan.placed().buttAtStart() ? "hewing.left" : "hewing.right"),
-        cells.printed(piece.butt()),
-        cells.printed(piece.mid()),
-        cells.printed(piece.tip()),
-        cells.printed(slab(plan, piece.butt())),
-        cells.printed(slab(plan, piece.tip())),
+        live.printed(live.butt()),
+        live.printed(live.mid()),
+        live.printed(live.tip()),
+        live.printed(live.slab(live.butt())),
+        live.printed(live.slab(live.tip())),
         cells.text(notes(plan)),
         Cell.blank(Role.TICK));
-  }
-
-  private static Length slab(PiecePlan plan, Length diameter) {
-    Length rest = diameter.minus(plan.placed().wall().thickness());
-    return rest.isNegative() ? Length.ZERO : rest.dividedBy(2);
   }
 
   private String notes(PiecePlan plan) {

@@ -56,7 +56,7 @@ final class LiftingSheet {
         cells.tape(piece.placed().piece().trimmed()),
         cells.count(piece.placed().round()),
         cells.centre(piece.placed().wall().name()),
-        cells.bold(piece.placed().piece().log().tag()).align(Cell.Align.CENTRE));
+        new PieceCells(Live.of(cells.context()), piece).tag(Role.BODY_BOLD));
   }
 
   private static Weight times(Weight weight, double factor) {

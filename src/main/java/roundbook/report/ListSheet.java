@@ -19,16 +19,22 @@ import roundbook.page.SheetBuilder;
  */
 final class ListSheet {
   private static final double LEAST_HEIGHT = 18;
+  private static final double HEADING_HEIGHT = 30;
+  private static final double HEAD_HEIGHT = 24;
+  private static final double MARGINS = 112;
   private final CrewContext context;
   private final SheetBuilder sheet;
   private final double[] widths;
+  private final boolean landscape;
   private int[] spans;
   private int next = 1;
+  private double used;
 
   ListSheet(CrewContext context, Tab tab, PageSetup page, double... widths) {
     this.context = context;
     this.widths = widths.clone();
     this.sheet = new SheetBuilder(tab.in(context.words()), page).id(tab.id()).widths(widths);
+    this.landscape = page.landscape();
     this.spans = ones(widths.length);
   }
 
@@ -44,7 +50,8 @@ final class ListSheet {
     int columns = widths.length;
     int last = columnsFor(10, true);
     int first = columnsFor(title.length() * 3.1 + 5, false);
-    sheet.row(next).height(44);
+    sheet.row(next);
+    high(44);
     sheet.addAcross(first, Cell.text(title).role(Role.TITLE));
     if (columns - first - last > 0) {
       sheet.addAcross(columns - first - last, Cell.text(side).role(Role.TITLE_NOTE));
@@ -70,7 +77,7 @@ final class ListSheet {
 
   /** Writes a heading over what follows. */
   ListSheet heading(String text) {
-    across(Cell.text(text).role(Role.HEADING), 30);
+    across(Cell.text(text).role(Role.HEADING), HEADING_HEIGHT);
     return this;
   }
 
@@ -84,7 +91,7 @@ final class ListSheet {
   ListSheet head(String... headings) {
     List<Cell> cells =
         Arrays.stream(headings).map(text -> Cell.text(text).role(Role.COLUMN_HEAD)).toList();
-    put(cells, 24);
+    put(cells, HEAD_HEIGHT);
     return this;
   }
 
@@ -117,7 +124,8 @@ final class ListSheet {
 
   /** Leaves rows free for a figure and returns the area of them, as wide as the grid. */
   Area free(double points) {
-    sheet.row(next).height(points);
+    sheet.row(next);
+    high(points);
     Area area = Area.cell(next, 1).sized(1, widths.length);
     next++;
     return area;
@@ -126,7 +134,18 @@ final class ListSheet {
   /** Begins a new page. */
   ListSheet breakPage() {
     sheet.breakAfter(next - 1);
+    used = 0;
     return this;
+  }
+
+  /** Begins a new page unless what follows, so many points high, fits on this one. */
+  ListSheet room(double points) {
+    return used > 0 && used + points > pageHeight() ? breakPage() : this;
+  }
+
+  /** Returns how high a heading and a table of so many rows stand, about. */
+  static double tableHeight(int rows) {
+    return HEADING_HEIGHT + HEAD_HEIGHT + rows * LEAST_HEIGHT;
   }
 
   /** Returns the sheet's builder for what is not a list. */
@@ -142,7 +161,8 @@ final class ListSheet {
   private void across(Cell cell, double least) {
     double wide = Arrays.stream(widths).sum();
     double height = TextHeight.of(((Cell.Text) cell.value()).text(), cell.role(), wide);
-    sheet.row(next).height(Math.max(least, height)).addAcross(widths.length, cell);
+    sheet.row(next).addAcross(widths.length, cell);
+    high(Math.max(least, height));
     next++;
   }
 
@@ -164,8 +184,20 @@ final class ListSheet {
     for (int index = 0; index < cells.size() && wide.get(index) > 0; index++) {
       height = Math.max(height, heightOf(cells.get(index), wide.get(index)));
     }
-    sheet.height(height);
+    high(height);
     next++;
+  }
+
+  private void high(double points) {
+    sheet.height(points);
+    used += points;
+  }
+
+  private double pageHeight() {
+    PageSetup.Paper paper = context.paper();
+    double upright = paper == PageSetup.Paper.A4 ? 842 : 792;
+    double lying = paper == PageSetup.Paper.A4 ? 595 : 612;
+    return (landscape ? lying : upright) - MARGINS;
   }
 
   private double width(int from, int to) {

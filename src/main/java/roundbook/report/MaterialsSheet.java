@@ -25,7 +25,7 @@ import roundbook.units.Length;
 /** Logs on hand against logs needed, what the walls come to, and what is bought or left over. */
 final class MaterialsSheet {
   private static final double[] WIDTHS = ListSheet.grid(24, 4.2);
-  private static final double CHART_HEIGHT = 220;
+  private static final double CHART_HEIGHT = 200;
 
   private final CrewContext context;
   private final Plan plan;
@@ -132,6 +132,7 @@ final class MaterialsSheet {
   }
 
   private void walls() {
+    list.room(ListSheet.tableHeight(plan.job().building().walls().size()));
     list.heading(context.text("materials.walls"));
     list.spans(2, 3, 3, 2, 4, 4, 3, 3).headOf("materials.walls.head");
     plan.job().building().walls().forEach(wall -> list.row(wall(wall)));
@@ -171,6 +172,7 @@ final class MaterialsSheet {
 
   private void section(String section, List<Quantity> lines) {
     String key = "section." + section.toLowerCase(Locale.ROOT).replace(' ', '_');
+    list.room(ListSheet.tableHeight(Math.min(lines.size(), 12)));
     list.heading(context.words().has(key) ? context.text(key) : section);
     list.spans(8, 4, 2, 10).headOf("materials.head");
     for (Quantity line : lines) {
@@ -192,7 +194,7 @@ final class MaterialsSheet {
   }
 
   private void order() {
-    list.heading(context.text("materials.order"));
+    list.room(60).heading(context.text("materials.order"));
     String key = plan.order().isEmpty() ? "order.none" : "materials.order.see";
     list.spans(24)
         .row(

@@ -1,7 +1,6 @@
 package roundbook.report;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import roundbook.job.Building;
 import roundbook.page.Area;
 import roundbook.page.Cell;
@@ -68,30 +67,36 @@ final class TagsSheet {
     String tag = placed.piece().log().tag();
     Area first = Area.cell(area.top(), area.left());
     sheet.merge(first.sized(2, 1), Cell.text(place).role(brief ? Role.TAG_HUGE : Role.TAG_LARGE));
+    PieceCells live = new PieceCells(Live.of(context), piece);
     sheet.put(
         area.top(),
         area.right(),
-        Cell.text(tag).role(tag.length() <= SHORT_TAG ? Role.TAG_LARGE : Role.TAG_BODY));
+        live.tag(tag.length() <= SHORT_TAG ? Role.TAG_LARGE : Role.TAG_BODY)
+            .align(Cell.Align.RIGHT));
     sheet.put(
         area.top() + 1,
         area.right(),
         Cell.text(context.text("tags.cut", cells.formats().feetInches(placed.piece().trimmed())))
-            .role(Role.TAG_BODY));
-    Marks marks = Marks.of(context.plan(), piece);
-    line(first.moved(2, 0), context.text("tags.ends", piece.buttAt(), tip(piece)));
-    line(
-        first.moved(3, 0),
-        context.text("tags.upper", mark(marks.upperInside()), mark(marks.upperOutside())));
-    line(
-        first.moved(4, 0),
-        marks.flatBed()
-            ? context.text("tags.flat", mark(marks.lower()))
-            : context.text("tags.lower", mark(marks.lower()), corner(marks)));
+            .role(Role.TAG_BODY)
+            .align(Cell.Align.RIGHT));
+    line(first.moved(2, 0), Cell.text(context.text("tags.ends", piece.buttAt(), tip(piece))));
+    line(first.moved(3, 0), live.text("tags.upper", live.upperInside(), live.upperOutside()));
+    line(first.moved(4, 0), lower(live));
     sheet.box(area);
   }
 
-  private void line(Area first, String text) {
-    list.sheet().merge(first.sized(1, 2), Cell.text(text).role(Role.TAG_BODY));
+  private static Cell lower(PieceCells live) {
+    if (live.flatBed()) {
+      return live.text("tags.flat", live.lower());
+    }
+    List<PieceCells.Spot> corner = live.lowerCorner();
+    return corner.size() == 1
+        ? live.text("tags.lower", live.lower(), corner.get(0))
+        : live.text("tags.lower.two", live.lower(), corner.get(0), corner.get(1));
+  }
+
+  private void line(Area first, Cell cell) {
+    list.sheet().merge(first.sized(1, 2), cell.role(Role.TAG_BODY));
   }
 
   private String tip(PiecePlan piece) {
@@ -100,16 +105,5 @@ final class TagsSheet {
     return placed.buttAtStart()
         ? building.endCorner(placed.wall())
         : building.startCorner(placed.wall());
-  }
-
-  private String corner(Marks marks) {
-    return marks.lowerCorner().stream()
-        .distinct()
-        .map(this::mark)
-        .collect(Collectors.joining(" / "));
-  }
-
-  private String mark(roundbook.units.Length length) {
-    return cells.formats().mark(length);
   }
 }

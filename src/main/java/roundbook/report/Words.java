@@ -50,6 +50,15 @@ public final class Words {
             Matcher.quoteReplacement(String.valueOf(values[Integer.parseInt(match.group(1))])));
   }
 
+  /**
+   * Returns the text of a key with its holes, such as {@code {0}}, as they are.
+   *
+   * @throws java.util.MissingResourceException if there is none: a fault of the program
+   */
+  String pattern(String key) {
+    return bundle.getString(key);
+  }
+
   /** Returns whether there is a text of a key. */
   public boolean has(String key) {
     return bundle.containsKey(key);

@@ -1,0 +1,147 @@
+package roundbook.report;
+
+import java.util.List;
+import java.util.stream.Stream;
+import roundbook.job.Building;
+import roundbook.job.Wall;
+import roundbook.notch.Notch;
+import roundbook.page.Cell;
+import roundbook.page.Role;
+import roundbook.plan.PiecePlan;
+import roundbook.plan.PiecePlan.Note;
+import roundbook.report.LiveMap.PieceColumn;
+import roundbook.report.LiveMap.RoundColumn;
+import roundbook.report.LiveMap.WallColumn;
+import roundbook.stack.PlacedLog;
+import roundbook.units.Length;
+
+/**
+ * The cells of one placed log on the lists, which follow what is typed on its round's page.
+ *
+ * @param live what the live sheets share
+ * @param piece the placed log
+ */
+record PieceCells(Live live, PiecePlan piece) {
+  /**
+   * A length that follows what is typed.
+   *
+   * @param formula where it comes from
+   * @param now what it is now
+   */
+  record Spot(String formula, Length now) {}
+
+  /** Returns the log's tag, or that of the log used instead. */
+  Cell tag(Role role) {
+    String tag = piece.placed().piece().log().tag();
+    return Cell.formula(at(PieceColumn.TAG), tag).role(role).align(Cell.Align.CENTRE);
+  }
+
+  /** Returns how much is squared off the butt. */
+  Cell offButt(Role role) {
+    return live.tape(at(PieceColumn.OFF_BUTT), piece.placed().piece().cutOffButt(), role);
+  }
+
+  /** Returns how much falls off the tip. */
+  Cell fallsOff(Role role) {
+    return live.tape(at(PieceColumn.FALLS_OFF), piece.placed().piece().fallsOff(), role);
+  }
+
+  /** Returns the diameter at the trimmed butt end. */
+  Spot butt() {
+    return new Spot(at(PieceColumn.BUTT), piece.placed().piece().butt());
+  }
+
+  /** Returns the diameter at the middle. */
+  Spot mid() {
+    return new Spot(at(PieceColumn.MID), piece.placed().piece().mid());
+  }
+
+  /** Returns the diameter at the trimmed tip end. */
+  Spot tip() {
+    return new Spot(at(PieceColumn.TIP), piece.placed().piece().tip());
+  }
+
+  /** Returns what is hewn off each side where the log is so thick: {@code (d − T) / 2}. */
+  Spot slab(Spot diameter) {
+    Length thickness = piece.placed().wall().thickness();
+    Length rest = diameter.now().minus(thickness).dividedBy(2).most(Length.ZERO);
+    String wall = live.map().wall(piece.placed().wall(), WallColumn.THICKNESS);
+    return new Spot("MAX(0,(" + diameter.formula() + "-" + wall + ")/2)", rest);
+  }
+
+  /** Returns the upper mark on the inside face. */
+  Spot upperInside() {
+    return new Spot(round(RoundColumn.UPPER), notch().upper());
+  }
+
+  /** Returns the upper mark on the outside face. */
+  Spot upperOutside() {
+    Wall wall = piece.placed().wall();
+    return new Spot(
+        round(RoundColumn.UPPER) + "-" + drop(wall), notch().upperOutside(wall.thickness()));
+  }
+
+  /** Returns the lower mark at the shoulder. */
+  Spot lower() {
+    return new Spot(round(RoundColumn.LOWER), notch().lower());
+  }
+
+  /** Returns the lower mark at the corner line: one, or butt then tip where they differ. */
+  List<Spot> lowerCorner() {
+    Building building = live.map().building();
+    PlacedLog placed = piece.placed();
+    Wall atButt = placed.crossingAtButt(building);
+    Wall atTip = placed.crossingAtTip(building);
+    boolean same = atButt.thickness().equals(atTip.thickness());
+    return (same ? Stream.of(atButt) : Stream.of(atButt, atTip))
+        .map(
+            crossing ->
+                new Spot(
+                    round(RoundColumn.LOWER) + "+" + drop(crossing),
+                    notch().lowerCorner(crossing.thickness())))
+        .toList();
+  }
+
+  /** Returns whether the lower mark is sawn along the whole log, without a corner line. */
+  boolean flatBed() {
+    return piece.notes().contains(Note.BED_FLAT);
+  }
+
+  /** Returns a length as a number that is printed to the step. */
+  Cell printed(Spot spot) {
+    return live.printed(spot.formula(), spot.now(), Role.BODY_CENTRE);
+  }
+
+  /** Returns a text of the bundle with marks in it, which follow what is typed. */
+  Cell text(String key, Spot... spots) {
+    Object[] now = Stream.of(spots).map(spot -> live.formats().mark(spot.now())).toArray();
+    StringBuilder formula = new StringBuilder();
+    String pattern = live.context().words().pattern(key);
+    int from = 0;
+    for (int hole = pattern.indexOf('{'); hole >= 0; hole = pattern.indexOf('{', from)) {
+      int end = pattern.indexOf('}', hole);
+      int index = Integer.parseInt(pattern.substring(hole + 1, end));
+      formula.append(LiveMath.literal(pattern.substring(from, hole))).append('&');
+      formula.append(live.math().mark(live.toStep(spots[index].formula()))).append('&');
+      from = end + 1;
+    }
+    formula.append(LiveMath.literal(pattern.substring(from)));
+    return Cell.formula(formula.toString(), live.text(key, now));
+  }
+
+  private Notch notch() {
+    return live.course(piece.placed().round()).notch();
+  }
+
+  private String at(PieceColumn column) {
+    return live.map().piece(piece.placed().round(), piece.placed().wall(), column);
+  }
+
+  private String round(RoundColumn column) {
+    return live.map().round(piece.placed().round(), column);
+  }
+
+  private String drop(Wall wall) {
+    return live.map().wall(wall, WallColumn.DROP);
+  }
+}
