@@ -77,7 +77,7 @@ final class JobRun {
   Exit plan() throws IOException {
     Optional<Findings> findings = read();
     Optional<Job> job = findings.flatMap(Findings::job);
-    if (job.isEmpty()) {
+    if (job.isEmpty() || badSetting()) {
       console.say(problems);
       nothingPlanned(findings);
       return errorExit(true);
@@ -201,9 +201,13 @@ final class JobRun {
     boolean logs = findings.filter(found -> !found.logs().isEmpty()).isPresent();
     boolean walls = findings.flatMap(Findings::job).isPresent();
     String why =
-        !logs
-            ? "there is no usable log"
-            : walls ? "the logs do not make one round" : "the walls are not known; give --walls";
+        badSetting()
+            ? "a setting cannot be used, and its default may not be what was meant"
+            : !logs
+                ? "there is no usable log"
+                : walls
+                    ? "the logs do not make one round"
+                    : "the walls are not known; give --walls";
     console.fail(
         Problem.of(
                 ProblemCode.NOTHING_PLANNED,
@@ -211,6 +215,10 @@ final class JobRun {
                 "",
                 "nothing was planned: " + why)
             .toString());
+  }
+
+  private boolean badSetting() {
+    return problems.stream().anyMatch(problem -> problem.code() == ProblemCode.BAD_SETTING);
   }
 
   private Exit errorExit(boolean failed) {

@@ -144,18 +144,25 @@ final class Doubts {
   private void ends(PiecePlan piece) {
     Log log = piece.placed().piece().log();
     boolean butt = piece.buttFit().weak();
-    if (!butt && !piece.tipFit().weak()) {
+    boolean tip = piece.tipFit().weak();
+    if (!butt && !tip) {
       return;
     }
+    List<String> ends = new ArrayList<>();
+    if (tip) {
+      ends.add("tip end " + piece.tipFit().verdict());
+    }
+    if (butt) {
+      ends.add("butt end " + piece.buttFit().verdict());
+    }
     String message =
-        "round %d wall %s, log %s: %s end %s"
+        "round %d wall %s, log %s: %s"
             .formatted(
                 piece.placed().round(),
                 piece.placed().wall().name(),
                 log.tag(),
-                butt ? "butt" : "tip",
-                (butt ? piece.buttFit() : piece.tipFit()).verdict());
-    Length diameter = butt ? piece.buttFit().diameter() : piece.tipFit().diameter();
+                String.join("; ", ends));
+    Length diameter = (tip ? piece.tipFit() : piece.buttFit()).diameter();
     problems.add(
         Problem.of(ProblemCode.TIP_THIN, log.origin(), formats.mark(diameter), message)
             .about(log.tag()));
