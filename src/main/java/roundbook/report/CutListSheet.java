@@ -12,6 +12,8 @@ import roundbook.plan.PiecePlan;
 final class CutListSheet {
   private static final double[] WIDTHS = {8, 8, 12, 10, 15, 15, 15, 18, 15, 9, 9};
 
+  private static final double ROW_HEIGHT = 27;
+
   private CutListSheet() {}
 
   /** Returns the sheet. */
@@ -24,7 +26,11 @@ final class CutListSheet {
             .repeatHead();
     Cells cells = new Cells(context);
     Live live = Live.of(context);
-    context.plan().pieces().forEach(piece -> list.row(row(cells, new PieceCells(live, piece))));
+    for (int round = 1; round <= context.plan().rounds(); round++) {
+      List<PiecePlan> pieces = context.plan().round(round);
+      list.room(pieces.size() * ROW_HEIGHT);
+      pieces.forEach(piece -> list.row(row(cells, new PieceCells(live, piece))));
+    }
     return List.of(list.build());
   }
 

@@ -80,7 +80,7 @@ final class FirstPair {
   }
 
   private void pickUp() {
-    list.heading(context.text("start.first"));
+    list.room(220).heading(context.text("start.first"));
     list.spans(2, 2, 2, 3, 3, 3, 2, 2, 3, 2).headOf("start.first.head");
     StartSheet.firstPair(plan).forEach(piece -> list.row(pickUp(piece)));
     list.text(Role.PLAIN, context.text("start.first.note", context.rules().slope()));
@@ -116,7 +116,7 @@ final class FirstPair {
   }
 
   private void square() {
-    list.heading(context.text("start.square"));
+    list.room(120).heading(context.text("start.square"));
     Squareness.of(plan.job().building())
         .ifPresentOrElse(
             this::diagonals, () -> list.text(Role.PLAIN, context.text("start.square.corners")));

@@ -16,6 +16,7 @@ import roundbook.units.Length;
 /** What to hew or saw, log by log: thickness, crown, face, and the heights left. */
 final class HewingSheet {
   private static final double[] WIDTHS = {7, 6, 10, 11, 8, 8, 11, 9.5, 9.5, 9.5, 10, 10, 18, 7};
+  private static final double ROW_HEIGHT = 24;
   private static final Set<Note> TOLD = Set.of(Note.MID_ESTIMATED, Note.BED_FLAT);
 
   private final CrewContext context;
@@ -39,7 +40,11 @@ final class HewingSheet {
             .text(Role.NOTE, context.text("hewing.note", cells.unitWord()))
             .headOf("hewing.head")
             .repeatHead();
-    context.plan().pieces().forEach(piece -> list.row(row(piece)));
+    for (int round = 1; round <= context.plan().rounds(); round++) {
+      List<PiecePlan> pieces = context.plan().round(round);
+      list.room(pieces.size() * ROW_HEIGHT);
+      pieces.forEach(piece -> list.row(row(piece)));
+    }
     return list.build();
   }
 

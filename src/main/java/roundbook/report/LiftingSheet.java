@@ -18,6 +18,7 @@ import roundbook.plan.PiecePlan.Weight;
 final class LiftingSheet {
   private static final double MOST = 1.25;
   private static final double LEAST = 0.8;
+  private static final double CAUTION_HEIGHT = 225;
   private static final double[] WIDTHS = {7, 15, 15, 15, 15, 14, 7, 7, 11};
 
   private LiftingSheet() {}
@@ -41,7 +42,7 @@ final class LiftingSheet {
 
   /** Writes the cautions in full, in a heavy box. */
   static void cautions(CrewContext context, ListSheet list) {
-    list.text(Role.CAUTION_HEAD, context.text("caution.head"));
+    list.room(CAUTION_HEIGHT).text(Role.CAUTION_HEAD, context.text("caution.head"));
     context.words().lines("caution").forEach(line -> list.text(Role.CAUTION, line));
   }
 

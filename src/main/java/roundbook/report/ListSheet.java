@@ -29,6 +29,8 @@ final class ListSheet {
   private int[] spans;
   private int next = 1;
   private double used;
+  private double repeated;
+  private double last;
 
   ListSheet(CrewContext context, Tab tab, PageSetup page, double... widths) {
     this.context = context;
@@ -102,6 +104,7 @@ final class ListSheet {
 
   /** Keeps the last row written in sight and repeats it on every page. */
   ListSheet repeatHead() {
+    repeated = last;
     sheet.freeze(next - 1, 0).printTitles(next - 1, next - 1);
     return this;
   }
@@ -134,13 +137,13 @@ final class ListSheet {
   /** Begins a new page. */
   ListSheet breakPage() {
     sheet.breakAfter(next - 1);
-    used = 0;
+    used = repeated;
     return this;
   }
 
   /** Begins a new page unless what follows, so many points high, fits on this one. */
   ListSheet room(double points) {
-    return used > 0 && used + points > pageHeight() ? breakPage() : this;
+    return used > repeated && used + points > pageHeight() ? breakPage() : this;
   }
 
   /** Returns how high a heading and a table of so many rows stand, about. */
@@ -191,6 +194,7 @@ final class ListSheet {
   private void high(double points) {
     sheet.height(points);
     used += points;
+    last = points;
   }
 
   private double pageHeight() {

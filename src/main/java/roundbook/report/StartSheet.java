@@ -108,6 +108,7 @@ final class StartSheet {
 
   private void warnings() {
     List<List<Cell>> rows = new Warnings(context).rows();
+    list.room(ListSheet.tableHeight(Math.min(8, rows.size() * 2)));
     list.heading(context.text("start.warnings"));
     if (rows.isEmpty()) {
       list.text(Role.PLAIN, context.text("start.warnings.none"));
@@ -118,7 +119,7 @@ final class StartSheet {
   }
 
   private void contents() {
-    list.breakPage()
+    list.room(ListSheet.tableHeight(18))
         .heading(context.text("start.contents"))
         .spans(6, 18)
         .headOf("start.contents.head");

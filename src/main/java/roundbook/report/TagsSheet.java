@@ -38,6 +38,7 @@ final class TagsSheet {
 
   private Sheet sheet() {
     list.title(context.text("title.tags"), context.text("tags.note"));
+    list.free(GAP);
     List<PiecePlan> pieces = context.plan().pieces();
     for (int first = 0; first < pieces.size(); first += ACROSS) {
       if (first > 0 && first % (ACROSS * DOWN) == 0) {
