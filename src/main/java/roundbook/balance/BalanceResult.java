@@ -36,7 +36,9 @@ public final class BalanceResult {
     return model.task.aims().size(sum, to - from);
   }
 
-  /** Returns the task that was filled: the one asked for, or one with as many rounds as possible. */
+  /**
+   * Returns the task that was filled: the one asked for, or one with as many rounds as possible.
+   */
   public BalanceTask task() {
     return model.task;
   }

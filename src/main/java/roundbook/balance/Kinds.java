@@ -6,7 +6,6 @@ import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import roundbook.balance.BalanceTask.Place;
 
 /**
  * Logs and places sorted into kinds, so that one small table says what may stand where.
@@ -38,8 +37,7 @@ final class Kinds {
     ofLog = kinds(logKinds, keepOf, onlys);
     ofSlot = kinds(slotKinds, onlyOf, keeps);
     allowed = new boolean[logKinds.size()][slotKinds.size()];
-    logKinds.forEach(
-        (log, l) -> slotKinds.forEach((slot, s) -> allowed[l][s] = agree(log, slot)));
+    logKinds.forEach((log, l) -> slotKinds.forEach((slot, s) -> allowed[l][s] = agree(log, slot)));
   }
 
   private static int index(List<BitSet> sets, BitSet set) {

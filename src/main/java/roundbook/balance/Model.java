@@ -146,7 +146,8 @@ final class Model {
       diameters[3 * variant + 1] = 2 * fold * mids[variant];
       diameters[3 * variant + 2] = 2 * fold * ticks(cut.tip());
       costs[variant] = Math.round(cut.cost() * grains * grains);
-      largest[variant] = cut.largestSize() == Long.MAX_VALUE ? Long.MAX_VALUE : part(cut.largestSize());
+      largest[variant] =
+          cut.largestSize() == Long.MAX_VALUE ? Long.MAX_VALUE : part(cut.largestSize());
     }
   }
 

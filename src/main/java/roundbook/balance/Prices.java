@@ -51,7 +51,9 @@ final class Prices {
     return excess > 0 ? spreadWeight * excess * excess : 0;
   }
 
-  /** Returns what a round costs that is larger than the one below, sizes in M-th parts of a tick. */
+  /**
+   * Returns what a round costs that is larger than the one below, sizes in M-th parts of a tick.
+   */
   long inversion(long below, long above) {
     long step = 4 * (above - below);
     return step > 0 ? inversionWeight * step * step : 0;

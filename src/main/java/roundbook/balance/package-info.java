@@ -1,8 +1,8 @@
 /**
  * The pure integer engine that chooses logs: plain longs in, a choice and its score out.
  *
- * <p>It knows nothing of the rest of the project. {@link roundbook.balance.BalanceTask} says what is
- * wanted, a {@link roundbook.balance.Balancer} answers with a {@link
+ * <p>It knows nothing of the rest of the project. {@link roundbook.balance.BalanceTask} says what
+ * is wanted, a {@link roundbook.balance.Balancer} answers with a {@link
  * roundbook.balance.BalanceResult}; {@link roundbook.balance.Shortage} and {@link
  * roundbook.balance.Substitutes} answer what is missing and what could stand in.
  */
