@@ -1,13 +1,8 @@
 package roundbook.report;
 
 import java.util.List;
-import java.util.stream.Stream;
 import roundbook.page.Book;
-import roundbook.page.Cell;
-import roundbook.page.PageSetup.Kind;
-import roundbook.page.Role;
 import roundbook.page.Sheet;
-import roundbook.page.SheetBuilder;
 
 /**
  * Strings all sheets of the crew workbook together in reading order.
@@ -31,8 +26,8 @@ public final class CrewBook {
           OrderSheet::sheets,
           LiftingSheet::sheets,
           TagsSheet::sheets,
-          context -> bare(context, Tab.TEMPLATE.in(context.words()), Tab.TEMPLATE.id()),
-          context -> bare(context, Tab.STORY_POLE.in(context.words()), Tab.STORY_POLE.id()),
+          TemplateSheet::sheets,
+          StoryPoleSheet::sheets,
           ProblemsSheet::sheets,
           SettingsSheet::sheets,
           LiveSheet::of);
@@ -46,11 +41,5 @@ public final class CrewBook {
         Book.Properties.titled(context.jobName() + " - " + context.revision())
             .with(Book.CREW_PROPERTY, context.issue().version());
     return Book.of(properties, sheets).names(LogListSheet.names(context));
-  }
-
-  private static List<Sheet> bare(CrewContext context, String name, String id) {
-    return Stream.of(new SheetBuilder(name, context.page(Kind.SITE)).id(id))
-        .map(sheet -> sheet.put("A1", Cell.text(name).role(Role.TITLE)).build())
-        .toList();
   }
 }

@@ -13,13 +13,13 @@ import roundbook.stack.PlacedLog;
 
 /** A tag for each placed log, eight a page, to cut out along the heavy lines. */
 final class TagsSheet {
-  private static final double[] WIDTHS = {26, 23.5, 2, 26, 23.5};
+  private static final double[] WIDTHS = {30, 20, 1.5, 30, 20};
   private static final double[] HEIGHTS = {44, 34, 24, 24, 24};
   private static final double GAP = 8;
   private static final int ACROSS = 2;
   private static final int DOWN = 4;
   private static final int SHORT_WALL = 2;
-  private static final int SHORT_TAG = 7;
+  private static final int SHORT_TAG = 6;
 
   private final CrewContext context;
   private final Cells cells;
