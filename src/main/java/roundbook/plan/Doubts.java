@@ -2,6 +2,7 @@ package roundbook.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import roundbook.job.BuildRules;
 import roundbook.job.Job;
 import roundbook.job.Log;
@@ -56,8 +57,12 @@ final class Doubts {
               + each.walls());
     }
     String message =
-        "%d rounds wanted, the logs allow %d; missing: %s"
-            .formatted(shortage.wanted(), shortage.built(), String.join(", ", missing));
+        String.format(
+            Locale.ROOT,
+            "%d rounds wanted, the logs allow %d; missing: %s",
+            shortage.wanted(),
+            shortage.built(),
+            String.join(", ", missing));
     problems.add(Problem.of(ProblemCode.TOO_FEW_LOGS, CellRef.ofFile(""), "", message));
   }
 
@@ -126,15 +131,16 @@ final class Doubts {
 
   private void say(Joint joint, ProblemCode code, Length gap, String which) {
     String message =
-        "wall %s, round %d on round %d: %s%s (log %s on log %s)"
-            .formatted(
-                joint.lower().wall().name(),
-                joint.upper().round(),
-                joint.lower().round(),
-                which,
-                withUnit(gap),
-                joint.upper().piece().log().tag(),
-                joint.lower().piece().log().tag());
+        String.format(
+            Locale.ROOT,
+            "wall %s, round %d on round %d: %s%s (log %s on log %s)",
+            joint.lower().wall().name(),
+            joint.upper().round(),
+            joint.lower().round(),
+            which,
+            withUnit(gap),
+            joint.upper().piece().log().tag(),
+            joint.lower().piece().log().tag());
     CellRef where = joint.upper().piece().log().origin();
     problems.add(
         Problem.of(code, where, formats.mark(gap), message)
@@ -156,12 +162,13 @@ final class Doubts {
       ends.add("butt end " + piece.buttFit().verdict());
     }
     String message =
-        "round %d wall %s, log %s: %s"
-            .formatted(
-                piece.placed().round(),
-                piece.placed().wall().name(),
-                log.tag(),
-                String.join("; ", ends));
+        String.format(
+            Locale.ROOT,
+            "round %d wall %s, log %s: %s",
+            piece.placed().round(),
+            piece.placed().wall().name(),
+            log.tag(),
+            String.join("; ", ends));
     Length diameter = (tip ? piece.tipFit() : piece.buttFit()).diameter();
     problems.add(
         Problem.of(ProblemCode.TIP_THIN, log.origin(), formats.mark(diameter), message)

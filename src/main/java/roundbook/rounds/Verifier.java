@@ -106,7 +106,7 @@ public final class Verifier {
       double thickness = placed.wall().thickness().inches();
       double depth = Math.max(course.notch().upper().inches(), bearingDepth(placed, course));
       check(
-          diameter + 1e-6 >= Math.hypot(thickness, 2 * depth),
+          diameter + 1e-6 >= StrictMath.hypot(thickness, 2 * depth),
           "log " + placed.piece().log().tag() + " has a thin tip, which the rules refuse");
     }
   }

@@ -1,0 +1,114 @@
+package roundbook;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * A package of the program and all that it may use, as one row of the architecture.
+ *
+ * <p>Each row is an allow-list: what it does not name is refused, be it a package of ours, of the
+ * JDK or of a library. A package without a row is refused as a whole.
+ *
+ * @param name the package's last word
+ * @param rooms the other packages of ours that it may use
+ * @param outside packages of the JDK and of libraries; two dots at the end mean "and all below"
+ */
+record Room(String name, List<String> rooms, List<String> outside) {
+  /** Where all rooms lie. */
+  static final String ROOT = "roundbook.";
+
+  private static final String VALUES =
+      "java.lang java.lang.annotation java.lang.invoke java.lang.runtime java.math java.text"
+          + " java.util java.util.function java.util.regex java.util.stream";
+  private static final String STREAMS = " java.io java.nio java.nio.charset";
+  private static final String FILES = STREAMS + " java.net java.nio.channels java.nio.file..";
+
+  private static final Map<String, Room> ALL =
+      Stream.of(
+              core("units", ""),
+              core("problem", ""),
+              core("table", "units problem"),
+              core("page", "units problem"),
+              core("job", "units problem"),
+              with("intake", "units problem table job", " java.time"),
+              core("notch", "units job"),
+              core("stack", "units problem job notch"),
+              core("balance", ""),
+              core("rounds", "units problem job notch stack balance"),
+              // It reads a table of its own from the archive, never a file.
+              with("wood", "units job", STREAMS),
+              core("plan", "units problem job notch stack balance rounds wood"),
+              with(
+                  "picture",
+                  "units job notch stack rounds plan",
+                  STREAMS + " java.awt.. javax.imageio.."),
+              core("report", "units problem page job notch stack rounds wood plan picture"),
+              with(
+                  "sheet",
+                  "units problem table page",
+                  FILES
+                      + " java.time.. java.util.concurrent.. java.util.zip javax.xml.."
+                      + " org.xml.sax.. org.w3c.dom.. org.apache.poi.. org.apache.xmlbeans.."
+                      + " org.openxmlformats.. org.apache.commons.compress.."
+                      + " org.apache.commons.io.."),
+              with(
+                  "csv",
+                  "units problem table page",
+                  FILES + " org.apache.commons.csv org.apache.commons.io.."),
+              with(
+                  "app",
+                  "units problem table page job intake notch stack balance rounds wood plan"
+                      + " picture report sheet csv",
+                  FILES
+                      + " java.time.. java.util.concurrent.. java.util.zip picocli.."
+                      + " org.slf4j.. ch.qos.logback.."))
+          .collect(Collectors.toUnmodifiableMap(Room::name, Function.identity()));
+
+  /** Returns every row. */
+  static List<Room> all() {
+    return List.copyOf(ALL.values());
+  }
+
+  /** Returns the row of a package of ours, given its full name; nothing for a package without. */
+  static Optional<Room> of(String packageName) {
+    return packageName.startsWith(ROOT)
+        ? Optional.ofNullable(ALL.get(packageName.substring(ROOT.length())))
+        : Optional.empty();
+  }
+
+  /** Returns the package's full name. */
+  String packageName() {
+    return ROOT + name;
+  }
+
+  /** Says whether the row allows a package, given its full name. */
+  boolean mayUse(String used) {
+    return used.equals(packageName())
+        || Room.of(used).filter(room -> rooms.contains(room.name)).isPresent()
+        || outside.stream().anyMatch(allowed -> covers(allowed, used));
+  }
+
+  private static boolean covers(String allowed, String used) {
+    if (!allowed.endsWith("..")) {
+      return allowed.equals(used);
+    }
+    String top = allowed.substring(0, allowed.length() - 2);
+    return used.equals(top) || used.startsWith(top + ".");
+  }
+
+  private static Room core(String name, String rooms) {
+    return with(name, rooms, "");
+  }
+
+  private static Room with(String name, String rooms, String more) {
+    return new Room(name, words(rooms), words(VALUES + more));
+  }
+
+  private static List<String> words(String line) {
+    return Stream.of(line.split(" ")).filter(word -> !word.isEmpty()).toList();
+  }
+}
