@@ -83,6 +83,12 @@ public final class LibreOffice {
 
   /** Compares every cell that has a formula in the first workbook with the second. */
   public static Comparison compare(Path stored, Path recalculated) throws IOException {
+    return compare(stored, recalculated, TOLERANCE);
+  }
+
+  /** Compares likewise, numbers being the same within a part of their size, or of 1. */
+  public static Comparison compare(Path stored, Path recalculated, double tolerance)
+      throws IOException {
     List<String> differences = new ArrayList<>();
     int formulas = 0;
     try (XSSFWorkbook one = new XSSFWorkbook(Files.newInputStream(stored));
@@ -91,7 +97,7 @@ public final class LibreOffice {
         formulas++;
         Object first = value(cell);
         Object second = value(two.getSheet(cell.getSheet().getSheetName()), cell);
-        if (!same(first, second)) {
+        if (!same(first, second, tolerance)) {
           String place = cell.getSheet().getSheetName() + "!" + cell.getAddress();
           differences.add(
               place + ": stored " + first + ", now " + second + " by " + cell.getCellFormula());
@@ -174,9 +180,9 @@ public final class LibreOffice {
     };
   }
 
-  private static boolean same(Object first, Object second) {
+  private static boolean same(Object first, Object second, double tolerance) {
     if (first instanceof Double one && second instanceof Double two) {
-      return Math.abs(one - two) <= TOLERANCE * Math.max(1, Math.abs(one));
+      return Math.abs(one - two) <= tolerance * Math.max(1, Math.abs(one));
     }
     return first.equals(second);
   }

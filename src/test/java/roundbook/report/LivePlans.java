@@ -1,0 +1,150 @@
+package roundbook.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.TreeMap;
+import java.util.function.UnaryOperator;
+import roundbook.job.Building;
+import roundbook.job.Job;
+import roundbook.job.Log;
+import roundbook.job.Piece;
+import roundbook.job.Setting;
+import roundbook.job.Wall;
+import roundbook.page.Book;
+import roundbook.page.Sheet;
+import roundbook.plan.Plan;
+import roundbook.plan.Planner;
+import roundbook.rounds.Choice;
+import roundbook.stack.Course;
+import roundbook.stack.Hewn;
+import roundbook.stack.PlacedLog;
+import roundbook.units.Length;
+
+/** Plans made over as a program would that reads what a crew typed in. */
+final class LivePlans {
+  private LivePlans() {}
+
+  /** Returns the live sheets of a plan and nothing else. */
+  static Book book(Plan plan) {
+    CrewContext context = context(plan);
+    List<SheetMaker> makers =
+        List.of(
+            NotchChartSheet::of, RoundSheets::of, WallSheets::of, LevelsSheet::of, LiveSheet::of);
+    List<Sheet> sheets = makers.stream().flatMap(maker -> maker.sheets(context).stream()).toList();
+    return Book.of(Book.Properties.titled("live"), sheets);
+  }
+
+  /** Returns the context of a plan without pictures. */
+  static CrewContext context(Plan plan) {
+    CrewContext.Issue issue = new CrewContext.Issue(1, "cabin.xlsx", "0.1.0", false);
+    return CrewContext.of(plan, List.of(), issue);
+  }
+
+  /** Returns the same plan with each placed log made over. */
+  static Plan with(Plan plan, UnaryOperator<PlacedLog> change) {
+    return with(plan, plan.job().building(), change);
+  }
+
+  private static Plan with(Plan plan, Building building, UnaryOperator<PlacedLog> change) {
+    List<Course> courses = new ArrayList<>();
+    Map<String, Log> placed = new TreeMap<>();
+    for (Course course : plan.choice().courses()) {
+      List<PlacedLog> logs = course.logs().stream().map(change).toList();
+      logs.forEach(log -> placed.put(log.piece().log().tag(), log.piece().log()));
+      courses.add(Course.of(course.round(), logs, plan.job().rules()));
+    }
+    List<Log> logs =
+        plan.job().logs().stream().map(log -> placed.getOrDefault(log.tag(), log)).toList();
+    Job job = new Job(plan.job().rules(), building, logs, plan.job().openings(), plan.job().pins());
+    List<Log> unused = logs.stream().filter(log -> !placed.containsKey(log.tag())).toList();
+    Choice old = plan.choice();
+    return Planner.of(
+        job, new Choice(courses, unused, old.score(), old.shortage(), old.why(), old.problems()));
+  }
+
+  /** Returns the plan with logs of every wall as thick as given, in the walls' order. */
+  static Plan thick(Plan plan, Length... thicknesses) {
+    List<Wall> old = plan.job().building().walls();
+    List<Wall> walls = new ArrayList<>();
+    for (int index = 0; index < old.size(); index++) {
+      Wall wall = old.get(index);
+      walls.add(
+          new Wall(
+              wall.name(), wall.outside(), wall.laidFirst(), thicknesses[index], wall.remarks()));
+    }
+    return with(
+        plan,
+        new Building(walls),
+        log ->
+            new PlacedLog(
+                log.piece(), walls.get(old.indexOf(log.wall())), log.round(), log.buttAtStart()));
+  }
+
+  /** Returns the plan with logs as hewn; logs without a measurement stay. */
+  static Plan hewn(Plan plan, Map<String, Hewn> measured) {
+    return with(
+        plan,
+        log ->
+            Optional.ofNullable(measured.get(log.piece().log().tag()))
+                .map(hewn -> placed(log, hewn.of(log.piece())))
+                .orElse(log));
+  }
+
+  /** Returns the plan with another log in one place, squared at its butt. */
+  static Plan used(Plan plan, int round, String wall, String tag) {
+    Log log = plan.job().log(tag).orElseThrow();
+    Length allowance = plan.job().rules().length(Setting.SQUARING_ALLOWANCE);
+    return with(
+        plan,
+        old ->
+            old.round() == round && old.wall().name().equals(wall)
+                ? placed(old, new Piece(log, allowance, old.piece().trimmed()))
+                : old);
+  }
+
+  private static PlacedLog placed(PlacedLog old, Piece piece) {
+    return new PlacedLog(piece, old.wall(), old.round(), old.buttAtStart());
+  }
+
+  /** Returns middle diameters of about two logs in three, a little off the plan's, by tag. */
+  static Map<String, Hewn> mids(Plan plan, long seed) {
+    SplittableRandom random = new SplittableRandom(seed);
+    Map<String, Hewn> measured = new TreeMap<>();
+    plan.pieces()
+        .forEach(
+            piece -> {
+              Length step = plan.job().rules().printStep();
+              Piece log = piece.placed().piece();
+              Length mid = log.mid().roundedTo(step).plus(step.times(random.nextInt(-9, 10)));
+              if (random.nextInt(3) > 0) {
+                measured.put(log.log().tag(), Hewn.ofMid(mid));
+              }
+            });
+    return measured;
+  }
+
+  /** Returns what a crew types for measured logs, by the cells' names. */
+  static Map<String, Object> typed(Plan plan, Map<String, Hewn> measured) {
+    Map<String, Object> typed = new TreeMap<>();
+    plan.pieces()
+        .forEach(
+            piece -> {
+              Hewn hewn = measured.get(piece.placed().piece().log().tag());
+              if (hewn != null) {
+                String place = piece.placed().round() + "_" + piece.placed().wall().name();
+                put(plan, typed, "Measured_" + place, hewn.mid());
+                put(plan, typed, "Measured_butt_" + place, hewn.butt());
+                put(plan, typed, "Measured_tip_" + place, hewn.tip());
+              }
+            });
+    return typed;
+  }
+
+  private static void put(
+      Plan plan, Map<String, Object> typed, String name, Optional<Length> length) {
+    length.ifPresent(value -> typed.put(name, value.in(plan.job().rules().unit())));
+  }
+}

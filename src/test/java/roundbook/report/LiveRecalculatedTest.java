@@ -1,0 +1,318 @@
+package roundbook.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.OutputStream;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import roundbook.job.Setting;
+import roundbook.page.Book;
+import roundbook.plan.Plan;
+import roundbook.plan.PlanFixtures;
+import roundbook.problem.CellRef;
+import roundbook.report.LiveMap.PieceColumn;
+import roundbook.sheet.BookWriter;
+import roundbook.sheet.LibreOffice;
+import roundbook.sheet.StyleTemplate;
+import roundbook.stack.Hewn;
+import roundbook.stack.Levelling;
+import roundbook.units.Length;
+
+/**
+ * The live sheets as a spreadsheet program outside the project computes them, against the program's
+ * own plan of the same logs.
+ */
+class LiveRecalculatedTest {
+  /** Diameters between stations are whole nanometres in the program and not in a sheet. */
+  private static final double NANOMETRES = 2e-7;
+
+  private static final Pattern PLACE = Pattern.compile("^(.*)!([A-Z]+)(\\d+): ");
+
+  @TempDir Path folder;
+
+  @BeforeEach
+  void present() {
+    LibreOffice.assumePresent();
+  }
+
+  private Path written(String name, Plan plan) throws Exception {
+    return written(name, LivePlans.book(plan));
+  }
+
+  private Path written(String name, Book book) throws Exception {
+    Path file = folder.resolve(name);
+    try (OutputStream out = Files.newOutputStream(file)) {
+      BookWriter.write(book, StyleTemplate.standard(), out);
+    }
+    return file;
+  }
+
+  static Stream<Arguments> plans() {
+    return Stream.of(
+        Arguments.of("inches", inches().plan(5)),
+        Arguments.of("millimetres", PlanFixtures.metric().plan(4)),
+        Arguments.of("exact mean", inches().set(Setting.SIZE_STEP, Length.ZERO).plan(3)),
+        Arguments.of("starter", inches().set(Setting.FIRST_BED, "starter").plan(2)),
+        Arguments.of("one round", inches().plan(1)),
+        Arguments.of(
+            "odd gap and slope",
+            inches()
+                .set(Setting.CHINKING_GAP, Length.ofInchFraction(11, 8))
+                .set(Setting.SLOPE_RUN, new BigDecimal("3.5"))
+                .plan(3)),
+        Arguments.of("thick walls", thick(3)));
+  }
+
+  private static PlanFixtures inches() {
+    return PlanFixtures.inches();
+  }
+
+  private static Plan thick(int rounds) {
+    return LivePlans.thick(
+        inches().plan(rounds),
+        Length.ofInches(6),
+        Length.ofInches(7),
+        Length.ofInches(6),
+        Length.ofInches(8));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("plans")
+  void storedValuesAreTheOnesItComputes(String name, Plan plan) throws Exception {
+    Path book = written("plan.xlsx", plan);
+    LibreOffice.Comparison found =
+        LibreOffice.compare(book, LibreOffice.recalculate(book), NANOMETRES);
+    assertEquals(List.of(), found.differences());
+    assertTrue(found.formulas() > 100 * plan.rounds(), "formulas: " + found.formulas());
+  }
+
+  static Stream<Arguments> measured() {
+    return Stream.of(
+        Arguments.of(11L, inches().plan(6)),
+        Arguments.of(12L, PlanFixtures.metric().plan(4)),
+        Arguments.of(13L, inches().set(Setting.SIZE_STEP, Length.ZERO).plan(3)),
+        Arguments.of(14L, thick(4)));
+  }
+
+  @ParameterizedTest(name = "seed {0}")
+  @MethodSource("measured")
+  void measuredMiddlesGiveThePlanOfTheHewnLogs(long seed, Plan plan) throws Exception {
+    Map<String, Hewn> mids = LivePlans.mids(plan, seed);
+    Path typed = LibreOffice.recalculate(written("plan.xlsx", plan), LivePlans.typed(plan, mids));
+    Plan hewn = LivePlans.hewn(plan, mids);
+    assertEquals(List.of(), unlike(hewn, typed, List.of()), "seed " + seed);
+  }
+
+  @Test
+  void measuredEndsMoveTheGapsAtTheEnds() throws Exception {
+    Plan plan = inches().plan(3);
+    Map<String, Hewn> ends = new TreeMap<>();
+    plan.pieces()
+        .forEach(
+            piece -> {
+              Length half = Length.ofInchFraction(piece.placed().round(), 2);
+              Length mid = piece.placed().piece().mid();
+              Optional<Length> butt = Optional.of(mid.plus(half).roundedTo(Length.ofInches(1)));
+              Optional<Length> tip =
+                  piece.placed().wall().laidFirst()
+                      ? Optional.of(mid.minus(half))
+                      : Optional.empty();
+              ends.put(piece.placed().piece().log().tag(), new Hewn(butt, Optional.empty(), tip));
+            });
+    Path typed = LibreOffice.recalculate(written("plan.xlsx", plan), LivePlans.typed(plan, ends));
+    List<PieceColumn> kinks =
+        List.of(PieceColumn.LEAST_GAP, PieceColumn.MOST_GAP, PieceColumn.FLAG);
+    assertEquals(List.of(), unlike(LivePlans.hewn(plan, ends), typed, kinks));
+  }
+
+  @Test
+  void anotherLogGivesThePlanOfThatLog() throws Exception {
+    Plan plan = inches().plan(4);
+    String spare = plan.choice().unused().get(0).tag();
+    Path typed =
+        LibreOffice.recalculate(written("plan.xlsx", plan), Map.of("Used_2_S", " " + spare));
+    List<PieceColumn> kinks =
+        List.of(PieceColumn.LEAST_GAP, PieceColumn.MOST_GAP, PieceColumn.SOURCE);
+    Plan used = LivePlans.used(plan, 2, "S", spare);
+    assertEquals(List.of(), unlike(used, typed, kinks));
+    String weight = round(2, plan, "S", 27);
+    assertEquals("replan", LibreOffice.value(typed, weight));
+  }
+
+  @Test
+  void logsThatCannotServeAreSaid() throws Exception {
+    Plan plan = inches().plan(2);
+    String tooShort = plan.choice().unused().get(5).tag();
+    Path book = written("plan.xlsx", plan);
+    Path typed = LibreOffice.recalculate(book, Map.of("Used_1_N", "nowhere", "Used_2_E", tooShort));
+    assertEquals("no such log on the log list", LibreOffice.value(typed, verdict(1, plan, "N")));
+    assertEquals("that log is too short here", LibreOffice.value(typed, verdict(2, plan, "E")));
+  }
+
+  @Test
+  void marksAsCutLiftWhatLiesOnThem() throws Exception {
+    Plan plan = inches().plan(3);
+    Length neck = plan.choice().courses().get(0).notch().lower();
+    double cut = neck.inches() + 0.5;
+    Path typed = LibreOffice.recalculate(written("plan.xlsx", plan), Map.of("Lower_cut_1_E", cut));
+    LiveMap map = Live.of(LivePlans.context(plan)).map();
+    for (int round = 1; round <= 3; round++) {
+      for (var wall : map.walls()) {
+        double planned = plan.stack().centre(round, wall).inches();
+        double lift = round == 1 ? (wall.name().equals("E") ? 0.5 : 0) : 0.25;
+        Object now = LibreOffice.value(typed, map.piece(round, wall, PieceColumn.HEIGHT));
+        assertEquals(planned + lift, (double) now, NANOMETRES, round + wall.name());
+      }
+    }
+  }
+
+  static Stream<Arguments> readings() {
+    return Stream.of(
+        Arguments.of(List.of(0, 0, -2, 0), "ok"),
+        Arguments.of(List.of(0, 2, -6, -2), "▲ FIX"),
+        Arguments.of(List.of(-5, -5, -5, -5), "▲ FIX"),
+        Arguments.of(List.of(3, -12, 0, 20), "▲ FIX"));
+  }
+
+  @ParameterizedTest(name = "{0} sixteenths")
+  @MethodSource("readings")
+  void readingsGiveTheNextLowerMark(List<Integer> sixteenths, String verdict) throws Exception {
+    Plan plan = inches().plan(3);
+    Length planned = plan.stack().levelHeight(1);
+    List<String> corners = plan.job().building().corners();
+    List<Length> read = new ArrayList<>();
+    Map<String, Object> typed = new TreeMap<>();
+    for (int index = 0; index < corners.size(); index++) {
+      read.add(planned.plus(Length.ofInchFraction(sixteenths.get(index), 16)));
+      typed.put("Reading_1_" + corners.get(index), read.get(index).inches());
+    }
+    Path after = LibreOffice.recalculate(written("plan.xlsx", plan), typed);
+    Levelling levelling = Levelling.of(planned, read, plan.job().rules());
+    assertEquals(verdict, LibreOffice.value(after, "Levels!I5"));
+    assertEquals(levelling.level(), verdict.equals("ok"));
+    Length lower = plan.choice().courses().get(1).notch().lower();
+    Live live = Live.of(LivePlans.context(plan));
+    for (int index = 0; index < corners.size(); index++) {
+      Length next = levelling.nextLower(lower, read.get(index), plan.job().rules());
+      Object now = LibreOffice.value(after, LevelsSheet.next(live, 1, corners.get(index)));
+      assertEquals(next.inches(), (double) now, NANOMETRES, corners.get(index));
+    }
+  }
+
+  @Test
+  void theRoundInHandIsTriedWithoutChangingAnything() throws Exception {
+    Plan plan = inches().plan(4);
+    Map<String, Hewn> mids = new TreeMap<>();
+    Map<String, Object> typed = new TreeMap<>(Map.of("Change_round", 2));
+    plan.round(2)
+        .forEach(
+            piece -> {
+              Length mid = piece.placed().piece().mid().plus(Length.ofInches(1));
+              mids.put(piece.placed().piece().log().tag(), Hewn.ofMid(mid));
+              typed.put("Change_" + piece.placed().wall().name(), mid.inches());
+            });
+    Path book = written("plan.xlsx", plan);
+    Path after = LibreOffice.recalculate(book, typed);
+    Plan tried = LivePlans.hewn(plan, mids);
+    LiveRounds rounds = new LiveRounds(Live.of(LivePlans.context(tried)));
+    var notch = tried.choice().courses().get(1).notch();
+    List<Length> wanted =
+        List.of(
+            notch.size(),
+            notch.upper(),
+            notch.upperOutside(Length.ofInches(6)),
+            notch.lower(),
+            notch.lowerCorner(Length.ofInches(6)),
+            notch.neckHeight(),
+            rounds.nominalGap(2, true),
+            rounds.nominalGap(2, false),
+            rounds.nominalGap(3, true),
+            rounds.nominalGap(3, false));
+    int row = resultRow(plan);
+    for (int index = 0; index < wanted.size(); index++) {
+      Length step = plan.job().rules().printStep();
+      String cell = "Notch chart!" + CellRef.columnName(index + 1) + row;
+      double now = (double) LibreOffice.value(after, cell);
+      assertEquals(wanted.get(index).roundedTo(step).inches(), now, NANOMETRES, cell);
+    }
+    List<String> elsewhere =
+        LibreOffice.compare(book, after, NANOMETRES).differences().stream()
+            .filter(line -> !line.startsWith("Notch chart!"))
+            .toList();
+    assertEquals(List.of(), elsewhere);
+  }
+
+  private static int resultRow(Plan plan) {
+    return NotchChartSheet.of(LivePlans.context(plan)).get(0).rows().lastKey();
+  }
+
+  private static String verdict(int round, Plan plan, String wall) {
+    int typed = rowOf(round, plan, "Used_" + round + "_" + wall);
+    return "Round 0" + round + "!R" + typed;
+  }
+
+  private static String round(int round, Plan plan, String wall, int column) {
+    int walls = plan.job().building().walls().size();
+    int typed = rowOf(round, plan, "Used_" + round + "_" + wall);
+    return "Round 0" + round + "!" + CellRef.columnName(column + 2) + (typed - walls - 1);
+  }
+
+  private static int rowOf(int round, Plan plan, String name) {
+    return RoundSheets.of(LivePlans.context(plan)).get(round - 1).rows().entrySet().stream()
+        .filter(row -> row.getValue().values().stream().anyMatch(each -> each.name().equals(name)))
+        .findFirst()
+        .orElseThrow()
+        .getKey();
+  }
+
+  /**
+   * Returns what differs between a plan's book and a typed one, but for what the tally alone gives:
+   * the planned diameters, weights and balance points.
+   */
+  private List<String> unlike(Plan plan, Path typed, List<PieceColumn> but) throws Exception {
+    Path wanted = written("wanted.xlsx", plan);
+    LiveMap map = Live.of(LivePlans.context(plan)).map();
+    List<String> unlike = new ArrayList<>();
+    for (String line : LibreOffice.compare(wanted, typed, NANOMETRES).differences()) {
+      Matcher place = PLACE.matcher(line);
+      if (place.find() && !tallied(map, place, but)) {
+        unlike.add(line);
+      }
+    }
+    return unlike;
+  }
+
+  private static boolean tallied(LiveMap map, Matcher place, List<PieceColumn> but) {
+    int row = Integer.parseInt(place.group(3));
+    int column = roundbook.page.Area.of(place.group(2) + "1").left();
+    if (place.group(1).startsWith("Round ")) {
+      return List.of("B", "AC", "AE").contains(place.group(2));
+    }
+    if (place.group(1).startsWith("Wall ")) {
+      return but.contains(PieceColumn.LEAST_GAP) && place.group(2).equals("I");
+    }
+    boolean pieces = row > map.pieceHeadRow() && row < map.logHeadRow();
+    if (!place.group(1).equals(map.sheet()) || !pieces) {
+      return false;
+    }
+    PieceColumn found = PieceColumn.values()[column - 1];
+    boolean own = found.name().startsWith("OWN_") || found == PieceColumn.SOURCE;
+    return own || but.contains(found);
+  }
+}
