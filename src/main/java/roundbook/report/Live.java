@@ -112,7 +112,7 @@ record Live(CrewContext context, LiveMap map) {
 
   /** Returns a live tape distance as text, rounded to the printed step. */
   Cell tape(String formula, Length now, Role role) {
-    return Cell.formula(math().tape(toStep(formula)), formats().feetInches(now)).role(role);
+    return Cell.formula(math().tape(formula), math().tapeNow(now)).role(role);
   }
 
   /** Returns a formula rounded to the printed step. */

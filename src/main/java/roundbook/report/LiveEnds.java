@@ -40,6 +40,7 @@ final class LiveEnds {
           Cell.formula(
               "IF(OR(" + weak(plan, true) + "," + weak(plan, false) + "),1,0)",
               plan.buttFit().weak() || plan.tipFit().weak() ? 1 : 0);
+      case SAID -> Cell.formula(said(plan), saidNow(plan));
       default -> Cell.formula(verdict(plan), verdictNow(plan));
     };
   }
@@ -50,8 +51,44 @@ final class LiveEnds {
         .collect(Collectors.joining());
   }
 
-  /** Returns the verdict on both ends as planned. */
-  String verdictNow(PiecePlan plan) {
+  /** Returns what a page says of a log's ends as planned; empty when all marks show. */
+  String saidNow(PiecePlan plan) {
+    String verdict = verdictNow(plan);
+    return verdict.equals(live.text("live.ok")) ? "" : sentence(plan, verdict);
+  }
+
+  private String sentence(PiecePlan plan, String verdict) {
+    return live.text("live.ends", plan.placed().wall().name(), verdict);
+  }
+
+  /** Returns what is wrong with the log used instead, or with the ends. */
+  private String said(PiecePlan plan) {
+    PlacedLog placed = plan.placed();
+    String source = map.piece(placed.round(), placed.wall(), PieceColumn.SOURCE);
+    String verdict = map.piece(placed.round(), placed.wall(), PieceColumn.VERDICT);
+    String[] parts = sentence(plan, "\u0001").split("\u0001", -1);
+    return "IF("
+        + source
+        + "=-1,"
+        + LiveMath.literal(sentence(plan, live.text("round.used_unknown")))
+        + ",IF("
+        + source
+        + "=-2,"
+        + LiveMath.literal(sentence(plan, live.text("round.used_short")))
+        + ",IF("
+        + verdict
+        + "="
+        + LiveMath.literal(live.text("live.ok"))
+        + ",\"\","
+        + LiveMath.literal(parts[0])
+        + "&"
+        + verdict
+        + "&"
+        + LiveMath.literal(parts[1])
+        + ")))";
+  }
+
+  private String verdictNow(PiecePlan plan) {
     List<String> parts =
         java.util.stream.Stream.of(
                 part("live.butt", raw(plan.buttFit())), part("live.tip", raw(plan.tipFit())))
@@ -95,16 +132,16 @@ final class LiveEnds {
 
   private String faults(PiecePlan plan, boolean butt) {
     End end = new End(plan.placed(), butt);
-    return said(end.diameter() + "<=" + end.thickness(), Fault.NO_FACE)
+    return word(end.diameter() + "<=" + end.thickness(), Fault.NO_FACE)
         + "&"
-        + said(end.below(end.shoulder()), Fault.SHOULDER_THIN)
+        + word(end.below(end.shoulder()), Fault.SHOULDER_THIN)
         + "&"
-        + said(end.below(end.bearing()), Fault.BEARING_WANEY)
+        + word(end.below(end.bearing()), Fault.BEARING_WANEY)
         + "&"
-        + said(end.below(end.tail()), Fault.TAIL_WANEY);
+        + word(end.below(end.tail()), Fault.TAIL_WANEY);
   }
 
-  private String said(String condition, Fault fault) {
+  private String word(String condition, Fault fault) {
     String words = LiveMath.literal(words(live.context(), fault) + PLUS);
     return "IF(" + condition + "," + words + ",\"\")";
   }

@@ -99,6 +99,7 @@ record LiveMap(String sheet, Plan plan) {
     TIP_FAULTS,
     WEAK,
     VERDICT,
+    SAID,
     OFF_BUTT,
     FALLS_OFF
   }

@@ -1,15 +1,24 @@
 package roundbook.report;
 
+import java.math.BigDecimal;
 import roundbook.units.Length;
+import roundbook.units.LengthFormat;
 import roundbook.units.LengthUnit;
 
 /**
  * Writes the program's rounding and printing as formulas that spreadsheets of 2010 know.
  *
+ * <p>Fractions are made with INT and MOD, for the number formats of text functions differ from one
+ * spreadsheet to the next. Where the step is no half, quarter and so on of an inch, inches are
+ * printed as decimals.
+ *
  * @param unit the unit of the numbers in cells
  * @param step the step that marks are printed to
  */
 record LiveMath(LengthUnit unit, Length step) {
+  private static final int DECIMALS = 6;
+  private static final int MOST_PARTS = 64;
+  private static final int FOOT = 12;
 
   /**
    * Returns a value rounded to a step, ties up: {@code INT(ROUND(x / step, 6) + 1/2) * step}.
@@ -27,27 +36,58 @@ record LiveMath(LengthUnit unit, Length step) {
     return "\"" + text.replace("\"", "\"\"") + "\"";
   }
 
-  /**
-   * Returns a tape distance as text: feet, inches and a reduced fraction, or whole metric units.
-   *
-   * @param value a formula of a value that is already rounded to the step
-   */
+  /** Returns the formula of a tape distance as text, rounded to the step. */
   String tape(String value) {
     if (unit.metric()) {
-      return "ROUND(" + value + ",3)&" + literal(" " + unit.symbol());
+      return plain(value) + "&" + literal(" " + unit.symbol());
     }
-    long parts = parts();
-    return parts == 0
-        ? decimals(value)
-        : fractions("ROUND((" + value + ")*" + parts + ",0)", parts);
+    if (parts() == 0) {
+      String inches = inSteps(value);
+      String rest = "ROUND(MOD(" + inches + "," + FOOT + "),6)";
+      return "INT(" + inches + "/" + FOOT + ")&\"' \"&" + rest + "&" + literal("\"");
+    }
+    long foot = FOOT * parts();
+    String count = count(value);
+    String rest = "MOD(" + count + "," + foot + ")";
+    return "INT(" + count + "/" + foot + ")&\"' \"&" + inches(rest) + "&" + literal("\"");
   }
 
-  /** Returns a mark as text without its unit: whole inches and a reduced fraction. */
+  /** Returns a tape distance as the formula of {@link #tape} shows it. */
+  String tapeNow(Length length) {
+    if (unit.metric() || parts() > 0) {
+      return LengthFormat.forJob(unit, step).feetInches(length);
+    }
+    Length rounded = length.roundedTo(step);
+    long feet = rounded.nanometres() / LengthUnit.FOOT.nanometres();
+    Length rest = rounded.minus(Length.of(feet, LengthUnit.FOOT));
+    return feet + "' " + decimal(rest) + "\"";
+  }
+
+  /** Returns the formula of a mark as text without its unit, rounded to the step. */
   String mark(String value) {
-    long parts = unit.metric() ? 0 : parts();
-    return parts == 0
-        ? "ROUND(" + value + ",6)"
-        : inches("ROUND((" + value + ")*" + parts + ",0)", parts);
+    boolean fractions = !unit.metric() && parts() > 0;
+    return fractions ? inches(count(value)) : plain(value) + "&\"\"";
+  }
+
+  /** Returns a mark as the formula of {@link #mark} shows it. */
+  String markNow(Length length) {
+    boolean fractions = !unit.metric() && parts() > 0;
+    return fractions
+        ? LengthFormat.forJob(unit, step).mark(length)
+        : decimal(length.roundedTo(step));
+  }
+
+  private String decimal(Length length) {
+    BigDecimal number = length.decimal(unit, DECIMALS).stripTrailingZeros();
+    return number.signum() == 0 ? "0" : number.toPlainString();
+  }
+
+  private String plain(String value) {
+    return "ROUND(" + inSteps(value) + ",6)";
+  }
+
+  private String inSteps(String value) {
+    return rounded(value, step, String.valueOf(step.in(unit)));
   }
 
   /** Returns how many steps an inch has, or 0 when that is no power of two up to 64. */
@@ -57,39 +97,38 @@ record LiveMath(LengthUnit unit, Length step) {
       return 0;
     }
     long parts = inch / step.nanometres();
-    return parts <= 64 && Long.bitCount(parts) == 1 ? parts : 0;
+    return parts <= MOST_PARTS && Long.bitCount(parts) == 1 ? parts : 0;
   }
 
-  private static String decimals(String value) {
-    return "INT(" + value + "/12)&\"' \"&ROUND(MOD(" + value + ",12),6)&" + literal("\"");
+  private String count(String value) {
+    return "INT(ROUND((" + value + ")*" + parts() + ",6)+0.5)";
   }
 
-  private static String fractions(String count, long parts) {
-    long foot = 12 * parts;
-    String rest = "MOD(" + count + "," + foot + ")";
-    return "INT(" + count + "/" + foot + ")&\"' \"&" + inches(rest, parts) + "&" + literal("\"");
-  }
-
-  private static String inches(String count, long parts) {
+  private String inches(String count) {
+    long parts = parts();
     if (parts == 1) {
       return count;
     }
     String whole = "INT(" + count + "/" + parts + ")";
-    String part = "MOD(" + count + "," + parts + ")";
-    String divisor = "GCD(" + part + "," + parts + ")";
-    String fraction = part + "/" + divisor + "&\"/\"&" + parts + "/" + divisor;
-    return "IF("
-        + part
-        + "=0,"
-        + whole
-        + "&\"\",IF("
-        + count
-        + "<"
-        + parts
-        + ",\"\","
-        + whole
-        + "&\" \")&"
-        + fraction
-        + ")";
+    String alone = "IF(" + count + "<" + parts + ",\"\"," + whole + "&\" \")";
+    String none = "MOD(" + count + "," + parts + ")=0";
+    return "IF(" + none + "," + whole + "&\"\"," + alone + "&" + fraction(count, parts) + ")";
+  }
+
+  /**
+   * Returns the reduced fraction of a count of parts: odd over all parts, else over half of them.
+   */
+  private static String fraction(String count, long parts) {
+    String text = "";
+    StringBuilder ends = new StringBuilder();
+    for (long divisor = 1; divisor < parts; divisor *= 2) {
+      String top = "MOD(" + count + "," + parts + ")" + (divisor == 1 ? "" : "/" + divisor);
+      String shown = top + "&\"/" + parts / divisor + "\"";
+      boolean last = divisor * 2 == parts;
+      String odd = "MOD(" + count + "," + 2 * divisor + ")=" + divisor;
+      text += last ? shown : "IF(" + odd + "," + shown + ",";
+      ends.append(last ? "" : ")");
+    }
+    return text + ends;
   }
 }

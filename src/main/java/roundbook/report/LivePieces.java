@@ -85,7 +85,7 @@ final class LivePieces {
         case HEIGHT -> formula(height(), plan.centre());
         case OFF_BUTT -> formula(offButt(), piece.cutOffButt());
         case FALLS_OFF -> formula(fallsOff(), piece.fallsOff());
-        case WEAK, BUTT_FAULTS, TIP_FAULTS, VERDICT -> ends.cell(plan, column);
+        case WEAK, BUTT_FAULTS, TIP_FAULTS, VERDICT, SAID -> ends.cell(plan, column);
         default -> gaps.cell(placed, column);
       };
     }

@@ -13,7 +13,6 @@ import roundbook.page.SheetBuilder;
 import roundbook.report.LiveMap.PieceColumn;
 import roundbook.report.LiveMap.RoundColumn;
 import roundbook.report.LiveMap.RuleLine;
-import roundbook.report.LiveMap.WallColumn;
 import roundbook.stack.Course;
 import roundbook.units.Length;
 
@@ -24,6 +23,7 @@ import roundbook.units.Length;
  */
 final class NotchChange {
   private static final String ROUND = "Change_round";
+  private static final int FIRST_RESULT = 2;
   private final Live live;
   private final SheetBuilder sheet;
 
@@ -47,12 +47,12 @@ final class NotchChange {
       sheet.add(typed.named(name(wall)));
     }
     rules(sheet.row());
-    sheet.nextRow().height(46);
+    sheet.nextRow().height(46).skip(1);
     for (Result result : Result.values()) {
       String key = "change.head." + result.name().toLowerCase(Locale.ROOT);
       sheet.add(head(key, live.names(result.first)));
     }
-    sheet.nextRow().height(28);
+    sheet.nextRow().height(28).skip(1);
     for (Result result : Result.values()) {
       flag(result);
       sheet.add(cell(result));
@@ -100,24 +100,24 @@ final class NotchChange {
   }
 
   private String at(Result result) {
-    return Area.cell(sheet.row(), result.ordinal() + 1).toString();
+    return Area.cell(sheet.row(), result.ordinal() + FIRST_RESULT).toString();
   }
 
   private Cell cell(Result result) {
     Course now = live.course(1);
-    Length thickness = live.walls().get(0).thickness();
     return switch (result) {
       case SIZE -> live.mark(size(), now.size().taken(), Role.RESULT_LARGE);
       case UPPER_INSIDE ->
           live.mark(
               at(Result.NECK) + "-" + at(Result.LOWER_SHOULDER), now.notch().upper(), Role.MARK);
       case UPPER_OUTSIDE ->
-          thick(at(Result.UPPER_INSIDE) + "-", now.notch().upperOutside(thickness), Role.MARK);
+          WallMark.cell(
+              live, WallMark.outside(live, at(Result.UPPER_INSIDE), now.notch()), Role.MARK);
       case LOWER_SHOULDER -> live.mark(part("-", 4), now.notch().lower(), Role.MARK_LOWER);
       case LOWER_CORNER ->
-          thick(
-              at(Result.LOWER_SHOULDER) + "+", now.notch().lowerCorner(thickness), Role.MARK_LOWER);
-      case NECK -> live.mark(part("+", 2), now.notch().neckHeight(), Role.RESULT_LARGE);
+          WallMark.cell(
+              live, WallMark.corner(live, at(Result.LOWER_SHOULDER), now.notch()), Role.MARK_LOWER);
+      case NECK -> live.mark(part("+", 2), now.notch().neckHeight(), Role.RESULT);
       case FIRST_BELOW, SECOND_BELOW -> below(result);
       default -> above(result);
     };
@@ -126,13 +126,6 @@ final class NotchChange {
   private String part(String sign, int parts) {
     String sum = at(Result.SIZE) + sign + live.map().rule(RuleLine.GAP);
     return live.toStep("(" + sum + ")/" + parts);
-  }
-
-  private Cell thick(String formula, Length now, Role role) {
-    if (live.walls().stream().map(Wall::thickness).distinct().count() > 1) {
-      return Cell.text(live.text("chart.by_wall")).role(role);
-    }
-    return live.mark(formula + live.map().wall(live.walls().get(0), WallColumn.DROP), now, role);
   }
 
   private String size() {
@@ -157,7 +150,7 @@ final class NotchChange {
     String neck = result.first ? of(RoundColumn.NECK, round) : at(Result.NECK);
     String rise = neck + "+" + of(RoundColumn.UPPER, round) + "+" + at(Result.LOWER_SHOULDER);
     String formula = "IF(" + ROUND + "=1,\"–\"," + gap(rise, round) + ")";
-    return Cell.formula(formula, "–").role(Role.RESULT_LARGE).format(live.markFormat());
+    return Cell.formula(formula, "–").role(Role.RESULT).format(live.markFormat());
   }
 
   private Cell above(Result result) {
@@ -167,10 +160,10 @@ final class NotchChange {
     int rounds = live.plan().rounds();
     String formula = "IF(" + ROUND + "=" + rounds + ",\"–\"," + gap(rise, round) + ")";
     if (rounds == 1) {
-      return Cell.formula(formula, "–").role(Role.RESULT_LARGE);
+      return Cell.formula(formula, "–").role(Role.RESULT);
     }
     Length now = new LiveRounds(live).nominalGap(2, result.first);
-    return live.mark(formula, now.roundedTo(live.rules().printStep()), Role.RESULT_LARGE);
+    return live.mark(formula, now.roundedTo(live.rules().printStep()), Role.RESULT);
   }
 
   private String gap(String rise, String round) {
@@ -186,7 +179,7 @@ final class NotchChange {
     String small = cell + "<" + live.map().rule(RuleLine.GAP_LEAST);
     String large = cell + ">" + live.map().rule(RuleLine.GAP_MOST);
     String out = "AND(ISNUMBER(" + cell + "),OR(" + small + "," + large + "))";
-    Area area = Area.cell(sheet.row(), result.ordinal() + 1);
+    Area area = Area.cell(sheet.row(), result.ordinal() + FIRST_RESULT);
     sheet.rule(new Rule.LooksLike(area, out, Role.FLAG));
   }
 }

@@ -1,6 +1,7 @@
 package roundbook.report;
 
 import java.util.List;
+import java.util.stream.Stream;
 import roundbook.job.Wall;
 import roundbook.page.Area;
 import roundbook.page.Cell;
@@ -22,15 +23,23 @@ final class NotchChartSheet {
   /** The row of the table's headings. */
   static final int HEAD_ROW = 2;
 
-  private static final double[] WIDTHS = {9, 10, 12, 12, 12, 12, 9, 9, 14, 14, 9, 10, 10, 10};
+  private static final double[] WIDTHS = {8, 10, 13, 13, 13, 13, 8.5, 8.5, 11, 11, 7, 9, 8, 8};
+  private static final int FIRST_MARK = 2;
+  private static final int MARKS = 4;
+  private static final double WITH_SIXTEENTHS = 16.8;
+  private static final int ON_ONE_PAGE = 8;
+  private static final double ROOM = 370;
+  private static final double ROOM_WITH_CHANGE = 216;
+  private static final double LEAST_HEIGHT = 26;
+  private static final double MOST_HEIGHT = 34;
   private final Live live;
   private final SheetBuilder sheet;
 
   private NotchChartSheet(Live live) {
     this.live = live;
-    PageSetup page = live.context().page(Kind.SITE).lying().fit(Fit.ONE_PAGE);
+    PageSetup page = live.context().page(Kind.SITE).lying().fit(Fit.ONE_WIDE);
     String tab = Tab.NOTCH_CHART.in(live.context().words());
-    this.sheet = new SheetBuilder(tab, page).id(Tab.NOTCH_CHART.id()).widths(WIDTHS);
+    this.sheet = new SheetBuilder(tab, page).id(Tab.NOTCH_CHART.id()).widths(widths());
   }
 
   /** The columns of the chart. */
@@ -60,15 +69,45 @@ final class NotchChartSheet {
     title();
     heads();
     for (Course course : live.plan().choice().courses()) {
-      sheet.nextRow().height(live.plan().rounds() > 12 ? 24 : 28);
+      sheet.nextRow().height(rowHeight());
       for (Column column : Column.values()) {
         sheet.add(cell(course, column));
       }
       flags(course.round());
     }
     notes();
+    if (live.plan().rounds() > ON_ONE_PAGE) {
+      sheet.breakAfter(sheet.row());
+    }
     new NotchChange(live, sheet).put(WIDTHS.length);
     return sheet.printArea(new Area(1, 1, sheet.row(), WIDTHS.length)).build();
+  }
+
+  /** Returns the columns' widths; the marks' columns are wider where they need sixteenths. */
+  private double[] widths() {
+    double[] widths = WIDTHS.clone();
+    for (int column = FIRST_MARK; column < FIRST_MARK + MARKS; column++) {
+      widths[column] = eighths() ? widths[column] : WITH_SIXTEENTHS;
+    }
+    return widths;
+  }
+
+  private boolean eighths() {
+    Length eighth = live.unit().metric() ? Length.ofMillimetres(1) : Length.ofInchFraction(1, 8);
+    return Stream.concat(
+            Stream.of(
+                live.rules().sizeStep().dividedBy(4),
+                live.rules().gap().minus(live.rules().sizeStep()).dividedBy(4)),
+            live.walls().stream()
+                .map(wall -> live.rules().slope().dropOver(wall.thickness()))
+                .map(drop -> drop.roundedTo(live.rules().printStep())))
+        .allMatch(length -> length.nanometres() % eighth.nanometres() == 0 || live.unit().metric());
+  }
+
+  private double rowHeight() {
+    int rounds = live.plan().rounds();
+    double room = rounds > ON_ONE_PAGE ? ROOM : ROOM_WITH_CHANGE;
+    return StrictMath.max(LEAST_HEIGHT, StrictMath.min(MOST_HEIGHT, room / rounds));
   }
 
   private void title() {
@@ -99,19 +138,27 @@ final class NotchChartSheet {
       Cell head = Cell.text(live.text(key, live.names(first)));
       sheet.add(head.role(lower ? Role.COLUMN_HEAD_SHADED : Role.COLUMN_HEAD));
     }
-    sheet.freeze(HEAD_ROW, 1);
+    sheet.freeze(HEAD_ROW, 1).printTitles(1, HEAD_ROW);
   }
 
   private Cell cell(Course course, Column column) {
     int round = course.round();
     return switch (column) {
       case ROUND -> round(round);
-      case SIZE -> shown(round, RoundColumn.SIZE, course.size().taken(), Role.LARGE_NUMBER);
+      case SIZE -> size(course);
       case UPPER_INSIDE -> shown(round, RoundColumn.UPPER, course.notch().upper(), Role.MARK);
-      case UPPER_OUTSIDE -> upperOutside(course);
+      case UPPER_OUTSIDE ->
+          WallMark.cell(
+              live,
+              WallMark.outside(live, live.map().round(round, RoundColumn.UPPER), course.notch()),
+              Role.MARK);
       case LOWER_SHOULDER ->
           shown(round, RoundColumn.LOWER, course.notch().lower(), Role.MARK_LOWER);
-      case LOWER_CORNER -> lowerCorner(course);
+      case LOWER_CORNER ->
+          WallMark.cell(
+              live,
+              WallMark.corner(live, live.map().round(round, RoundColumn.LOWER), course.notch()),
+              Role.MARK_LOWER);
       case NECK -> shown(round, RoundColumn.NECK, course.notch().neckHeight(), Role.BODY_CENTRE);
       case RISE ->
           shown(round, RoundColumn.RISE, course.notch().neckHeight().times(2), Role.BODY_CENTRE);
@@ -133,32 +180,20 @@ final class NotchChartSheet {
         .linkTo(Tab.ofRound(live.context().words(), round));
   }
 
+  /** Returns the size; the exact mean, where sizes have no step, with two decimals. */
+  private Cell size(Course course) {
+    boolean exact = live.rules().sizeStep().isZero();
+    Cell cell =
+        shown(
+            course.round(),
+            RoundColumn.SIZE,
+            course.size().taken(),
+            exact ? Role.BODY_CENTRE : Role.LARGE_NUMBER);
+    return exact ? cell.format(Cell.Format.DECIMAL_2) : cell;
+  }
+
   private Cell shown(int round, RoundColumn column, Length now, Role role) {
     return live.mark(live.map().round(round, column), now, role);
-  }
-
-  private boolean uniform() {
-    return live.walls().stream().map(Wall::thickness).distinct().count() == 1;
-  }
-
-  private Cell upperOutside(Course course) {
-    Wall wall = live.walls().get(0);
-    if (!uniform()) {
-      return Cell.text(live.text("chart.by_wall")).role(Role.MARK).align(Cell.Align.CENTRE);
-    }
-    String drop = live.map().wall(wall, WallColumn.DROP);
-    String formula = live.map().round(course.round(), RoundColumn.UPPER) + "-" + drop;
-    return live.mark(formula, course.notch().upperOutside(wall.thickness()), Role.MARK);
-  }
-
-  private Cell lowerCorner(Course course) {
-    Wall wall = live.walls().get(0);
-    if (!uniform()) {
-      return Cell.text(live.text("chart.by_wall")).role(Role.MARK_LOWER);
-    }
-    String drop = live.map().wall(wall, WallColumn.DROP);
-    String formula = live.map().round(course.round(), RoundColumn.LOWER) + "+" + drop;
-    return live.mark(formula, course.notch().lowerCorner(wall.thickness()), Role.MARK_LOWER);
   }
 
   /** Returns the height of the necks' tops of a pair of walls above the first bed. */

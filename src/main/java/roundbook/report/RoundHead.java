@@ -1,25 +1,24 @@
 package roundbook.report;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import roundbook.job.Wall;
+import roundbook.notch.Notch;
 import roundbook.page.Area;
 import roundbook.page.Cell;
 import roundbook.page.Cell.Align;
 import roundbook.page.Role;
 import roundbook.page.SheetBuilder;
 import roundbook.report.LiveMap.RoundColumn;
-import roundbook.report.LiveMap.WallColumn;
 import roundbook.stack.Course;
-import roundbook.units.Length;
 
 /** The top of a round's page: its number, the butts' direction, the revision, the four marks. */
 final class RoundHead {
   private static final int NUMBER = 4;
   private static final int MARK = 8;
-  private static final int SIDE = 20;
+  private static final int WHOM = 3;
+  private static final int FIRST_ROW = 2;
+  private static final int LAST_ROW = 5;
+  private static final int TITLE = 7;
+  private static final int SIDE = 24;
   private final Live live;
   private final Course course;
   private final SheetBuilder sheet;
@@ -32,117 +31,91 @@ final class RoundHead {
 
   void put() {
     bar();
-    sheet.row(2).height(16).row(3).height(62).row(4).height(16);
+    sheet.row(FIRST_ROW).height(15).row(3).height(30).row(4).height(30).row(LAST_ROW).height(15);
     Cell number = Cell.text(String.valueOf(course.round())).role(Role.ROUND_HUGE);
-    sheet.merge(new Area(2, 1, 4, NUMBER), number.align(Align.CENTRE));
-    box(0, "upper_inside", upper(), false);
-    box(1, "upper_outside", upperOutside(), false);
-    box(2, "lower_shoulder", lower(), true);
-    box(3, "lower_corner", lowerCorner(), true);
-    sheet.row(4);
+    sheet.merge(new Area(FIRST_ROW, 1, LAST_ROW, NUMBER), number.align(Align.CENTRE));
+    String upper = at(RoundColumn.UPPER);
+    String lower = at(RoundColumn.LOWER);
+    Notch notch = course.notch();
+    box(0, "upper_inside", List.of(new WallMark(upper, notch.upper(), "")), false);
+    box(1, "upper_outside", WallMark.outside(live, upper, notch), false);
+    box(2, "lower_shoulder", List.of(new WallMark(lower, notch.lower(), "")), true);
+    box(3, "lower_corner", WallMark.corner(live, lower, notch), true);
+    sheet.row(LAST_ROW);
   }
 
   private void bar() {
     int rounds = live.plan().rounds();
-    String way = way(live.rules().clockwise(course.round()));
-    String next = course.round() == rounds ? "" : live.text("round.next_other_way");
-    sheet.row(1).height(25);
+    String way = way(clockwise());
+    String next = course.round() == rounds ? "" : live.text("round.next", arrow(!clockwise()));
+    sheet.row(1).height(23);
     sheet.addAcross(
-        NUMBER + 1,
-        Cell.text(live.text("round.title", course.round(), rounds)).role(Role.TITLE_SIDE));
+        TITLE, Cell.text(live.text("round.title", course.round(), rounds)).role(Role.TITLE_SIDE));
     sheet.addAcross(
         SIDE, Cell.text(live.text("round.butts_run", way) + next).role(Role.TITLE_SIDE));
     sheet.addAcross(
-        RoundSheets.COLUMNS - NUMBER - 1 - SIDE,
+        RoundSheets.COLUMNS - TITLE - SIDE,
         Cell.text(live.context().revision()).role(Role.REVISION));
+  }
+
+  private String arrow(boolean clockwise) {
+    return live.text(clockwise ? "chart.clockwise" : "chart.counterclockwise");
+  }
+
+  private boolean clockwise() {
+    return live.rules().clockwise(course.round());
   }
 
   private String way(boolean clockwise) {
     return live.text(clockwise ? "round.clockwise" : "round.counterclockwise");
   }
 
-  /** A mark for some of the walls: where it stands, what it is now, for whom. */
-  private record Mark(String formula, Length now, String whom) {}
-
   private String at(RoundColumn column) {
     return live.map().round(course.round(), column);
   }
 
-  private List<Mark> upper() {
-    return List.of(new Mark(at(RoundColumn.UPPER), course.notch().upper(), ""));
-  }
-
-  private List<Mark> lower() {
-    return List.of(new Mark(at(RoundColumn.LOWER), course.notch().lower(), ""));
-  }
-
-  private List<Mark> upperOutside() {
-    List<Mark> marks = new ArrayList<>();
-    thicknesses()
-        .forEach(
-            (thickness, walls) ->
-                marks.add(
-                    new Mark(
-                        at(RoundColumn.UPPER) + "-" + drop(walls.get(0)),
-                        course.notch().upperOutside(thickness),
-                        live.text("round.on_walls", names(walls)))));
-    return marks;
-  }
-
-  private List<Mark> lowerCorner() {
-    List<Mark> marks = new ArrayList<>();
-    thicknesses()
-        .forEach(
-            (thickness, walls) ->
-                marks.add(
-                    new Mark(
-                        at(RoundColumn.LOWER) + "+" + drop(walls.get(0)),
-                        course.notch().lowerCorner(thickness),
-                        live.text("round.over_walls", names(walls)))));
-    return marks;
-  }
-
-  private Map<Length, List<Wall>> thicknesses() {
-    Map<Length, List<Wall>> groups = new LinkedHashMap<>();
-    live.walls()
-        .forEach(
-            wall -> groups.computeIfAbsent(wall.thickness(), key -> new ArrayList<>()).add(wall));
-    return groups;
-  }
-
-  private String drop(Wall wall) {
-    return live.map().wall(wall, WallColumn.DROP);
-  }
-
-  private static String names(List<Wall> walls) {
-    return String.join(" ", walls.stream().map(Wall::name).toList());
-  }
-
-  private void box(int number, String key, List<Mark> marks, boolean lower) {
+  private void box(int number, String key, List<WallMark> marks, boolean lower) {
     int left = NUMBER + 1 + number * MARK;
-    Area label = new Area(2, left, 2, left + MARK - 1);
+    Area label = Area.cell(FIRST_ROW, left).sized(1, MARK);
     Role head = lower ? Role.MARK_LABEL_LOWER : Role.MARK_LABEL;
     sheet.merge(label, Cell.text(live.text("mark." + key)).role(head));
-    int each = MARK / marks.size();
-    for (int index = 0; index < marks.size(); index++) {
-      boolean last = index == marks.size() - 1;
-      int from = left + index * each;
-      value(new Area(3, from, 3, last ? left + MARK - 1 : from + each - 1), marks, index, lower);
+    Area values = label.moved(1, 0).sized(2, MARK);
+    if (marks.size() == 1) {
+      WallMark mark = marks.get(0);
+      Role huge = lower ? Role.MARK_HUGE_LOWER : Role.MARK_HUGE;
+      sheet.merge(values, live.mark(mark.formula(), mark.now(), huge));
+    } else if (marks.size() == 2) {
+      marks.forEach(mark -> pair(values.moved(marks.indexOf(mark), 0), mark, lower));
+    } else {
+      several(values, marks, lower);
     }
-    note(label.moved(2, 0), marks, lower, live.text("mark." + key + ".note", live.unit().symbol()));
-    sheet.box(new Area(2, left, 4, left + MARK - 1));
+    Role note = lower ? Role.MARK_NOTE_LOWER : Role.MARK_NOTE;
+    String text = live.text("mark." + key + ".note", live.unit().symbol());
+    sheet.merge(label.moved(LAST_ROW - FIRST_ROW, 0), Cell.text(text).role(note));
+    sheet.box(new Area(FIRST_ROW, left, LAST_ROW, left + MARK - 1));
   }
 
-  private void value(Area area, List<Mark> marks, int index, boolean lower) {
-    Role huge = lower ? Role.MARK_HUGE_LOWER : Role.MARK_HUGE;
-    Role small = lower ? Role.MARK_LOWER : Role.MARK;
-    Mark mark = marks.get(index);
-    sheet.merge(area, live.mark(mark.formula(), mark.now(), marks.size() == 1 ? huge : small));
+  /** Puts one of two marks in a row of its own with the walls it is for. */
+  private void pair(Area row, WallMark mark, boolean lower) {
+    Role value = lower ? Role.MARK_LOWER : Role.MARK;
+    Role label = lower ? Role.MARK_NOTE_LOWER : Role.MARK_NOTE;
+    sheet.merge(row.sized(1, MARK - WHOM), live.mark(mark.formula(), mark.now(), value));
+    Cell whom = Cell.text(mark.whom()).role(label);
+    sheet.merge(row.moved(0, MARK - WHOM).sized(1, WHOM), whom);
   }
 
-  private void note(Area area, List<Mark> marks, boolean lower, String text) {
-    Role role = lower ? Role.MARK_NOTE_LOWER : Role.MARK_NOTE;
-    String whom = String.join(" | ", marks.stream().map(Mark::whom).toList());
-    sheet.merge(area, Cell.text(marks.size() == 1 ? text : whom).role(role));
+  /** Puts more than two marks as texts, two in a row. */
+  private void several(Area values, List<WallMark> marks, boolean lower) {
+    for (int index = 0; index < marks.size(); index++) {
+      WallMark mark = marks.get(index);
+      String whom = " " + mark.whom();
+      Cell cell =
+          Cell.formula(
+              live.math().mark(mark.formula()) + "&" + LiveMath.literal(whom),
+              live.math().markNow(mark.now()) + whom);
+      int half = MARK / 2;
+      Area area = values.moved(index / 2, index % 2 * half).sized(1, half);
+      sheet.merge(area, cell.role(lower ? Role.SHADED : Role.BODY_CENTRE).align(Align.CENTRE));
+    }
   }
 }

@@ -12,6 +12,7 @@ import roundbook.units.Length;
 /** The boxes for the corner readings after a round, and the lower marks of this round's corners. */
 final class RoundLevels {
   private static final int LEFT = 25;
+  private static final String HOLE = "\u0001";
   private final Live live;
   private final int round;
   private final SheetBuilder sheet;
@@ -50,22 +51,16 @@ final class RoundLevels {
   private Cell height() {
     String level = live.map().round(round, RoundColumn.LEVEL_HEIGHT);
     Length now = live.plan().stack().levelHeight(round);
-    String rounded = live.toStep(level);
-    String[] parts =
-        live.text("round.level", live.names(false), "\u0001", "\u0002").split("[\u0001\u0002]", -1);
-    String formula =
-        LiveMath.literal(parts[0])
-            + "&"
-            + live.math().tape(rounded)
-            + "&"
-            + LiveMath.literal(parts[1])
-            + "&"
-            + live.math().mark(rounded)
-            + "&"
-            + LiveMath.literal(parts[2]);
-    String text =
-        parts[0] + live.formats().feetInches(now) + parts[1] + live.formats().mark(now) + parts[2];
-    return Cell.formula(formula, text).role(Role.PLAIN_BOLD);
+    String[] around = live.text("round.level", live.names(false), HOLE).split(HOLE, -1);
+    String tape = live.math().tape(level);
+    String shown = live.math().tapeNow(now);
+    if (!live.unit().metric()) {
+      String symbol = " " + live.unit().symbol();
+      tape += "&\" = \"&" + live.math().mark(level) + "&" + LiveMath.literal(symbol);
+      shown += " = " + live.math().markNow(now) + symbol;
+    }
+    String formula = LiveMath.literal(around[0]) + "&" + tape + "&" + LiveMath.literal(around[1]);
+    return Cell.formula(formula, around[0] + shown + around[1]).role(Role.PLAIN_BOLD);
   }
 
   /** Puts the lower mark that the first-laid log gets at a corner, by the readings before. */

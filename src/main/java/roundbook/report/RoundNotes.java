@@ -15,7 +15,7 @@ import roundbook.units.Length;
 /** How to lay out, what is special about this round, and the cautions, at the foot of its page. */
 final class RoundNotes {
   private static final double LINE = 15;
-  private static final double CHARACTERS = 150;
+  private static final double CHARACTERS = 140;
   private final Live live;
   private final int round;
   private final SheetBuilder sheet;
@@ -36,9 +36,13 @@ final class RoundNotes {
     line(live.text("round.caution"), Role.PLAIN);
   }
 
+  /** Returns the height of a row that holds a text across the page, in points. */
+  static double height(String text) {
+    return LINE * StrictMath.max(1, StrictMath.ceil(text.length() / CHARACTERS));
+  }
+
   private void line(String text, Role role) {
-    long lines = (long) StrictMath.ceil(text.length() / CHARACTERS);
-    sheet.nextRow().height(LINE * lines).addAcross(RoundSheets.COLUMNS, Cell.text(text).role(role));
+    sheet.nextRow().height(height(text)).addAcross(RoundSheets.COLUMNS, Cell.text(text).role(role));
   }
 
   private String runOf() {

@@ -1,5 +1,6 @@
 package roundbook.report;
 
+import java.util.Locale;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
 import roundbook.page.Cell.Format;
@@ -12,7 +13,11 @@ import roundbook.units.LengthUnit;
 
 /** The table of a round's logs: which, which way round, where to mark, where to cut. */
 final class RoundTable {
-  private static final double ROW_HEIGHT = 26;
+  private static final double ROW_HEIGHT = 24;
+  private static final int TICKS = 3;
+  private static final double COLUMN_POINTS = 20;
+  private static final double MARGIN = 5;
+  private static final double LARGE_POINTS = 16;
   private final Live live;
   private final int round;
   private final SheetBuilder sheet;
@@ -50,10 +55,11 @@ final class RoundTable {
   void put() {
     sheet.nextRow().height(31);
     for (Column column : Column.values()) {
-      String key = "round.head." + column.name().toLowerCase(java.util.Locale.ROOT);
-      Cell head = Cell.text(live.text(key, live.text(weightUnit()))).role(Role.COLUMN_HEAD);
-      sheet.addAcross(column.span, head);
+      if (column.ordinal() < Column.MARKED.ordinal()) {
+        sheet.addAcross(column.span, head(column.name().toLowerCase(Locale.ROOT)));
+      }
     }
+    sheet.addAcross(TICKS, head("ticks"));
     for (Wall wall : live.walls()) {
       sheet.nextRow().height(ROW_HEIGHT);
       for (Column column : Column.values()) {
@@ -62,22 +68,43 @@ final class RoundTable {
     }
   }
 
+  /**
+   * Returns a cell as large as its text has room for: a number cut off would be a log cut wrong.
+   */
+  private static Cell fitted(Cell cell, Column column) {
+    String text = TextWidth.shown(cell);
+    double room = column.span * COLUMN_POINTS - MARGIN;
+    if (TextWidth.points(text, LARGE_POINTS) > room) {
+      return cell.role(Role.BODY_CENTRE);
+    }
+    boolean bold = column == Column.WALL || column == Column.LOG;
+    return cell.role(bold ? Role.LARGE : Role.LARGE_NUMBER);
+  }
+
+  private Cell head(String column) {
+    return Cell.text(live.text("round.head." + column, live.text(weightUnit())))
+        .role(Role.COLUMN_HEAD);
+  }
+
   private String weightUnit() {
     return live.rules().metric() ? "unit.kilograms" : "unit.pounds";
   }
 
   private Cell cell(PiecePlan piece, Column column) {
     return switch (column) {
-      case WALL -> Cell.text(piece.placed().wall().name()).role(Role.LARGE);
+      case WALL -> fitted(Cell.text(piece.placed().wall().name()), column);
       case LOG ->
-          Cell.formula(at(piece, PieceColumn.TAG), piece.placed().piece().log().tag())
-              .role(Role.LARGE);
+          fitted(
+              Cell.formula(at(piece, PieceColumn.TAG), piece.placed().piece().log().tag()), column);
       case BUTT_AT -> Cell.text("● " + piece.buttAt()).role(Role.LARGE);
-      case OFF_BUTT -> tape(at(piece, PieceColumn.OFF_BUTT), piece.placed().piece().cutOffButt());
-      case NEAR -> Cell.text(shortTape(piece.nearShoulder())).role(Role.LARGE_NUMBER);
-      case FAR -> Cell.text(tape(piece.farShoulder())).role(Role.LARGE_NUMBER);
+      case OFF_BUTT ->
+          fitted(
+              tape(at(piece, PieceColumn.OFF_BUTT), piece.placed().piece().cutOffButt()), column);
+      case NEAR -> fitted(Cell.text(shortTape(piece.nearShoulder())), column);
+      case FAR -> fitted(Cell.text(tape(piece.farShoulder())), column);
       case CUT -> Cell.text(tape(piece.placed().piece().trimmed())).role(Role.LARGE_CUT);
-      case FALLS_OFF -> tape(at(piece, PieceColumn.FALLS_OFF), piece.placed().piece().fallsOff());
+      case FALLS_OFF ->
+          fitted(tape(at(piece, PieceColumn.FALLS_OFF), piece.placed().piece().fallsOff()), column);
       case WEIGHT -> weight(piece);
       case BALANCE -> balance(piece);
       default -> Cell.blank(Role.TICK);
@@ -89,31 +116,31 @@ final class RoundTable {
   }
 
   private String tape(Length length) {
-    return live.formats().feetInches(length);
+    return live.math().tapeNow(length);
   }
 
   /** Returns a distance of less than a foot without its feet. */
   private String shortTape(Length length) {
     boolean inches = !live.unit().metric() && length.isLessThan(Length.of(1, LengthUnit.FOOT));
-    return inches ? live.formats().mark(length) + "\"" : tape(length);
+    return inches ? live.math().markNow(length) + "\"" : tape(length);
   }
 
   /** Returns a live distance, without its feet while it is less than one. */
   private Cell tape(String formula, Length now) {
     if (live.unit().metric()) {
-      return live.tape(formula, now, Role.LARGE_NUMBER);
+      return live.tape(formula, now, Role.BODY_CENTRE);
     }
     String rounded = live.toStep(formula);
     String text =
         "IF("
             + rounded
             + "<12,"
-            + live.math().mark(rounded)
+            + live.math().mark(formula)
             + "&\"\"\"\","
-            + live.math().tape(rounded)
+            + live.math().tape(formula)
             + ")";
     Length printed = now.roundedTo(live.rules().printStep());
-    return Cell.formula(text, shortTape(printed)).role(Role.LARGE_NUMBER);
+    return Cell.formula(text, shortTape(printed));
   }
 
   private Cell weight(PiecePlan piece) {
@@ -125,8 +152,10 @@ final class RoundTable {
         .format(Format.WHOLE);
   }
 
+  /** Returns the balance point to the inch or centimetre, for it is an estimate. */
   private Cell balance(PiecePlan piece) {
-    String now = tape(piece.weight().balance());
+    Length step = live.unit().metric() ? Length.ofMillimetres(10) : Length.ofInches(1);
+    String now = tape(piece.weight().balance().roundedTo(step));
     return Cell.formula(planned(piece, LiveMath.literal(now)), now).role(Role.BODY_CENTRE);
   }
 

@@ -12,7 +12,7 @@ import roundbook.plan.PiecePlan;
 import roundbook.report.LiveMap.PieceColumn;
 import roundbook.units.Length;
 
-/** What is typed in after measuring a round's logs, with the verdict on their ends. */
+/** What is typed in after measuring a round's logs, with the corner readings. */
 final class RoundTyped {
   private static final double ROW_HEIGHT = 18;
   private final Live live;
@@ -27,15 +27,14 @@ final class RoundTyped {
 
   /** The columns of the table with their width on the page's grid. */
   private enum Column {
-    WALL(1),
-    PLANNED(2),
-    MEASURED(3),
-    MEASURED_BUTT(2),
-    MEASURED_TIP(2),
+    WALL(2),
+    PLANNED(3),
+    MEASURED(4),
+    MEASURED_BUTT(3),
+    MEASURED_TIP(3),
     USED(3),
-    LOWER_CUT(2),
-    UPPER_CUT(2),
-    VERDICT(7);
+    LOWER_CUT(3),
+    UPPER_CUT(3);
 
     private final int span;
 
@@ -59,6 +58,7 @@ final class RoundTyped {
     new RoundLevels(live, round, sheet).put(top);
     sheet.row(last);
     rules(top + 1, last);
+    new RoundEnds(live, round, sheet).put();
   }
 
   private void row(PiecePlan piece) {
@@ -82,33 +82,12 @@ final class RoundTyped {
       case MEASURED_TIP -> typed(LiveNames.measuredTip(round, wall));
       case USED -> Cell.blank(Role.TYPED_IN_TEXT).named(LiveNames.used(round, wall));
       case LOWER_CUT -> typed(LiveNames.lowerCut(round, wall));
-      case UPPER_CUT -> typed(LiveNames.upperCut(round, wall));
-      default -> verdict(piece);
+      default -> typed(LiveNames.upperCut(round, wall));
     };
   }
 
   private Cell typed(String name) {
     return Cell.blank(Role.TYPED_IN).format(live.markFormat()).named(name);
-  }
-
-  /** Returns what is wrong with the log used instead, or with the ends. */
-  private Cell verdict(PiecePlan piece) {
-    Wall wall = piece.placed().wall();
-    String source = live.map().piece(round, wall, PieceColumn.SOURCE);
-    String verdict = live.map().piece(round, wall, PieceColumn.VERDICT);
-    String formula =
-        "IF("
-            + source
-            + "=-1,"
-            + LiveMath.literal(live.text("round.used_unknown"))
-            + ",IF("
-            + source
-            + "=-2,"
-            + LiveMath.literal(live.text("round.used_short"))
-            + ","
-            + verdict
-            + "))";
-    return Cell.formula(formula, new LiveEnds(live).verdictNow(piece)).role(Role.BODY);
   }
 
   private void rules(int top, int last) {
@@ -120,7 +99,6 @@ final class RoundTyped {
             sheet.rule(between(area, "diameter", diameters()));
         case LOWER_CUT, UPPER_CUT -> sheet.rule(between(area, "mark", diameters()));
         case USED -> sheet.rule(logs(area));
-        case VERDICT -> flags(area);
         default -> {}
       }
       column += each.span;
@@ -147,16 +125,5 @@ final class RoundTyped {
         Rule.Advice.asking(live.text("advice.used.title"), live.text("advice.used"))
             .prompt(live.text("advice.used"));
     return new Rule.OneOfCells(area, live.map().logs(LiveLogs.TAG), advice);
-  }
-
-  /** Ends that hold too little wood, or a log that cannot be there, turn black. */
-  private void flags(Area area) {
-    for (Wall wall : live.walls()) {
-      int row = area.top() + live.walls().indexOf(wall);
-      String weak = live.map().piece(round, wall, PieceColumn.WEAK) + "=1";
-      String wrong = live.map().piece(round, wall, PieceColumn.SOURCE) + "<0";
-      Area cell = new Area(row, area.left(), row, area.left() + Column.VERDICT.span - 1);
-      sheet.rule(new Rule.LooksLike(cell, "OR(" + weak + "," + wrong + ")", Role.FLAG));
-    }
   }
 }

@@ -15,6 +15,8 @@ final class WallChart {
   private static final int LEFT_GAP = WallSheets.Column.LEFT.ordinal() + 1;
   private static final int LEAST = WallSheets.Column.values().length + 2;
   private static final double HEIGHT = 190;
+  private static final double HEIGHT_ALONE = 330;
+  private static final int WITH_TABLE = 5;
 
   private WallChart() {}
 
@@ -32,7 +34,11 @@ final class WallChart {
       sheet.put(row, LEAST, limit(live, RuleLine.GAP_LEAST, roundbook.job.Setting.GAP_LEAST));
       sheet.put(row, LEAST + 1, limit(live, RuleLine.GAP_MOST, roundbook.job.Setting.GAP_MOST));
     }
-    sheet.nextRow().height(HEIGHT);
+    boolean alone = table.bottom() - table.top() >= WITH_TABLE;
+    if (alone) {
+      sheet.breakAfter(sheet.row());
+    }
+    sheet.nextRow().height(alone ? HEIGHT_ALONE : HEIGHT);
     List<Figure.Series> series = new ArrayList<>();
     series.add(series(live, sheet, joints, LEFT_GAP, Look.BAR_DARK));
     series.add(series(live, sheet, joints, LEFT_GAP + 1, Look.BAR_PALE));

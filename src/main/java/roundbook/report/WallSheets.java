@@ -75,7 +75,7 @@ final class WallSheets {
   }
 
   private void heads() {
-    sheet.nextRow().height(34);
+    sheet.nextRow().height(46);
     for (Column column : Column.values()) {
       String key = "wall.head." + column.name().toLowerCase(java.util.Locale.ROOT);
       String corner =
@@ -84,11 +84,10 @@ final class WallSheets {
               : live.map().building().startCorner(wall);
       sheet.add(Cell.text(live.text(key, corner)).role(Role.COLUMN_HEAD));
     }
-    sheet.printTitles(sheet.row(), sheet.row());
   }
 
   private void row(PiecePlan piece) {
-    sheet.nextRow().height(22);
+    sheet.nextRow().height(20);
     for (Column column : Column.values()) {
       sheet.add(cell(piece, column));
     }

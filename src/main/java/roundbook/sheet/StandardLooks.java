@@ -109,15 +109,15 @@ final class StandardLooks {
   }
 
   private static void arm(Map<Role, Look> looks) {
-    looks.put(Role.LARGE, centred(RULED.size(18).bold()));
-    looks.put(Role.LARGE_NUMBER, centred(RULED.size(18)));
-    looks.put(Role.LARGE_CUT, centred(RULED.size(18).bold().edges(HEAVY)));
-    looks.put(Role.ROUND_HUGE, WHITE_ON_BLACK.size(60).bold().indented(1));
+    looks.put(Role.LARGE, centred(RULED.size(16).bold()));
+    looks.put(Role.LARGE_NUMBER, centred(RULED.size(16)));
+    looks.put(Role.LARGE_CUT, centred(RULED.size(16).bold().edges(HEAVY)));
+    looks.put(Role.ROUND_HUGE, WHITE_ON_BLACK.size(64).bold().indented(1));
   }
 
   private static void marks(Map<Role, Look> looks) {
     Look label = centred(BARE.bold()).edges(SIDES.with(BorderStyle.MEDIUM, 1));
-    Look huge = centred(BARE.size(54).bold()).edges(SIDES);
+    Look huge = centred(BARE.size(48).bold()).edges(SIDES);
     Look note = centred(BARE).edges(SIDES.with(BorderStyle.MEDIUM, 4));
     Look mark = centred(RULED.size(24).bold());
     looks.put(Role.MARK_LABEL, label);
@@ -137,7 +137,7 @@ final class StandardLooks {
     looks.put(Role.TYPED_IN_LARGE, typed.size(18));
     looks.put(Role.TICK, centred(BARE.size(18).bold()).edges(HEAVY).unlock());
     looks.put(Role.RESULT, centred(RULED).ground(GREY));
-    looks.put(Role.RESULT_LARGE, centred(RULED.size(18).bold()).ground(GREY));
+    looks.put(Role.RESULT_LARGE, centred(RULED.size(16).bold()).ground(GREY));
     looks.put(Role.CHANGED, centred(BARE.bold()).edges(HEAVY).ground(DARK_GREY));
   }
 

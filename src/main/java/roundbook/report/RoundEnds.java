@@ -1,0 +1,59 @@
+package roundbook.report;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import roundbook.page.Area;
+import roundbook.page.Cell;
+import roundbook.page.Role;
+import roundbook.page.Rule;
+import roundbook.page.SheetBuilder;
+import roundbook.plan.PiecePlan;
+import roundbook.report.LiveMap.PieceColumn;
+
+/** The line that says which ends of a round's logs do not hold all their marks. */
+final class RoundEnds {
+  private final Live live;
+  private final int round;
+  private final SheetBuilder sheet;
+
+  RoundEnds(Live live, int round, SheetBuilder sheet) {
+    this.live = live;
+    this.round = round;
+    this.sheet = sheet;
+  }
+
+  /** Puts the line under the current row; it turns black when an end is weak or a log wrong. */
+  void put() {
+    String now = now();
+    sheet.nextRow().height(RoundNotes.height(now));
+    Area line = Area.cell(sheet.row(), 1).sized(1, RoundSheets.COLUMNS);
+    sheet.merge(line, Cell.formula(formula(), now).role(Role.BODY));
+    String weak = "SUM(" + live.map().pieces(round, PieceColumn.WEAK) + ")>0";
+    String wrong = "MIN(" + live.map().pieces(round, PieceColumn.SOURCE) + ")<0";
+    sheet.rule(new Rule.LooksLike(line, "OR(" + weak + "," + wrong + ")", Role.FLAG));
+  }
+
+  private String now() {
+    LiveEnds ends = new LiveEnds(live);
+    String said =
+        live.plan().round(round).stream().map(ends::saidNow).collect(Collectors.joining());
+    return said.isEmpty() ? live.text("round.ends_hold") : live.text("round.ends", said);
+  }
+
+  private String formula() {
+    List<PiecePlan> pieces = live.plan().round(round);
+    String said =
+        pieces.stream()
+            .map(piece -> live.map().piece(round, piece.placed().wall(), PieceColumn.SAID))
+            .collect(Collectors.joining("&"));
+    return "IF("
+        + said
+        + "=\"\","
+        + LiveMath.literal(live.text("round.ends_hold"))
+        + ","
+        + LiveMath.literal(live.text("round.ends", ""))
+        + "&"
+        + said
+        + ")";
+  }
+}

@@ -1,0 +1,71 @@
+package roundbook.stack;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import roundbook.job.BuildRules;
+import roundbook.plan.Jobs;
+import roundbook.units.Length;
+
+/** Corner readings against the rule of the trade: low by e, leave e more wood (common practice). */
+class LevellingTest {
+  private static final Length PLANNED = Length.ofInches(74);
+  private static final Length LOWER = Length.ofInchFraction(5, 2);
+  private static final BuildRules RULES = Jobs.rules(false);
+
+  /** Readings in sixteenths above the plan; the next lower marks in sixteenths. */
+  @ParameterizedTest(name = "{0} -> {2}")
+  @CsvSource({
+    "0 0 0 0, true, 40 40 40 40",
+    "0 2 -2 0, true, 40 40 40 40",
+    "0 4 0 0, true, 40 40 40 40",
+    "0 5 0 0, false, 40 35 40 40",
+    "0 3 -2 0, false, 40 37 42 40",
+    "-5 -5 -5 -5, false, 45 45 45 45",
+    "-8 0 0 0, false, 48 40 40 40",
+    "-20 0 0 11, false, 48 40 40 32"
+  })
+  void aLowCornerGetsMoreWood(String readings, boolean level, String lower) {
+    List<Length> read = sixteenths(readings).stream().map(each -> PLANNED.plus(each)).toList();
+    Levelling levelling = Levelling.of(PLANNED, read, RULES);
+    assertEquals(level, levelling.level());
+    List<Length> next = read.stream().map(each -> levelling.nextLower(LOWER, each, RULES)).toList();
+    assertEquals(sixteenths(lower), next);
+  }
+
+  @Test
+  void readingsBetweenTheStepsGiveAMarkOnAStep() {
+    Length reading = PLANNED.minus(Length.ofInchFraction(21, 64));
+    Levelling levelling = Levelling.of(PLANNED, List.of(reading), RULES);
+    assertEquals(Length.ofInchFraction(45, 16), levelling.nextLower(LOWER, reading, RULES));
+  }
+
+  @Test
+  void inMetricWorkAChangeIsTwelveMillimetresAtMost() {
+    BuildRules rules = Jobs.rules(true);
+    Length planned = Length.ofMillimetres(1880);
+    Length reading = Length.ofMillimetres(1860);
+    Levelling levelling = Levelling.of(planned, List.of(reading, planned), rules);
+    assertEquals(Length.ofMillimetres(20), levelling.low(reading));
+    assertEquals(Length.ofMillimetres(20), levelling.spread());
+    assertEquals(
+        Length.ofMillimetres(76), levelling.nextLower(Length.ofMillimetres(64), reading, rules));
+  }
+
+  @Test
+  void noReadingsAreLevel() {
+    Levelling levelling = Levelling.of(PLANNED, List.of(), RULES);
+    assertEquals(true, levelling.level());
+    assertEquals(Length.ZERO, levelling.spread());
+  }
+
+  private static List<Length> sixteenths(String counts) {
+    return Arrays.stream(counts.split(" "))
+        .map(count -> Length.ofInchFraction(Long.parseLong(count), 16))
+        .toList();
+  }
+}
