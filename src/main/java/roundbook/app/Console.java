@@ -54,6 +54,15 @@ record Console(PrintWriter out, PrintWriter err, boolean quiet) {
     err.flush();
   }
 
+  /** Shows where the program failed, when that is asked for. */
+  void fault(Throwable fault, boolean debug) {
+    if (debug) {
+      fault.printStackTrace(err);
+    } else {
+      fail("Run again with --debug and send what it prints to the makers.");
+    }
+  }
+
   /** Prints a result. */
   void result(String line) {
     out.println(line);

@@ -1,20 +1,16 @@
 package roundbook.app;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import roundbook.csv.CsvText;
 import roundbook.intake.JobReader;
 import roundbook.intake.JobReader.Findings;
 import roundbook.job.Job;
 import roundbook.job.Setting;
-import roundbook.page.Book;
-import roundbook.page.PlainTable;
 import roundbook.plan.Plan;
 import roundbook.plan.Planner;
 import roundbook.problem.CellRef;
@@ -28,80 +24,72 @@ import roundbook.report.CrewContext.Issue;
 import roundbook.report.PlainTables;
 import roundbook.rounds.Effort;
 import roundbook.rounds.SwapChooser;
-import roundbook.sheet.BookReader;
-import roundbook.sheet.BookWriter;
-import roundbook.sheet.StyleTemplate;
 import roundbook.table.Table;
 
-/** Reads, plans and writes one job, from its files to its exit. */
+/** Reads, plans and writes one job, from its files to its outcome. */
 final class JobRun {
   private static final Logger LOG = LoggerFactory.getLogger(JobRun.class);
 
   private final Path file;
   private final Options options;
   private final Console console;
+  private final CrewFile output;
   private final List<Problem> problems = new ArrayList<>();
 
   JobRun(Path file, Options options, Console console) {
     this.file = file;
     this.options = options;
     this.console = console;
+    this.output = new CrewFile(file, options, console);
   }
 
   /** Reads and reports; writes no workbook. */
-  Exit check() throws IOException {
+  Outcome check() throws IOException {
     Optional<Findings> findings = read();
     LOG.info("{} checked: {} problems", file, problems.size());
     console.say(problems);
-    if (findings.isPresent()) {
-      Findings found = findings.get();
-      writeTables(
-          List.of(
-              PlainTables.logs(found.logs(), found.rules().metric()),
-              PlainTables.problems(problems)));
-      long errors = count(Severity.ERROR);
-      console.say(
-          file.getFileName()
-              + ": "
-              + found.logs().size()
-              + " logs read, "
-              + errors
-              + " errors, "
-              + count(Severity.WARNING)
-              + " warnings");
+    if (findings.isEmpty()) {
+      output.tables(List.of(PlainTables.problems(problems)));
+      return Outcome.failed(file, errorExit(true), problems, firstError());
     }
-    return errorExit(findings.isEmpty() || count(Severity.ERROR) > 0);
+    Findings found = findings.get();
+    output.tables(
+        List.of(
+            PlainTables.logs(found.logs(), found.rules().metric()),
+            PlainTables.problems(problems)));
+    Exit exit = errorExit(count(Severity.ERROR) > 0);
+    console.say(
+        "%s: %d logs read, %d errors, %d warnings"
+            .formatted(
+                file.getFileName(),
+                found.logs().size(),
+                count(Severity.ERROR),
+                count(Severity.WARNING)));
+    return Outcome.checked(file, exit, found.logs().size(), problems);
   }
 
   /** Reads, plans and writes the crew workbook. */
-  Exit plan() throws IOException {
+  Outcome plan() throws IOException {
     Optional<Findings> findings = read();
     Optional<Job> job = findings.flatMap(Findings::job);
     if (job.isEmpty() || badSetting()) {
-      console.say(problems);
-      nothingPlanned(findings);
-      return errorExit(true);
+      return nothingPlanned(findings);
     }
     long seed = job.get().rules().number(Setting.SEED).longValue();
     Plan plan = new Planner(new SwapChooser()).plan(job.get(), Effort.usual(seed));
     if (plan.rounds() == 0) {
       problems.addAll(plan.problems());
-      console.say(problems);
-      nothingPlanned(findings);
-      return errorExit(true);
+      return nothingPlanned(findings);
     }
     return write(plan);
   }
 
-  private Exit write(Plan plan) throws IOException {
-    Revision revision = Revision.of(file, folder());
-    int number = revision.firstFree();
-    Issue issue =
-        new Issue(number, file.getFileName().toString(), Version.NUMBER, options.pictures());
-    CrewContext context = CrewContext.of(plan, List.copyOf(problems), issue);
-    console.say(context.problems());
-    Path written = writeBook(CrewBook.of(context), target(revision, number));
-    writeTables(PlainTables.of(context));
+  private Outcome write(Plan plan) throws IOException {
+    List<Problem> found = List.copyOf(problems);
+    CrewContext first = context(plan, found, 1);
+    console.say(first.problems());
+    Path written = output.write(revision -> CrewBook.of(context(plan, found, revision)));
+    output.tables(PlainTables.of(first));
     LOG.info("{} planned: {} rounds, written to {}", file, plan.rounds(), written);
     console.result(written.toString());
     console.say(
@@ -111,71 +99,21 @@ final class JobRun {
                 plan.count(Plan.Use.PLACED),
                 plan.count(Plan.Use.SPARE),
                 plan.count(Plan.Use.LEFT_OUT)));
-    boolean shortOfLogs = plan.choice().shortage().isPresent();
-    boolean strictFault = options.strict() && context.problems().stream().anyMatch(JobRun::counts);
-    return shortOfLogs ? Exit.SHORT_OF_LOGS : strictFault ? Exit.BAD_INPUT : Exit.DONE;
+    return Outcome.planned(file, exit(plan, first.problems()), written, plan, first.problems());
   }
 
-  private static boolean counts(Problem problem) {
-    return problem.severity() != Severity.INFO;
+  private CrewContext context(Plan plan, List<Problem> found, int revision) {
+    String input = file.getFileName().toString();
+    return CrewContext.of(
+        plan, found, new Issue(revision, input, Version.NUMBER, options.pictures()));
   }
 
-  private Path writeBook(Book book, Path target) throws IOException {
-    StyleTemplate template = template();
-    if (isInput(target)) {
-      throw new IOException("the output would replace an input: " + target);
+  private Exit exit(Plan plan, List<Problem> all) {
+    if (plan.choice().shortage().isPresent()) {
+      return Exit.SHORT_OF_LOGS;
     }
-    boolean given = options.out().filter(out -> !Files.isDirectory(out)).isPresent();
-    SafeFile.write(
-        target,
-        options.force() && given,
-        out -> BookWriter.write(book, template, out),
-        written -> BookReader.verify(written));
-    return target;
-  }
-
-  private boolean isInput(Path target) throws IOException {
-    List<Path> inputs = new ArrayList<>(options.logs());
-    inputs.addAll(options.files());
-    for (Path input : inputs) {
-      if (Files.exists(target) && Files.exists(input) && Files.isSameFile(target, input)) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private StyleTemplate template() throws IOException {
-    if (options.template().isEmpty()) {
-      return StyleTemplate.standard();
-    }
-    Path path = options.template().get();
-    Read<StyleTemplate> read =
-        StyleTemplate.read(Files.readAllBytes(path), path.getFileName().toString());
-    console.say(read.problems());
-    return read.value().orElseGet(StyleTemplate::standard);
-  }
-
-  private Path folder() {
-    return options.out().filter(Files::isDirectory).orElse(null);
-  }
-
-  private Path target(Revision revision, int number) {
-    return options
-        .out()
-        .filter(out -> !Files.isDirectory(out))
-        .orElseGet(() -> revision.path(number));
-  }
-
-  private void writeTables(List<PlainTable> tables) throws IOException {
-    if (options.tables().isEmpty()) {
-      return;
-    }
-    Path folder = Files.createDirectories(options.tables().get());
-    for (PlainTable table : tables) {
-      Path target = folder.resolve(table.name() + ".csv");
-      SafeFile.write(target, true, out -> out.write(CsvText.bytes(table)), written -> {});
-    }
+    boolean doubts = all.stream().anyMatch(problem -> problem.severity() != Severity.INFO);
+    return options.strict() && doubts ? Exit.BAD_INPUT : Exit.DONE;
   }
 
   private Optional<Findings> read() {
@@ -197,24 +135,22 @@ final class JobRun {
     return findings.value();
   }
 
-  private void nothingPlanned(Optional<Findings> findings) {
+  private Outcome nothingPlanned(Optional<Findings> findings) {
+    console.say(problems);
     boolean logs = findings.filter(found -> !found.logs().isEmpty()).isPresent();
     boolean walls = findings.flatMap(Findings::job).isPresent();
-    String why =
-        badSetting()
-            ? "a setting cannot be used, and its default may not be what was meant"
-            : !logs
-                ? "there is no usable log"
-                : walls
-                    ? "the logs do not make one round"
-                    : "the walls are not known; give --walls";
-    console.fail(
-        Problem.of(
-                ProblemCode.NOTHING_PLANNED,
-                CellRef.ofFile(file.getFileName().toString()),
-                "",
-                "nothing was planned: " + why)
-            .toString());
+    String why = walls ? "the logs do not make one round" : "the walls are not known; give --walls";
+    if (findings.isEmpty()) {
+      why = "the file could not be read";
+    } else if (badSetting()) {
+      why = "a setting cannot be used, and its default may not be what was meant";
+    } else if (!logs) {
+      why = "there is no usable log";
+    }
+    CellRef where = CellRef.ofFile(file.getFileName().toString());
+    String said = "nothing was planned: " + why;
+    console.fail(Problem.of(ProblemCode.NOTHING_PLANNED, where, "", said).toString());
+    return Outcome.failed(file, errorExit(true), problems, said);
   }
 
   private boolean badSetting() {
@@ -229,6 +165,14 @@ final class JobRun {
     }
     boolean strict = options.strict() && count(Severity.WARNING) > 0;
     return failed || strict ? Exit.BAD_INPUT : Exit.DONE;
+  }
+
+  private String firstError() {
+    return problems.stream()
+        .filter(problem -> problem.severity() == Severity.ERROR)
+        .map(Problem::message)
+        .findFirst()
+        .orElse("");
   }
 
   private long count(Severity severity) {

@@ -172,12 +172,8 @@ public final class Main implements Runnable {
 
     @Override
     public Integer call() throws IOException {
-      Exit worst = Exit.DONE;
       Console console = new Console(main.out, main.err, options.quiet());
-      for (Path file : options.files()) {
-        worst = worst.worse(new JobRun(file, options, console).check());
-      }
-      return worst.code();
+      return new Batch(options, console).run(JobRun::check).code();
     }
   }
 
@@ -196,12 +192,8 @@ public final class Main implements Runnable {
 
     @Override
     public Integer call() throws IOException {
-      Exit worst = Exit.DONE;
       Console console = new Console(main.out, main.err, options.quiet());
-      for (Path file : options.files()) {
-        worst = worst.worse(new JobRun(file, options, console).plan());
-      }
-      return worst.code();
+      return new Batch(options, console).run(JobRun::plan).code();
     }
   }
 }

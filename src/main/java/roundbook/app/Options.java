@@ -89,6 +89,21 @@ final class Options {
   @Option(names = "--no-pictures", description = "Leave the drawings out.")
   private boolean noPictures;
 
+  @Option(names = "--recursive", description = "Look into the folders of a folder too.")
+  private boolean recursive;
+
+  @Option(
+      names = {"-j", "--jobs"},
+      paramLabel = "N",
+      defaultValue = "1",
+      description = "How many files to run at once.")
+  private int jobs = 1;
+
+  @Option(names = "--report", paramLabel = "FILE", description = "Write what became of each file.")
+  private Path report;
+
+  private boolean batch;
+
   @Option(names = "--strict", description = "Treat warnings as errors in the exit code.")
   private boolean strict;
 
@@ -126,6 +141,27 @@ final class Options {
 
   Optional<Path> template() {
     return Optional.ofNullable(template);
+  }
+
+  boolean recursive() {
+    return recursive;
+  }
+
+  int jobs() {
+    return jobs;
+  }
+
+  Optional<Path> report() {
+    return Optional.ofNullable(report);
+  }
+
+  /** Returns whether more than one file is run. */
+  boolean batch() {
+    return batch;
+  }
+
+  void setBatch(boolean several) {
+    batch = several;
   }
 
   boolean pictures() {

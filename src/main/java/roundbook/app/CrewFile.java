@@ -1,0 +1,108 @@
+package roundbook.app;
+
+import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.IntFunction;
+import roundbook.csv.CsvText;
+import roundbook.page.Book;
+import roundbook.page.PlainTable;
+import roundbook.problem.Read;
+import roundbook.sheet.BookReader;
+import roundbook.sheet.BookWriter;
+import roundbook.sheet.StyleTemplate;
+
+/** Writes a job's crew workbook and plain tables, never over an input. */
+final class CrewFile {
+  private static final int TRIES = 50;
+
+  private final Path file;
+  private final Options options;
+  private final Console console;
+
+  CrewFile(Path file, Options options, Console console) {
+    this.file = file;
+    this.options = options;
+    this.console = console;
+  }
+
+  /**
+   * Writes the workbook under the name asked for, or as the next free revision.
+   *
+   * <p>Where another run takes that revision meanwhile, the one after it is made and written.
+   *
+   * @param book makes the book of a revision
+   * @return where it was written
+   */
+  Path write(IntFunction<Book> book) throws IOException {
+    Revision revision = Revision.of(file, folder());
+    StyleTemplate template = template();
+    Optional<Path> named = options.out().filter(out -> !Files.isDirectory(out));
+    if (named.isPresent()) {
+      refuseInput(named.get());
+      write(named.get(), options.force(), book.apply(1), template);
+      return named.get();
+    }
+    for (int tries = 1; ; tries++) {
+      int number = revision.firstFree();
+      try {
+        write(revision.path(number), false, book.apply(number), template);
+        return revision.path(number);
+      } catch (FileAlreadyExistsException taken) {
+        if (tries == TRIES) {
+          throw taken;
+        }
+      }
+    }
+  }
+
+  private static void write(Path target, boolean replace, Book book, StyleTemplate template)
+      throws IOException {
+    SafeFile.write(
+        target, replace, out -> BookWriter.write(book, template, out), BookReader::verify);
+  }
+
+  private void refuseInput(Path target) throws IOException {
+    List<Path> inputs = new ArrayList<>(options.logs());
+    inputs.add(file);
+    inputs.addAll(options.files());
+    for (Path input : inputs) {
+      if (Files.exists(target) && Files.exists(input) && Files.isSameFile(target, input)) {
+        throw new IOException("the output would replace an input: " + target);
+      }
+    }
+  }
+
+  private StyleTemplate template() throws IOException {
+    if (options.template().isEmpty()) {
+      return StyleTemplate.standard();
+    }
+    Path path = options.template().get();
+    Read<StyleTemplate> read =
+        StyleTemplate.read(Files.readAllBytes(path), path.getFileName().toString());
+    console.say(read.problems());
+    return read.value().orElseGet(StyleTemplate::standard);
+  }
+
+  private Path folder() {
+    return options.out().filter(Files::isDirectory).orElse(null);
+  }
+
+  /** Writes the plain tables where they are asked for; a batch gives each file a folder. */
+  void tables(List<PlainTable> tables) throws IOException {
+    if (options.tables().isEmpty()) {
+      return;
+    }
+    Path top = options.tables().get();
+    Path folder =
+        Files.createDirectories(options.batch() ? top.resolve(file.getFileName().toString()) : top);
+    for (PlainTable table : tables) {
+      Path target = folder.resolve(table.name() + ".csv");
+      SafeFile.write(target, true, out -> out.write(CsvText.bytes(table)), written -> {});
+    }
+  }
+}

@@ -1,0 +1,104 @@
+package roundbook.app;
+
+import java.nio.file.Path;
+import java.util.List;
+import roundbook.page.PlainTable;
+import roundbook.plan.Plan;
+import roundbook.problem.Problem;
+import roundbook.problem.Severity;
+
+/**
+ * What became of one file of a batch.
+ *
+ * @param file the file
+ * @param exit how it ended
+ * @param written the workbook written; empty when none was
+ * @param rounds rounds planned
+ * @param used logs placed, or read where nothing was to be planned
+ * @param spare logs without a place
+ * @param leftOut logs that serve no wall
+ * @param errors how many errors were found
+ * @param warnings how many warnings
+ * @param note what went wrong in one line, or empty
+ */
+record Outcome(
+    Path file,
+    Exit exit,
+    String written,
+    int rounds,
+    long used,
+    long spare,
+    long leftOut,
+    long errors,
+    long warnings,
+    String note) {
+  private static final List<String> HEADER =
+      List.of(
+          "file",
+          "exit",
+          "written",
+          "rounds",
+          "used",
+          "spare",
+          "left_out",
+          "errors",
+          "warnings",
+          "note");
+
+  static Outcome failed(Path file, Exit exit, List<Problem> problems, String note) {
+    return new Outcome(
+        file,
+        exit,
+        "",
+        0,
+        0,
+        0,
+        0,
+        count(problems, Severity.ERROR),
+        count(problems, Severity.WARNING),
+        note);
+  }
+
+  static Outcome checked(Path file, Exit exit, int logs, List<Problem> problems) {
+    long errors = count(problems, Severity.ERROR);
+    long warnings = count(problems, Severity.WARNING);
+    return new Outcome(file, exit, "", 0, logs, 0, 0, errors, warnings, "");
+  }
+
+  static Outcome planned(Path file, Exit exit, Path written, Plan plan, List<Problem> problems) {
+    return new Outcome(
+        file,
+        exit,
+        written.toString(),
+        plan.rounds(),
+        plan.count(Plan.Use.PLACED),
+        plan.count(Plan.Use.SPARE),
+        plan.count(Plan.Use.LEFT_OUT),
+        count(problems, Severity.ERROR),
+        count(problems, Severity.WARNING),
+        "");
+  }
+
+  /** Returns the table of {@code --report}, in the order of the files. */
+  static PlainTable report(List<Outcome> outcomes) {
+    return new PlainTable("report", HEADER, outcomes.stream().map(Outcome::row).toList());
+  }
+
+  private List<String> row() {
+    return List.of(
+        file.toString(),
+        String.valueOf(exit.code()),
+        written,
+        String.valueOf(rounds),
+        String.valueOf(used),
+        String.valueOf(spare),
+        String.valueOf(leftOut),
+        String.valueOf(errors),
+        String.valueOf(warnings),
+        note);
+  }
+
+  private static long count(List<Problem> problems, Severity severity) {
+    return problems.stream().filter(problem -> problem.severity() == severity).count();
+  }
+}

@@ -1,0 +1,118 @@
+package roundbook.app;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Many files in one run: each apart, none stopping the rest, the same with any number at once. */
+class BatchTest {
+  @TempDir Path folder;
+  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+  @Test
+  void goesOnAfterABadFileAndReportsEach() throws IOException {
+    mixed(folder);
+    Path report = folder.resolve("report.csv.out");
+    int exit = run(folder.toString(), "--walls", "18x18", "--report", report.toString());
+    assertEquals(5, exit, err.toString());
+    List<String> rows = Files.readAllLines(report);
+    assertEquals(5, rows.size());
+    assertTrue(rows.get(1).contains("a.csv,0,"), rows.get(1));
+    assertTrue(rows.get(2).contains("b.csv,3,"), rows.get(2));
+    assertTrue(rows.get(4).contains("d.xlsx,5,"), rows.get(4));
+    assertEquals(2, workbooks(folder).size());
+  }
+
+  @Test
+  void ownWorkbooksAreNoInputOfTheNextRun() throws IOException {
+    mixed(folder);
+    run(folder.toString(), "--walls", "18x18");
+    run(folder.toString(), "--walls", "18x18");
+    assertEquals(4, workbooks(folder).size(), "a second revision of each, and nothing else");
+  }
+
+  @Test
+  void subfoldersAreReadOnlyWhenAsked() throws IOException {
+    Path below = Files.createDirectories(folder.resolve("yard/deck"));
+    mixed(below);
+    assertEquals(5, run(folder.toString(), "--walls", "18x18"), "no file at all");
+    assertEquals(0, workbooks(below).size());
+    assertEquals(5, run(folder.toString(), "--walls", "18x18", "--recursive"));
+    assertEquals(2, workbooks(below).size());
+  }
+
+  @Test
+  void patternsAreExpandedByTheProgram() throws IOException {
+    mixed(folder);
+    run(folder.resolve("[ac].csv").toString(), "--walls", "18x18");
+    assertEquals(2, workbooks(folder).size());
+  }
+
+  @Test
+  void anyNumberAtOnceGivesTheSameBytesAndWords() throws IOException {
+    Path one = Files.createDirectory(folder.resolve("one"));
+    Path two = Files.createDirectory(folder.resolve("two"));
+    mixed(one);
+    mixed(two);
+    run(one.toString(), "--walls", "18x18", "-j", "1");
+    String said = err.toString(StandardCharsets.UTF_8).replace(one.toString(), "");
+    err.reset();
+    run(two.toString(), "--walls", "18x18", "-j", "4");
+    assertEquals(said, err.toString(StandardCharsets.UTF_8).replace(two.toString(), ""));
+    for (Path book : workbooks(one)) {
+      Path twin = two.resolve(book.getFileName());
+      assertArrayEquals(Files.readAllBytes(book), Files.readAllBytes(twin));
+    }
+  }
+
+  @Test
+  void twoRunsAtOnceTakeRevisionsOfTheirOwn() throws Exception {
+    Files.writeString(folder.resolve("a.csv"), good());
+    Thread other = new Thread(() -> run(folder.resolve("a.csv").toString(), "--walls", "18x18"));
+    other.start();
+    run(folder.resolve("a.csv").toString(), "--walls", "18x18");
+    other.join();
+    assertEquals(2, workbooks(folder).size());
+  }
+
+  private static void mixed(Path into) throws IOException {
+    Files.writeString(into.resolve("a.csv"), good());
+    Files.writeString(into.resolve("b.csv"), "nothing,of,use\n1,2,3\n");
+    Files.writeString(into.resolve("c.csv"), good());
+    Files.write(into.resolve("d.xlsx"), new byte[] {'P', 'K', 3, 4, 0, 0, 1, 2, 3});
+    Files.writeString(into.resolve("~$a.csv"), "lock");
+  }
+
+  private static String good() {
+    StringBuilder text = new StringBuilder("Log,Length ft,Butt in,Mid in,Tip in\n");
+    for (int i = 1; i <= 8; i++) {
+      text.append(i).append(",24,14.5,13,12\n");
+    }
+    return text.toString();
+  }
+
+  private static List<Path> workbooks(Path in) throws IOException {
+    try (Stream<Path> files = Files.list(in)) {
+      return files.filter(file -> file.toString().contains(" - rounds rev")).sorted().toList();
+    }
+  }
+
+  private int run(String... args) {
+    return Main.run(
+        args,
+        new PrintStream(out, true, StandardCharsets.UTF_8),
+        new PrintStream(err, true, StandardCharsets.UTF_8));
+  }
+}
