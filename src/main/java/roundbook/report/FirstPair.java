@@ -1,5 +1,6 @@
 package roundbook.report;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -14,6 +15,8 @@ import roundbook.units.Length;
 
 /** The part of the first page on the foundation, the first two logs, and what comes first. */
 final class FirstPair {
+  private static final double FIRST_HEIGHT = 180;
+
   private final CrewContext context;
   private final Plan plan;
   private final Cells cells;
@@ -80,7 +83,7 @@ final class FirstPair {
   }
 
   private void pickUp() {
-    list.room(220).heading(context.text("start.first"));
+    list.room(FIRST_HEIGHT).heading(context.text("start.first"));
     list.spans(2, 2, 2, 3, 3, 3, 2, 2, 3, 2).headOf("start.first.head");
     StartSheet.firstPair(plan).forEach(piece -> list.row(pickUp(piece)));
     list.text(Role.PLAIN, context.text("start.first.note", context.rules().slope()));
@@ -104,15 +107,19 @@ final class FirstPair {
         live.flatBed() ? cells.word("start.flat") : live.printed(live.lowerCorner().get(0)));
   }
 
+  /** Writes what is special about the first logs, logs of the same notes together. */
   private void notes() {
-    for (PiecePlan.Note note : PiecePlan.Note.values()) {
-      List<PiecePlan> noted =
-          StartSheet.firstPair(plan).stream().filter(each -> each.notes().contains(note)).toList();
-      if (!noted.isEmpty()) {
-        String said = context.text("note." + note.name().toLowerCase(Locale.ROOT));
-        list.text(Role.PLAIN, context.text("start.note", tags(noted), said));
-      }
-    }
+    StartSheet.firstPair(plan).stream()
+        .collect(Collectors.groupingBy(PiecePlan::notes, LinkedHashMap::new, Collectors.toList()))
+        .forEach(
+            (notes, pieces) ->
+                list.text(Role.PLAIN, context.text("start.note", tags(pieces), said(notes))));
+  }
+
+  private String said(List<PiecePlan.Note> notes) {
+    return notes.stream()
+        .map(note -> context.text("note." + note.name().toLowerCase(Locale.ROOT)))
+        .collect(Collectors.joining(" "));
   }
 
   private void square() {
@@ -130,15 +137,18 @@ final class FirstPair {
   }
 
   private void diagonal(String which, Length length) {
-    String one = "Diagonal_" + which + "_1";
-    String other = "Diagonal_" + which + "_2";
+    String name = "Diagonal_" + which;
+    String one = name + "_1";
+    String other = name + "_2";
+    String difference = "ABS(" + one + "-" + other + ")";
     list.row(
         cells.bold(context.text("start.square." + which)),
         cells.tape(length),
         Cell.blank(Role.TYPED_IN).named(one),
         Cell.blank(Role.TYPED_IN).named(other),
-        Cell.formula(
-                "IF(COUNT(" + one + "," + other + ")=2,ABS(" + one + "-" + other + "),\"\")", "")
-            .role(Role.RESULT));
+        Cell.formula("IF(COUNT(" + one + "," + other + ")=2," + difference + ",\"\")", "")
+            .role(Role.RESULT)
+            .format(Live.of(context).markFormat())
+            .named(name + "_difference"));
   }
 }

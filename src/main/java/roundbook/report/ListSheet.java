@@ -19,9 +19,10 @@ import roundbook.page.SheetBuilder;
  */
 final class ListSheet {
   private static final double LEAST_HEIGHT = 18;
+  private static final double TITLE_HEIGHT = 44;
   private static final double HEADING_HEIGHT = 30;
   private static final double HEAD_HEIGHT = 24;
-  private static final double MARGINS = 112;
+  private static final double MARGINS = 103;
   private final CrewContext context;
   private final SheetBuilder sheet;
   private final double[] widths;
@@ -53,7 +54,8 @@ final class ListSheet {
     int last = columnsFor(10, true);
     int first = columnsFor(title.length() * 3.1 + 5, false);
     sheet.row(next);
-    high(44);
+    double wide = width(first, columns - last);
+    high(Math.max(TITLE_HEIGHT, TextHeight.of(side, Role.TITLE_NOTE, Math.max(wide, 10))));
     sheet.addAcross(first, Cell.text(title).role(Role.TITLE));
     if (columns - first - last > 0) {
       sheet.addAcross(columns - first - last, Cell.text(side).role(Role.TITLE_NOTE));
