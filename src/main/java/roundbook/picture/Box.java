@@ -1,0 +1,61 @@
+package roundbook.picture;
+
+import java.util.List;
+
+/**
+ * An upright rectangle of a drawing, in points from its top left corner.
+ *
+ * @param left the left edge
+ * @param top the top edge, above the bottom and so the smaller number
+ * @param right the right edge
+ * @param bottom the bottom edge
+ */
+record Box(double left, double top, double right, double bottom) {
+  /** Returns the box around these points. */
+  static Box around(List<Spot> spots) {
+    double left = spots.stream().mapToDouble(Spot::x).min().orElse(0);
+    double right = spots.stream().mapToDouble(Spot::x).max().orElse(0);
+    double top = spots.stream().mapToDouble(Spot::y).min().orElse(0);
+    double bottom = spots.stream().mapToDouble(Spot::y).max().orElse(0);
+    return new Box(left, top, right, bottom);
+  }
+
+  /** Returns the box grown by so much on every side. */
+  Box grown(double by) {
+    return new Box(left - by, top - by, right + by, bottom + by);
+  }
+
+  /** Returns whether two boxes share more than an edge. */
+  boolean overlaps(Box other) {
+    return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
+  }
+
+  /** Returns whether this box lies wholly inside another. */
+  boolean inside(Box other) {
+    return left >= other.left
+        && right <= other.right
+        && top >= other.top
+        && bottom <= other.bottom;
+  }
+
+  /** Returns the width. */
+  double width() {
+    return right - left;
+  }
+
+  /** Returns the height. */
+  double height() {
+    return bottom - top;
+  }
+
+  /** Returns the middle. */
+  Spot middle() {
+    return new Spot((left + right) / 2, (top + bottom) / 2);
+  }
+
+  /** Returns the four corners, clockwise from the top left. */
+  List<Spot> corners() {
+    return List.of(
+        new Spot(left, top), new Spot(right, top), new Spot(right, bottom), new Spot(left, bottom));
+  }
+}

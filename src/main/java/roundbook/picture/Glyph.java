@@ -1,0 +1,47 @@
+package roundbook.picture;
+
+import java.util.List;
+
+/**
+ * One letter as strokes on a grid, its base line at nothing and its capitals ten high.
+ *
+ * @param width how wide it is, without the space to the next letter
+ * @param strokes its strokes, upwards positive
+ */
+record Glyph(double width, List<Stroke> strokes) {
+  /** Copies the list. */
+  Glyph {
+    strokes = List.copyOf(strokes);
+  }
+
+  /**
+   * One stroke of the pen, or a surface.
+   *
+   * @param path its points
+   * @param filled whether the path bounds a surface to be filled
+   */
+  record Stroke(List<Spot> path, boolean filled) {
+    /** Copies the list. */
+    Stroke {
+      path = List.copyOf(path);
+    }
+
+    /** Returns the stroke scaled about nothing, then moved. */
+    Stroke moved(double scale, Spot by) {
+      return new Stroke(
+          path.stream()
+              .map(spot -> new Spot(spot.x() * scale + by.x(), spot.y() * scale + by.y()))
+              .toList(),
+          filled);
+    }
+  }
+
+  /** Returns how high its strokes reach. */
+  double top() {
+    return strokes.stream()
+        .flatMap(stroke -> stroke.path().stream())
+        .mapToDouble(Spot::y)
+        .max()
+        .orElse(0);
+  }
+}

@@ -1,0 +1,95 @@
+package roundbook.picture;
+
+/**
+ * A text with its place and look, ready to be written on a drawing.
+ *
+ * <p>Across, nought sets the text to the right of its place, one half about it and one to the left
+ * of it; upright it is centred by its capitals.
+ *
+ * @param text the text
+ * @param lettering its size and weight
+ * @param at its place
+ * @param across which part of its width lies left of the place, nought to one
+ * @param room the most width it may take; more is first made smaller, then cut
+ * @param ground what lies behind it
+ */
+record Label(
+    String text, Lettering lettering, Spot at, double across, double room, Ground ground) {
+  private static final double SMALLEST = 0.72;
+  private static final double PADDING = 1.6;
+
+  /** What lies behind a text. */
+  enum Ground {
+    /** Whatever is drawn there. */
+    OPEN,
+    /** A white field that keeps lines off the text. */
+    CLEAR,
+    /** A black field; the text is white. */
+    REVERSED
+  }
+
+  /** Returns a plain text that begins at a place. */
+  static Label of(String text, double size, Spot at) {
+    return new Label(text, new Lettering(size, false), at, 0, Double.MAX_VALUE, Ground.OPEN);
+  }
+
+  /** Returns the same text in a broad pen. */
+  Label bold() {
+    Lettering broad = new Lettering(lettering.size(), true);
+    return new Label(text, broad, at, across, room, ground);
+  }
+
+  /** Returns the same text centred about its place. */
+  Label centred() {
+    return new Label(text, lettering, at, 0.5, room, ground);
+  }
+
+  /** Returns the same text ending at its place. */
+  Label ending() {
+    return new Label(text, lettering, at, 1, room, ground);
+  }
+
+  /** Returns the same text set to the right of its place, about it or to the left of it. */
+  Label across(double part) {
+    return new Label(text, lettering, at, part, room, ground);
+  }
+
+  /** Returns the same text kept to a width. */
+  Label within(double width) {
+    return new Label(text, lettering, at, across, width, ground);
+  }
+
+  /** Returns the same text on another ground. */
+  Label on(Ground other) {
+    return new Label(text, lettering, at, across, room, other);
+  }
+
+  /** Returns the same text small enough, or cut short enough, for its room. */
+  Label fitted() {
+    double width = lettering.width(text);
+    if (width <= room) {
+      return this;
+    }
+    Lettering smaller = lettering.sized(lettering.size() * Math.max(SMALLEST, room / width));
+    String cut = smaller.cut(text, room);
+    return new Label(cut, smaller, at, across, room, ground);
+  }
+
+  /** Returns the left end of the base line. */
+  Spot base() {
+    double left = at.x() - across * lettering.width(text) + lettering.reach();
+    return new Spot(left, at.y() + lettering.capital() / 2);
+  }
+
+  /** Returns the ink's box, its ground included. */
+  Box box() {
+    Spot base = base();
+    Box ink =
+        Box.around(
+            lettering.strokes(text).stream()
+                .flatMap(stroke -> stroke.path().stream())
+                .map(spot -> spot.plus(base.x(), base.y()))
+                .toList());
+    return ink.grown(lettering.reach() + (ground == Ground.OPEN ? 0 : PADDING));
+  }
+}

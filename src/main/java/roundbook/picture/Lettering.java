@@ -1,0 +1,116 @@
+package roundbook.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Text of one size and weight, measured and turned into strokes of the pen.
+ *
+ * <p>From {@value #BUILT_FROM} points up a fraction such as {@code 11/16} is built from small digits
+ * about a slanting bar, so that 3 11/16 cannot be read as 311/16.
+ *
+ * @param size the size in points; capitals and digits are seven tenths of it high
+ * @param bold whether the pen is broad
+ */
+record Lettering(double size, boolean bold) {
+  /** The size from which fractions are built. */
+  static final double BUILT_FROM = 13;
+
+  private static final double CAPITAL = 0.7;
+  private static final double GRID = 10;
+  private static final double SMALL = 0.64;
+  private static final Pattern FRACTION =
+      Pattern.compile("(?<![\\d/.,])(\\d{1,2})/(\\d{1,3})(?![\\d/])");
+
+  /** Returns the height of capitals and digits in points. */
+  double capital() {
+    return size * CAPITAL;
+  }
+
+  /** Returns half the width of the pen in points. */
+  double reach() {
+    return size * (bold ? 0.062 : 0.038);
+  }
+
+  /** Returns the strokes of a text, from the left end of its base line, downwards positive. */
+  List<Glyph.Stroke> strokes(String text) {
+    return run(text).strokes;
+  }
+
+  /** Returns the width of a text in points, pen included. */
+  double width(String text) {
+    return run(text).end() + 2 * reach();
+  }
+
+  /** Returns the same lettering in another size. */
+  Lettering sized(double other) {
+    return new Lettering(other, bold);
+  }
+
+  /** Returns a text cut at its end, with an ellipsis, to be no wider than so many points. */
+  String cut(String text, double width) {
+    String cut = text;
+    while (width(cut) > width && cut.length() > 1) {
+      int end = text.offsetByCodePoints(cut.length() - (cut.length() < text.length() ? 1 : 0), -1);
+      cut = text.substring(0, end) + "…";
+    }
+    return cut;
+  }
+
+  private Run run(String text) {
+    Run run = new Run();
+    Matcher fraction = FRACTION.matcher(text);
+    int from = 0;
+    while (size >= BUILT_FROM && fraction.find(from)) {
+      run.plain(text.substring(from, fraction.start()));
+      run.built(fraction.group(1), fraction.group(2));
+      from = fraction.end();
+    }
+    run.plain(text.substring(from));
+    return run;
+  }
+
+  /** A text while its letters are set one after the other. */
+  private final class Run {
+    private final List<Glyph.Stroke> strokes = new ArrayList<>();
+    private final double unit = capital() / GRID;
+    private final double space = (bold ? 2.7 : 2.2) * unit;
+    private double at;
+
+    void plain(String text) {
+      text.codePoints().forEach(character -> letter(character, 1, 0));
+    }
+
+    void built(String numerator, String denominator) {
+      numerator.codePoints().forEach(character -> letter(character, SMALL, GRID * (1 - SMALL)));
+      at -= space * SMALL / 2;
+      letter('⁄', 1, 0);
+      at -= space * (1 + SMALL) / 2;
+      denominator.codePoints().forEach(character -> letter(character, SMALL, 0));
+    }
+
+    void letter(int character, double scale, double raised) {
+      if (Character.isWhitespace(character) || Character.isISOControl(character)) {
+        at += 3.4 * unit * scale;
+        return;
+      }
+      Glyph glyph = Alphabet.standard().glyph(character);
+      for (Glyph.Stroke stroke : glyph.strokes()) {
+        strokes.add(turned(stroke.moved(scale * unit, new Spot(0, raised * unit))));
+      }
+      at += glyph.width() * unit * scale + space * scale;
+    }
+
+    double end() {
+      return Math.max(0, at - space);
+    }
+
+    private Glyph.Stroke turned(Glyph.Stroke stroke) {
+      List<Spot> path =
+          stroke.path().stream().map(spot -> new Spot(at + spot.x(), -spot.y())).toList();
+      return new Glyph.Stroke(path, stroke.filled());
+    }
+  }
+}
