@@ -13,11 +13,32 @@ import java.util.List;
 record Box(double left, double top, double right, double bottom) {
   /** Returns the box around these points. */
   static Box around(List<Spot> spots) {
-    double left = spots.stream().mapToDouble(Spot::x).min().orElse(0);
-    double right = spots.stream().mapToDouble(Spot::x).max().orElse(0);
-    double top = spots.stream().mapToDouble(Spot::y).min().orElse(0);
-    double bottom = spots.stream().mapToDouble(Spot::y).max().orElse(0);
-    return new Box(left, top, right, bottom);
+    if (spots.isEmpty()) {
+      return new Box(0, 0, 0, 0);
+    }
+    Box box = between(spots.get(0), spots.get(0));
+    for (Spot spot : spots) {
+      box = box.with(spot);
+    }
+    return box;
+  }
+
+  /** Returns the box with two opposite corners. */
+  static Box between(Spot one, Spot other) {
+    return new Box(
+        Math.min(one.x(), other.x()),
+        Math.min(one.y(), other.y()),
+        Math.max(one.x(), other.x()),
+        Math.max(one.y(), other.y()));
+  }
+
+  /** Returns the least box that holds this one and a point. */
+  private Box with(Spot spot) {
+    return new Box(
+        Math.min(left, spot.x()),
+        Math.min(top, spot.y()),
+        Math.max(right, spot.x()),
+        Math.max(bottom, spot.y()));
   }
 
   /** Returns the box grown by so much on every side. */
@@ -32,10 +53,7 @@ record Box(double left, double top, double right, double bottom) {
 
   /** Returns whether this box lies wholly inside another. */
   boolean inside(Box other) {
-    return left >= other.left
-        && right <= other.right
-        && top >= other.top
-        && bottom <= other.bottom;
+    return left >= other.left && right <= other.right && top >= other.top && bottom <= other.bottom;
   }
 
   /** Returns the width. */

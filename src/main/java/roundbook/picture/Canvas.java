@@ -126,7 +126,7 @@ final class Canvas {
     switch (label.ground()) {
       case CLEAR -> fill(box, Ink.WHITE);
       case REVERSED -> fill(box, Ink.BLACK);
-      case OPEN -> { }
+      case OPEN -> {}
     }
   }
 

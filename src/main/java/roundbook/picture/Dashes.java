@@ -34,7 +34,8 @@ final class Dashes {
     while (at < length) {
       double step = Math.min(left, length - at);
       if (index % 2 == 0) {
-        dashes.add(new Dash(between(from, to, at / length), between(from, to, (at + step) / length)));
+        dashes.add(
+            new Dash(between(from, to, at / length), between(from, to, (at + step) / length)));
       }
       at += step;
       spend(step);

@@ -33,7 +33,6 @@ enum Ink {
 
   private static boolean dot(int column, int row) {
     int shift = Math.floorMod(row, PITCH) < PITCH / 2 ? 0 : PITCH / 2;
-    return Math.floorMod(row, PITCH / 2) < STROKE
-        && Math.floorMod(column + shift, PITCH) < STROKE;
+    return Math.floorMod(row, PITCH / 2) < STROKE && Math.floorMod(column + shift, PITCH) < STROKE;
   }
 }

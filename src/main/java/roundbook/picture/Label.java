@@ -11,10 +11,17 @@ package roundbook.picture;
  * @param at its place
  * @param across which part of its width lies left of the place, nought to one
  * @param room the most width it may take; more is first made smaller, then cut
+ * @param whole whether it is never cut, only made smaller: numbers
  * @param ground what lies behind it
  */
 record Label(
-    String text, Lettering lettering, Spot at, double across, double room, Ground ground) {
+    String text,
+    Lettering lettering,
+    Spot at,
+    double across,
+    double room,
+    boolean whole,
+    Ground ground) {
   private static final double SMALLEST = 0.72;
   private static final double PADDING = 1.6;
 
@@ -30,38 +37,43 @@ record Label(
 
   /** Returns a plain text that begins at a place. */
   static Label of(String text, double size, Spot at) {
-    return new Label(text, new Lettering(size, false), at, 0, Double.MAX_VALUE, Ground.OPEN);
+    return new Label(text, new Lettering(size, false), at, 0, Double.MAX_VALUE, false, Ground.OPEN);
   }
 
   /** Returns the same text in a broad pen. */
   Label bold() {
     Lettering broad = new Lettering(lettering.size(), true);
-    return new Label(text, broad, at, across, room, ground);
+    return new Label(text, broad, at, across, room, whole, ground);
   }
 
   /** Returns the same text centred about its place. */
   Label centred() {
-    return new Label(text, lettering, at, 0.5, room, ground);
+    return new Label(text, lettering, at, 0.5, room, whole, ground);
   }
 
   /** Returns the same text ending at its place. */
   Label ending() {
-    return new Label(text, lettering, at, 1, room, ground);
+    return new Label(text, lettering, at, 1, room, whole, ground);
   }
 
   /** Returns the same text set to the right of its place, about it or to the left of it. */
   Label across(double part) {
-    return new Label(text, lettering, at, part, room, ground);
+    return new Label(text, lettering, at, part, room, whole, ground);
   }
 
   /** Returns the same text kept to a width. */
   Label within(double width) {
-    return new Label(text, lettering, at, across, width, ground);
+    return new Label(text, lettering, at, across, width, whole, ground);
+  }
+
+  /** Returns the same text, never to be cut however small it gets: for numbers. */
+  Label uncut() {
+    return new Label(text, lettering, at, across, room, true, ground);
   }
 
   /** Returns the same text on another ground. */
   Label on(Ground other) {
-    return new Label(text, lettering, at, across, room, other);
+    return new Label(text, lettering, at, across, room, whole, other);
   }
 
   /** Returns the same text small enough, or cut short enough, for its room. */
@@ -70,9 +82,10 @@ record Label(
     if (width <= room) {
       return this;
     }
-    Lettering smaller = lettering.sized(lettering.size() * Math.max(SMALLEST, room / width));
-    String cut = smaller.cut(text, room);
-    return new Label(cut, smaller, at, across, room, ground);
+    double least = whole ? 0 : SMALLEST;
+    Lettering smaller = lettering.sized(lettering.size() * Math.max(least, room / width));
+    String cut = whole ? text : smaller.cut(text, room);
+    return new Label(cut, smaller, at, across, room, whole, ground);
   }
 
   /** Returns the left end of the base line. */

@@ -8,19 +8,15 @@ import java.util.regex.Pattern;
 /**
  * Text of one size and weight, measured and turned into strokes of the pen.
  *
- * <p>From {@value #BUILT_FROM} points up a fraction such as {@code 11/16} is built from small digits
- * about a slanting bar, so that 3 11/16 cannot be read as 311/16.
+ * <p>A fraction such as {@code 11/16} is built from small digits about a slanting bar, so that 1
+ * 1/16 cannot be read as 11/16.
  *
  * @param size the size in points; capitals and digits are seven tenths of it high
  * @param bold whether the pen is broad
  */
 record Lettering(double size, boolean bold) {
-  /** The size from which fractions are built. */
-  static final double BUILT_FROM = 13;
-
   private static final double CAPITAL = 0.7;
   private static final double GRID = 10;
-  private static final double SMALL = 0.64;
   private static final Pattern FRACTION =
       Pattern.compile("(?<![\\d/.,])(\\d{1,2})/(\\d{1,3})(?![\\d/])");
 
@@ -31,7 +27,7 @@ record Lettering(double size, boolean bold) {
 
   /** Returns half the width of the pen in points. */
   double reach() {
-    return size * (bold ? 0.062 : 0.038);
+    return size * (bold ? 0.056 : 0.038);
   }
 
   /** Returns the strokes of a text, from the left end of its base line, downwards positive. */
@@ -52,9 +48,9 @@ record Lettering(double size, boolean bold) {
   /** Returns a text cut at its end, with an ellipsis, to be no wider than so many points. */
   String cut(String text, double width) {
     String cut = text;
-    while (width(cut) > width && cut.length() > 1) {
-      int end = text.offsetByCodePoints(cut.length() - (cut.length() < text.length() ? 1 : 0), -1);
-      cut = text.substring(0, end) + "…";
+    for (int end = text.length(); end > 0 && width(cut) > width; ) {
+      end = text.offsetByCodePoints(end, -1);
+      cut = text.substring(0, end).stripTrailing() + "…";
     }
     return cut;
   }
@@ -63,8 +59,10 @@ record Lettering(double size, boolean bold) {
     Run run = new Run();
     Matcher fraction = FRACTION.matcher(text);
     int from = 0;
-    while (size >= BUILT_FROM && fraction.find(from)) {
-      run.plain(text.substring(from, fraction.start()));
+    while (fraction.find(from)) {
+      String before = text.substring(from, fraction.start());
+      run.plain(before);
+      run.tighten(before.endsWith(" "));
       run.built(fraction.group(1), fraction.group(2));
       from = fraction.end();
     }
@@ -77,18 +75,24 @@ record Lettering(double size, boolean bold) {
     private final List<Glyph.Stroke> strokes = new ArrayList<>();
     private final double unit = capital() / GRID;
     private final double space = (bold ? 2.7 : 2.2) * unit;
+    private final double small = size < 12 ? 0.74 : 0.66;
     private double at;
 
     void plain(String text) {
       text.codePoints().forEach(character -> letter(character, 1, 0));
     }
 
+    /** Draws a fraction nearer to its whole number. */
+    void tighten(boolean after) {
+      at -= after && size > 12 ? 1.6 * unit : 0;
+    }
+
     void built(String numerator, String denominator) {
-      numerator.codePoints().forEach(character -> letter(character, SMALL, GRID * (1 - SMALL)));
-      at -= space * SMALL / 2;
+      numerator.codePoints().forEach(character -> letter(character, small, GRID * (1 - small)));
+      at -= space * small / 2;
       letter('⁄', 1, 0);
-      at -= space * (1 + SMALL) / 2;
-      denominator.codePoints().forEach(character -> letter(character, SMALL, 0));
+      at -= space * (1 + small) / 2;
+      denominator.codePoints().forEach(character -> letter(character, small, 0));
     }
 
     void letter(int character, double scale, double raised) {

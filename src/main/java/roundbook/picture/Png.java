@@ -9,8 +9,8 @@ import java.util.zip.Deflater;
 /**
  * The bytes of a PNG file of one bit a pixel, as the PNG specification (ISO/IEC 15948) lays out.
  *
- * <p>Written by hand because the pixels are at hand in the very form that the file wants, because no
- * text chunk with a date can slip in, and because the window system need not be loaded.
+ * <p>Written by hand because the pixels are at hand in the very form that the file wants, because
+ * no text chunk with a date can slip in, and because the window system need not be loaded.
  */
 final class Png {
   private static final byte[] SIGNATURE = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n'};

@@ -6,9 +6,9 @@ import java.util.List;
 /**
  * A page of pixels, each black or white, on which surfaces and strokes are laid.
  *
- * <p>A pixel belongs to a shape when its middle does. Only sums, products and quotients decide that,
- * so that every machine sets the same pixels; that is why no drawing library is used here. Shapes
- * may reach over the edges. Lengths are in pixels.
+ * <p>A pixel belongs to a shape when its middle does. Only sums, products and quotients decide
+ * that, so that every machine sets the same pixels; that is why no drawing library is used here.
+ * Shapes may reach over the edges. Lengths are in pixels.
  */
 final class Raster {
   private final int width;
@@ -51,9 +51,11 @@ final class Raster {
     }
   }
 
-  /** Draws a straight stroke with round ends, so far to each side of the line between two points. */
+  /**
+   * Draws a straight stroke with round ends, so far to each side of the line between two points.
+   */
   void stroke(Spot from, Spot to, double reach, Ink ink) {
-    Box box = Box.around(List.of(from, to)).grown(reach);
+    Box box = Box.between(from, to).grown(reach);
     for (int row = first(box.top()); row < last(box.bottom(), height); row++) {
       Box near = near(from, to, row + 0.5, reach);
       for (int column = first(near.left()); column < last(near.right(), width); column++) {
@@ -84,14 +86,13 @@ final class Raster {
   private static Box near(Spot from, Spot to, double y, double reach) {
     double rise = to.y() - from.y();
     if (Math.abs(rise) < 1) {
-      return Box.around(List.of(from, to)).grown(reach);
+      return Box.between(from, to).grown(reach);
     }
     double low = clamp((y - reach - from.y()) / rise);
     double high = clamp((y + reach - from.y()) / rise);
     double run = to.x() - from.x();
     Spot one = new Spot(from.x() + low * run, y);
-    Spot other = new Spot(from.x() + high * run, y);
-    return Box.around(List.of(one, other)).grown(reach);
+    return Box.between(one, new Spot(from.x() + high * run, y)).grown(reach);
   }
 
   private static double squareDistance(Spot spot, Spot from, Spot to) {

@@ -1,0 +1,94 @@
+package roundbook.picture;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import roundbook.job.Opening;
+import roundbook.job.Wall;
+import roundbook.stack.Course;
+import roundbook.stack.PlacedLog;
+import roundbook.stack.Stack;
+import roundbook.units.Length;
+
+/**
+ * Every drawing of the crew workbook, each made from the same stack.
+ *
+ * <p>The same stack and words give the same bytes. Each method throws {@link DrawingFault}, and
+ * nothing else, when a drawing cannot be made.
+ *
+ * @param stack the courses and their heights
+ * @param wording how lengths and words are printed
+ */
+public record Drawings(Stack stack, Wording wording) {
+  /**
+   * Returns both faces of the logs of a round, 10 by 3 inches, one drawing for all logs that are
+   * cut alike: one a round, two in the first and last round, more where walls differ in thickness.
+   *
+   * @param round counted from 1
+   */
+  public List<Picture> faces(int round) {
+    return guarded("faces of round " + round, () -> facesOf(stack.courses().get(round - 1)));
+  }
+
+  /**
+   * Returns the building seen from above with the butts of a round, 3 1/2 by 2 1/2 inches.
+   *
+   * @param round counted from 1
+   */
+  public Picture plan(int round) {
+    return guarded(
+        "plan of round " + round,
+        () -> {
+          Course course = stack.courses().get(round - 1);
+          PlanDrawing drawing = new PlanDrawing(stack.building(), wording);
+          return Picture.of(drawing.draw(course), drawing.altText(course));
+        });
+  }
+
+  /**
+   * Returns a wall to scale, seen from outside, 10 inches wide and 7 high at the most.
+   *
+   * @param wall the wall
+   * @param openings doors and windows; those of other walls are left out
+   * @param settling the space that an opening wants over its frame, if it is known
+   */
+  public Picture elevation(
+      Wall wall, List<Opening> openings, Function<Opening, Optional<Length>> settling) {
+    return guarded(
+        "wall " + wall.name(),
+        () -> {
+          WallDrawing drawing = new WallDrawing(stack, wall, openings, wording);
+          return Picture.of(drawing.draw(settling), drawing.altText());
+        });
+  }
+
+  private List<Picture> facesOf(Course course) {
+    Map<FaceCase, List<PlacedLog>> groups = new LinkedHashMap<>();
+    for (PlacedLog log : course.logs()) {
+      groups.computeIfAbsent(FaceCase.of(stack, log), key -> new ArrayList<>()).add(log);
+    }
+    return groups.entrySet().stream().map(this::face).toList();
+  }
+
+  private Picture face(Map.Entry<FaceCase, List<PlacedLog>> group) {
+    String walls =
+        group.getValue().stream().map(log -> log.wall().name()).collect(Collectors.joining(" "));
+    String heading = wording.say("faces.heading", group.getValue().get(0).round(), walls);
+    FaceDrawing drawing = new FaceDrawing(group.getKey(), wording);
+    return Picture.of(drawing.draw(heading), drawing.altText(heading));
+  }
+
+  /** Turns whatever goes wrong into the one fault that callers catch. */
+  private static <T> T guarded(String what, Supplier<T> drawing) {
+    try {
+      return drawing.get();
+    } catch (RuntimeException fault) {
+      throw new DrawingFault(what + ": " + fault.getMessage(), fault);
+    }
+  }
+}

@@ -1,0 +1,162 @@
+package roundbook.picture;
+
+import java.util.List;
+import roundbook.picture.FaceCase.End;
+import roundbook.picture.FaceCase.Special;
+import roundbook.units.Length;
+
+/** One end of a log's face: cuts, hatched waste, the marks with their numbers, butt or tip. */
+final class FaceEnd {
+  /** How far from the trimmed end the shoulder is drawn. */
+  static final double SHOULDER = 122;
+
+  private static final double CORNER = 40;
+  private static final double NUMBER = 15;
+  private static final double LABEL_ROOM = 92;
+
+  private final FaceStrip strip;
+  private final End end;
+  private final boolean butt;
+  private final double edge;
+  private final int inward;
+  private final Canvas canvas;
+
+  /** Makes the end at an edge of the drawing; inward is 1 to the right, -1 to the left. */
+  FaceEnd(FaceStrip strip, End end, boolean butt, double edge, int inward) {
+    this.strip = strip;
+    this.end = end;
+    this.butt = butt;
+    this.edge = edge;
+    this.inward = inward;
+    this.canvas = strip.drawing().canvas();
+  }
+
+  /** Draws all of it. */
+  void draw() {
+    upperCut();
+    if (special() == Special.BED_WHOLE) {
+      bedMark();
+    } else {
+      lowerCut();
+    }
+    canvas.line(Line.HEAVY, at(SHOULDER, -half() - 2), at(SHOULDER, half() + 3));
+    canvas.line(Line.DASHED, at(CORNER, -half() - 1), at(CORNER, half() + 3));
+    numbers();
+    name();
+    tape();
+  }
+
+  private void upperCut() {
+    double upper = strip.upper();
+    List<Spot> waste =
+        List.of(at(0, -upper), at(SHOULDER, -upper), at(SHOULDER, -half()), at(0, -half()));
+    if (special() == Special.TOP_FREE) {
+      canvas.line(Line.DASHED, at(0, -upper), at(SHOULDER, -upper));
+    } else {
+      canvas.shape(Line.NORMAL, waste, Ink.HATCH);
+    }
+  }
+
+  private void lowerCut() {
+    List<Spot> waste =
+        List.of(
+            at(0, FaceStrip.LOWER_END),
+            at(SHOULDER, FaceStrip.LOWER),
+            at(SHOULDER, half()),
+            at(0, half()));
+    canvas.shape(Line.NORMAL, waste, Ink.HATCH);
+    double arrow = CORNER;
+    Arrows.dimension(canvas, at(arrow, 0), at(arrow, cornerHeight()));
+    Length corner = strip.drawing().faces().lowerCorner(end);
+    number(wording().mark(corner), CORNER + 5, 9.4, SHOULDER - CORNER - 8);
+  }
+
+  /** Returns where the sloping lower line crosses the corner line on the drawing. */
+  private static double cornerHeight() {
+    double part = CORNER / SHOULDER;
+    return FaceStrip.LOWER_END + part * (FaceStrip.LOWER - FaceStrip.LOWER_END);
+  }
+
+  /** Says that there is no lower notch where the log lies flat. */
+  private void bedMark() {
+    Label label = Label.of(wording().say("faces.no_notch"), 9.5, at(CORNER + 5, 7.2));
+    canvas.write(label.across(across()).within(SHOULDER - CORNER - 10));
+  }
+
+  private void numbers() {
+    Length upper = upperMark();
+    double arrow = SHOULDER + 12;
+    Arrows.dimension(canvas, at(arrow, 0), at(arrow, -strip.upper()));
+    canvas.line(Line.THIN, at(SHOULDER, -strip.upper()), at(arrow + 4, -strip.upper()));
+    String text = wording().mark(upper.absolute());
+    boolean below = upper.isNegative();
+    String words = below ? wording().say("faces.below", text) : text;
+    number(words, arrow + 7, -Math.max(7.2, strip.upper() / 2), LABEL_ROOM);
+    Arrows.dimension(canvas, at(arrow, 0), at(arrow, FaceStrip.LOWER));
+    canvas.line(Line.THIN, at(SHOULDER, FaceStrip.LOWER), at(arrow + 4, FaceStrip.LOWER));
+    number(wording().mark(lower()), arrow + 7, 7.6, LABEL_ROOM);
+  }
+
+  private Length upperMark() {
+    FaceCase faces = strip.drawing().faces();
+    return strip.inside() ? faces.notch().upper() : faces.notch().upperOutside(faces.thickness());
+  }
+
+  private Length lower() {
+    return strip.drawing().faces().notch().lower();
+  }
+
+  private void number(String text, double along, double below, double room) {
+    canvas.write(
+        Label.of(text, NUMBER, at(along, below)).bold().across(across()).within(room).uncut());
+  }
+
+  /** Draws the sign and the word of this end outside of the log. */
+  private void name() {
+    Spot sign = new Spot(edge - inward * 32, strip.centre() - 20);
+    canvas.write(Label.of(butt ? "●" : "○", 24, sign).centred());
+    Spot word = new Spot(sign.x(), strip.centre() + 1);
+    canvas.fill(new Box(word.x() - 22, word.y() - 7, word.x() + 22, word.y() + 7), Ink.WHITE);
+    String key = butt ? "faces.butt" : "faces.tip";
+    canvas.write(Label.of(wording().say(key), 13, word).bold().centred().within(44));
+  }
+
+  /** Writes under the log what the lines are, at the butt with their distance from it. */
+  private void tape() {
+    String corner = wording().say("faces.corner");
+    String shoulder = wording().say("faces.shoulder");
+    if (butt) {
+      corner = corner + " " + wording().mark(end.overhang());
+      shoulder = shoulder + " " + wording().mark(end.shoulder());
+    } else {
+      small(wording().say("faces.cut"), -3, CORNER - 6);
+    }
+    small(corner, CORNER - 6, SHOULDER - CORNER - 4);
+    small(shoulder, SHOULDER - 4, 110);
+  }
+
+  private void small(String text, double along, double room) {
+    canvas.write(
+        Label.of(text, 9.5, at(along, FaceStrip.BUTT_HALF + 9)).across(across()).within(room));
+  }
+
+  private Spot at(double along, double below) {
+    return new Spot(edge + inward * along, strip.centre() + below);
+  }
+
+  private double across() {
+    return inward > 0 ? 0 : 1;
+  }
+
+  private double half() {
+    return butt ? FaceStrip.BUTT_HALF : FaceStrip.TIP_HALF;
+  }
+
+  private Special special() {
+    return strip.drawing().faces().special();
+  }
+
+  private Wording wording() {
+    return strip.drawing().wording();
+  }
+}

@@ -1,0 +1,151 @@
+package roundbook.picture;
+
+import java.util.List;
+import java.util.Optional;
+import roundbook.job.Building;
+import roundbook.job.Wall;
+import roundbook.stack.Course;
+import roundbook.stack.PlacedLog;
+
+/** The building seen from above: four walls, their corners, where each butt lies. */
+final class PlanDrawing {
+  static final double WIDTH = 252;
+  static final double HEIGHT = 180;
+
+  private static final double LOG = 13;
+  private static final double PAST = 9;
+  private static final double UPRIGHT_ROOM = 42;
+  private static final double LEVEL_ROOM = 124;
+  private static final Box WALLS = new Box(44, 28, WIDTH - 44, HEIGHT - 28);
+
+  private final Building building;
+  private final Wording wording;
+  private final Canvas canvas = new Canvas(WIDTH, HEIGHT);
+
+  PlanDrawing(Building building, Wording wording) {
+    if (building.walls().size() != 4) {
+      throw new DrawingFault("a plan of " + building.walls().size() + " walls", null);
+    }
+    this.building = building;
+    this.wording = wording;
+  }
+
+  /** Returns the sheet with the logs of a round. */
+  Canvas draw(Course course) {
+    List<Wall> walls = building.walls();
+    walls.stream().filter(Wall::laidFirst).forEach(wall -> log(course, wall));
+    walls.stream().filter(wall -> !wall.laidFirst()).forEach(wall -> log(course, wall));
+    walls.forEach(this::corner);
+    walls.forEach(wall -> name(course, wall));
+    middle(course);
+    return canvas;
+  }
+
+  /** Returns the words for those who cannot see the drawing. */
+  String altText(Course course) {
+    List<String> butts =
+        course.logs().stream()
+            .map(log -> log.wall().name() + " " + log.buttCorner(building))
+            .toList();
+    return wording.say("plan.alt", course.round(), run(course), String.join(", ", butts));
+  }
+
+  private void log(Course course, Wall wall) {
+    Side side = side(wall);
+    canvas.shape(Line.NORMAL, side.log(), Ink.WHITE);
+    Optional<PlacedLog> placed = course.on(wall);
+    if (placed.isEmpty()) {
+      return;
+    }
+    boolean atStart = placed.get().buttAtStart();
+    Spot butt = side.along(atStart ? 0.13 : 0.87);
+    Spot tip = side.along(atStart ? 0.87 : 0.13);
+    Arrows.pointer(canvas, butt, tip, 10);
+    sign("●", butt);
+    Spot ring = side.along(atStart ? 0.915 : 0.085);
+    sign("○", ring);
+  }
+
+  private void sign(String sign, Spot at) {
+    Box field = new Box(at.x() - 5, at.y() - 5, at.x() + 5, at.y() + 5);
+    canvas.fill(field, Ink.WHITE);
+    canvas.write(Label.of(sign, 13, at).centred());
+  }
+
+  private void corner(Wall wall) {
+    Spot start = side(wall).start();
+    Spot middle = WALLS.middle();
+    double right = start.x() < middle.x() ? -1 : 1;
+    double down = start.y() < middle.y() ? -1 : 1;
+    Spot at = start.plus(right * (PAST + 4), down * (PAST + 5));
+    Label label = Label.of(building.startCorner(wall), 13, at).bold();
+    canvas.write(label.across(right < 0 ? 1 : 0).within(30));
+  }
+
+  private void name(Course course, Wall wall) {
+    Side side = side(wall);
+    Spot at = side.inwards(side.along(0.5), side.upright() ? 12 : 16);
+    String tag = course.on(wall).map(log -> log.piece().log().tag()).orElse("");
+    double across = !side.upright() ? 0.5 : at.x() < WALLS.middle().x() ? 0 : 1;
+    if (side.upright()) {
+      Label name = Label.of(wall.name(), 15, at.plus(0, -9)).bold().across(across);
+      canvas.write(name.within(UPRIGHT_ROOM));
+      canvas.write(Label.of(tag, 11, at.plus(0, 9)).across(across).within(UPRIGHT_ROOM));
+    } else {
+      String both = (wall.name() + "  " + tag).strip();
+      canvas.write(Label.of(both, 15, at).bold().centred().within(LEVEL_ROOM));
+    }
+  }
+
+  private void middle(Course course) {
+    Spot at = WALLS.middle();
+    String turn = course.clockwise() ? "↻" : "↺";
+    String words = turn + " " + run(course);
+    canvas.write(Label.of(words, 11, at.plus(0, -27)).bold().centred().within(136));
+    canvas.write(Label.of(wording.say("plan.above"), 9, at.plus(0, 26)).centred().within(136));
+  }
+
+  private String run(Course course) {
+    return wording.say(course.clockwise() ? "plan.clockwise" : "plan.counterclockwise");
+  }
+
+  private Side side(Wall wall) {
+    List<Spot> corners = WALLS.corners();
+    int index = building.walls().indexOf(wall);
+    return new Side(corners.get(index), corners.get((index + 1) % 4));
+  }
+
+  /**
+   * One side of the plan, clockwise.
+   *
+   * @param start its first corner
+   * @param end its last corner
+   */
+  private record Side(Spot start, Spot end) {
+    boolean upright() {
+      return start.x() == end.x();
+    }
+
+    Spot along(double part) {
+      double x = start.x() + part * (end.x() - start.x());
+      return new Spot(x, start.y() + part * (end.y() - start.y()));
+    }
+
+    /** Returns a point moved towards the inside, which lies right of the way. */
+    Spot inwards(Spot at, double by) {
+      double length = Math.abs(end.x() - start.x()) + Math.abs(end.y() - start.y());
+      double right = -(end.y() - start.y()) / length * by;
+      return at.plus(right, (end.x() - start.x()) / length * by);
+    }
+
+    List<Spot> log() {
+      return grown(Box.around(List.of(start, end))).corners();
+    }
+
+    private Box grown(Box box) {
+      double x = upright() ? LOG / 2 : PAST;
+      double y = upright() ? PAST : LOG / 2;
+      return new Box(box.left() - x, box.top() - y, box.right() + x, box.bottom() + y);
+    }
+  }
+}

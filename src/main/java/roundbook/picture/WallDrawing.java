@@ -1,0 +1,158 @@
+package roundbook.picture;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import roundbook.job.Opening;
+import roundbook.job.Wall;
+import roundbook.stack.Course;
+import roundbook.stack.Joint;
+import roundbook.stack.PlacedLog;
+import roundbook.stack.Stack;
+import roundbook.units.Length;
+
+/** A wall to scale, seen from outside: logs, ends, gaps, openings and heights. */
+final class WallDrawing {
+  static final double WIDTH = 720;
+
+  private static final double LEFT = 66;
+  private static final double RIGHT = 104;
+  private static final double HEAD = 34;
+  private static final double FOOT = 62;
+  private static final double MOST_HIGH = 400;
+
+  private final Elevation elevation;
+  private final List<Opening> openings;
+  private final Wording wording;
+  private final double scale;
+  private final double shift;
+  private final Canvas canvas;
+
+  WallDrawing(Stack stack, Wall wall, List<Opening> openings, Wording wording) {
+    this.elevation = new Elevation(stack, wall);
+    this.openings =
+        openings.stream().filter(each -> each.wall().equalsIgnoreCase(wall.name())).toList();
+    this.wording = wording;
+    double room = WIDTH - LEFT - RIGHT;
+    this.scale = Math.min(room / elevation.length(), MOST_HIGH / elevation.top());
+    this.shift = LEFT + (room - scale * elevation.length()) / 2;
+    this.canvas = new Canvas(WIDTH, HEAD + scale * elevation.top() + FOOT);
+  }
+
+  /** Returns the sheet; settling says how much space an opening wants over its frame. */
+  Canvas draw(Function<Opening, Optional<Length>> settling) {
+    foundation();
+    logs().forEach(log -> canvas.shape(Line.NORMAL, on(elevation.outline(log)), Ink.WHITE));
+    stack().courses().forEach(this::crossingEnds);
+    WallOpenings holes = new WallOpenings(this);
+    openings.forEach(opening -> holes.draw(opening, settling.apply(opening)));
+    for (Joint joint : stack().joints(elevation.wall())) {
+      gaps(joint, holes);
+    }
+    WallRows rows = new WallRows(this);
+    logs().forEach(log -> rows.draw(log, holes));
+    rows.heading();
+    new WallFoot(this).draw();
+    return canvas;
+  }
+
+  /** Returns the words for those who cannot see the drawing. */
+  String altText() {
+    List<String> logs = logs().stream().map(log -> log.round() + " " + tag(log)).toList();
+    return wording.say("wall.alt", elevation.wall().name(), String.join(", ", logs));
+  }
+
+  Canvas canvas() {
+    return canvas;
+  }
+
+  Wording wording() {
+    return wording;
+  }
+
+  Elevation elevation() {
+    return elevation;
+  }
+
+  Stack stack() {
+    return elevation.stack();
+  }
+
+  /** Returns the points of one inch. */
+  double scale() {
+    return scale;
+  }
+
+  /** Returns the size of lettering that goes in a log, kept between two sizes. */
+  double size(double part, double least, double most) {
+    return Math.max(least, Math.min(most, elevation.leastCourse() * scale * part));
+  }
+
+  /** Returns a point of the wall on the sheet. */
+  Spot on(double x, double z) {
+    return new Spot(shift + scale * x, HEAD + scale * (elevation.top() - z));
+  }
+
+  List<Spot> on(List<Spot> outline) {
+    return outline.stream().map(spot -> on(spot.x(), spot.y())).toList();
+  }
+
+  List<PlacedLog> logs() {
+    return elevation.logs();
+  }
+
+  static String tag(PlacedLog log) {
+    return log.piece().log().tag();
+  }
+
+  private void foundation() {
+    double top = elevation.foundation();
+    Spot low = on(elevation.leftFace(), 0);
+    Spot high = on(elevation.rightFace(), top);
+    if (low.y() - high.y() > 1) {
+      canvas.shape(Line.NORMAL, new Box(low.x(), high.y(), high.x(), low.y()).corners(), Ink.DOTS);
+    }
+    canvas.line(Line.HEAVY, on(0, 0).plus(-20, 0), on(elevation.length(), 0).plus(20, 0));
+  }
+
+  private void crossingEnds(Course course) {
+    canvas.shape(Line.NORMAL, clear(elevation.crossingEnd(course, true)), Ink.CROSS);
+    canvas.shape(Line.NORMAL, clear(elevation.crossingEnd(course, false)), Ink.CROSS);
+  }
+
+  private List<Spot> clear(List<Spot> outline) {
+    List<Spot> placed = on(outline);
+    canvas.fill(placed, Ink.WHITE);
+    return placed;
+  }
+
+  private void gaps(Joint joint, WallOpenings holes) {
+    double size = size(0.4, 6.5, 10);
+    gap(joint, holes, new Station(elevation.leftFace(), 0, joint.left(), size));
+    gap(joint, holes, new Station(elevation.length() / 2, 0.5, joint.middle(), size));
+    gap(joint, holes, new Station(elevation.rightFace(), 1, joint.right(), size));
+  }
+
+  private void gap(Joint joint, WallOpenings holes, Station station) {
+    Joint.Flag flag = Joint.flag(station.gap(), stack().rules());
+    String text = (flag.symbol() + " " + wording.mark(station.gap())).strip();
+    double middle = elevation.crown(joint.lower(), station.x()) + station.gap().inches() / 2;
+    Spot at = on(station.x(), middle).plus(5 - 10 * station.across(), 0);
+    Label label = Label.of(text, station.size(), at).bold().across(station.across());
+    boolean plain = flag == Joint.Flag.NONE;
+    label = label.on(plain ? Label.Ground.CLEAR : Label.Ground.REVERSED);
+    if (!holes.cover(label.box())) {
+      canvas.writeIfFree(label);
+    }
+  }
+
+  /**
+   * Where a gap is written.
+   *
+   * @param x inches from the left trimmed end
+   * @param across which part of the text lies left of it
+   * @param gap the gap there
+   * @param size of the lettering
+   */
+  private record Station(double x, double across, Length gap, double size) {}
+}

@@ -1,0 +1,90 @@
+package roundbook.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import roundbook.job.Opening;
+import roundbook.units.Length;
+
+/** The doors and windows of a wall drawing, and where they leave no room for words. */
+final class WallOpenings {
+  private static final double LINE = 14;
+  private static final double MARGIN = 4;
+
+  private final WallDrawing drawing;
+  private final List<Box> boxes = new ArrayList<>();
+
+  WallOpenings(WallDrawing drawing) {
+    this.drawing = drawing;
+  }
+
+  /** Draws an opening with its name, size and the space left over its frame. */
+  void draw(Opening opening, Optional<Length> settling) {
+    Box wall = drawing.elevation().opening(opening);
+    Spot low = drawing.on(wall.left(), wall.top());
+    Spot high = drawing.on(wall.right(), wall.bottom());
+    Box box = new Box(low.x(), high.y(), high.x(), low.y());
+    if (box.width() < 2 || box.height() < 2) {
+      return;
+    }
+    drawing.canvas().fill(box, Ink.WHITE);
+    double space = settling.map(each -> each.inches() * drawing.scale()).orElse(0.0);
+    if (space > 0) {
+      double bottom = Math.min(box.bottom(), box.top() + Math.max(3, space));
+      Box over = new Box(box.left(), box.top(), box.right(), bottom);
+      drawing.canvas().shape(Line.THIN, over.corners(), Ink.HATCH);
+    }
+    drawing.canvas().outline(Line.HEAVY, box);
+    boxes.add(box);
+    write(box, texts(opening, settling));
+  }
+
+  /** Returns whether a box lies on an opening, wholly or in part. */
+  boolean cover(Box box) {
+    return boxes.stream().anyMatch(box::overlaps);
+  }
+
+  /** Returns the widest stretch between two places at a height that no opening takes. */
+  Optional<Box> widest(Box row) {
+    List<Box> free = new ArrayList<>(List.of(row));
+    for (Box box : boxes) {
+      free = free.stream().flatMap(each -> without(each, box).stream()).toList();
+    }
+    return free.stream().max(java.util.Comparator.comparingDouble(Box::width));
+  }
+
+  private static List<Box> without(Box row, Box taken) {
+    if (!row.overlaps(taken)) {
+      return List.of(row);
+    }
+    List<Box> parts = new ArrayList<>();
+    if (taken.left() - MARGIN > row.left()) {
+      parts.add(new Box(row.left(), row.top(), taken.left() - MARGIN, row.bottom()));
+    }
+    if (taken.right() + MARGIN < row.right()) {
+      parts.add(new Box(taken.right() + MARGIN, row.top(), row.right(), row.bottom()));
+    }
+    return parts;
+  }
+
+  private List<String> texts(Opening opening, Optional<Length> settling) {
+    Wording wording = drawing.wording();
+    List<String> texts = new ArrayList<>();
+    texts.add(opening.name());
+    Length high = opening.head().minus(opening.sill());
+    texts.add(wording.mark(opening.width()) + " × " + wording.mark(high));
+    settling.ifPresent(each -> texts.add(wording.say("wall.settle", wording.mark(each))));
+    return texts;
+  }
+
+  private void write(Box box, List<String> texts) {
+    double room = box.width() - 8;
+    int count = (int) Math.min(texts.size(), (box.height() - 8) / LINE);
+    Spot at = box.middle().plus(0, -(count - 1) * LINE / 2);
+    for (int i = 0; i < count && room > 16; i++) {
+      Label label = Label.of(texts.get(i), i == 0 ? 12 : 10, at.plus(0, i * LINE)).centred();
+      Label number = label.within(room).uncut();
+      drawing.canvas().writeIfFree(i == 0 ? label.bold().within(room) : number);
+    }
+  }
+}

@@ -1,0 +1,69 @@
+package roundbook.picture;
+
+import java.util.Optional;
+import roundbook.stack.PlacedLog;
+
+/** The words of a wall drawing, a row a log: round, butt and tip, tag, middle, height. */
+final class WallRows {
+  private static final double LEAST_ROOM = 22;
+
+  private final WallDrawing drawing;
+  private final Canvas canvas;
+  private final double size;
+
+  WallRows(WallDrawing drawing) {
+    this.drawing = drawing;
+    this.canvas = drawing.canvas();
+    this.size = drawing.size(0.55, 7.5, 13);
+  }
+
+  /** Writes the row of a log. */
+  void draw(PlacedLog log, WallOpenings holes) {
+    double z = drawing.elevation().centre(log);
+    Spot left = drawing.on(0, z);
+    Spot right = drawing.on(drawing.elevation().length(), z);
+    boolean buttLeft = !log.buttAtStart();
+    String round = drawing.wording().say("wall.round", log.round());
+    canvas.write(Label.of(round, size, left.plus(-8 - size, 0)).bold().ending().within(44).uncut());
+    sign(buttLeft, left.plus(-4 - size / 2, 0));
+    sign(!buttLeft, right.plus(4 + size / 2, 0));
+    String height = drawing.wording().tape(drawing.stack().centre(log));
+    canvas.write(Label.of(height, size, right.plus(8 + size, 0)).within(80).uncut());
+    tag(log, holes);
+  }
+
+  /** Writes what the column of heights shows, and what the drawing is. */
+  void heading() {
+    Wording wording = drawing.wording();
+    String wall = drawing.elevation().wall().name();
+    Label title = Label.of(wording.say("wall.title", wall), 15, new Spot(4, 10)).bold();
+    canvas.write(title.within(400));
+    Spot at = new Spot(WallDrawing.WIDTH - 4, 10);
+    canvas.write(Label.of(wording.say("wall.heights"), 9, at).ending().within(300));
+  }
+
+  private void sign(boolean butt, Spot at) {
+    canvas.write(Label.of(butt ? "●" : "○", size, at).centred());
+  }
+
+  private void tag(PlacedLog log, WallOpenings holes) {
+    Elevation elevation = drawing.elevation();
+    double middle = elevation.length() / 2;
+    double z = (elevation.crown(log, middle) + elevation.belly(log, middle)) / 2;
+    Spot left = drawing.on(elevation.leftFace(), z).plus(6, -size / 2);
+    Spot right = drawing.on(elevation.rightFace(), z).plus(-6, size / 2);
+    Optional<Box> free = holes.widest(new Box(left.x(), left.y(), right.x(), right.y()));
+    if (free.isPresent() && free.get().width() > LEAST_ROOM) {
+      write(log, free.get());
+    }
+  }
+
+  private void write(PlacedLog log, Box free) {
+    String middle = "Ø " + drawing.wording().mark(log.piece().mid());
+    double half = free.width() * 0.42;
+    Spot from = new Spot(free.left() + free.width() * 0.06, free.middle().y());
+    canvas.writeIfFree(Label.of(WallDrawing.tag(log), size, from).bold().within(half));
+    Spot to = new Spot(free.right() - free.width() * 0.06, free.middle().y());
+    canvas.writeIfFree(Label.of(middle, size * 0.9, to).ending().within(half).uncut());
+  }
+}
