@@ -1,16 +1,32 @@
 package roundbook.report;
 
+import java.util.List;
+import java.util.Optional;
 import roundbook.job.Wall;
 import roundbook.page.SheetBuilder;
+import roundbook.picture.Picture;
 
 /** The drawing of a wall on its sheet. */
 final class WallPictures {
-  private static final double HEIGHT = 300;
+  private static final double WIDTH = 6.9;
 
   private WallPictures() {}
 
   /** Puts the drawing in the current row of the sheet. */
   static void put(Live live, Wall wall, SheetBuilder sheet) {
-    sheet.height(HEIGHT);
+    Drawn drawn = new Drawn(live, sheet);
+    List<Picture> pictures =
+        drawn.made(
+            () ->
+                List.of(
+                    drawn
+                        .drawings()
+                        .elevation(
+                            wall, live.plan().job().openings(), opening -> Optional.empty())));
+    double high = 0;
+    for (Picture picture : pictures) {
+      high = drawn.lay(picture, 0, 0, WIDTH);
+    }
+    drawn.room(high + 0.1);
   }
 }

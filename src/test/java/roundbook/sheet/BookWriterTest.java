@@ -244,7 +244,7 @@ class BookWriterTest {
     try (XSSFWorkbook workbook = reopened(SampleBook.book())) {
       XSSFSheet round = workbook.getSheet(SampleBook.ROUND);
       XSSFCellStyle mark = round.getRow(3).getCell(0).getCellStyle();
-      assertEquals(54, mark.getFont().getFontHeightInPoints());
+      assertEquals(48, mark.getFont().getFontHeightInPoints());
       assertEquals(VerticalAlignment.CENTER, mark.getVerticalAlignment());
       assertEquals("# ?/??", mark.getDataFormatString());
       assertTrue(workbook.getNumCellStyles() < 40, "styles: " + workbook.getNumCellStyles());

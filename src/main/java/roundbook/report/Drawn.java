@@ -1,0 +1,76 @@
+package roundbook.report;
+
+import java.util.List;
+import java.util.function.Supplier;
+import roundbook.page.Area;
+import roundbook.page.Cell;
+import roundbook.page.Figure;
+import roundbook.page.Role;
+import roundbook.page.SheetBuilder;
+import roundbook.picture.DrawingFault;
+import roundbook.picture.Drawings;
+import roundbook.picture.Picture;
+import roundbook.picture.Wording;
+import roundbook.units.Length;
+import roundbook.units.LengthUnit;
+
+/** Puts drawings on sheets; where one cannot be made the sheet says so and goes on. */
+final class Drawn {
+  private static final double POINTS_AN_INCH = 72;
+
+  private final Live live;
+  private final SheetBuilder sheet;
+  private final Drawings drawings;
+
+  Drawn(Live live, SheetBuilder sheet) {
+    this.live = live;
+    this.sheet = sheet;
+    this.drawings =
+        new Drawings(
+            live.plan().stack(), new Wording(live.formats(), live.context().words()::text));
+  }
+
+  Drawings drawings() {
+    return drawings;
+  }
+
+  /** Makes drawings; none where pictures are not wanted, or, said on the sheet, not possible. */
+  List<Picture> made(Supplier<List<Picture>> making) {
+    if (!live.context().issue().pictures()) {
+      return List.of();
+    }
+    try {
+      return making.get();
+    } catch (DrawingFault fault) {
+      sheet.put(
+          "A" + sheet.row(),
+          Cell.text(live.text("picture.missing", fault.getMessage())).role(Role.NOTE));
+      return List.of();
+    }
+  }
+
+  /** Lays a drawing in the current row, so wide, from a distance right of the first column. */
+  double lay(Picture picture, double right, double down, double width) {
+    double height = width * picture.heightInches() / picture.widthInches();
+    sheet.figure(
+        new Figure.Picture(
+            picture.png(),
+            new Figure.At(
+                Area.of("A" + sheet.row()),
+                inches(right),
+                inches(down),
+                inches(width),
+                inches(height)),
+            picture.altText()));
+    return height;
+  }
+
+  /** Makes the current row so many inches high; a sheet's row holds at most 409 points. */
+  void room(double high) {
+    sheet.height(Math.min(409, high * POINTS_AN_INCH));
+  }
+
+  private static Length inches(double inches) {
+    return Length.of(inches, LengthUnit.INCH);
+  }
+}
