@@ -15,7 +15,7 @@ import roundbook.units.Length;
 
 /** The part of the first page on the foundation, the first two logs, and what comes first. */
 final class FirstPair {
-  private static final double FIRST_HEIGHT = 180;
+  private static final double FIRST_HEIGHT = 130;
 
   private final CrewContext context;
   private final Plan plan;
