@@ -2,8 +2,11 @@ package roundbook.plan;
 
 import roundbook.plan.PiecePlan.Weight;
 import roundbook.stack.PlacedLog;
-import roundbook.wood.GreenWeight;
-import roundbook.wood.SawnPiece;
+import roundbook.units.Length;
+import roundbook.units.LengthUnit;
+import roundbook.wood.RoundProfile;
+import roundbook.wood.SawnLog;
+import roundbook.wood.Species;
 
 /** Estimates what a trimmed, sawn piece weighs green, and where it balances. */
 final class Weigher {
@@ -12,9 +15,10 @@ final class Weigher {
   private Weigher() {}
 
   static Weight weigh(PlacedLog placed) {
-    SawnPiece sawn = new SawnPiece(placed.piece(), placed.wall().thickness());
-    GreenWeight green = GreenWeight.of(placed.piece().log().traits().species());
-    double pounds = sawn.cubicInches() / CUBIC_INCHES_PER_FOOT * green.poundsPerCubicFoot();
-    return new Weight(pounds, sawn.balance());
+    RoundProfile profile = RoundProfile.inchesOf(placed.piece());
+    SawnLog sawn = new SawnLog(profile, placed.wall().thickness().inches());
+    Species species = Species.find(placed.piece().log().traits().species()).species();
+    double pounds = sawn.volume() / CUBIC_INCHES_PER_FOOT * species.greenPounds();
+    return new Weight(pounds, Length.of(sawn.balancePoint(), LengthUnit.INCH));
   }
 }

@@ -3,6 +3,7 @@ package roundbook.wood;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import roundbook.job.Piece;
 
 /**
  * Natural diameter of a log or piece at rising distances along it.
@@ -51,6 +52,16 @@ public record RoundProfile(List<Station> stations) {
       stations.add(new Station(length * i / (diameters.length - 1), diameters[i]));
     }
     return new RoundProfile(stations);
+  }
+
+  /** Returns the profile of a trimmed piece in inches, from its trimmed butt end. */
+  public static RoundProfile inchesOf(Piece piece) {
+    List<Station> stations =
+        piece.log().profile().stations().stream()
+            .map(s -> new Station(s.fromButt().inches(), s.diameter().inches()))
+            .toList();
+    double butt = piece.cutOffButt().inches();
+    return new RoundProfile(stations).between(butt, butt + piece.trimmed().inches());
   }
 
   /** Returns the distance of the first station. */

@@ -74,14 +74,28 @@ public record Species(String name, String latin, Map<Property, Figure> figures) 
    */
   public record Figure(double value, Basis basis, String source) {}
 
+  /** How well a name in a tally says which tree it is. */
+  public enum Sureness {
+    /** The name is that of one species. */
+    NAMED,
+    /** The name is of a kind, such as pine or spruce; the means of its species stand in: say so. */
+    KIND,
+    /** The name is missing or unknown; the means of all softwoods stand in: say so. */
+    UNKNOWN
+  }
+
   /**
-   * A species found by a name in a tally.
+   * What a name in a tally was taken for.
    *
    * @param species whose figures to use
-   * @param standIn whether the name says no more than pine or spruce, so that one of the heavier
-   *     trees of that name stands in for it: warn, and ask for the species
+   * @param sureness whether they are of one species, or means that stand in for it
    */
-  public record Match(Species species, boolean standIn) {}
+  public record Match(Species species, Sureness sureness) {
+    /** Returns whether the figures only stand in, so that the builder must be warned. */
+    public boolean standIn() {
+      return sureness != Sureness.NAMED;
+    }
+  }
 
   /** Which way across the grain a loss is counted. */
   public enum Grain {
@@ -107,11 +121,11 @@ public record Species(String name, String latin, Map<Property, Figure> figures) 
   }
 
   /**
-   * Returns the species that a name in a tally means: a common name in any order of its words
-   * ("Spruce, Engelmann"), the botanical name, or the bare name of a kind ("pine"), for which one
-   * of its heavier trees stands in. Nothing if the name is unknown.
+   * Returns what a name in a tally means: a common name in any order of its words ("Spruce,
+   * Engelmann"), the botanical name, or a kind ("pine"), for which the means of its species stand
+   * in. For an unknown or empty name the means of all softwoods do.
    */
-  public static Optional<Match> find(String name) {
+  public static Match find(String name) {
     return SpeciesIndex.find(name);
   }
 

@@ -1,6 +1,6 @@
 package roundbook.wood;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -76,9 +76,8 @@ final class SpeciesData {
   private static final String OTHER_NAMES =
       """
         northern white cedar = white cedar, eastern white cedar, arborvitae
-        western redcedar = western red cedar, wrc
+        western redcedar = wrc
         Alaska yellow cedar = Alaska cedar, yellow cedar
-        eastern redcedar = eastern red cedar
         coast Douglas-fir = coastal Douglas-fir
         subalpine fir = alpine fir
         eastern hemlock = Canada hemlock
@@ -91,38 +90,32 @@ final class SpeciesData {
         quaking aspen = trembling aspen
         bigtooth aspen = large-toothed aspen
         yellow-poplar = tulip poplar, tulipwood
-        American chestnut = chestnut
         northern red oak = red oak
         sugar maple = hard maple
         paper birch = white birch
-        black walnut = walnut
-        black cherry = cherry
-        American basswood = basswood
-        American beech = beech
-        white ash = ash
-        Norway spruce = European spruce, common spruce
-        Scots pine = Scotch pine, European redwood
+        Norway spruce = European spruce, fichte, gran, kuusi, épicéa
+        Scots pine = Scotch pine, European redwood, kiefer, tall, mänty
       """;
 
-  /** What stands in for a name that says no more, as: name = stand-in. */
-  private static final String STAND_INS =
+  /** Names that mean any of several, each as: name = species, species. */
+  private static final String KINDS =
       """
-        pine = jack pine
-        yellow pine = loblolly pine
-        southern pine = loblolly pine
-        southern yellow pine = loblolly pine
-        spruce = Engelmann spruce
-        fir = white fir
+        southern pine = loblolly pine, longleaf pine, shortleaf pine, slash pine
+        southern yellow pine = loblolly pine, longleaf pine, shortleaf pine, slash pine
+        yellow pine = loblolly pine, longleaf pine, shortleaf pine, slash pine
         douglas fir = coast Douglas-fir
         doug fir = coast Douglas-fir
-        cedar = Alaska yellow cedar
-        hemlock = eastern hemlock
-        larch = western larch
-        oak = northern red oak
-        birch = paper birch
-        maple = sugar maple
-        aspen = quaking aspen
-        poplar = quaking aspen
+        poplar = quaking aspen, bigtooth aspen, yellow-poplar
+      """;
+
+  /** Kinds in other languages, each as: kind = word, word. */
+  private static final String KIND_WORDS =
+      """
+        pine = pin, pino
+        spruce = épinette
+        fir = tanne, abeto, sapin
+        larch = mélèze, lärche
+        oak = eiche, ek, tammi
       """;
 
   private static final String HANDBOOK = "Wood Handbook, USDA Forest Products Laboratory, ";
@@ -139,29 +132,24 @@ final class SpeciesData {
   }
 
   static Map<String, List<String>> otherNames() {
-    Map<String, List<String>> names = new LinkedHashMap<>();
-    OTHER_NAMES
-        .lines()
-        .map(line -> line.split("="))
-        .forEach(s -> names.put(s[0].trim(), list(s[1])));
-    return names;
+    return lists(OTHER_NAMES);
   }
 
-  static Map<String, String> standIns() {
-    Map<String, String> names = new LinkedHashMap<>();
-    STAND_INS
-        .lines()
-        .map(line -> line.split("="))
-        .forEach(s -> names.put(s[0].trim(), s[1].trim()));
-    return names;
+  static Map<String, List<String>> kinds() {
+    return lists(KINDS);
   }
 
-  private static List<String> list(String names) {
-    List<String> list = new ArrayList<>();
-    for (String name : names.split(",")) {
-      list.add(name.trim());
+  static Map<String, List<String>> kindWords() {
+    return lists(KIND_WORDS);
+  }
+
+  private static Map<String, List<String>> lists(String block) {
+    Map<String, List<String>> lists = new LinkedHashMap<>();
+    for (String line : block.lines().toList()) {
+      String[] sides = line.split("=");
+      lists.put(sides[0].trim(), Arrays.stream(sides[1].split(",")).map(String::trim).toList());
     }
-    return list;
+    return lists;
   }
 
   private static Species row(String line) {
