@@ -22,8 +22,8 @@ import roundbook.report.CrewBook;
 import roundbook.report.CrewContext;
 import roundbook.report.CrewContext.Issue;
 import roundbook.report.PlainTables;
+import roundbook.rounds.BalancedChooser;
 import roundbook.rounds.Effort;
-import roundbook.rounds.SwapChooser;
 import roundbook.table.Table;
 
 /** Reads, plans and writes one job, from its files to its outcome. */
@@ -76,7 +76,7 @@ final class JobRun {
       return nothingPlanned(findings);
     }
     long seed = job.get().rules().number(Setting.SEED).longValue();
-    Plan plan = new Planner(new SwapChooser()).plan(job.get(), Effort.usual(seed));
+    Plan plan = new Planner(new BalancedChooser()).plan(job.get(), Effort.usual(seed));
     if (plan.rounds() == 0) {
       problems.addAll(plan.problems());
       return nothingPlanned(findings);

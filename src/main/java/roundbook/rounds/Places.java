@@ -27,6 +27,10 @@ final class Places {
     }
   }
 
+  Job job() {
+    return job;
+  }
+
   int count() {
     return rounds * walls().size();
   }

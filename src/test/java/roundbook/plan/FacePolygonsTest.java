@@ -11,8 +11,8 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import roundbook.job.Piece;
+import roundbook.rounds.BalancedChooser;
 import roundbook.rounds.Effort;
-import roundbook.rounds.SwapChooser;
 import roundbook.stack.Joint;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
@@ -29,7 +29,7 @@ class FacePolygonsTest {
   @ValueSource(longs = {11, 12, 13, 14})
   void neighboursStandApartByTheirGap(long seed) {
     Plan plan =
-        new Planner(new SwapChooser())
+        new Planner(new BalancedChooser())
             .plan(
                 Jobs.random(seed, 36, seed % 2 == 0),
                 new Effort(5_000, seed, 1, () -> false, done -> {}));

@@ -13,8 +13,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Job;
 import roundbook.job.Setting;
+import roundbook.rounds.BalancedChooser;
 import roundbook.rounds.Effort;
-import roundbook.rounds.SwapChooser;
 import roundbook.units.Length;
 
 /** Whole plans of made-up yards; each is checked by the verifier as it is made. */
@@ -25,7 +25,7 @@ class PlannerTest {
   @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
   void plansEveryRoundThatTheLogsAllow(long seed) {
     Job job = Jobs.random(seed, 44);
-    Plan plan = new Planner(new SwapChooser()).plan(job, SHORT);
+    Plan plan = new Planner(new BalancedChooser()).plan(job, SHORT);
     assertEquals(11, plan.rounds(), "seed " + seed);
     assertEquals(44, plan.count(Plan.Use.PLACED));
     assertTrue(plan.choice().shortage().isEmpty());
@@ -34,8 +34,8 @@ class PlannerTest {
   @Test
   void theSameJobGivesTheSamePlan() {
     Job job = Jobs.random(7, 40);
-    Plan one = new Planner(new SwapChooser()).plan(job, SHORT);
-    Plan other = new Planner(new SwapChooser()).plan(job, SHORT);
+    Plan one = new Planner(new BalancedChooser()).plan(job, SHORT);
+    Plan other = new Planner(new BalancedChooser()).plan(job, SHORT);
     assertEquals(one.pieces(), other.pieces());
   }
 
@@ -49,7 +49,7 @@ class PlannerTest {
             few.logs(),
             List.of(),
             List.of());
-    Plan plan = new Planner(new SwapChooser()).plan(job, SHORT);
+    Plan plan = new Planner(new BalancedChooser()).plan(job, SHORT);
     assertEquals(7, plan.rounds());
     var shortage = plan.choice().shortage().orElseThrow();
     assertEquals(9, shortage.wanted());
@@ -76,7 +76,7 @@ class PlannerTest {
                 Jobs.log("5", needed.minus(Length.ofNanometres(1)), "14", "13", "12")),
             List.of(),
             List.of());
-    Plan plan = new Planner(new SwapChooser()).plan(job, SHORT);
+    Plan plan = new Planner(new BalancedChooser()).plan(job, SHORT);
     assertEquals(1, plan.rounds());
     assertEquals(1, plan.count(Plan.Use.LEFT_OUT));
     assertTrue(

@@ -1,0 +1,191 @@
+package roundbook.rounds;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import roundbook.balance.Aims;
+import roundbook.balance.BalanceResult;
+import roundbook.balance.BalanceTask;
+import roundbook.balance.BalanceTask.Place;
+import roundbook.balance.Cut;
+import roundbook.balance.Score;
+import roundbook.job.BuildRules;
+import roundbook.job.Job;
+import roundbook.job.Piece;
+import roundbook.job.Setting;
+import roundbook.job.Wall;
+import roundbook.notch.NeckFit;
+import roundbook.notch.Notch;
+import roundbook.units.Length;
+import roundbook.units.LengthUnit;
+
+/** A job's places and logs in the words of the balance engine: nanometres, and score in inches². */
+final class BalanceJob {
+  private static final long INCH = LengthUnit.INCH.nanometres();
+  private static final long TICK = 2_540;
+  private static final double OFFCUT_PRICE = 0.001;
+
+  private final Job job;
+  private final Places places;
+  private final List<Wall> kinds;
+  private final BalanceTask task;
+
+  BalanceJob(Job job, Places places) {
+    this.job = job;
+    this.places = places;
+    this.kinds = kinds(places.walls());
+    this.task = build();
+  }
+
+  BalanceTask task() {
+    return task;
+  }
+
+  /** Returns the piece that a result lays in a place. */
+  Piece piece(BalanceResult result, Place place) {
+    int at = place.round() * places.walls().size() + place.side();
+    return places.pieces(result.log(place), at).get(result.cut(place));
+  }
+
+  /** Returns the engine's score in our words. */
+  static Choice.Score score(Score score) {
+    return new Choice.Score(
+        score.total(),
+        score.evenness(),
+        score.leastGap(),
+        score.spread(),
+        score.inversion(),
+        score.waste());
+  }
+
+  /** Returns whether every tip holds its bearings, where the rules refuse those that don't. */
+  boolean keepsTips(BalanceResult result) {
+    if (!refuses()) {
+      return true;
+    }
+    for (int round = 0; round < places.rounds(); round++) {
+      Length size = Length.ofNanometres(result.size(0, round));
+      for (int side = 0; side < places.walls().size(); side++) {
+        if (!holds(piece(result, new Place(0, round, side)), places.walls().get(side), size)) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private BalanceTask build() {
+    BuildRules rules = job.rules();
+    Length least = rules.length(Setting.GAP_LEAST).least(rules.gap());
+    Aims aims =
+        new Aims(
+            rules.gap().nanometres(),
+            least.nanometres(),
+            rules.length(Setting.SPREAD_MOST).nanometres(),
+            rules.sizeStep().nanometres(),
+            Aims.Weights.USUAL);
+    BalanceTask.Builder builder = BalanceTask.builder(INCH, TICK, aims);
+    Fit fit = new Fit(job);
+    kinds.forEach(kind -> builder.lengthClass(fit.trimmed(kind).nanometres()));
+    builder.building(places.rounds());
+    for (Wall wall : places.walls()) {
+      builder.side(kindOf(wall), wall.laidFirst());
+    }
+    for (int log = 0; log < job.logs().size(); log++) {
+      builder.log(cuts(log, fit));
+    }
+    restrict(builder, fit);
+    return builder.build();
+  }
+
+  private List<List<Cut>> cuts(int log, Fit fit) {
+    List<List<Cut>> perKind = new ArrayList<>();
+    for (Wall kind : kinds) {
+      perKind.add(
+          fit.pieces(job.logs().get(log), kind).stream().map(piece -> cut(piece, kind)).toList());
+    }
+    return perKind;
+  }
+
+  private Cut cut(Piece piece, Wall wall) {
+    Length allowance = job.rules().length(Setting.SQUARING_ALLOWANCE).times(2);
+    Length offcut = piece.log().length().minus(piece.trimmed()).minus(allowance);
+    Cut cut =
+        Cut.of(piece.butt().nanometres(), piece.mid().nanometres(), piece.tip().nanometres())
+            .wasting(offcut.nanometres(), offcut.inches() * OFFCUT_PRICE);
+    return refuses() ? cut.upTo(largestSize(piece, wall).nanometres()) : cut;
+  }
+
+  /** Lets each place take only the logs that wishes, pins and keeping let into it. */
+  private void restrict(BalanceTask.Builder builder, Fit fit) {
+    for (int at = 0; at < places.count(); at++) {
+      int place = at;
+      Wall wall = places.wall(at);
+      List<Integer> serving = logs(log -> fit.serves(job.logs().get(log), wall));
+      List<Integer> allowed = logs(log -> !places.pieces(log, place).isEmpty());
+      if (allowed.size() < serving.size()) {
+        int side = at % places.walls().size();
+        builder.only(new Place(0, places.round(at) - 1, side), allowed);
+      }
+    }
+  }
+
+  private List<Integer> logs(java.util.function.IntPredicate which) {
+    return IntStream.range(0, job.logs().size()).filter(which).boxed().toList();
+  }
+
+  private boolean refuses() {
+    return job.rules().text(Setting.TIP_RULE).equals("refuse");
+  }
+
+  /** Returns the largest size, by sixteenths or millimetres, whose bearings the tip holds. */
+  private Length largestSize(Piece piece, Wall wall) {
+    Length step = job.rules().metric() ? Length.ofMillimetres(1) : Length.ofInchFraction(1, 16);
+    long low = 1;
+    long high = 2_000;
+    while (low < high) {
+      long middle = (low + high + 1) / 2;
+      if (holds(piece, wall, step.times(middle))) {
+        low = middle;
+      } else {
+        high = middle - 1;
+      }
+    }
+    return step.times(low);
+  }
+
+  private boolean holds(Piece piece, Wall wall, Length size) {
+    Wall before = job.building().before(wall);
+    Wall after = job.building().after(wall);
+    NeckFit.Corner corner =
+        new NeckFit.Corner(
+            wall.thickness(),
+            before.thickness().most(after.thickness()),
+            job.rules().overhang(),
+            Length.ZERO);
+    NeckFit fit = new NeckFit(Notch.of(size, job.rules()), corner, piece.tip());
+    Length least = fit.leastForTop().most(fit.leastForBottom());
+    return !piece.tip().isLessThan(least);
+  }
+
+  private int kindOf(Wall wall) {
+    return IntStream.range(0, kinds.size())
+        .filter(kind -> same(kinds.get(kind), wall))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static List<Wall> kinds(List<Wall> walls) {
+    List<Wall> kinds = new ArrayList<>();
+    for (Wall wall : walls) {
+      if (kinds.stream().noneMatch(kind -> same(kind, wall))) {
+        kinds.add(wall);
+      }
+    }
+    return kinds;
+  }
+
+  private static boolean same(Wall one, Wall other) {
+    return one.outside().equals(other.outside()) && one.thickness().equals(other.thickness());
+  }
+}

@@ -1,0 +1,102 @@
+package roundbook.rounds;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import roundbook.balance.BalanceResult;
+import roundbook.balance.BalanceTask.Place;
+import roundbook.balance.Balancer;
+import roundbook.job.Job;
+import roundbook.job.Log;
+import roundbook.job.Piece;
+import roundbook.problem.Problem;
+import roundbook.problem.ProblemCode;
+import roundbook.stack.Course;
+import roundbook.stack.PlacedLog;
+
+/**
+ * Chooses logs by the balance engine, for as many rounds as can be filled.
+ *
+ * <p>How many rounds stand is settled first, by matching logs to places under the hard rules; then
+ * the engine makes the score small.
+ */
+public final class BalancedChooser implements Chooser {
+  private static final long MOVES_A_PLACE = 100_000;
+
+  private final Balancer balancer;
+
+  /** Chooses with the engine's search. */
+  public BalancedChooser() {
+    this(Balancer.search());
+  }
+
+  BalancedChooser(Balancer balancer) {
+    this.balancer = balancer;
+  }
+
+  @Override
+  public Choice choose(Job job, Effort effort) {
+    int wanted = new Wanted(job).rounds();
+    Places places = fillable(new Places(job, wanted));
+    while (places.rounds() > 0) {
+      BalanceJob balance = new BalanceJob(job, places);
+      BalanceResult result = balancer.solve(balance.task(), engine(effort, places.count()));
+      if (result.isComplete() && balance.keepsTips(result)) {
+        return choice(job, places, balance, result, wanted);
+      }
+      places = fillable(new Places(job, places.rounds() - 1));
+    }
+    Choice.Score none = new Choice.Score(0, 0, 0, 0, 0, 0);
+    Optional<Shortage> shortage = new Wanted(job).shortage(wanted, 0);
+    return new Choice(List.of(), job.logs(), none, shortage, List.of(), problems(job, 0));
+  }
+
+  private static Places fillable(Places most) {
+    Places places = most;
+    while (places.rounds() > 0 && Arrays.stream(places.match()).anyMatch(log -> log < 0)) {
+      places = new Places(places.job(), places.rounds() - 1);
+    }
+    return places;
+  }
+
+  /** Returns the engine's effort; the usual one grows with the places. */
+  private static roundbook.balance.Effort engine(Effort effort, int places) {
+    long moves = effort.moves() == 0 ? MOVES_A_PLACE * places : effort.moves();
+    return new roundbook.balance.Effort(
+        moves, effort.seed(), effort.threads(), effort.stop(), effort.progress());
+  }
+
+  private static Choice choice(
+      Job job, Places places, BalanceJob balance, BalanceResult result, int wanted) {
+    List<Course> courses = new ArrayList<>();
+    List<Log> unused = new ArrayList<>(job.logs());
+    for (int round = 1; round <= places.rounds(); round++) {
+      List<PlacedLog> logs = new ArrayList<>();
+      for (int side = 0; side < places.walls().size(); side++) {
+        Piece piece = balance.piece(result, new Place(0, round - 1, side));
+        boolean start = job.rules().clockwise(round);
+        logs.add(new PlacedLog(piece, places.walls().get(side), round, start));
+        unused.remove(piece.log());
+      }
+      courses.add(Course.of(round, logs, job.rules()));
+    }
+    return new Choice(
+        courses,
+        unused,
+        BalanceJob.score(result.score()),
+        new Wanted(job).shortage(wanted, places.rounds()),
+        Reasons.of(courses),
+        problems(job, places.rounds()));
+  }
+
+  private static List<Problem> problems(Job job, int rounds) {
+    return job.pins().stream()
+        .flatMap(
+            pin ->
+                Places.reasonAgainst(pin, job, rounds)
+                    .map(why -> Problem.of(ProblemCode.BAD_PIN, pin.origin(), pin.log(), why))
+                    .stream())
+        .toList();
+  }
+}

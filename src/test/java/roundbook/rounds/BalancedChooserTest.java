@@ -1,0 +1,164 @@
+package roundbook.rounds;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import roundbook.balance.Balancer;
+import roundbook.job.BuildRules.Origin;
+import roundbook.job.Job;
+import roundbook.job.Log;
+import roundbook.job.Pin;
+import roundbook.job.Setting;
+import roundbook.plan.Jobs;
+import roundbook.problem.CellRef;
+import roundbook.stack.Course;
+import roundbook.stack.PlacedLog;
+import roundbook.stack.Stack;
+import roundbook.units.Length;
+
+/** Choices keep wishes, pins and refusals, beat a plain deal, and hold against the verifier. */
+class BalancedChooserTest {
+  private static final Effort EFFORT = new Effort(100_000, 1, 1, () -> false, done -> {});
+
+  @ParameterizedTest(name = "seed {0}")
+  @ValueSource(longs = {21, 22, 23, 24, 25})
+  void beatsSortingAndDealing(long seed) {
+    Job job = Jobs.random(seed, 44);
+    Choice dealt = new BalancedChooser(Balancer.sortAndDeal()).choose(job, EFFORT);
+    Choice searched = new BalancedChooser().choose(job, EFFORT);
+    double ratio = dealt.score().total() / searched.score().total();
+    assertTrue(ratio > 1.5, "seed " + seed + ": " + ratio);
+  }
+
+  @Test
+  void pinsAndWishesAreKept() {
+    Job job = Jobs.random(31, 40);
+    List<Pin> pins =
+        List.of(
+            new Pin(OptionalInt.of(3), "E", "L7", "", "", place(2)),
+            new Pin(OptionalInt.of(1), "N", "L12", "", "", place(3)));
+    Choice choice = new BalancedChooser().choose(with(job, job.logs(), pins), EFFORT);
+    assertEquals("L7", tag(choice, 3, "E"));
+    assertEquals("L12", tag(choice, 1, "N"));
+    assertEquals(List.of(), faults(with(job, job.logs(), pins), choice));
+  }
+
+  @Test
+  void sillsLieLowAndSparesStayOut() {
+    Job job = Jobs.random(32, 44);
+    List<Log> logs = new ArrayList<>(job.logs());
+    logs.set(3, keep(logs.get(3), Log.Keep.SILL));
+    logs.set(9, keep(logs.get(9), Log.Keep.SPARE));
+    Job kept = with(job, logs, List.of());
+    Choice choice = new BalancedChooser().choose(kept, EFFORT);
+    assertEquals(List.of(), faults(kept, choice));
+    assertTrue(choice.unused().contains(logs.get(9)));
+    for (Course course : choice.courses()) {
+      for (PlacedLog placed : course.logs()) {
+        boolean sill = placed.piece().log().tag().equals("L4");
+        assertTrue(!sill || course.round() == 1);
+      }
+    }
+  }
+
+  @Test
+  void thinTipsAreRefusedWhereTheRulesSaySo() {
+    Job job = Jobs.random(33, 44);
+    Job refusing =
+        new Job(
+            job.rules().with(Setting.TIP_RULE, "refuse", Origin.OPTION),
+            job.building(),
+            job.logs(),
+            List.of(),
+            List.of());
+    Choice choice = new BalancedChooser().choose(refusing, EFFORT);
+    assertFalse(choice.courses().isEmpty());
+    assertEquals(List.of(), faults(refusing, choice));
+  }
+
+  /** The verifier sees what a planner could get wrong. */
+  @Test
+  void theVerifierFindsPlantedFaults() {
+    Job job = Jobs.random(34, 40);
+    Choice choice = new BalancedChooser().choose(job, EFFORT);
+    assertEquals(List.of(), faults(job, choice));
+    assertTrue(faults(job, changed(choice, Fault.TWICE)).size() > 0);
+    assertTrue(faults(job, changed(choice, Fault.TURNED)).size() > 0);
+    assertTrue(faults(job, changed(choice, Fault.NO_ALLOWANCE)).size() > 0);
+    Stack stack = Stack.of(job.rules(), job.building(), choice.courses());
+    List<Length> raised = new ArrayList<>(stack.firstHeights());
+    raised.set(1, raised.get(1).plus(Length.ofInchFraction(1, 16)));
+    Stack wrong =
+        new Stack(job.rules(), job.building(), choice.courses(), raised, stack.secondHeights());
+    assertTrue(Verifier.faults(job, choice, wrong).size() > 0);
+  }
+
+  private enum Fault {
+    TWICE,
+    TURNED,
+    NO_ALLOWANCE
+  }
+
+  private static Choice changed(Choice choice, Fault fault) {
+    Course first = choice.courses().get(0);
+    List<PlacedLog> logs = new ArrayList<>(first.logs());
+    PlacedLog log = logs.get(0);
+    PlacedLog other = logs.get(2);
+    logs.set(
+        0,
+        switch (fault) {
+          case TWICE -> new PlacedLog(other.piece(), log.wall(), 1, log.buttAtStart());
+          case TURNED -> new PlacedLog(log.piece(), log.wall(), 1, !log.buttAtStart());
+          case NO_ALLOWANCE ->
+              new PlacedLog(
+                  new roundbook.job.Piece(log.piece().log(), Length.ZERO, log.piece().trimmed()),
+                  log.wall(),
+                  1,
+                  log.buttAtStart());
+        });
+    List<Course> courses = new ArrayList<>(choice.courses());
+    courses.set(0, new Course(1, logs, first.size(), first.notch(), first.clockwise()));
+    return new Choice(
+        courses, choice.unused(), choice.score(), choice.shortage(), choice.why(), List.of());
+  }
+
+  private static List<String> faults(Job job, Choice choice) {
+    return Verifier.faults(job, choice, Stack.of(job.rules(), job.building(), choice.courses()));
+  }
+
+  private static String tag(Choice choice, int round, String wall) {
+    return choice.courses().get(round - 1).logs().stream()
+        .filter(placed -> placed.wall().name().equals(wall))
+        .map(placed -> placed.piece().log().tag())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Log keep(Log log, Log.Keep keep) {
+    Log.Traits traits = new Log.Traits("", Log.Bark.UNSTATED, Length.ZERO, keep, false, "");
+    return new Log(
+        log.tag(),
+        log.length(),
+        log.profile(),
+        log.sources(),
+        traits,
+        log.place(),
+        log.origin(),
+        log.extra());
+  }
+
+  private static Job with(Job job, List<Log> logs, List<Pin> pins) {
+    return new Job(job.rules(), job.building(), logs, List.of(), pins);
+  }
+
+  private static CellRef place(int row) {
+    return new CellRef("job.xlsx", "Pins", row, 0);
+  }
+}
