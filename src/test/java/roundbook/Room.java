@@ -45,7 +45,7 @@ record Room(String name, List<String> rooms, List<String> outside) {
               with(
                   "picture",
                   "units job notch stack rounds plan",
-                  STREAMS + " java.awt.. javax.imageio.."),
+                  STREAMS + " java.awt.. javax.imageio.. java.util.zip"),
               core("report", "units problem page job notch stack rounds wood plan picture"),
               with(
                   "sheet",
