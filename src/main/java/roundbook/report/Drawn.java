@@ -17,6 +17,7 @@ import roundbook.units.LengthUnit;
 /** Puts drawings on sheets; where one cannot be made the sheet says so and goes on. */
 final class Drawn {
   private static final double POINTS_AN_INCH = 72;
+  private static final double INSIDE = 0.04;
 
   private final Live live;
   private final SheetBuilder sheet;
@@ -63,6 +64,14 @@ final class Drawn {
                 inches(height)),
             picture.altText()));
     return height;
+  }
+
+  /** Lays a drawing with its corner just inside a cell, so wide. */
+  void layAt(Picture picture, Area cell, double width) {
+    double height = width * picture.heightInches() / picture.widthInches();
+    Length in = inches(INSIDE);
+    Figure.At place = new Figure.At(cell, in, in, inches(width), inches(height));
+    sheet.figure(new Figure.Picture(picture.png(), place, picture.altText()));
   }
 
   /** Makes the current row so many inches high; a sheet's row holds at most 409 points. */

@@ -22,18 +22,20 @@ final class RoundEnds {
     this.sheet = sheet;
   }
 
-  /** Puts the line under the current row; it turns black when an end is weak or a log wrong. */
-  void put() {
-    String now = now();
-    sheet.nextRow().height(RoundNotes.height(now));
-    Area line = Area.cell(sheet.row(), 1).sized(1, RoundSheets.COLUMNS);
-    sheet.merge(line, Cell.formula(formula(), now).role(Role.BODY));
+  /**
+   * Puts the line in the current row, so many columns wide; it turns black when an end is weak or a
+   * log wrong.
+   */
+  void put(int columns) {
+    Area line = Area.cell(sheet.row(), 1).sized(1, columns);
+    sheet.merge(line, Cell.formula(formula(), now()).role(Role.BODY));
     String weak = "SUM(" + live.map().pieces(round, PieceColumn.WEAK) + ")>0";
     String wrong = "MIN(" + live.map().pieces(round, PieceColumn.SOURCE) + ")<0";
     sheet.rule(new Rule.LooksLike(line, "OR(" + weak + "," + wrong + ")", Role.FLAG));
   }
 
-  private String now() {
+  /** Returns what the line says as planned. */
+  String now() {
     LiveEnds ends = new LiveEnds(live);
     String said =
         live.plan().round(round).stream().map(ends::saidNow).collect(Collectors.joining());

@@ -31,7 +31,7 @@ final class RoundHead {
 
   void put() {
     bar();
-    sheet.row(FIRST_ROW).height(15).row(3).height(30).row(4).height(30).row(LAST_ROW).height(15);
+    sheet.row(FIRST_ROW).height(14).row(3).height(28).row(4).height(28).row(LAST_ROW).height(14);
     Cell number = Cell.text(String.valueOf(course.round())).role(Role.ROUND_HUGE);
     sheet.merge(new Area(FIRST_ROW, 1, LAST_ROW, NUMBER), number.align(Align.CENTRE));
     String upper = at(RoundColumn.UPPER);
@@ -48,7 +48,7 @@ final class RoundHead {
     int rounds = live.plan().rounds();
     String way = way(clockwise());
     String next = course.round() == rounds ? "" : live.text("round.next", arrow(!clockwise()));
-    sheet.row(1).height(23);
+    sheet.row(1).height(22);
     sheet.addAcross(
         TITLE, Cell.text(live.text("round.title", course.round(), rounds)).role(Role.TITLE_SIDE));
     sheet.addAcross(

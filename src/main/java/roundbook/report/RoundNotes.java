@@ -14,35 +14,57 @@ import roundbook.units.Length;
 
 /** How to lay out, what is special about this round, and the cautions, at the foot of its page. */
 final class RoundNotes {
-  private static final double LINE = 15;
-  private static final double CHARACTERS = 140;
+  private static final double LINE = 14.5;
+  private static final double CHARACTERS = 122;
   private final Live live;
   private final int round;
   private final SheetBuilder sheet;
+  private final RoundEnds ends;
 
   RoundNotes(Live live, int round, SheetBuilder sheet) {
     this.live = live;
     this.round = round;
     this.sheet = sheet;
+    this.ends = new RoundEnds(live, round, sheet);
   }
 
-  /** Puts the lines under the current row. */
-  void put() {
-    line(live.text("round.layout", runOf(), overhang()) + squareness(), Role.PLAIN_BOLD);
+  /** A line with its role; the first is live and its text only the planned one. */
+  private record Line(String text, Role role) {}
+
+  private List<Line> lines() {
+    List<Line> lines = new ArrayList<>();
+    lines.add(new Line(ends.now(), Role.BODY));
+    String layout = live.text("round.layout", runOf(), overhang()) + squareness();
+    lines.add(new Line(layout, Role.PLAIN_BOLD));
     String special = String.join(" ", specials());
     if (!special.isEmpty()) {
-      line(special, Role.CAUTION);
+      lines.add(new Line(special, Role.CAUTION));
     }
-    line(live.text("round.caution"), Role.PLAIN);
+    lines.add(new Line(live.text("round.caution"), Role.PLAIN));
+    return lines;
   }
 
-  /** Returns the height of a row that holds a text across the page, in points. */
-  static double height(String text) {
-    return LINE * StrictMath.max(1, StrictMath.ceil(text.length() / CHARACTERS));
+  /** Returns the height of all lines when they are so many columns wide, in points. */
+  double points(int columns) {
+    return lines().stream().mapToDouble(line -> height(line.text(), columns)).sum();
   }
 
-  private void line(String text, Role role) {
-    sheet.nextRow().height(height(text)).addAcross(RoundSheets.COLUMNS, Cell.text(text).role(role));
+  /** Puts the lines under the current row, so many columns wide. */
+  void put(int columns) {
+    List<Line> lines = lines();
+    for (Line line : lines) {
+      sheet.nextRow().height(height(line.text(), columns));
+      if (line == lines.get(0)) {
+        ends.put(columns);
+      } else {
+        sheet.addAcross(columns, Cell.text(line.text()).role(line.role()));
+      }
+    }
+  }
+
+  private static double height(String text, int columns) {
+    double characters = CHARACTERS * columns / RoundSheets.COLUMNS;
+    return LINE * StrictMath.max(1, StrictMath.ceil(text.length() / characters));
   }
 
   private String runOf() {

@@ -21,6 +21,7 @@ final class RoundSheets {
   static final int COLUMNS = 36;
 
   private static final double COLUMN_WIDTH = 3.86;
+  private static final double HEAD = 106;
 
   private RoundSheets() {}
 
@@ -39,10 +40,13 @@ final class RoundSheets {
     Arrays.fill(widths, COLUMN_WIDTH);
     sheet.widths(widths);
     new RoundHead(live, course, sheet).put();
-    RoundPictures.put(live, course, sheet.nextRow());
+    RoundNotes notes = new RoundNotes(live, round, sheet);
+    RoundPictures pictures = new RoundPictures(live, course, sheet.nextRow());
+    pictures.putFaces(HEAD + notes.points(pictures.noteColumns()));
     new RoundTable(live, round, sheet).put();
     new RoundTyped(live, round, sheet).put();
-    new RoundNotes(live, round, sheet).put();
+    pictures.putPlanBelow(sheet.row() + 1);
+    notes.put(pictures.noteColumns());
     return sheet.printArea(new Area(1, 1, sheet.row(), COLUMNS)).build();
   }
 }

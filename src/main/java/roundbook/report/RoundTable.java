@@ -13,11 +13,14 @@ import roundbook.units.LengthUnit;
 
 /** The table of a round's logs: which, which way round, where to mark, where to cut. */
 final class RoundTable {
-  private static final double ROW_HEIGHT = 24;
+  private static final double ROW_HEIGHT = 22;
+  private static final double HEAD_HEIGHT = 30;
   private static final int TICKS = 3;
   private static final double COLUMN_POINTS = 20;
   private static final double MARGIN = 5;
   private static final double LARGE_POINTS = 16;
+  private static final double SMALL_POINTS = 11;
+  private static final double LINE = 14;
   private final Live live;
   private final int round;
   private final SheetBuilder sheet;
@@ -51,9 +54,14 @@ final class RoundTable {
     }
   }
 
+  /** Returns the height of the table, in points. */
+  static double points(Live live) {
+    return HEAD_HEIGHT + ROW_HEIGHT * live.walls().size();
+  }
+
   /** Puts the table under the current row. */
   void put() {
-    sheet.nextRow().height(31);
+    sheet.nextRow().height(HEAD_HEIGHT);
     for (Column column : Column.values()) {
       if (column.ordinal() < Column.MARKED.ordinal()) {
         sheet.addAcross(column.span, head(column.name().toLowerCase(Locale.ROOT)));
@@ -61,11 +69,19 @@ final class RoundTable {
     }
     sheet.addAcross(TICKS, head("ticks"));
     for (Wall wall : live.walls()) {
-      sheet.nextRow().height(ROW_HEIGHT);
+      sheet.nextRow().height(height(live.piece(round, wall)));
       for (Column column : Column.values()) {
         sheet.addAcross(column.span, cell(live.piece(round, wall), column));
       }
     }
+  }
+
+  /** Returns the height of a row, which a very long tag makes higher. */
+  private static double height(PiecePlan piece) {
+    String tag = piece.placed().piece().log().tag();
+    double room = Column.LOG.span * COLUMN_POINTS - MARGIN;
+    double lines = StrictMath.ceil(TextWidth.points(tag, SMALL_POINTS) / room);
+    return StrictMath.max(ROW_HEIGHT, lines * LINE);
   }
 
   /**

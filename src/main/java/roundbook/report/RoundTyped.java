@@ -14,7 +14,8 @@ import roundbook.units.Length;
 
 /** What is typed in after measuring a round's logs, with the corner readings. */
 final class RoundTyped {
-  private static final double ROW_HEIGHT = 18;
+  private static final double ROW_HEIGHT = 16;
+  private static final double HEAD_HEIGHT = 30;
   private final Live live;
   private final int round;
   private final SheetBuilder sheet;
@@ -43,9 +44,14 @@ final class RoundTyped {
     }
   }
 
+  /** Returns the height of the table, in points. */
+  static double points(Live live) {
+    return HEAD_HEIGHT + ROW_HEIGHT * live.walls().size();
+  }
+
   /** Puts the table under the current row, with the corner readings on its right. */
   void put() {
-    sheet.nextRow().height(31);
+    sheet.nextRow().height(HEAD_HEIGHT);
     int top = sheet.row();
     for (Column column : Column.values()) {
       String key = "round.type." + column.name().toLowerCase(Locale.ROOT);
@@ -58,7 +64,6 @@ final class RoundTyped {
     new RoundLevels(live, round, sheet).put(top);
     sheet.row(last);
     rules(top + 1, last);
-    new RoundEnds(live, round, sheet).put();
   }
 
   private void row(PiecePlan piece) {

@@ -17,6 +17,7 @@ final class WallChart {
   private static final double HEIGHT = 190;
   private static final double HEIGHT_ALONE = 330;
   private static final int WITH_TABLE = 5;
+  private static final double MARGIN = 6;
 
   private WallChart() {}
 
@@ -36,7 +37,7 @@ final class WallChart {
     }
     boolean alone = table.bottom() - table.top() >= WITH_TABLE;
     if (alone) {
-      sheet.breakAfter(sheet.row());
+      sheet.breakAfter(sheet.row()).nextRow().height(MARGIN);
     }
     sheet.nextRow().height(alone ? HEIGHT_ALONE : HEIGHT);
     List<Figure.Series> series = new ArrayList<>();

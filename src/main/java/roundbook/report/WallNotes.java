@@ -21,6 +21,9 @@ final class WallNotes {
     String least = live.formats().mark(live.rules().length(Setting.GAP_LEAST));
     String most = live.formats().mark(live.rules().length(Setting.GAP_MOST));
     line(sheet, live.text("wall.legend", least, most, live.unit().symbol()), Role.PLAIN);
+    if (!wall.remarks().isBlank()) {
+      line(sheet, live.text("wall.remarks", wall.remarks()), Role.PLAIN_BOLD);
+    }
     List<Problem> fixes = fixes(live, wall);
     if (!fixes.isEmpty()) {
       line(sheet, live.text("wall.fix"), Role.PLAIN_BOLD);

@@ -69,9 +69,8 @@ final class WallSheets {
 
   private String side() {
     String length = live.formats().feetInches(wall.outside());
-    String remarks = wall.remarks().isBlank() ? "" : " · " + wall.remarks();
     String thickness = live.formats().mark(wall.thickness()) + " " + live.unit().symbol();
-    return live.text("wall.side", length, thickness) + remarks;
+    return live.text("wall.side", length, thickness);
   }
 
   private void heads() {

@@ -16,6 +16,7 @@ import roundbook.job.Wall;
 import roundbook.page.Book;
 import roundbook.page.Sheet;
 import roundbook.plan.Plan;
+import roundbook.plan.PlanFixtures;
 import roundbook.plan.Planner;
 import roundbook.rounds.Choice;
 import roundbook.stack.Course;
@@ -81,6 +82,60 @@ final class LivePlans {
         log ->
             new PlacedLog(
                 log.piece(), walls.get(old.indexOf(log.wall())), log.round(), log.buttAtStart()));
+  }
+
+  /** Returns the plan with tags of thirty characters and remarks of 200 on every wall. */
+  static Plan wordy(Plan plan) {
+    List<Wall> old = plan.job().building().walls();
+    List<Wall> walls =
+        old.stream()
+            .map(
+                wall ->
+                    new Wall(
+                        wall.name(),
+                        wall.outside(),
+                        wall.laidFirst(),
+                        wall.thickness(),
+                        PlanFixtures.LONG_REMARK))
+            .toList();
+    Job job = plan.job();
+    List<Log> logs = job.logs().stream().map(LivePlans::wordy).toList();
+    Job renamed = new Job(job.rules(), new Building(walls), logs, job.openings(), List.of());
+    List<Course> courses = new ArrayList<>();
+    for (Course course : plan.choice().courses()) {
+      List<PlacedLog> placed =
+          course.logs().stream()
+              .map(
+                  log ->
+                      new PlacedLog(
+                          new Piece(
+                              wordy(log.piece().log()),
+                              log.piece().cutOffButt(),
+                              log.piece().trimmed()),
+                          walls.get(old.indexOf(log.wall())),
+                          log.round(),
+                          log.buttAtStart()))
+              .toList();
+      courses.add(Course.of(course.round(), placed, job.rules()));
+    }
+    List<Log> unused = plan.choice().unused().stream().map(LivePlans::wordy).toList();
+    Choice choice = plan.choice();
+    return Planner.of(
+        renamed,
+        new Choice(
+            courses, unused, choice.score(), choice.shortage(), choice.why(), choice.problems()));
+  }
+
+  private static Log wordy(Log log) {
+    return new Log(
+        "=lot 7 \"white pine\" no. 00" + log.tag(),
+        log.length(),
+        log.profile(),
+        log.sources(),
+        log.traits(),
+        log.place(),
+        log.origin(),
+        log.extra());
   }
 
   /** Returns the plan with logs as hewn; logs without a measurement stay. */

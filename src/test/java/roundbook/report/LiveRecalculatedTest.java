@@ -30,6 +30,7 @@ import roundbook.report.LiveMap.PieceColumn;
 import roundbook.sheet.BookWriter;
 import roundbook.sheet.FormulaRules;
 import roundbook.sheet.LibreOffice;
+import roundbook.sheet.SecondReader;
 import roundbook.sheet.StyleTemplate;
 import roundbook.stack.Hewn;
 import roundbook.stack.Levelling;
@@ -77,6 +78,7 @@ class LiveRecalculatedTest {
                 .set(Setting.CHINKING_GAP, Length.ofInchFraction(11, 8))
                 .set(Setting.SLOPE_RUN, new BigDecimal("3.5"))
                 .plan(3)),
+        Arguments.of("long words", LivePlans.wordy(inches().plan(2))),
         Arguments.of("thick walls", thick(3)));
   }
 
@@ -101,6 +103,7 @@ class LiveRecalculatedTest {
         LibreOffice.compare(book, LibreOffice.recalculate(book), NANOMETRES);
     assertEquals(List.of(), found.differences());
     assertEquals(List.of(), FormulaRules.broken(book));
+    assertEquals(List.of(), SecondReader.differences(LivePlans.book(plan), book));
     assertTrue(found.formulas() > 100 * plan.rounds(), "formulas: " + found.formulas());
   }
 
