@@ -19,8 +19,6 @@ final class RoundTable {
   private static final double COLUMN_POINTS = 20;
   private static final double MARGIN = 5;
   private static final double LARGE_POINTS = 16;
-  private static final double SMALL_POINTS = 11;
-  private static final double LINE = 14;
   private final Live live;
   private final int round;
   private final SheetBuilder sheet;
@@ -80,8 +78,7 @@ final class RoundTable {
   private static double height(PiecePlan piece) {
     String tag = piece.placed().piece().log().tag();
     double room = Column.LOG.span * COLUMN_POINTS - MARGIN;
-    double lines = StrictMath.ceil(TextWidth.points(tag, SMALL_POINTS) / room);
-    return StrictMath.max(ROW_HEIGHT, lines * LINE);
+    return StrictMath.max(ROW_HEIGHT, TextWidth.height(tag, room));
   }
 
   /**

@@ -7,6 +7,8 @@ final class TextWidth {
   private static final double DIGIT = 0.556;
   private static final double NARROW = 0.33;
   private static final double LETTER = 0.7;
+  private static final double SMALL = 11;
+  private static final double LINE = 14;
 
   private TextWidth() {}
 
@@ -20,6 +22,11 @@ final class TextWidth {
   /** Returns about how many points wide a text is in letters of a size in points. */
   static double points(String text, double size) {
     return size * text.chars().mapToDouble(TextWidth::em).sum();
+  }
+
+  /** Returns the height of a text of small letters in so much room across, in points. */
+  static double height(String text, double room) {
+    return LINE * StrictMath.max(1, StrictMath.ceil(points(text, SMALL) / room));
   }
 
   private static double em(int character) {

@@ -19,6 +19,8 @@ import roundbook.units.Length;
 /** One sheet a wall: its drawing, its logs from the top down with their gaps, a chart of them. */
 final class WallSheets {
   private static final double[] WIDTHS = {8, 12, 10, 10, 14, 11, 11, 11, 9};
+  private static final double ROW_HEIGHT = 20;
+  private static final double TAG_ROOM = 56;
   private final Live live;
   private final Wall wall;
   private final SheetBuilder sheet;
@@ -86,7 +88,8 @@ final class WallSheets {
   }
 
   private void row(PiecePlan piece) {
-    sheet.nextRow().height(20);
+    String tag = piece.placed().piece().log().tag();
+    sheet.nextRow().height(StrictMath.max(ROW_HEIGHT, TextWidth.height(tag, TAG_ROOM)));
     for (Column column : Column.values()) {
       sheet.add(cell(piece, column));
     }
