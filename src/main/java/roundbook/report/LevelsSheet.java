@@ -1,6 +1,8 @@
 package roundbook.report;
 
+import java.util.Arrays;
 import java.util.List;
+import roundbook.job.Setting;
 import roundbook.page.Area;
 import roundbook.page.Cell;
 import roundbook.page.PageSetup;
@@ -46,14 +48,17 @@ final class LevelsSheet {
     return Area.cell(HEAD_ROW + round, column).on(tab(live));
   }
 
+  /** Returns the name on the sheet's tab. */
   private static String tab(Live live) {
     return Tab.LEVELS.in(live.context().words());
   }
 
+  /** Returns how many columns the sheet has. */
   private int columns() {
     return FIRST_CORNER + corners.size() * 2 + 2;
   }
 
+  /** Writes the sheet from the top down. */
   private Sheet sheet() {
     widths();
     title();
@@ -71,15 +76,17 @@ final class LevelsSheet {
         .build();
   }
 
+  /** Makes the first, second and last columns fit their texts. */
   private void widths() {
     double[] widths = new double[columns()];
-    java.util.Arrays.fill(widths, 10);
+    Arrays.fill(widths, 10);
     widths[0] = 8;
     widths[1] = 15;
     widths[columns() - 1] = 24;
     sheet.widths(widths);
   }
 
+  /** Writes the black bar and the line that says when a round is level. */
   private void title() {
     sheet.row(1).height(44);
     sheet.addAcross(4, Cell.text(live.text("levels.title")).role(Role.TITLE));
@@ -87,8 +94,7 @@ final class LevelsSheet {
         columns() - 6,
         Cell.text(live.text("levels.side", live.names(false))).role(Role.TITLE_NOTE));
     sheet.addAcross(2, Cell.text(live.context().revision()).role(Role.REVISION));
-    String tolerance =
-        live.formats().mark(live.rules().length(roundbook.job.Setting.LEVEL_TOLERANCE));
+    String tolerance = live.formats().mark(live.rules().length(Setting.LEVEL_TOLERANCE));
     sheet.row(2).height(20);
     sheet.addAcross(
         columns(),
@@ -96,6 +102,7 @@ final class LevelsSheet {
             .role(Role.PLAIN_BOLD));
   }
 
+  /** Writes the two rows of headings. */
   private void heads() {
     sheet.row(HEAD_ROW - 1).height(20);
     sheet.addAcross(3, head("levels.head.planned"));
@@ -113,10 +120,12 @@ final class LevelsSheet {
     sheet.add(head("levels.head.note"));
   }
 
+  /** Returns a heading by its key. */
   private Cell head(String key) {
     return Cell.text(live.text(key)).role(Role.COLUMN_HEAD);
   }
 
+  /** Writes one round: planned height, readings, check, next lower marks, note. */
   private void row(Course course) {
     int round = course.round();
     String planned = live.map().round(round, RoundColumn.LEVEL_HEIGHT);
@@ -138,19 +147,28 @@ final class LevelsSheet {
     sheet.add(Cell.formula(note(round, planned), "").role(Role.BODY));
   }
 
+  /** Returns the cells of a round's readings. */
   private Area readings(int round) {
     return Area.cell(HEAD_ROW + round, FIRST_CORNER).sized(1, corners.size());
   }
 
+  /** Returns the cell of a round's verdict. */
   private Area verdict(int round) {
     return Area.cell(HEAD_ROW + round, FIRST_CORNER + corners.size() + 1);
   }
 
+  /** Returns the highest reading less the lowest; empty without readings. */
   private String spread(int round) {
     String read = readings(round).toString();
     return "IF(COUNT(" + read + ")=0,\"\",MAX(" + read + ")-MIN(" + read + "))";
   }
 
+  /**
+   * Returns the verdict: out where the spread or the farthest corner is over the tolerance.
+   *
+   * <p>{@code max(most − least, most − planned, planned − least) > tolerance}, as {@link
+   * roundbook.stack.Levelling#level} has it; empty without readings.
+   */
   private String verdict(int round, String planned) {
     String read = readings(round).toString();
     String most = "MAX(" + read + ")";
@@ -169,11 +187,17 @@ final class LevelsSheet {
         + "))";
   }
 
+  /** Turns a verdict that asks for a change black. */
   private void looks(int round) {
     String fix = verdict(round).absolute() + "=" + LiveMath.literal(live.text("levels.fix"));
     sheet.rule(new Rule.LooksLike(verdict(round), fix, Role.FLAG));
   }
 
+  /**
+   * Returns a corner's next lower mark: {@code r(L' + e)}, e being what the corner is low.
+   *
+   * <p>The change is limited both ways; a level round or a corner without a reading keeps L'.
+   */
   private Cell next(int round, String corner, String planned) {
     if (round == live.plan().rounds()) {
       return Cell.text("–").role(Role.SHADED).align(Cell.Align.CENTRE);
@@ -200,6 +224,7 @@ final class LevelsSheet {
     return live.mark(formula, live.course(round + 1).notch().lower(), Role.RESULT);
   }
 
+  /** Returns what else must be said: the rest that waits, or a next round cut already. */
   private String note(int round, String planned) {
     String read = readings(round).toString();
     String most = live.map().rule(RuleLine.MOST_CHANGE);

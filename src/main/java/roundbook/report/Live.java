@@ -28,30 +28,37 @@ record Live(CrewContext context, LiveMap map) {
     return new Live(context, new LiveMap(context.text(WORKING), context.plan()));
   }
 
+  /** Returns the plan. */
   Plan plan() {
     return context.plan();
   }
 
+  /** Returns the rules of the job. */
   BuildRules rules() {
     return context.rules();
   }
 
+  /** Returns the walls in clockwise order. */
   List<Wall> walls() {
     return map.walls();
   }
 
+  /** Returns the unit of the numbers in cells. */
   LengthUnit unit() {
     return rules().unit();
   }
 
+  /** Returns how the program prints lengths. */
   LengthFormat formats() {
     return LengthFormat.forJob(unit(), rules().printStep());
   }
 
+  /** Returns how formulas print lengths. */
   LiveMath math() {
     return new LiveMath(unit(), rules().printStep());
   }
 
+  /** Returns a text of the workbook's language with values filled in. */
   String text(String key, Object... values) {
     return context.text(key, values);
   }

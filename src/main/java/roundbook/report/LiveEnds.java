@@ -3,6 +3,7 @@ package roundbook.report;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import roundbook.job.Wall;
 import roundbook.notch.NeckFit;
 import roundbook.notch.NeckFit.Fault;
@@ -45,6 +46,7 @@ final class LiveEnds {
     };
   }
 
+  /** Returns an end's faults as planned, each with the joining sign behind it. */
   private String raw(NeckFit fit) {
     return fit.faults().stream()
         .map(fault -> words(live.context(), fault) + PLUS)
@@ -57,6 +59,7 @@ final class LiveEnds {
     return verdict.equals(live.text("live.ok")) ? "" : sentence(plan, verdict);
   }
 
+  /** Returns a verdict as a sentence that begins with the wall. */
   private String sentence(PiecePlan plan, String verdict) {
     return live.text("live.ends", plan.placed().wall().name(), verdict);
   }
@@ -88,21 +91,23 @@ final class LiveEnds {
         + ")))";
   }
 
+  /** Returns the verdict on both ends as planned. */
   private String verdictNow(PiecePlan plan) {
     List<String> parts =
-        java.util.stream.Stream.of(
-                part("live.butt", raw(plan.buttFit())), part("live.tip", raw(plan.tipFit())))
+        Stream.of(part("live.butt", raw(plan.buttFit())), part("live.tip", raw(plan.tipFit())))
             .filter(part -> !part.isEmpty())
             .toList();
     return parts.isEmpty() ? live.text("live.ok") : String.join("; ", parts);
   }
 
+  /** Returns one end's part of the verdict as planned; empty when it has no fault. */
   private String part(String key, String raw) {
     return raw.isEmpty()
         ? ""
         : live.text(key) + " " + raw.substring(0, raw.length() - PLUS.length());
   }
 
+  /** Returns the formula of the verdict on both ends. */
   private String verdict(PiecePlan plan) {
     PlacedLog placed = plan.placed();
     String butt = map.piece(placed.round(), placed.wall(), PieceColumn.BUTT_FAULTS);
@@ -124,12 +129,14 @@ final class LiveEnds {
         + ")";
   }
 
+  /** Returns the formula of one end's part of the verdict. */
   private String shown(String key, String raw) {
     String label = LiveMath.literal(live.text(key) + " ");
     String bare = "LEFT(" + raw + ",LEN(" + raw + ")-" + PLUS.length() + ")";
     return "IF(" + raw + "=\"\",\"\"," + label + "&" + bare + ")";
   }
 
+  /** Returns the formula of an end's faults, each with the joining sign behind it. */
   private String faults(PiecePlan plan, boolean butt) {
     End end = new End(plan.placed(), butt);
     return word(end.diameter() + "<=" + end.thickness(), Fault.NO_FACE)
@@ -141,11 +148,13 @@ final class LiveEnds {
         + word(end.below(end.tail()), Fault.TAIL_WANEY);
   }
 
+  /** Returns the formula that says a fault where a condition holds. */
   private String word(String condition, Fault fault) {
     String words = LiveMath.literal(words(live.context(), fault) + PLUS);
     return "IF(" + condition + "," + words + ",\"\")";
   }
 
+  /** Returns the condition that an end lacks more than its tail. */
   private String weak(PiecePlan plan, boolean butt) {
     End end = new End(plan.placed(), butt);
     return end.diameter()
@@ -168,25 +177,30 @@ final class LiveEnds {
           butt ? placed.crossingAtButt(map.building()) : placed.crossingAtTip(map.building());
     }
 
+    /** Returns d, the smallest diameter in the neck: at the end or at the shoulder. */
     String diameter() {
       PieceColumn end = butt ? PieceColumn.BUTT : PieceColumn.TIP;
       PieceColumn shoulder = butt ? PieceColumn.NEAR : PieceColumn.FAR;
       return "MIN(" + at(end) + "," + at(shoulder) + ")";
     }
 
+    /** Returns T of the log's own wall. */
     String thickness() {
       return map.wall(placed.wall(), WallColumn.THICKNESS);
     }
 
+    /** Returns the height of the shoulder's wood, {@code U' + m}. */
     String shoulder() {
       return round(RoundColumn.UPPER) + "+" + map.rule(RuleLine.SHOULDER_LEAST);
     }
 
+    /** Returns the height of the full bearing, {@code max(U', L' + r(s T_x))}. */
     String bearing() {
       String lower = round(RoundColumn.LOWER) + "+" + map.wall(crossing, WallColumn.DROP);
       return "MAX(" + round(RoundColumn.UPPER) + "," + lower + ")";
     }
 
+    /** Returns the height of the full tail, {@code L' + s (T_x + o)}. */
     String tail() {
       String along = map.wall(crossing, WallColumn.THICKNESS) + "+" + map.rule(RuleLine.OVERHANG);
       return round(RoundColumn.LOWER) + "+(" + along + ")/" + map.rule(RuleLine.SLOPE_RUN);
@@ -198,10 +212,12 @@ final class LiveEnds {
       return "ROUND(" + diameter() + "-" + least + ",6)<0";
     }
 
+    /** Returns where a value of the log stands. */
     private String at(PieceColumn column) {
       return map.piece(placed.round(), placed.wall(), column);
     }
 
+    /** Returns where a value of the round stands. */
     private String round(RoundColumn column) {
       return map.round(placed.round(), column);
     }

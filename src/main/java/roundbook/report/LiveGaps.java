@@ -46,6 +46,7 @@ final class LiveGaps {
       this.round = upper.round();
     }
 
+    /** Returns the cell of a column. */
     Cell cell(PieceColumn column) {
       return switch (column) {
         case LEFT_GAP -> formula(gap(column), joint.left());
@@ -59,22 +60,27 @@ final class LiveGaps {
       };
     }
 
+    /** Returns a cell of a formula and a length as planned. */
     private Cell formula(String expression, Length now) {
       return Cell.formula(expression, live.number(now));
     }
 
+    /** Returns the least of the three gaps as planned. */
     private Length least() {
       return joint.left().least(joint.middle()).least(joint.right());
     }
 
+    /** Returns the largest of the three gaps as planned. */
     private Length most() {
       return joint.left().most(joint.middle()).most(joint.right());
     }
 
+    /** Returns where a value of the upper log stands. */
     private String at(PieceColumn column) {
       return map.piece(round, wall, column);
     }
 
+    /** Returns a gap: the rise of the centre lines less half of both diameters. */
     private String gap(PieceColumn column) {
       String below = map.piece(round - 1, wall, PieceColumn.HEIGHT);
       String diameters =
@@ -84,6 +90,7 @@ final class LiveGaps {
       return at(PieceColumn.HEIGHT) + "-" + below + "-(" + diameters + ")/2";
     }
 
+    /** Returns which diameter of a log lies at a gap's station, seen from outside. */
     private PieceColumn station(PlacedLog placed, PieceColumn gap) {
       if (gap == PieceColumn.MIDDLE_GAP) {
         return PieceColumn.MID;
@@ -92,6 +99,9 @@ final class LiveGaps {
       return atButt ? PieceColumn.NEAR : PieceColumn.FAR;
     }
 
+    /**
+     * Returns the least or largest gap between the inside faces, kinks of the profiles included.
+     */
     private String extreme(String function, String sign, PieceColumn between) {
       String gaps =
           at(PieceColumn.LEFT_GAP)
@@ -117,6 +127,7 @@ final class LiveGaps {
       return "AND(" + at(PieceColumn.SOURCE) + "<=0," + below + "<=0,COUNT(" + ends + ")=0)";
     }
 
+    /** Returns the symbols of what is outside the limits, the printed value being compared. */
     private String flag() {
       String small = live.toStep(at(PieceColumn.LEAST_GAP)) + "<" + map.rule(RuleLine.GAP_LEAST);
       String large = live.toStep(at(PieceColumn.MOST_GAP)) + ">" + map.rule(RuleLine.GAP_MOST);

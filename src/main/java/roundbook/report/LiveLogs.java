@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import roundbook.job.Log;
 import roundbook.job.Piece;
+import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
 import roundbook.page.Role;
@@ -37,10 +38,12 @@ final class LiveLogs {
 
   /** A kind of place by its distances from the trimmed butt end. */
   private record Kind(Length near, Length far, Length trimmed) {
+    /** Returns the kind of a log's place. */
     static Kind of(PiecePlan piece) {
       return new Kind(piece.nearShoulder(), piece.farShoulder(), piece.placed().piece().trimmed());
     }
 
+    /** Returns a piece's diameters at butt, shoulders, middle and tip, butt first. */
     List<Length> diameters(Piece piece) {
       return List.of(piece.butt(), piece.at(near), piece.mid(), piece.at(far), piece.tip());
     }
@@ -60,10 +63,11 @@ final class LiveLogs {
     }
   }
 
+  /** Writes one log with its diameters in each kind of place. */
   private void row(SheetBuilder sheet, Log log) {
     sheet.add(Cell.text(log.tag())).add(helper(log.length()));
     for (Kind kind : kinds) {
-      Length allowance = live.context().rules().length(roundbook.job.Setting.SQUARING_ALLOWANCE);
+      Length allowance = live.context().rules().length(Setting.SQUARING_ALLOWANCE);
       if (log.length().isLessThan(kind.trimmed().plus(allowance.times(2)))) {
         sheet.skip(STATIONS);
       } else {
@@ -73,10 +77,12 @@ final class LiveLogs {
     }
   }
 
+  /** Returns a heading by its key. */
   private Cell head(String key, Object... values) {
     return Cell.text(live.text(key, values)).role(Role.COLUMN_HEAD);
   }
 
+  /** Returns a fixed length. */
   private Cell helper(Length length) {
     return Cell.length(length, live.unit()).role(Role.HELPER);
   }
@@ -112,6 +118,7 @@ final class LiveLogs {
     return "INDEX(" + live.map().logs(LENGTH) + "," + row + ")";
   }
 
+  /** Returns the column of a station in the kind of a log's place. */
   private int column(PiecePlan piece, int station) {
     return FIRST + kinds.indexOf(Kind.of(piece)) * STATIONS + station;
   }

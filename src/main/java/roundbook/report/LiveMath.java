@@ -77,15 +77,18 @@ record LiveMath(LengthUnit unit, Length step) {
         : decimal(length.roundedTo(step));
   }
 
+  /** Returns a length as a decimal of the unit without needless zeros. */
   private String decimal(Length length) {
     BigDecimal number = length.decimal(unit, DECIMALS).stripTrailingZeros();
     return number.signum() == 0 ? "0" : number.toPlainString();
   }
 
+  /** Returns the formula of a value rounded to the step, freed of binary crumbs. */
   private String plain(String value) {
     return "ROUND(" + inSteps(value) + ",6)";
   }
 
+  /** Returns the formula of a value rounded to the step. */
   private String inSteps(String value) {
     return rounded(value, step, String.valueOf(step.in(unit)));
   }
@@ -100,10 +103,12 @@ record LiveMath(LengthUnit unit, Length step) {
     return parts <= MOST_PARTS && Long.bitCount(parts) == 1 ? parts : 0;
   }
 
+  /** Returns the formula of how many steps a value is, ties up. */
   private String count(String value) {
     return "INT(ROUND((" + value + ")*" + parts() + ",6)+0.5)";
   }
 
+  /** Returns the formula of whole inches and a fraction from a count of steps. */
   private String inches(String count) {
     long parts = parts();
     if (parts == 1) {

@@ -60,6 +60,7 @@ final class LivePieces {
       this.round = placed.round();
     }
 
+    /** Returns the cell of a column. */
     Cell cell(PieceColumn column) {
       return switch (column) {
         case ROUND -> Cell.number(round);
@@ -75,10 +76,12 @@ final class LivePieces {
         case OWN_BUTT, OWN_NEAR, OWN_MID, OWN_FAR, OWN_TIP -> own(column);
         case BUTT, NEAR, MID, FAR, TIP -> formula(hewn(column), station(column, PieceColumn.BUTT));
         case LOWER ->
+            /** Returns a cell of a formula and a length as planned. */
             formula(
                 asCut(LiveNames.lowerCut(round, wall), RoundColumn.LOWER),
                 live.course(round).notch().lower());
         case UPPER ->
+            /** Returns a cell of a formula and a length as planned. */
             formula(
                 asCut(LiveNames.upperCut(round, wall), RoundColumn.UPPER),
                 live.course(round).notch().upper());
@@ -90,18 +93,22 @@ final class LivePieces {
       };
     }
 
+    /** Returns where a value of this log stands. */
     private String at(PieceColumn column) {
       return map.piece(round, wall, column);
     }
 
+    /** Returns a fixed length. */
     private Cell length(Length length) {
       return Cell.length(length, live.unit());
     }
 
+    /** Returns a cell of a formula and a length as planned. */
     private Cell formula(String expression, Length now) {
       return Cell.formula(expression, live.number(now));
     }
 
+    /** Returns the tag of the log that is used. */
     private Cell tag() {
       String used = LiveNames.used(round, wall);
       String planned = at(PieceColumn.PLANNED_TAG);
@@ -109,6 +116,7 @@ final class LivePieces {
           "IF(" + used + "=\"\"," + planned + ",TRIM(" + used + "&\"\"))", piece.log().tag());
     }
 
+    /** Returns a diameter of the five as planned. */
     private Length station(PieceColumn column, PieceColumn butt) {
       return switch (column.ordinal() - butt.ordinal()) {
         case 0 -> piece.butt();
@@ -119,6 +127,7 @@ final class LivePieces {
       };
     }
 
+    /** Returns a diameter of the log that is used, as tallied. */
     private Cell own(PieceColumn column) {
       int number = column.ordinal() - PieceColumn.OWN_BUTT.ordinal();
       PieceColumn planned = PieceColumn.values()[PieceColumn.PLANNED_BUTT.ordinal() + number];
@@ -128,6 +137,7 @@ final class LivePieces {
       return formula(formula, station(column, PieceColumn.OWN_BUTT));
     }
 
+    /** Returns a diameter as hewn, in the way of {@link roundbook.stack.Hewn}. */
     private String hewn(PieceColumn column) {
       String shift = "+" + at(PieceColumn.MID) + "-" + at(PieceColumn.OWN_MID);
       String butt = LiveNames.measuredButt(round, wall);
@@ -141,20 +151,29 @@ final class LivePieces {
       };
     }
 
+    /** Returns the diameter at a shoulder: on the line to a measured end, else shifted. */
     private String straight(String end, PieceColumn distance, String otherwise) {
       String share = at(distance) + "/" + at(PieceColumn.HALF);
       String line = end + "+(" + at(PieceColumn.MID) + "-" + end + ")*" + share;
       return "IF(ISNUMBER(" + end + ")," + line + "," + otherwise + ")";
     }
 
+    /** Returns what was typed, or another value where there is no number. */
     private String typed(String name, String otherwise) {
       return "IF(ISNUMBER(" + name + ")," + name + "," + otherwise + ")";
     }
 
+    /** Returns a mark as it was cut, or the round's mark. */
     private String asCut(String name, RoundColumn mark) {
       return typed(name, map.round(round, mark));
     }
 
+    /**
+     * Returns the height of the centre line.
+     *
+     * <p>The log lies on the necks of the crossing logs below it: the mean of their centre lines
+     * and upper marks, and its own lower mark; in the first round on its bed.
+     */
     private String height() {
       String lower = at(PieceColumn.LOWER);
       int below = wall.laidFirst() ? round - 1 : round;
@@ -172,6 +191,7 @@ final class LivePieces {
       return sum + ")/2+" + lower;
     }
 
+    /** Returns what is cut off the butt first. */
     private String offButt() {
       String planned = live.number(piece.cutOffButt()) + "";
       return "IF("
@@ -183,6 +203,7 @@ final class LivePieces {
           + ")";
     }
 
+    /** Returns what falls off the tip. */
     private String fallsOff() {
       String source = at(PieceColumn.SOURCE);
       String rest = map.wall(wall, WallColumn.TRIMMED) + "-" + map.rule(RuleLine.SQUARING);

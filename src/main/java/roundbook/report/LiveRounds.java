@@ -40,6 +40,7 @@ final class LiveRounds {
     }
   }
 
+  /** Returns the cell of a column. */
   private Cell cell(Course course, RoundColumn column) {
     int round = course.round();
     return switch (column) {
@@ -57,33 +58,40 @@ final class LiveRounds {
     };
   }
 
+  /** Returns a cell of a formula and a length as planned, not rounded. */
   private Cell exact(String formula, Length now) {
     return Cell.formula(formula, live.number(now)).role(Role.HELPER);
   }
 
+  /** Returns the height of the first-laid centre lines as planned. */
   private Length first(int round) {
     return live.plan().stack().firstHeights().get(round - 1);
   }
 
+  /** Returns the height of the second-laid centre lines as planned. */
   private Length second(int round) {
     return live.plan().stack().secondHeights().get(round - 1);
   }
 
+  /** Returns the mean of the middle diameters. */
   private String mean(int round) {
     return "SUM(" + map.pieces(round, PieceColumn.MID) + ")/" + live.walls().size();
   }
 
+  /** Returns the largest middle diameter less the smallest. */
   private String spread(int round) {
     String mids = map.pieces(round, PieceColumn.MID);
     return "MAX(" + mids + ")-MIN(" + mids + ")";
   }
 
+  /** Returns the height of the tops of the second-laid necks, {@code b + U'}. */
   private String level(int round) {
     return map.mean(round, false, PieceColumn.HEIGHT)
         + "+"
         + map.mean(round, false, PieceColumn.UPPER);
   }
 
+  /** Returns D, the mean rounded to the step of sizes. */
   private Cell size(Course course) {
     String mean = map.round(course.round(), RoundColumn.MEAN);
     Length step = live.rules().sizeStep();
@@ -91,6 +99,10 @@ final class LiveRounds {
     return exact(formula, course.size().taken());
   }
 
+  /**
+   * Returns a mark: {@code L' = r((D − g) / 4)}, the neck {@code r((D + g) / 2)}, {@code U'} their
+   * difference, the rise twice the neck.
+   */
   private Cell mark(Course course, RoundColumn column) {
     Notch notch = course.notch();
     String size = map.round(course.round(), RoundColumn.SIZE);
@@ -104,6 +116,7 @@ final class LiveRounds {
     };
   }
 
+  /** Returns the gap to the round below from heights and sizes; empty in the first round. */
   private Cell gap(int round, RoundColumn height) {
     if (round == 1) {
       return Cell.text("").role(Role.HELPER);
@@ -143,6 +156,7 @@ final class LiveRounds {
     return exact(formula, roundedUp(leastEnd(course.round())));
   }
 
+  /** Returns the least diameter with full bearings, {@code √(T² + 4 max(U', L' + r(s T_x))²)}. */
   private String end(int round, Wall wall, Wall crossing) {
     String lower = map.round(round, RoundColumn.LOWER) + "+" + map.wall(crossing, WallColumn.DROP);
     return "SQRT("
@@ -154,6 +168,7 @@ final class LiveRounds {
         + ")^2)";
   }
 
+  /** Returns the largest such diameter of a round's ends as planned. */
   private Length leastEnd(int round) {
     return live.plan().round(round).stream()
         .flatMap(LiveRounds::fits)
@@ -161,11 +176,13 @@ final class LiveRounds {
         .orElseThrow();
   }
 
+  /** Returns the diameters that the bearings of both ends want. */
   private static Stream<Length> fits(PiecePlan piece) {
     return Stream.of(piece.buttFit(), piece.tipFit())
         .flatMap(fit -> Stream.of(fit.leastForTop(), fit.leastForBottom()));
   }
 
+  /** Returns a length rounded up to the printed step. */
   private Length roundedUp(Length exact) {
     Length step = live.rules().printStep();
     if (step.isZero()) {

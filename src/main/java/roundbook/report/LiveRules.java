@@ -46,6 +46,7 @@ final class LiveRules {
     }
   }
 
+  /** Returns what stands before a rule. */
   private String label(RuleLine line) {
     Setting setting = LENGTHS.get(line);
     if (setting != null) {
@@ -56,6 +57,7 @@ final class LiveRules {
         : live.text("working.most_change");
   }
 
+  /** Returns a rule's value in the job's unit. */
   private Cell value(RuleLine line) {
     Cell cell =
         switch (line) {
@@ -66,6 +68,7 @@ final class LiveRules {
     return cell.role(Role.HELPER);
   }
 
+  /** Writes one wall: name, thickness, drop of its necks rounded once, trimmed length. */
   private void wall(SheetBuilder sheet, Wall wall) {
     Length trimmed = live.map().building().trimmed(wall, live.rules().overhang());
     String drop =

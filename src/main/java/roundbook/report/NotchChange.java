@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.stream.IntStream;
 import roundbook.job.Wall;
 import roundbook.page.Area;
+import roundbook.page.Book;
 import roundbook.page.Cell;
 import roundbook.page.Role;
 import roundbook.page.Rule;
@@ -59,14 +60,17 @@ final class NotchChange {
     }
   }
 
+  /** Returns a heading by its key. */
   private Cell head(String key, Object... values) {
     return Cell.text(live.text(key, values)).role(Role.COLUMN_HEAD);
   }
 
+  /** Returns the name of the cell of a wall's diameter. */
   private static String name(Wall wall) {
-    return roundbook.page.Book.nameOf("Change", wall.name());
+    return Book.nameOf("Change", wall.name());
   }
 
+  /** Offers the rounds as a list. */
   private void rules(int row) {
     List<String> rounds =
         IntStream.rangeClosed(1, live.plan().rounds()).mapToObj(String::valueOf).toList();
@@ -77,15 +81,25 @@ final class NotchChange {
 
   /** What is worked out for the round in hand, one a column. */
   private enum Result {
+    /** The size taken. */
     SIZE(true),
+    /** The upper mark on the inside face. */
     UPPER_INSIDE(true),
+    /** The upper mark on the outside face. */
     UPPER_OUTSIDE(true),
+    /** The lower mark at the shoulder. */
     LOWER_SHOULDER(true),
+    /** The lower mark at the corner line. */
     LOWER_CORNER(true),
+    /** The height of the neck. */
     NECK(true),
+    /** The gap below on the first-laid walls. */
     FIRST_BELOW(true),
+    /** The gap below on the second-laid walls. */
     SECOND_BELOW(false),
+    /** The gap above on the first-laid walls. */
     FIRST_ABOVE(true),
+    /** The gap above on the second-laid walls. */
     SECOND_ABOVE(false);
 
     private final boolean first;
@@ -94,15 +108,18 @@ final class NotchChange {
       this.first = first;
     }
 
+    /** Returns whether the result is a gap, which is flagged. */
     private boolean isGap() {
       return ordinal() >= FIRST_BELOW.ordinal();
     }
   }
 
+  /** Returns the address of a result in the current row. */
   private String at(Result result) {
     return Area.cell(sheet.row(), result.ordinal() + FIRST_RESULT).toString();
   }
 
+  /** Returns the cell of a result, as it is for the first round. */
   private Cell cell(Result result) {
     Course now = live.course(1);
     return switch (result) {
@@ -123,11 +140,13 @@ final class NotchChange {
     };
   }
 
+  /** Returns the size and the gap, added or taken away, over so many parts. */
   private String part(String sign, int parts) {
     String sum = at(Result.SIZE) + sign + live.map().rule(RuleLine.GAP);
     return live.toStep("(" + sum + ")/" + parts);
   }
 
+  /** Returns the size from the typed diameters, the round's own where none is typed. */
   private String size() {
     String mids = live.map().pieces(PieceColumn.MID);
     int count = live.walls().size();
@@ -141,10 +160,12 @@ final class NotchChange {
     return LiveMath.rounded(mean, live.rules().sizeStep(), live.map().rule(RuleLine.SIZE_STEP));
   }
 
+  /** Returns a value of a round by its number. */
   private String of(RoundColumn column, String round) {
     return "INDEX(" + live.map().rounds(column) + "," + round + ")";
   }
 
+  /** Returns the gap to the round below the one in hand. */
   private Cell below(Result result) {
     String round = ROUND + "-1";
     String neck = result.first ? of(RoundColumn.NECK, round) : at(Result.NECK);
@@ -153,6 +174,7 @@ final class NotchChange {
     return Cell.formula(formula, "–").role(Role.RESULT).format(live.markFormat());
   }
 
+  /** Returns the gap to the round above the one in hand. */
   private Cell above(Result result) {
     String round = ROUND + "+1";
     String neck = result.first ? at(Result.NECK) : of(RoundColumn.NECK, round);
@@ -166,11 +188,13 @@ final class NotchChange {
     return live.mark(formula, now.roundedTo(live.rules().printStep()), Role.RESULT);
   }
 
+  /** Returns a rise less half of both sizes, rounded to the printed step. */
   private String gap(String rise, String round) {
     String sizes = "(" + at(Result.SIZE) + "+" + of(RoundColumn.SIZE, round) + ")/2";
     return live.toStep(rise + "-" + sizes);
   }
 
+  /** Turns a gap outside the limits black. */
   private void flag(Result result) {
     if (!result.isGap()) {
       return;

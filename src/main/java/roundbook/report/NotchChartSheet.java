@@ -1,6 +1,7 @@
 package roundbook.report;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import roundbook.job.Wall;
 import roundbook.page.Area;
@@ -44,19 +45,33 @@ final class NotchChartSheet {
 
   /** The columns of the chart. */
   private enum Column {
+    /** The round, ticked when cut. */
     ROUND,
+    /** The size taken. */
     SIZE,
+    /** The upper mark on the inside face. */
     UPPER_INSIDE,
+    /** The upper mark on the outside face. */
     UPPER_OUTSIDE,
+    /** The lower mark at the shoulder. */
     LOWER_SHOULDER,
+    /** The lower mark at the corner line. */
     LOWER_CORNER,
+    /** The height of the neck. */
     NECK,
+    /** What the round adds to the wall. */
     RISE,
+    /** The height of the first-laid centre lines. */
     FIRST_TOP,
+    /** The height of the second-laid centre lines. */
     SECOND_TOP,
+    /** Which way the butts run. */
     BUTTS,
+    /** The least end with full bearings. */
     SMALLEST,
+    /** The gap below on the first-laid walls. */
     FIRST_GAP,
+    /** The gap below on the second-laid walls. */
     SECOND_GAP
   }
 
@@ -65,6 +80,7 @@ final class NotchChartSheet {
     return List.of(new NotchChartSheet(Live.of(context)).sheet());
   }
 
+  /** Writes the sheet from the top down. */
   private Sheet sheet() {
     title();
     heads();
@@ -92,6 +108,7 @@ final class NotchChartSheet {
     return widths;
   }
 
+  /** Returns whether every mark is a whole number of eighths. */
   private boolean eighths() {
     Length eighth = live.unit().metric() ? Length.ofMillimetres(1) : Length.ofInchFraction(1, 8);
     return Stream.concat(
@@ -104,12 +121,14 @@ final class NotchChartSheet {
         .allMatch(length -> length.nanometres() % eighth.nanometres() == 0 || live.unit().metric());
   }
 
+  /** Returns the height of a round's row, as large as the page allows. */
   private double rowHeight() {
     int rounds = live.plan().rounds();
     double room = rounds > ON_ONE_PAGE ? ROOM : ROOM_WITH_CHANGE;
     return StrictMath.max(LEAST_HEIGHT, StrictMath.min(MOST_HEIGHT, room / rounds));
   }
 
+  /** Writes the black bar. */
   private void title() {
     sheet.row(1).height(44);
     sheet.addAcross(4, Cell.text(live.text("chart.title")).role(Role.TITLE));
@@ -117,6 +136,7 @@ final class NotchChartSheet {
     sheet.addAcross(2, Cell.text(live.context().revision()).role(Role.REVISION));
   }
 
+  /** Returns the rules that all marks rest on. */
   private String subtitle() {
     List<Length> thick = live.walls().stream().map(Wall::thickness).distinct().toList();
     String thickness = String.join(" / ", thick.stream().map(live.formats()::mark).toList());
@@ -129,10 +149,11 @@ final class NotchChartSheet {
         live.unit().symbol());
   }
 
+  /** Writes the headings. */
   private void heads() {
     sheet.row(HEAD_ROW).height(46);
     for (Column column : Column.values()) {
-      String key = "chart.head." + column.name().toLowerCase(java.util.Locale.ROOT);
+      String key = "chart.head." + column.name().toLowerCase(Locale.ROOT);
       boolean lower = column == Column.LOWER_SHOULDER || column == Column.LOWER_CORNER;
       boolean first = column == Column.FIRST_TOP || column == Column.FIRST_GAP;
       Cell head = Cell.text(live.text(key, live.names(first)));
@@ -141,6 +162,7 @@ final class NotchChartSheet {
     sheet.freeze(HEAD_ROW, 1).printTitles(1, HEAD_ROW);
   }
 
+  /** Returns the cell of a column. */
   private Cell cell(Course course, Column column) {
     int round = course.round();
     return switch (column) {
@@ -173,6 +195,7 @@ final class NotchChartSheet {
     };
   }
 
+  /** Returns the round's number, ticked when it is cut. */
   private Cell round(int round) {
     String cut = "IF(" + LiveNames.cut(round) + "<>\"\",\"✓ \",\"\")&" + round;
     return Cell.formula(cut, String.valueOf(round))
@@ -184,6 +207,7 @@ final class NotchChartSheet {
   private Cell size(Course course) {
     boolean exact = live.rules().sizeStep().isZero();
     Cell cell =
+        /** Returns a value of the working sheet in the format of marks. */
         shown(
             course.round(),
             RoundColumn.SIZE,
@@ -205,6 +229,7 @@ final class NotchChartSheet {
     return live.tape(live.map().round(round, column), heights.get(round - 1), Role.BODY_CENTRE);
   }
 
+  /** Returns the least diameter of an end with full bearings. */
   private Cell smallest(int round) {
     Cell cell = new LiveRounds(live).smallestEnd(live.course(round));
     Cell.Number now = (Cell.Number) ((Cell.Formula) cell.value()).result();
@@ -213,6 +238,7 @@ final class NotchChartSheet {
         .format(live.markFormat());
   }
 
+  /** Returns the gap to the round below; a dash in the first round. */
   private Cell gap(int round, boolean first) {
     if (round == 1) {
       return Cell.text("–").role(Role.BODY_CENTRE);
@@ -222,6 +248,7 @@ final class NotchChartSheet {
     return live.printed(live.map().round(round, column), now, Role.BODY_CENTRE);
   }
 
+  /** Turns gaps outside the limits, and necks that are too thin, black. */
   private void flags(int round) {
     int first = Column.FIRST_GAP.ordinal() + 1;
     Area gaps = new Area(sheet.row(), first, sheet.row(), first + 1);
@@ -245,6 +272,7 @@ final class NotchChartSheet {
     sheet.rule(new Rule.LooksLike(neck, thin, Role.FLAG));
   }
 
+  /** Writes what the columns mean. */
   private void notes() {
     for (String line : live.context().words().lines("chart.note")) {
       sheet.nextRow().height(15 * Math.max(1, (line.length() + 159) / 160));

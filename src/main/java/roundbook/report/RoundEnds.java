@@ -42,6 +42,7 @@ final class RoundEnds {
     return said.isEmpty() ? live.text("round.ends_hold") : live.text("round.ends", said);
   }
 
+  /** Returns the formula of the line. */
   private String formula() {
     List<PiecePlan> pieces = live.plan().round(round);
     String said =

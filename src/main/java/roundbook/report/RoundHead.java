@@ -29,6 +29,7 @@ final class RoundHead {
     this.sheet = sheet;
   }
 
+  /** Puts the rows at the top of the sheet. */
   void put() {
     bar();
     sheet.row(FIRST_ROW).height(14).row(3).height(28).row(4).height(28).row(LAST_ROW).height(14);
@@ -44,6 +45,7 @@ final class RoundHead {
     sheet.row(LAST_ROW);
   }
 
+  /** Writes the black bar: round, butts' direction, revision. */
   private void bar() {
     int rounds = live.plan().rounds();
     String way = way(clockwise());
@@ -58,22 +60,27 @@ final class RoundHead {
         Cell.text(live.context().revision()).role(Role.REVISION));
   }
 
+  /** Returns the sign of a direction. */
   private String arrow(boolean clockwise) {
     return live.text(clockwise ? "chart.clockwise" : "chart.counterclockwise");
   }
 
+  /** Returns whether this round's butts run clockwise. */
   private boolean clockwise() {
     return live.rules().clockwise(course.round());
   }
 
+  /** Returns the word of a direction. */
   private String way(boolean clockwise) {
     return live.text(clockwise ? "round.clockwise" : "round.counterclockwise");
   }
 
+  /** Returns where a value of the round stands. */
   private String at(RoundColumn column) {
     return live.map().round(course.round(), column);
   }
 
+  /** Puts the box of one of the four marks: label, value, where it is measured. */
   private void box(int number, String key, List<WallMark> marks, boolean lower) {
     int left = NUMBER + 1 + number * MARK;
     Area label = Area.cell(FIRST_ROW, left).sized(1, MARK);

@@ -41,6 +41,7 @@ final class RoundLevels {
     rule(top + 2);
   }
 
+  /** Returns the cells of a corner in a row. */
   private Area corner(int row, int index) {
     int wide = RoundSheets.COLUMNS - LEFT + 1;
     int from = LEFT + index * wide / corners.size();
@@ -48,6 +49,7 @@ final class RoundLevels {
     return new Area(row, from, row, to);
   }
 
+  /** Returns what is read and the height planned. */
   private Cell height() {
     String level = live.map().round(round, RoundColumn.LEVEL_HEIGHT);
     Length now = live.plan().stack().levelHeight(round);
@@ -76,6 +78,7 @@ final class RoundLevels {
     sheet.rule(new Rule.LooksLike(area, changed, Role.CHANGED));
   }
 
+  /** Puts what the lower marks are for, and the box that says the round is cut. */
   private void last(int row) {
     int tick = RoundSheets.COLUMNS - 1;
     sheet.merge(
@@ -90,6 +93,7 @@ final class RoundLevels {
     sheet.rule(new Rule.OneOf(Area.cell(row, tick), List.of("x"), advice));
   }
 
+  /** Lets only heights be typed as readings. */
   private void rule(int row) {
     String text = live.text("advice.reading", live.unit().symbol());
     Length most = live.rules().metric() ? Length.ofMillimetres(15_000) : Length.ofInches(600);

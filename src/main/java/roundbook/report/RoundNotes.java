@@ -2,6 +2,7 @@ package roundbook.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
@@ -31,6 +32,7 @@ final class RoundNotes {
   /** A line with its role; the first is live and its text only the planned one. */
   private record Line(String text, Role role) {}
 
+  /** Returns the lines from the top down. */
   private List<Line> lines() {
     List<Line> lines = new ArrayList<>();
     lines.add(new Line(ends.now(), Role.BODY));
@@ -62,30 +64,35 @@ final class RoundNotes {
     }
   }
 
+  /** Returns the height of a row that holds a text, in points. */
   private static double height(String text, int columns) {
     double characters = CHARACTERS * columns / RoundSheets.COLUMNS;
     return LINE * StrictMath.max(1, StrictMath.ceil(text.length() / characters));
   }
 
+  /** Returns the run of the template's slope. */
   private String runOf() {
     return live.rules().slope().run().stripTrailingZeros().toPlainString();
   }
 
+  /** Returns the overhang with its unit. */
   private String overhang() {
     return live.formats().mark(live.rules().overhang()) + " " + live.unit().symbol();
   }
 
+  /** Returns the diagonals of a rectangle; empty for another plan. */
   private String squareness() {
     return Squareness.of(live.map().building())
         .map(square -> " " + live.text("round.square", live.formats().feetInches(square.outside())))
         .orElse("");
   }
 
+  /** Returns what is special about the round, one sentence a kind. */
   private List<String> specials() {
     List<String> lines = new ArrayList<>();
     for (Note note : Note.values()) {
       String walls = walls(note);
-      String key = "round.note." + note.name().toLowerCase(java.util.Locale.ROOT);
+      String key = "round.note." + note.name().toLowerCase(Locale.ROOT);
       if (!walls.isEmpty() && live.context().words().has(key)) {
         lines.add(live.text(key, walls, valueOf(note)));
       }
@@ -93,6 +100,7 @@ final class RoundNotes {
     return lines;
   }
 
+  /** Returns the walls that a kind of note is for. */
   private String walls(Note note) {
     return live.plan().round(round).stream()
         .filter(piece -> piece.notes().contains(note))
@@ -100,12 +108,14 @@ final class RoundNotes {
         .collect(Collectors.joining(" "));
   }
 
+  /** Returns the wall of a note, with its log where the log is meant. */
   private static String named(PiecePlan piece, Note note) {
     Wall wall = piece.placed().wall();
     boolean log = note == Note.MID_ESTIMATED || note == Note.END_ESTIMATED;
     return log ? wall.name() + "=" + piece.placed().piece().log().tag() : wall.name();
   }
 
+  /** Returns the length that a note names. */
   private String valueOf(Note note) {
     Course course = live.course(round);
     Length value =

@@ -67,6 +67,7 @@ final class RoundPictures {
     drawn.room(high + BETWEEN);
   }
 
+  /** Returns the width of a drawing that is so high. */
   private static double widthOf(Picture picture, double high) {
     return high <= 0 ? PLAN : high * picture.widthInches() / picture.heightInches();
   }
@@ -79,6 +80,7 @@ final class RoundPictures {
     return Math.max(LEAST_ALONE, Math.min(MOST_ALONE, width));
   }
 
+  /** Lays the drawings two in a row and returns how high they are. */
   private double sideBySide() {
     double width = (WIDE - BETWEEN) / 2;
     double top = BETWEEN;

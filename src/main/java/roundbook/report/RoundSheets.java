@@ -31,6 +31,7 @@ final class RoundSheets {
     return context.plan().choice().courses().stream().map(course -> sheet(live, course)).toList();
   }
 
+  /** Writes one round's page. */
   private static Sheet sheet(Live live, Course course) {
     int round = course.round();
     PageSetup page = live.context().page(Kind.SITE).lying().fit(Fit.ONE_PAGE);

@@ -31,18 +31,31 @@ final class RoundTable {
 
   /** The columns of the table with their width on the page's grid. */
   private enum Column {
+    /** The wall. */
     WALL(2),
+    /** The tag. */
     LOG(3),
+    /** The corner at which the butt lies. */
     BUTT_AT(3),
+    /** What is squared off the butt first. */
     OFF_BUTT(3),
+    /** The near shoulder. */
     NEAR(3),
+    /** The far shoulder. */
     FAR(5),
+    /** The trimmed length. */
     CUT(5),
+    /** What is left over at the tip. */
     FALLS_OFF(4),
+    /** The weight. */
     WEIGHT(2),
+    /** The balance point. */
     BALANCE(3),
+    /** A box to tick when it is marked. */
     MARKED(1),
+    /** A box to tick when it is cut. */
     SAWN(1),
+    /** A box to tick when it is set. */
     SET(1);
 
     private final int span;
@@ -94,15 +107,18 @@ final class RoundTable {
     return cell.role(bold ? Role.LARGE : Role.LARGE_NUMBER);
   }
 
+  /** Returns a heading by its column. */
   private Cell head(String column) {
     return Cell.text(live.text("round.head." + column, live.text(weightUnit())))
         .role(Role.COLUMN_HEAD);
   }
 
+  /** Returns the key of the unit of weight. */
   private String weightUnit() {
     return live.rules().metric() ? "unit.kilograms" : "unit.pounds";
   }
 
+  /** Returns the cell of a column. */
   private Cell cell(PiecePlan piece, Column column) {
     return switch (column) {
       case WALL -> fitted(Cell.text(piece.placed().wall().name()), column);
@@ -124,10 +140,12 @@ final class RoundTable {
     };
   }
 
+  /** Returns where a value of a log stands. */
   private String at(PiecePlan piece, PieceColumn column) {
     return live.map().piece(round, piece.placed().wall(), column);
   }
 
+  /** Returns a fixed tape distance. */
   private String tape(Length length) {
     return live.math().tapeNow(length);
   }
@@ -156,6 +174,7 @@ final class RoundTable {
     return Cell.formula(text, shortTape(printed));
   }
 
+  /** Returns the weight, to the pound or kilogram. */
   private Cell weight(PiecePlan piece) {
     boolean metric = live.rules().metric();
     PiecePlan.Weight weight = piece.weight();

@@ -28,13 +28,21 @@ final class RoundTyped {
 
   /** The columns of the table with their width on the page's grid. */
   private enum Column {
+    /** The wall. */
     WALL(2),
+    /** The middle diameter planned. */
     PLANNED(3),
+    /** The middle diameter as hewn. */
     MEASURED(4),
+    /** The butt diameter as hewn. */
     MEASURED_BUTT(3),
+    /** The tip diameter as hewn. */
     MEASURED_TIP(3),
+    /** The log used instead. */
     USED(3),
+    /** The lower mark as cut. */
     LOWER_CUT(3),
+    /** The upper mark as cut. */
     UPPER_CUT(3);
 
     private final int span;
@@ -66,6 +74,7 @@ final class RoundTyped {
     rules(top + 1, last);
   }
 
+  /** Writes one log's row. */
   private void row(PiecePlan piece) {
     sheet.nextRow().height(ROW_HEIGHT);
     for (Column column : Column.values()) {
@@ -73,6 +82,7 @@ final class RoundTyped {
     }
   }
 
+  /** Returns the cell of a column. */
   private Cell cell(PiecePlan piece, Column column) {
     Wall wall = piece.placed().wall();
     return switch (column) {
@@ -91,10 +101,12 @@ final class RoundTyped {
     };
   }
 
+  /** Returns an empty cell that is typed in. */
   private Cell typed(String name) {
     return Cell.blank(Role.TYPED_IN).format(live.markFormat()).named(name);
   }
 
+  /** Checks what is typed, column by column. */
   private void rules(int top, int last) {
     int column = 1;
     for (Column each : Column.values()) {
@@ -110,11 +122,13 @@ final class RoundTyped {
     }
   }
 
+  /** Returns the least and largest diameter that is believed. */
   private List<Length> diameters() {
     Length most = live.rules().metric() ? Length.ofMillimetres(1200) : Length.ofInches(48);
     return List.of(Length.ZERO, most);
   }
 
+  /** Returns a check of a number between two limits, with advice. */
   private Rule between(Area area, String what, List<Length> limits) {
     String title = live.text("advice." + what + ".title");
     String prompt = live.text("advice." + what, live.unit().symbol());
@@ -125,6 +139,7 @@ final class RoundTyped {
         Rule.Advice.refusing(title, prompt).prompt(prompt));
   }
 
+  /** Returns a list of the logs to choose from. */
   private Rule logs(Area area) {
     Rule.Advice advice =
         Rule.Advice.asking(live.text("advice.used.title"), live.text("advice.used"))

@@ -29,6 +29,7 @@ final class TextWidth {
     return LINE * StrictMath.max(1, StrictMath.ceil(points(text, SMALL) / room));
   }
 
+  /** Returns about how wide a letter is, as a part of the letters' size. */
   private static double em(int character) {
     if (Character.isDigit(character)) {
       return DIGIT;

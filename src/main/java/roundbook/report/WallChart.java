@@ -2,6 +2,7 @@ package roundbook.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import roundbook.job.Setting;
 import roundbook.page.Area;
 import roundbook.page.Cell;
 import roundbook.page.Figure;
@@ -32,8 +33,8 @@ final class WallChart {
     }
     Area joints = new Area(table.top(), 1, table.bottom() - 1, 1);
     for (int row = joints.top(); row <= joints.bottom(); row++) {
-      sheet.put(row, LEAST, limit(live, RuleLine.GAP_LEAST, roundbook.job.Setting.GAP_LEAST));
-      sheet.put(row, LEAST + 1, limit(live, RuleLine.GAP_MOST, roundbook.job.Setting.GAP_MOST));
+      sheet.put(row, LEAST, limit(live, RuleLine.GAP_LEAST, Setting.GAP_LEAST));
+      sheet.put(row, LEAST + 1, limit(live, RuleLine.GAP_MOST, Setting.GAP_MOST));
     }
     boolean alone = table.bottom() - table.top() >= WITH_TABLE;
     if (alone) {
@@ -57,11 +58,13 @@ final class WallChart {
             live.text("wall.chart.alt")));
   }
 
-  private static Cell limit(Live live, RuleLine line, roundbook.job.Setting setting) {
+  /** Returns a limit's cell, one for each joint. */
+  private static Cell limit(Live live, RuleLine line, Setting setting) {
     double now = live.number(live.rules().length(setting));
     return Cell.formula(live.map().rule(line), now).role(Role.HELPER);
   }
 
+  /** Returns the bars or line of one column. */
   private static Figure.Series series(
       Live live, SheetBuilder sheet, Area joints, int column, Look look) {
     String[] names = {"left", "middle", "right", "least", "most"};

@@ -34,6 +34,7 @@ record WallMark(String formula, Length now, String whom) {
     return of(live, lower + "+", "round.over_walls", notch::lowerCorner);
   }
 
+  /** Returns a mark for each thickness that the walls have. */
   private static List<WallMark> of(Live live, String base, String key, UnaryOperator<Length> now) {
     Map<Length, List<Wall>> groups = new LinkedHashMap<>();
     for (Wall wall : live.walls()) {

@@ -33,6 +33,7 @@ final class WallNotes {
     }
   }
 
+  /** Returns the plan's problems with gaps of this wall. */
   private static List<Problem> fixes(Live live, Wall wall) {
     List<String> tags =
         live.plan().pieces().stream()
@@ -47,6 +48,7 @@ final class WallNotes {
         .toList();
   }
 
+  /** Writes a line as high as it needs. */
   private static void line(SheetBuilder sheet, String text, Role role) {
     int lines = (text.length() + CHARACTERS - 1) / CHARACTERS;
     sheet.nextRow().height(16 * lines + 2.0).addAcross(COLUMNS, Cell.text(text).role(role));

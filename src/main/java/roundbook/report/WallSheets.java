@@ -1,6 +1,7 @@
 package roundbook.report;
 
 import java.util.List;
+import java.util.Locale;
 import roundbook.job.Wall;
 import roundbook.page.Area;
 import roundbook.page.Cell;
@@ -35,14 +36,23 @@ final class WallSheets {
 
   /** The columns of the table. */
   enum Column {
+    /** The round. */
     ROUND,
+    /** The log. */
     LOG,
+    /** The corner at which the butt lies. */
     BUTT_AT,
+    /** The middle diameter. */
     MID,
+    /** The height of the centre line. */
     CENTRE,
+    /** The gap below at the left. */
     LEFT,
+    /** The gap below in the middle. */
     MIDDLE,
+    /** The gap below at the right. */
     RIGHT,
+    /** The symbols of gaps outside the limits. */
     FLAG
   }
 
@@ -52,6 +62,7 @@ final class WallSheets {
     return live.walls().stream().map(wall -> new WallSheets(live, wall).sheet()).toList();
   }
 
+  /** Writes the sheet from the top down. */
   private Sheet sheet() {
     sheet.row(1).height(44);
     sheet.addAcross(4, Cell.text(live.text("wall.title", wall.name())).role(Role.TITLE));
@@ -69,16 +80,18 @@ final class WallSheets {
     return sheet.printArea(new Area(1, 1, sheet.row(), WIDTHS.length)).build();
   }
 
+  /** Returns the wall's length and thickness. */
   private String side() {
     String length = live.formats().feetInches(wall.outside());
     String thickness = live.formats().mark(wall.thickness()) + " " + live.unit().symbol();
     return live.text("wall.side", length, thickness);
   }
 
+  /** Writes the headings. */
   private void heads() {
     sheet.nextRow().height(46);
     for (Column column : Column.values()) {
-      String key = "wall.head." + column.name().toLowerCase(java.util.Locale.ROOT);
+      String key = "wall.head." + column.name().toLowerCase(Locale.ROOT);
       String corner =
           column == Column.LEFT
               ? live.map().building().endCorner(wall)
@@ -87,6 +100,7 @@ final class WallSheets {
     }
   }
 
+  /** Writes one log's row. */
   private void row(PiecePlan piece) {
     String tag = piece.placed().piece().log().tag();
     sheet.nextRow().height(StrictMath.max(ROW_HEIGHT, TextWidth.height(tag, TAG_ROOM)));
@@ -96,10 +110,12 @@ final class WallSheets {
     flags(piece.placed().round());
   }
 
+  /** Returns where a value of the wall's log of a round stands. */
   private String at(int round, PieceColumn column) {
     return live.map().piece(round, wall, column);
   }
 
+  /** Returns the cell of a column. */
   private Cell cell(PiecePlan piece, Column column) {
     int round = piece.placed().round();
     return switch (column) {
@@ -122,6 +138,7 @@ final class WallSheets {
     };
   }
 
+  /** Returns a gap under a log, or its flag. */
   private Cell gap(int round, Joint joint, Column column) {
     if (column == Column.FLAG) {
       String now = joint.flag(live.rules()).symbol();
