@@ -48,7 +48,7 @@ public final class BookWriter {
       Writing writing = new Writing(workbook, book, template);
       properties(workbook, book.properties());
       fill(writing);
-      store(workbook, out);
+      store(writing, out);
       return writing.problems();
     } finally {
       LocaleUtil.resetUserLocale();
@@ -113,9 +113,10 @@ public final class BookWriter {
     properties.custom().forEach((key, value) -> all.getCustomProperties().addProperty(key, value));
   }
 
-  private static void store(XSSFWorkbook workbook, OutputStream out) throws IOException {
-    try (FixedZip zip = new FixedZip(CloseShieldOutputStream.wrap(out))) {
-      workbook.write(zip);
+  private static void store(Writing writing, OutputStream out) throws IOException {
+    OutputStream shielded = CloseShieldOutputStream.wrap(out);
+    try (WorkbookZip zip = new WorkbookZip(shielded, writing.rows())) {
+      writing.workbook().write(zip);
     }
     out.flush();
   }

@@ -146,11 +146,7 @@ final class ChartSeries {
   }
 
   private static String number(Cell.Value value) {
-    if (!(value instanceof Cell.Number number)) {
-      return "";
-    }
-    boolean whole = number.number() == Math.rint(number.number());
-    return whole ? String.valueOf((long) number.number()) : String.valueOf(number.number());
+    return value instanceof Cell.Number number ? CellNumber.text(number.number()) : "";
   }
 
   private List<Cell.Value> values(String name, Area area) {

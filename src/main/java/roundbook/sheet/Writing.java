@@ -1,6 +1,7 @@
 package roundbook.sheet;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -16,6 +17,7 @@ final class Writing {
   private final StyleTemplate template;
   private final CellStyles styles;
   private final ChangingLooks changingLooks;
+  private final Map<String, byte[]> rows = new HashMap<>();
   private final Map<String, String> names = new TreeMap<>();
   private final List<Problem> problems = new ArrayList<>();
 
@@ -45,6 +47,15 @@ final class Writing {
 
   ChangingLooks changingLooks() {
     return changingLooks;
+  }
+
+  /** Keeps the rows of the sheet that will stand in an entry of the file. */
+  void rows(String entry, byte[] written) {
+    rows.put(entry, written);
+  }
+
+  Map<String, byte[]> rows() {
+    return rows;
   }
 
   void problem(Problem problem) {
