@@ -42,10 +42,7 @@ record Room(String name, List<String> rooms, List<String> outside) {
               // It reads a table of its own from the archive, never a file.
               with("wood", "units job", STREAMS),
               core("plan", "units problem job notch stack balance rounds wood"),
-              with(
-                  "picture",
-                  "units job notch stack rounds plan",
-                  STREAMS + " java.awt.. javax.imageio.. java.util.zip"),
+              with("picture", "units job notch stack rounds plan", STREAMS + " java.util.zip"),
               core("report", "units problem page job notch stack rounds wood plan picture"),
               with(
                   "sheet",

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import roundbook.job.Opening;
 import roundbook.job.Wall;
 import roundbook.stack.Course;
@@ -64,6 +65,34 @@ public record Drawings(Stack stack, Wording wording) {
         () -> {
           WallDrawing drawing = new WallDrawing(stack, wall, openings, wording);
           return Picture.of(drawing.draw(settling), drawing.altText());
+        });
+  }
+
+  /**
+   * Returns the wedge of the neck's slope at full size, 7.4 by 9.6 inches, with a check bar; to be
+   * printed at 100 percent.
+   */
+  public Picture template() {
+    return guarded(
+        "template",
+        () -> {
+          SlopeTemplate drawing = new SlopeTemplate(stack, wording);
+          return Picture.of(drawing.draw(), drawing.altText());
+        });
+  }
+
+  /**
+   * Returns the heights of all rounds on strips at full size, pages of 7.4 by 9.75 inches from the
+   * lowest up; to be printed at 100 percent.
+   */
+  public List<Picture> storyPole() {
+    return guarded(
+        "story pole",
+        () -> {
+          StoryPole pole = new StoryPole(stack, wording);
+          return IntStream.range(0, pole.pages())
+              .mapToObj(page -> Picture.of(pole.draw(page), pole.altText(page)))
+              .toList();
         });
   }
 

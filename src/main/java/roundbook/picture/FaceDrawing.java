@@ -12,7 +12,7 @@ import roundbook.units.Length;
  */
 final class FaceDrawing {
   static final double WIDTH = 720;
-  static final double STRIP = 104;
+  static final double STRIP = 106;
   static final double HEIGHT = 2 * STRIP + 12;
 
   private final FaceCase faces;
@@ -51,16 +51,16 @@ final class FaceDrawing {
     double left = title.right() + 10;
     double room = WIDTH - left - 4;
     if (!heading.isEmpty()) {
-      Label right = Label.of(heading, 15, new Spot(WIDTH - 4, strip.top() + 8)).bold().ending();
+      Label right = Label.of(heading, 15, new Spot(WIDTH - 4, strip.top() + 9.5)).bold().ending();
       room -= canvas.write(right.within(230)).width() + 10;
     }
     String side = strip.buttLeft() ? ".left" : ".right";
     String stand = wording.say("faces." + face + side);
-    canvas.write(Label.of(stand, 9.5, new Spot(left, strip.top() + 8)).within(room));
+    canvas.write(Label.of(stand, 9.5, new Spot(left, strip.top() + 9.5)).within(room));
   }
 
   private Label title(String key, double top) {
-    return Label.of(wording.say(key), 15, new Spot(4, top + 8)).bold().within(190);
+    return Label.of(wording.say(key), 15, new Spot(4, top + 9.5)).bold().within(190);
   }
 
   private Label note(String key, double y, double room, Object... values) {

@@ -118,7 +118,7 @@ final class FaceEnd {
     Spot word = new Spot(sign.x(), strip.centre() + 1);
     canvas.fill(new Box(word.x() - 22, word.y() - 7, word.x() + 22, word.y() + 7), Ink.WHITE);
     String key = butt ? "faces.butt" : "faces.tip";
-    canvas.write(Label.of(wording().say(key), 13, word).bold().centred().within(44));
+    canvas.write(Label.of(wording().say(key), 13, word).bold().centred().within(42));
   }
 
   /** Writes under the log what the lines are, at the butt with their distance from it. */

@@ -22,7 +22,7 @@ final class FaceStrip {
   static final double LOWER_END = 27;
 
   private static final double MARGIN = 54;
-  private static final double CENTRE = 53;
+  private static final double CENTRE = 55;
   private static final double BREAK = 9;
 
   private final FaceDrawing drawing;

@@ -78,14 +78,15 @@ record Label(
 
   /** Returns the same text small enough, or cut short enough, for its room. */
   Label fitted() {
-    double width = lettering.width(text);
-    if (width <= room) {
-      return this;
-    }
-    double least = whole ? 0 : SMALLEST;
-    Lettering smaller = lettering.sized(lettering.size() * Math.max(least, room / width));
+    Lettering smaller = shrunk(shrunk(lettering));
     String cut = whole ? text : smaller.cut(text, room);
     return new Label(cut, smaller, at, across, room, whole, ground);
+  }
+
+  /** Returns a lettering as much smaller as the room asks for and the text bears. */
+  private Lettering shrunk(Lettering from) {
+    double wanted = from.size() * Math.min(1, room / from.width(text));
+    return from.sized(whole ? wanted : Math.max(lettering.size() * SMALLEST, wanted));
   }
 
   /** Returns the left end of the base line. */

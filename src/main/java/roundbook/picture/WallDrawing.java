@@ -18,7 +18,7 @@ final class WallDrawing {
   private static final double LEFT = 66;
   private static final double RIGHT = 104;
   private static final double HEAD = 34;
-  private static final double FOOT = 62;
+  private static final double FOOT = 74;
   private static final double MOST_HIGH = 400;
 
   private final Elevation elevation;

@@ -1,6 +1,5 @@
 package roundbook.picture;
 
-import java.util.ArrayList;
 import java.util.List;
 import roundbook.job.Building;
 import roundbook.job.Setting;
@@ -43,11 +42,11 @@ final class WallFoot {
     double from = middle - parts * part / 2;
     Canvas canvas = drawing.canvas();
     for (int i = 0; i < parts; i++) {
-      Box box = new Box(from + i * part, top + 9, from + (i + 1) * part, top + 13);
+      Box box = new Box(from + i * part, top + 24, from + (i + 1) * part, top + 28);
       canvas.shape(Line.THIN, box.corners(), i % 2 == 0 ? Ink.BLACK : Ink.WHITE);
     }
     String end = drawing.wording().say(metric ? "wall.metre" : "wall.feet");
-    Spot at = new Spot(from + parts * part + 5, top + 11);
+    Spot at = new Spot(from + parts * part + 5, top + 26);
     canvas.write(Label.of(end, SMALL, at).within(110));
   }
 
@@ -58,26 +57,10 @@ final class WallFoot {
     String ends = building.after(wall).name() + ", " + building.before(wall).name();
     String unit = wording.unit();
     String text = wording.say("wall.legend", least, most, unit, ends);
-    List<String> lines = wrapped(text, WallDrawing.WIDTH - 8);
+    List<String> lines = Paragraph.lines(text, new Lettering(SMALL, false), WallDrawing.WIDTH - 8);
     for (int i = 0; i < Math.min(2, lines.size()); i++) {
-      Spot at = new Spot(4, top + 32 + i * 14);
+      Spot at = new Spot(4, top + 44 + i * 14);
       drawing.canvas().write(Label.of(lines.get(i), SMALL, at).within(WallDrawing.WIDTH - 8));
     }
-  }
-
-  private static List<String> wrapped(String text, double width) {
-    Lettering lettering = new Lettering(SMALL, false);
-    List<String> lines = new ArrayList<>();
-    String line = "";
-    for (String word : text.split(" ")) {
-      String longer = (line + " " + word).strip();
-      boolean full = lettering.width(longer) > width && lines.isEmpty();
-      if (full) {
-        lines.add(line);
-      }
-      line = full ? word : longer;
-    }
-    lines.add(line);
-    return lines;
   }
 }

@@ -19,7 +19,7 @@ final class WallRows {
 
   /** Writes the row of a log. */
   void draw(PlacedLog log, WallOpenings holes) {
-    double z = drawing.elevation().centre(log);
+    double z = middle(log);
     Spot left = drawing.on(0, z);
     Spot right = drawing.on(drawing.elevation().length(), z);
     boolean buttLeft = !log.buttAtStart();
@@ -48,14 +48,19 @@ final class WallRows {
 
   private void tag(PlacedLog log, WallOpenings holes) {
     Elevation elevation = drawing.elevation();
-    double middle = elevation.length() / 2;
-    double z = (elevation.crown(log, middle) + elevation.belly(log, middle)) / 2;
+    double z = middle(log);
     Spot left = drawing.on(elevation.leftFace(), z).plus(6, -size / 2);
     Spot right = drawing.on(elevation.rightFace(), z).plus(-6, size / 2);
     Optional<Box> free = holes.widest(new Box(left.x(), left.y(), right.x(), right.y()));
     if (free.isPresent() && free.get().width() > LEAST_ROOM) {
       write(log, free.get());
     }
+  }
+
+  /** Returns the height half between a log's top and its underside, sawn flat or not. */
+  private double middle(PlacedLog log) {
+    double x = drawing.elevation().length() / 2;
+    return (drawing.elevation().crown(log, x) + drawing.elevation().belly(log, x)) / 2;
   }
 
   private void write(PlacedLog log, Box free) {

@@ -1,0 +1,102 @@
+package roundbook.picture;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.LongStream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import roundbook.job.Wall;
+import roundbook.stack.Course;
+import roundbook.stack.Stack;
+import roundbook.units.Length;
+
+/** No text of any drawing is cut off at the edge or lies on another, whatever the plan. */
+class LayoutTest {
+  static LongStream seeds() {
+    return LongStream.rangeClosed(1, 12);
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void facesKeepTheirTextsApart(long seed) {
+    Stack stack = stack(seed);
+    for (Wording wording : wordings(stack)) {
+      for (FaceCase faces : cases(stack)) {
+        FaceDrawing drawing = new FaceDrawing(faces, wording);
+        check("faces", seed, drawing.draw("ROUND 20 · N E S W"));
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void plansKeepTheirTextsApart(long seed) {
+    Stack stack = stack(seed);
+    for (Wording wording : wordings(stack)) {
+      for (Course course : stack.courses()) {
+        check("plan", seed, new PlanDrawing(stack.building(), wording).draw(course));
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void wallsKeepTheirTextsApart(long seed) {
+    Stack stack = stack(seed);
+    for (Wording wording : wordings(stack)) {
+      for (Wall wall : stack.building().walls()) {
+        WallDrawing drawing =
+            new WallDrawing(stack, wall, RandomStacks.openings(stack, seed), wording);
+        check(
+            "wall " + wall.name(), seed, drawing.draw(opening -> Optional.of(Length.ofInches(2))));
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void fullSizePagesKeepTheirTextsApart(long seed) {
+    Stack stack = stack(seed);
+    for (Wording wording : wordings(stack)) {
+      check("template", seed, new SlopeTemplate(stack, wording).draw());
+      StoryPole pole = new StoryPole(stack, wording);
+      for (int page = 0; page < pole.pages(); page++) {
+        check("pole " + page, seed, pole.draw(page));
+      }
+    }
+  }
+
+  private static Stack stack(long seed) {
+    return RandomStacks.of(seed, (int) (1 + (seed * 7) % 20));
+  }
+
+  private static Set<FaceCase> cases(Stack stack) {
+    return stack.courses().stream()
+        .flatMap(course -> course.logs().stream())
+        .map(log -> FaceCase.of(stack, log))
+        .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+
+  private static List<Wording> wordings(Stack stack) {
+    return List.of(RandomStacks.wording(stack), RandomStacks.longWording(stack));
+  }
+
+  private static void check(String what, long seed, Canvas canvas) {
+    List<Box> seen = new ArrayList<>();
+    assertTrue(canvas.texts().size() > 2, what);
+    for (Box box : canvas.texts()) {
+      assertTrue(box.inside(canvas.page()), () -> what + ", seed " + seed + ": cut off " + box);
+      for (Box other : seen) {
+        assertTrue(
+            !box.overlaps(other), () -> what + ", seed " + seed + ": " + box + " on " + other);
+      }
+      seen.add(box);
+    }
+  }
+}
