@@ -27,6 +27,7 @@ final class ListSheet {
   private final SheetBuilder sheet;
   private final double[] widths;
   private final boolean landscape;
+  private final boolean fullSize;
   private int[] spans;
   private int next = 1;
   private double used;
@@ -38,6 +39,7 @@ final class ListSheet {
     this.widths = widths.clone();
     this.sheet = new SheetBuilder(tab.in(context.words()), page).id(tab.id()).widths(widths);
     this.landscape = page.landscape();
+    this.fullSize = page.fit().isFullSize();
     this.spans = ones(widths.length);
   }
 
@@ -122,6 +124,14 @@ final class ListSheet {
     return this;
   }
 
+  /** Adds so many narrow columns right of the grid, which hold nothing. */
+  ListSheet margin(int columns, double characters) {
+    double[] all = Arrays.copyOf(widths, widths.length + columns);
+    Arrays.fill(all, widths.length, all.length, characters);
+    sheet.widths(all);
+    return this;
+  }
+
   /** Returns the row that is written next. */
   int next() {
     return next;
@@ -158,8 +168,11 @@ final class ListSheet {
     return sheet;
   }
 
-  /** Returns the sheet. */
+  /** Returns the sheet; what prints is its columns, or all of it where drawings go on past them. */
   Sheet build() {
+    if (fullSize) {
+      return sheet.build();
+    }
     return sheet.printArea(new Area(1, 1, Math.max(1, next - 1), widths.length)).build();
   }
 

@@ -7,12 +7,13 @@ import roundbook.page.Cell;
 import roundbook.page.PageSetup.Kind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
+import roundbook.picture.Drawings;
 import roundbook.report.LiveMap.RoundColumn;
 import roundbook.units.Length;
 
 /** Heights of every round for a story pole, the highest on top as on the pole. */
 final class StoryPoleSheet {
-  private static final double[] WIDTHS = {10, 21, 21, 21, 22};
+  private static final double[] WIDTHS = {10, 21, 21, 21, 21};
 
   private StoryPoleSheet() {}
 
@@ -28,11 +29,11 @@ final class StoryPoleSheet {
         context.text("story_pole.centre", walls(context, false)),
         context.text("story_pole.seat", walls(context, false)),
         context.text("story_pole.marked"));
-    list.repeatHead();
     Live live = Live.of(context);
     for (int round = context.plan().rounds(); round >= 1; round--) {
       list.row(row(live, new Cells(context), round));
     }
+    FullSizePages.put(context, list, Drawings::storyPole);
     return List.of(list.build());
   }
 

@@ -16,7 +16,7 @@ import roundbook.units.Length;
  * <p>The sheet prints at its own size. The bar's height is a row's height, which printers keep.
  */
 final class TemplateSheet {
-  private static final double[] WIDTHS = {22, 20, 20, 33};
+  private static final double[] WIDTHS = {22, 20, 20, 32};
   private static final double POINTS_AN_INCH = 72;
 
   private TemplateSheet() {}
@@ -30,6 +30,7 @@ final class TemplateSheet {
     bar(context, list);
     drops(context, list);
     context.words().lines("template.rule").forEach(line -> list.text(Role.PLAIN, line));
+    FullSizePages.put(context, list, drawings -> List.of(drawings.template()));
     return List.of(list.build());
   }
 

@@ -326,6 +326,38 @@ class ListSheetsTest {
     assertEquals(List.of("N", "2", "3"), under(sheet, "Where", 1).get(0).subList(0, 3));
   }
 
+  @Test
+  void drawingsAtFullSizeHaveAPageEach() {
+    CrewContext context = ListFixtures.inches(4);
+    Sheet template = ListFixtures.only(TemplateSheet.sheets(context));
+    assertEquals(1, template.figures().size());
+    Sheet pole = ListFixtures.only(StoryPoleSheet.sheets(context));
+    // Strips of 9 in, four a page at the most, hold the highest seat.
+    double top = context.plan().stack().levelHeight(4).inches();
+    assertTrue(pole.figures().size() >= Math.floor(top / 9 / 4), "pages for " + top);
+    for (Sheet sheet : List.of(template, pole)) {
+      assertEquals(sheet.figures().size(), sheet.print().breaks().size());
+      assertTrue(sheet.print().area().isEmpty());
+      for (Figure figure : sheet.figures()) {
+        Figure.At at = (Figure.At) figure.place();
+        assertTrue(at.width().inches() <= 7.47, "wider than A4 within its margins");
+        assertTrue(at.height().inches() <= 9.9, "higher than Letter within its margins");
+        assertFalse(figure.altText().isBlank());
+        assertTrue(sheet.print().breaks().contains(at.cell().top() - 1));
+      }
+    }
+  }
+
+  @Test
+  void sheetsStandWithoutDrawingsToo() {
+    CrewContext context = ListFixtures.inches(2);
+    CrewContext bare =
+        CrewContext.of(
+            context.plan(), List.of(), new CrewContext.Issue(1, "cabin.xlsx", "0.0-test", false));
+    assertTrue(ListFixtures.only(TemplateSheet.sheets(bare)).figures().isEmpty());
+    assertTrue(ListFixtures.only(StoryPoleSheet.sheets(bare)).figures().isEmpty());
+  }
+
   private static double barHeight(CrewContext context) {
     Sheet sheet = ListFixtures.only(TemplateSheet.sheets(context));
     int row = sheet.boxes().get(0).top();
