@@ -1,78 +1,161 @@
 package roundbook.intake;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import roundbook.intake.LogReader.SeenLog;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import roundbook.job.Log.Bark;
 import roundbook.job.Log.Source;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
-import roundbook.problem.Problems;
+import roundbook.problem.Severity;
 import roundbook.table.Cell;
-import roundbook.table.Table;
+import roundbook.table.Row;
 import roundbook.units.LengthUnit;
 
-/** Says once for a whole column what is doubtful about all of it. */
+/** Gathers what is doubtful about a whole column, and says it once when all rows are read. */
 final class ColumnDoubts {
   private static final int FEW = 3;
+  private static final Pattern TWELFTHS = Pattern.compile("\\d+(?:\\.(?:0\\d?|1[01]?))?");
+  private static final Pattern TELLING = Pattern.compile("\\d+\\.(?:0[1-9]|11)");
+  private static final Pattern WHOLE = Pattern.compile("\\d+(?:\\.0+)?");
 
-  private final Table table;
-  private final Header header;
-  private final Map<Field, Heading> block;
-  private final Problems problems;
+  private final Block block;
+  private final List<Problem> swaps = new ArrayList<>();
+  private int logs;
+  private int midsEstimated;
+  private int firstEstimated;
+  private boolean twelfths = true;
+  private boolean telling;
+  private int notWhole;
+  private int over;
+  private int off;
 
-  ColumnDoubts(Table table, Header header, Map<Field, Heading> block, Problems problems) {
-    this.table = table;
-    this.header = header;
+  ColumnDoubts(Block block) {
     this.block = block;
-    this.problems = problems;
+    twelfths = block.units().length().filter(unit -> unit == LengthUnit.FOOT).isPresent();
   }
 
-  void say(List<SeenLog> seen) {
-    if (seen.isEmpty()) {
+  /** Takes a row that was read as a log. */
+  void take(Row row, Diameters diameters, Bark bark) {
+    logs++;
+    over += bark == Bark.OVER ? 1 : 0;
+    off += bark == Bark.OFF ? 1 : 0;
+    if (diameters.sources().mid() == Source.ESTIMATED) {
+      midsEstimated++;
+      firstEstimated = firstEstimated == 0 ? row.number() : firstEstimated;
+    }
+    Cell length = block.cell(row, Field.LENGTH);
+    if (twelfths) {
+      twelfths = TWELFTHS.matcher(length.text()).matches() && length.unit().isEmpty();
+      telling |= TELLING.matcher(length.text()).matches();
+      notWhole += WHOLE.matcher(length.text()).matches() ? 0 : 1;
+    }
+  }
+
+  /** Takes a log whose ends were read the other way round. */
+  void takeSwap(Problem swap) {
+    swaps.add(swap);
+  }
+
+  /** Says what was gathered. */
+  void say(boolean barkOff) {
+    if (logs == 0) {
       return;
     }
-    boolean estimated =
-        seen.stream().anyMatch(log -> log.diameters().sources().mid() == Source.ESTIMATED);
-    if (!block.containsKey(Field.MID) && estimated) {
-      add(
+    sayMids();
+    sayTags();
+    sayGirths();
+    saySwaps();
+    sayBark(barkOff);
+    if (twelfths && telling && notWhole >= FEW) {
+      block.sayColumn(
+          ProblemCode.MAYBE_FEET_DOT_INCHES,
+          Optional.of(block.heading(Field.LENGTH)),
+          "every length ends in .00 to .11: were feet and inches meant? They were read as"
+              + " decimal feet");
+    }
+  }
+
+  private void sayMids() {
+    Heading mids = block.through(Field.MID);
+    if (midsEstimated > 0 && mids == null) {
+      block.sayColumn(
           ProblemCode.MID_ESTIMATED,
-          0,
+          Optional.empty(),
           "there is no middle diameter: it is estimated from butt, tip and length for every log");
+    } else if (midsEstimated > 0) {
+      block.sayColumn(
+          ProblemCode.MID_ESTIMATED,
+          Optional.of(mids),
+          "the middle diameter of "
+              + midsEstimated
+              + " of "
+              + logs
+              + " logs is missing and is estimated, the first on row "
+              + firstEstimated);
     }
-    if (!block.containsKey(Field.TAG)) {
-      add(ProblemCode.MISSING_ID, 0, "there is no tag column: logs are named by row and count");
+  }
+
+  private void sayTags() {
+    if (!block.has(Field.TAG)) {
+      block.sayColumn(
+          ProblemCode.MISSING_ID,
+          Optional.empty(),
+          "there is no tag column: logs are named by row and count");
     }
-    block.keySet().stream()
-        .filter(Field::girth)
+  }
+
+  private void sayGirths() {
+    block.columns().entrySet().stream()
+        .filter(each -> each.getKey().girth())
         .findFirst()
         .ifPresent(
-            field ->
-                add(
+            each ->
+                block.sayColumn(
                     ProblemCode.GIRTH_CONVERTED,
-                    block.get(field).column(),
+                    Optional.of(each.getValue()),
                     "girths were turned into diameters (girth / pi)"));
-    feetDotInches(seen);
   }
 
-  private void feetDotInches(List<SeenLog> seen) {
-    Heading lengths = block.get(Field.LENGTH);
-    if (lengths.unit().filter(unit -> unit == LengthUnit.FOOT).isEmpty() || seen.size() < FEW) {
-      return;
-    }
-    List<String> texts =
-        seen.stream().map(log -> log.row().cell(lengths.column())).map(Cell::text).toList();
-    boolean all = texts.stream().allMatch(text -> text.matches("\\d+\\.(?:0\\d|1[01])|\\d+"));
-    long notWhole = texts.stream().filter(text -> text.matches("\\d+\\.(?!00).*")).count();
-    if (all && notWhole >= FEW) {
-      add(
-          ProblemCode.MAYBE_FEET_DOT_INCHES,
-          lengths.column(),
-          "every length ends in .00 to .11: were feet and inches meant? Read as decimal feet");
+  /** Ends swapped in every row are one mistake in the headings, not one in each row. */
+  private void saySwaps() {
+    if (swaps.size() == logs && logs >= FEW) {
+      block.sayColumn(
+          ProblemCode.BUTT_TIP_SWAPPED,
+          Optional.of(block.through(Field.BUTT)),
+          "every butt is thinner than its tip: the two columns were read the other way round");
+    } else {
+      swaps.forEach(block::say);
     }
   }
 
-  private void add(ProblemCode code, int column, String message) {
-    String found = column == 0 ? "" : header.row().cell(column).text();
-    problems.add(Problem.of(code, table.at(header.row(), column), found, message));
+  private void sayBark(boolean barkOff) {
+    Optional<Heading> where = Optional.ofNullable(block.heading(Field.BARK));
+    if (over > 0 && off > 0 || (over > 0 || off > 0) && over + off < logs) {
+      String message =
+          "of "
+              + logs
+              + " logs "
+              + over
+              + " were measured over bark, "
+              + off
+              + " under bark, "
+              + (logs - over - off)
+              + " do not say";
+      block.sayColumn(ProblemCode.BARK_UNCERTAIN, where, message);
+    } else if (over + off < logs && barkOff) {
+      String message = "nothing says over or under bark, so Bark_off was not taken off";
+      block.sayColumn(ProblemCode.BARK_UNCERTAIN, where, message);
+    } else if (over > 0 && !barkOff) {
+      String message = "diameters are over bark and Bark_off is 0: sizes are with the bark on";
+      Problem problem =
+          Problem.of(
+              ProblemCode.BARK_UNCERTAIN,
+              block.table().at(block.header().row(), where.map(Heading::column).orElse(0)),
+              where.map(Heading::text).orElse(""),
+              message);
+      block.say(problem.as(Severity.INFO).remedy("Set Bark_off if the logs will be peeled."));
+    }
   }
 }

@@ -1,121 +1,131 @@
 package roundbook.intake;
 
+import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
-import roundbook.problem.Problems;
-import roundbook.problem.Severity;
 import roundbook.table.Row;
-import roundbook.table.Table;
 import roundbook.units.Length;
+import roundbook.units.LengthUnit;
 
 /** Completes a row's diameters and checks that its ends and middle make a log. */
 final class EndsCheck {
   private static final Length SLIGHT = Length.ofInchFraction(1, 4);
 
-  private final Table table;
+  private final Block block;
   private final Row row;
-  private final Map<Field, Heading> block;
-  private final Problems problems;
   private final String tag;
+  private final Map<Field, Length> read = new EnumMap<>(Field.class);
+  private Optional<Problem> swap = Optional.empty();
 
-  EndsCheck(Table table, Row row, Map<Field, Heading> block, Problems problems, String tag) {
-    this.table = table;
-    this.row = row;
+  EndsCheck(Block block, Row row, String tag) {
     this.block = block;
-    this.problems = problems;
+    this.row = row;
     this.tag = tag;
   }
 
+  /** Takes a diameter that was read. */
+  void put(Field field, Length diameter) {
+    read.put(field, diameter);
+  }
+
+  /** Returns that the ends were read the other way round; empty when they were not. */
+  Optional<Problem> swap() {
+    return swap;
+  }
+
   /** Returns the diameters, ends turned round where they are swapped; empty with an error. */
-  Optional<Diameters> complete(Length length, LogReader.EnumOptional read, boolean upperLog) {
-    Optional<Length> butt = read.get(Field.BUTT);
-    Optional<Length> tip = read.get(Field.TIP);
+  Optional<Diameters> complete(Length length, boolean upperLog) {
+    Optional<Length> butt = get(Field.BUTT);
+    Optional<Length> mid = get(Field.MID);
+    Optional<Length> tip = get(Field.TIP);
     boolean swapped =
         butt.isPresent() && tip.isPresent() && tip.get().minus(butt.get()).isMoreThan(SLIGHT);
     Optional<Diameters> diameters =
         swapped
-            ? Diameters.of(length, tip, read.get(Field.MID), butt, upperLog)
-            : Diameters.of(length, butt, read.get(Field.MID), tip, upperLog);
+            ? Diameters.of(length, tip, mid, butt, upperLog)
+            : Diameters.of(length, butt, mid, tip, upperLog);
     if (diameters.isEmpty()) {
-      Heading any =
-          block.getOrDefault(Field.BUTT, block.getOrDefault(Field.MID, block.get(Field.TIP)));
-      int column = any == null ? 0 : any.column();
-      say(ProblemCode.MISSING_CELL, column, Severity.ERROR, "the log has no diameter");
+      int column = column(Field.BUTT, Field.MID, Field.TIP);
+      String message = "the log has no diameter";
+      block.refuse(block.problem(row, column, ProblemCode.MISSING_CELL, message), tag);
       return diameters;
     }
-    missingCells(read);
-    checkEnds(diameters.get(), swapped, butt, tip);
+    missingEnds();
+    if (swapped) {
+      swap = Optional.of(swapped(diameters.get()));
+    } else {
+      checkEnds(diameters.get());
+    }
     checkTaper(length, diameters.get());
     return diameters;
   }
 
-  private void missingCells(LogReader.EnumOptional read) {
-    for (Field field : new Field[] {Field.BUTT, Field.MID, Field.TIP}) {
-      if (block.containsKey(field) && read.get(field).isEmpty()) {
-        String name = field.name().toLowerCase(java.util.Locale.ROOT);
-        say(
-            ProblemCode.MISSING_CELL,
-            block.get(field).column(),
-            Severity.WARNING,
-            "no " + name + " diameter; it is estimated");
+  private Optional<Length> get(Field field) {
+    return Optional.ofNullable(read.get(field));
+  }
+
+  private void missingEnds() {
+    for (Field field : new Field[] {Field.BUTT, Field.TIP}) {
+      Heading heading = block.through(field);
+      if (heading != null && get(field).isEmpty()) {
+        String message = "there is no " + field.word() + " diameter; it is estimated";
+        say(ProblemCode.MISSING_CELL, heading.column(), message);
       }
     }
   }
 
-  private void checkEnds(
-      Diameters diameters, boolean swapped, Optional<Length> butt, Optional<Length> tip) {
-    if (swapped) {
-      say(
-          ProblemCode.BUTT_TIP_SWAPPED,
-          block.get(Field.BUTT).column(),
-          Severity.WARNING,
-          "the butt is thinner than the tip; read as butt "
-              + inches(diameters.butt())
-              + ", tip "
-              + inches(diameters.tip()));
-    } else if (butt.isPresent() && tip.isPresent() && tip.get().isMoreThan(butt.get())) {
-      say(
-          ProblemCode.BUTT_SMALLER_THAN_TIP,
-          block.get(Field.BUTT).column(),
-          Severity.WARNING,
-          "the butt is a little thinner than the tip; kept as read");
-    } else if (outside(diameters) && block.containsKey(Field.MID)) {
-      say(
-          ProblemCode.MID_OUTSIDE_ENDS,
-          block.get(Field.MID).column(),
-          Severity.WARNING,
-          "the middle is not between butt and tip; kept as read");
+  private Problem swapped(Diameters diameters) {
+    String message =
+        "the butt is thinner than the tip: read as butt "
+            + shown(diameters.butt())
+            + ", tip "
+            + shown(diameters.tip());
+    int column = block.through(Field.BUTT).column();
+    return block.problem(row, column, ProblemCode.BUTT_TIP_SWAPPED, message).about(tag);
+  }
+
+  private void checkEnds(Diameters diameters) {
+    boolean bothEnds = get(Field.BUTT).isPresent() && get(Field.TIP).isPresent();
+    if (bothEnds && diameters.tip().isMoreThan(diameters.butt())) {
+      String message = "the butt is a little thinner than the tip; kept as read";
+      say(ProblemCode.BUTT_SMALLER_THAN_TIP, column(Field.BUTT), message);
+    } else if (get(Field.MID).isPresent() && outside(diameters)) {
+      String message = "the middle is not between butt and tip; kept as read";
+      say(ProblemCode.MID_OUTSIDE_ENDS, column(Field.MID), message);
     }
   }
 
-  private static boolean outside(Diameters diameters) {
-    Length low = diameters.butt().least(diameters.tip());
-    Length high = diameters.butt().most(diameters.tip());
-    return diameters.mid().isLessThan(low) || diameters.mid().isMoreThan(high);
+  private boolean outside(Diameters diameters) {
+    boolean over = get(Field.BUTT).isPresent() && diameters.mid().isMoreThan(diameters.butt());
+    boolean under = get(Field.TIP).isPresent() && diameters.mid().isLessThan(diameters.tip());
+    return over || under;
   }
 
   private void checkTaper(Length length, Diameters diameters) {
-    Length drop = diameters.butt().minus(diameters.tip()).absolute();
-    if (drop.isMoreThan(length.timesRatio(6, 120))) {
-      Field field = block.containsKey(Field.BUTT) ? Field.BUTT : Field.TIP;
-      int column = block.containsKey(field) ? block.get(field).column() : 0;
-      say(
-          ProblemCode.TAPER_LARGE,
-          column,
-          Severity.WARNING,
-          "the log tapers by more than 0.6 in a foot (5 cm a metre)");
+    if (Plausible.tapersTooMuch(length, diameters.butt(), diameters.tip())) {
+      String message = "the log tapers by more than 0.6 in a foot (5 cm a metre)";
+      say(ProblemCode.TAPER_LARGE, column(Field.BUTT, Field.TIP), message);
     }
   }
 
-  private void say(ProblemCode code, int column, Severity severity, String message) {
-    String found = column == 0 ? "" : row.cell(column).text();
-    problems.add(Problem.of(code, table.at(row, column), found, message).as(severity).about(tag));
+  private int column(Field... fields) {
+    for (Field field : fields) {
+      Heading heading = block.through(field);
+      if (heading != null) {
+        return heading.column();
+      }
+    }
+    return 0;
   }
 
-  private static String inches(Length length) {
-    return length.decimal(roundbook.units.LengthUnit.INCH, 4).stripTrailingZeros().toPlainString()
-        + " in";
+  private void say(ProblemCode code, int column, String message) {
+    block.say(block.problem(row, column, code, message).about(tag));
+  }
+
+  private String shown(Length length) {
+    LengthUnit unit = block.units().diameter().filter(LengthUnit::metric).orElse(LengthUnit.INCH);
+    return length.decimal(unit, 3).stripTrailingZeros().toPlainString() + " " + unit.symbol();
   }
 }

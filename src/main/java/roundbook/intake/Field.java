@@ -1,78 +1,82 @@
 package roundbook.intake;
 
-import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
-/** What a column of a tally means, with the words that yards write over it. */
+/** What a column of a tally means. */
 enum Field {
-  TAG(
-      "log|log id|logid|id|tag|tag no|log no|log nr|log number|no|nr|num|number|piece|piece no|stem|"
-          + "#|log #|stamm|stamm nr|stammnr|nummer|bille|grume|numero|n|stock nr|stocknr|tronco|"
-          + "troza|tukki|runko|tunnus|stockens nr|label"),
-  LENGTH(
-      "length|len|lgth|log length|länge|laenge|stammlänge|longueur|long|längd|langd|stocklängd|"
-          + "pituus|largo|longitud|l"),
-  BUTT(
-      "butt|butt dia|butt diameter|butt d|butt end|bottom|bottom dia|large end|large end dia|"
-          + "large end diameter|led|l e dia|le dia|big end|stock|stockende|fuss|dicke ende|unten|"
-          + "gros bout|pied|base|rotända|rot|rotdiameter|tyvi|tyviläpimitta|culata|coz|basal|"
-          + "diámetro mayor|butt ob|butt ub|stammfuß|stammfuss"),
-  MID(
-      "mid|middle|mid dia|middle dia|mid diameter|middle diameter|ctr dia|center|centre|center dia|"
-          + "centre dia|mitte|mitt|mittendurchmesser|mitten|milieu|médian|mediane|médiane|mitt "
-          + "diameter|mittdiameter|keski|keskiläpimitta|centro|medio|mitad|mid ob|mid ub"),
-  TIP(
-      "tip|tip dia|tip diameter|top|top dia|top diameter|small end|small end dia|small end diameter|"
-          + "sed|s e dia|se dia|little end|zopf|zopfende|oben|fin bout|petit bout|cime|topp|"
-          + "toppända|toppdiameter|latva|latvaläpimitta|punta|diámetro menor|extremo delgado|"
-          + "tip ob|tip ub|top ob|top ub"),
-  DBH("dbh|bhd|breast height|diameter at breast height|brusthöhendurchmesser|dap"),
-  BUTT_GIRTH("butt girth|butt circumference|butt circ|umfang stock|girth butt"),
-  MID_GIRTH("girth|mid girth|circumference|circ|umfang|omkrets|circonférence|girth mid|mid circ"),
-  TIP_GIRTH("tip girth|tip circumference|tip circ|top girth|girth tip|umfang zopf"),
-  SPECIES(
-      "species|sp|spp|wood|timber|art|baumart|holzart|essence|espèce|espece|träslag|tradslag|"
-          + "trädslag|puulaji|especie|madera"),
-  COUNT("qty|quantity|count|pieces|pcs|stück|stk|anzahl|quantité|antal|kpl|cantidad"),
-  BARK("bark|rinde|écorce|bark kuori|kuori|corteza"),
-  SWEEP("sweep|bow|crook|krümmung|flèche|krök|lenkous|curvatura"),
-  KEEP("keep for|keep|use|reserve|reserve for"),
-  WALL("wall|wand|mur|vägg|seinä|muro|pared"),
-  ROUND("round|course|runde|rang|varv|kerta|vuelta"),
-  SKIP("skip|leave out|reject|cull"),
-  MID_AT("measured from butt|mid measured at|mid at|measured how far from the butt end"),
-  PART("butt log or upper log|butt or upper|log position|part|section of stem"),
-  REMARKS(
-      "remarks|remark|notes|note|comment|comments|bemerkung|bemerkungen|remarques|anm|"
-          + "anmärkning|huomautus|observaciones|notas");
+  /** The tag on the butt end. */
+  TAG,
+  /** The tree that the log was cut from. */
+  STEM,
+  /** The length, end to end. */
+  LENGTH,
+  /** The diameter at the thick end. */
+  BUTT,
+  /** The diameter halfway. */
+  MID,
+  /** The diameter at the thin end. */
+  TIP,
+  /** The girth at the thick end. */
+  BUTT_GIRTH,
+  /** The girth halfway. */
+  MID_GIRTH,
+  /** The girth at the thin end. */
+  TIP_GIRTH,
+  /** A diameter that does not say where it was taken. */
+  DIAMETER,
+  /** The diameter of the standing tree at breast height. */
+  DBH,
+  /** The kind of tree. */
+  SPECIES,
+  /** How many logs alike the row stands for. */
+  COUNT,
+  /** Whether diameters were taken over the bark. */
+  BARK,
+  /** The greatest bow. */
+  SWEEP,
+  /** What the log is kept for. */
+  KEEP,
+  /** The wall wanted. */
+  WALL,
+  /** The round wanted. */
+  ROUND,
+  /** Whether to leave the log out. */
+  SKIP,
+  /** How far from the butt the middle diameter was taken. */
+  MID_AT,
+  /** Whether it is a butt log or an upper log. */
+  PART,
+  /** Diameters at many places along the log. */
+  PROFILE,
+  /** Free text. */
+  REMARKS;
 
-  private final List<String> words;
-
-  Field(String words) {
-    this.words = List.of(words.split("\\|"));
-  }
-
+  /** Returns whether it is a diameter at a known place. */
   boolean diameter() {
     return this == BUTT || this == MID || this == TIP;
   }
 
+  /** Returns whether it is a girth. */
   boolean girth() {
     return this == BUTT_GIRTH || this == MID_GIRTH || this == TIP_GIRTH;
   }
 
-  /** Returns the diameter that a girth stands for; itself otherwise. */
-  Field asDiameter() {
-    return switch (this) {
-      case BUTT_GIRTH -> BUTT;
-      case MID_GIRTH -> MID;
-      case TIP_GIRTH -> TIP;
-      default -> this;
-    };
+  /** Returns the girth at the place of a diameter. */
+  Field asGirth() {
+    return valueOf(name() + "_GIRTH");
   }
 
-  static Optional<Field> of(String plainHeading) {
+  /** Returns the word used in messages. */
+  String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
+  /** Finds the field of a name such as {@code mid} or {@code butt_girth}. */
+  static Optional<Field> named(String name) {
+    String wanted = name.strip().toUpperCase(Locale.ROOT).replaceAll("[\\s-]+", "_");
     for (Field field : values()) {
-      if (field.words.contains(plainHeading)) {
+      if (field.name().equals(wanted) || wanted.equals("LOG") && field == TAG) {
         return Optional.of(field);
       }
     }

@@ -1,10 +1,7 @@
 package roundbook.intake;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import roundbook.job.BuildRules;
@@ -32,11 +29,13 @@ public final class JobReader {
 
   private final List<Table> tables;
   private final Asked asked;
+  private final Mapping mapping;
   private final Problems problems = new Problems();
 
   private JobReader(List<Table> tables, Asked asked) {
     this.tables = tables;
     this.asked = asked;
+    this.mapping = Mapping.of(asked, sheet("job"));
   }
 
   /**
@@ -99,18 +98,16 @@ public final class JobReader {
   }
 
   private List<Log> logs(BuildRules rules) {
-    List<Log> all = new ArrayList<>();
     List<Table> candidates = tables.stream().filter(table -> !isOwn(table)).toList();
-    boolean several = candidates.stream().filter(JobReader::hasTally).count() > 1;
-    boolean any = candidates.stream().anyMatch(table -> hasTally(table) && !table.hidden());
+    List<Table> tallies = candidates.stream().filter(this::hasTally).toList();
+    boolean any = tallies.stream().anyMatch(table -> !table.hidden());
+    Doubles doubles = new Doubles(tallies.size() > 1, problems);
     for (Table table : candidates) {
       if (chosen(table, any)) {
-        TallyReader.Tally tally = new TallyReader(table, asked, rules).read();
-        problems.addAll(tally.problems());
-        all.addAll(tally.logs());
+        new TallyReader(table, mapping, rules, problems).read(doubles::take);
       }
     }
-    return unique(all, several);
+    return doubles.kept();
   }
 
   private boolean chosen(Table table, boolean any) {
@@ -136,88 +133,7 @@ public final class JobReader {
     return OWN_SHEETS.contains(table.sheet().toLowerCase(Locale.ROOT));
   }
 
-  private static boolean hasTally(Table table) {
-    return Header.find(table).isPresent();
-  }
-
-  /** Leaves out a log that stands twice; tags that two sheets share are told apart by sheet. */
-  private List<Log> unique(List<Log> logs, boolean several) {
-    Map<String, Log> byTag = new HashMap<>();
-    List<Log> kept = new ArrayList<>();
-    for (Log log : logs) {
-      Log first = byTag.get(log.tag());
-      if (first == null) {
-        byTag.put(log.tag(), log);
-        kept.add(log);
-      } else if (several && !samePlace(first, log)) {
-        Log renamed = renamed(log, byTag.keySet());
-        byTag.put(renamed.tag(), renamed);
-        kept.add(renamed);
-        say(log, first, ProblemCode.DUPLICATE_ID, Severity.WARNING, "; named " + renamed.tag());
-      } else if (same(first, log)) {
-        say(log, first, ProblemCode.DUPLICATE_ROW, Severity.WARNING, ", same values; skipped");
-      } else {
-        say(log, first, ProblemCode.DUPLICATE_ID, Severity.ERROR, ", other values; left out");
-      }
-    }
-    return kept;
-  }
-
-  private static boolean samePlace(Log one, Log other) {
-    return one.origin().file().equals(other.origin().file())
-        && one.origin().sheet().equals(other.origin().sheet());
-  }
-
-  private static boolean same(Log one, Log other) {
-    return one.length().equals(other.length()) && one.profile().equals(other.profile());
-  }
-
-  private static Log renamed(Log log, Set<String> taken) {
-    String source = log.origin().sheet().isEmpty() ? log.origin().file() : log.origin().sheet();
-    String tag = source + " " + log.tag();
-    for (int i = 2; taken.contains(tag); i++) {
-      tag = source + " " + log.tag() + "-" + i;
-    }
-    return new Log(
-        tag,
-        log.length(),
-        log.profile(),
-        log.sources(),
-        log.traits(),
-        log.place(),
-        log.origin(),
-        log.extra());
-  }
-
-  private void say(Log log, Log first, ProblemCode code, Severity severity, String rest) {
-    String where =
-        samePlace(first, log)
-            ? "row " + first.origin().row()
-            : first.origin().sheet() + " row " + first.origin().row();
-    int column = tagColumn(log);
-    problems.add(
-        Problem.of(
-                code,
-                log.origin().atColumn(column),
-                log.tag(),
-                "log " + log.tag() + " stands first on " + where + rest)
-            .as(severity)
-            .about(log.tag()));
-  }
-
-  private int tagColumn(Log log) {
-    return tables.stream()
-        .filter(table -> table.file().equals(log.origin().file()))
-        .filter(table -> table.sheet().equals(log.origin().sheet()))
-        .findFirst()
-        .flatMap(Header::find)
-        .flatMap(
-            header ->
-                header.blocks().stream()
-                    .map(block -> block.get(Field.TAG))
-                    .filter(java.util.Objects::nonNull)
-                    .findFirst())
-        .map(Heading::column)
-        .orElse(0);
+  private boolean hasTally(Table table) {
+    return Header.find(table, mapping).isPresent();
   }
 }

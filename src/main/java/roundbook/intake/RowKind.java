@@ -1,6 +1,7 @@
 package roundbook.intake;
 
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Pattern;
 import roundbook.table.Cell;
 import roundbook.table.Row;
@@ -9,33 +10,78 @@ import roundbook.table.Row;
 enum RowKind {
   /** A log, or several alike. */
   LOG,
-  /** The headings once more. */
-  REPEATED_HEADER,
+  /** A row that may be headings: words only. */
+  HEADINGS,
   /** A total, average or count. */
   SUMMARY,
   /** Free text. */
-  NOTE;
+  NOTE,
+  /** A line drawn with hyphens or the like. */
+  RULE;
 
   private static final Pattern SUMMARY_WORDS =
       Pattern.compile(
-          "(?iu)(?:grand |sub)?-?\\s?total.*|sum|summe|gesamt.*|average|avg\\.?|mean|mittel(?:wert)?"
-              + "|durchschnitt|min(?:imum)?|max(?:imum)?|count|totalt|summa|yhteensä|total(?:es)?"
-              + "|moyenne|medel(?:värde)?|media|keskiarvo|\\d+ (?:logs?|pieces|pcs|stämme|stück"
-              + "|billes|grumes|stockar|tukkia|trozas)");
+          "(?iu)(?:grand |sub)?-?\\s?total.*|sums?|sum of.*|summe|zwischensumme|gesamt.*|averages?"
+              + "|avg\\.?|means?|mittel(?:wert)?|durchschnitt|min(?:imum)?\\.?|max(?:imum)?\\.?"
+              + "|count|totalt|summa|yhteensä|sous-total|moyenne|medel(?:värde)?|media|promedio"
+              + "|keskiarvo|suma|somme|std\\.? ?dev.*|anzahl|antal|nombre"
+              + "|\\d+\\s+(?:logs?|pieces|pcs|stämme|stück|billes|grumes|stockar|tukkia|trozas)\\.?");
+  private static final Pattern DIGIT = Pattern.compile("\\d");
+  private static final Pattern DRAWN = Pattern.compile("[-=_.*#~+\\s]+");
+  private static final int TAG_LETTERS = 12;
 
   /** Tells what a row is. */
   static RowKind of(Row row, Header header) {
-    if (header.repeats(row)) {
-      return REPEATED_HEADER;
+    List<Cell> cells = row.cells();
+    boolean words = true;
+    boolean drawn = true;
+    Cell first = null;
+    for (Cell cell : cells) {
+      if (!cell.isBlank()) {
+        first = first == null ? cell : first;
+        boolean text = cell.kind() == Cell.Kind.TEXT;
+        words &= text && !Character.isDigit(cell.text().charAt(0));
+        drawn &= text && DRAWN.matcher(cell.text()).matches();
+      }
     }
-    List<Cell> filled = row.filled();
-    Cell first = filled.get(0);
-    if (first.kind() == Cell.Kind.TEXT && SUMMARY_WORDS.matcher(first.text()).matches()) {
+    if (drawn) {
+      return RULE;
+    }
+    if (first != null && first.kind() == Cell.Kind.TEXT && isSummary(first)) {
       return SUMMARY;
     }
-    boolean textOnly = filled.stream().allMatch(cell -> cell.kind() == Cell.Kind.TEXT);
-    boolean noDigitsAfter =
-        filled.size() == 1 && (first.text().length() > 8 || !first.text().matches(".*\\d.*"));
-    return textOnly && noDigitsAfter ? NOTE : LOG;
+    if (words && row.filled().size() > 1) {
+      return HEADINGS;
+    }
+    return isNote(row, header) ? NOTE : LOG;
+  }
+
+  private static boolean isSummary(Cell first) {
+    String text = first.text();
+    return text.length() < 60
+        && SUMMARY_WORDS.matcher(text.replaceFirst("\\s*[:=].*$", "")).matches();
+  }
+
+  /** A note has no digits where measures stand, and no short tag with digits where tags stand. */
+  static boolean isNote(Row row, Header header) {
+    for (Map<Field, Heading> block : header.blocks()) {
+      for (Map.Entry<Field, Heading> each : block.entrySet()) {
+        Cell cell = row.cell(each.getValue().column());
+        boolean measure =
+            each.getKey() == Field.LENGTH || each.getKey().diameter() || each.getKey().girth();
+        boolean tag = each.getKey() == Field.TAG;
+        boolean text = cell.kind() == Cell.Kind.TEXT;
+        boolean telling = !cell.isBlank() && (!text || DIGIT.matcher(cell.text()).find());
+        if (measure && telling && !isSentence(cell)
+            || tag && telling && cell.text().length() < TAG_LETTERS) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private static boolean isSentence(Cell cell) {
+    return cell.kind() == Cell.Kind.TEXT && cell.text().split("\\s+").length > 5;
   }
 }

@@ -13,6 +13,7 @@ import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Problems;
+import roundbook.table.Cell;
 import roundbook.table.Row;
 import roundbook.table.Table;
 import roundbook.units.Length;
@@ -67,6 +68,9 @@ final class SettingsReader {
   }
 
   private void option(String label, String text) {
+    if (Mapping.isLabel(label)) {
+      return;
+    }
     CellRef where = CellRef.ofFile("--set " + label);
     Optional<Setting> setting = Setting.ofLabel(label);
     if (setting.isEmpty()) {
@@ -79,7 +83,9 @@ final class SettingsReader {
   private void sheetRow(Table table, Row row) {
     String label = row.cell(1).text();
     String text = row.cell(2).text();
-    if (label.isEmpty() || text.isEmpty()) {
+    Cell.Kind kind = row.cell(2).kind();
+    boolean broken = kind == Cell.Kind.ERROR || kind == Cell.Kind.UNCOMPUTED;
+    if (label.isEmpty() || text.isEmpty() && !broken || Mapping.isLabel(label)) {
       return;
     }
     Optional<Setting> setting = Setting.ofLabel(label);

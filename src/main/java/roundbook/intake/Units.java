@@ -1,12 +1,12 @@
 package roundbook.intake;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import roundbook.table.Cell;
 import roundbook.table.Row;
-import roundbook.units.Length;
 import roundbook.units.LengthReader;
 import roundbook.units.LengthUnit;
 
@@ -15,118 +15,123 @@ import roundbook.units.LengthUnit;
  *
  * @param length of bare lengths; empty when it cannot be told
  * @param diameter of bare diameters; empty when it cannot be told
- * @param assumed whether either was concluded from the numbers themselves
+ * @param plausible the pairs of units that fit where neither headings nor settings tell both; one
+ *     pair is taken, more than one leaves the question open
+ * @param asking the first column with bare numbers whose unit nothing tells
  */
-record Units(Optional<LengthUnit> length, Optional<LengthUnit> diameter, boolean assumed) {
-  private static final double TAPER_LEAST = 0.03 / 12;
-  private static final double TAPER_MOST = 0.6 / 12;
+record Units(
+    Optional<LengthUnit> length,
+    Optional<LengthUnit> diameter,
+    List<Pair> plausible,
+    Optional<Heading> asking) {
+  private static final double FIT = 0.95;
+  private static final double FAIR = 0.6;
   private static final int SAMPLE = 2000;
-  private static final List<LengthUnit> LENGTHS =
-      List.of(
-          LengthUnit.FOOT,
-          LengthUnit.INCH,
-          LengthUnit.METRE,
-          LengthUnit.CENTIMETRE,
-          LengthUnit.MILLIMETRE);
-  private static final List<LengthUnit> DIAMETERS =
-      List.of(LengthUnit.INCH, LengthUnit.CENTIMETRE, LengthUnit.MILLIMETRE);
+  private static final List<Field> THROUGH =
+      List.of(Field.BUTT, Field.MID, Field.TIP, Field.BUTT_GIRTH, Field.MID_GIRTH, Field.TIP_GIRTH);
+
+  /** A unit for lengths and one for diameters. */
+  record Pair(LengthUnit length, LengthUnit diameter) {
+    /** Returns the pair in words. */
+    String words() {
+      return length.symbol() + " and " + diameter.symbol();
+    }
+  }
+
+  /** Returns whether the units were concluded from the numbers themselves. */
+  boolean assumed() {
+    return asking.isPresent() && plausible.size() == 1;
+  }
 
   /**
    * Tells the units: from the headings, else from what was asked, else the only pair of units of
-   * one system in which the logs are plausible: 6 to 60 ft long, 4 to 36 in thick, and tapering by
-   * 0.03 to 0.6 in a foot.
+   * one system in which the logs are plausible.
    */
-  static Units of(Map<Field, Heading> block, Asked asked, List<Row> rows, boolean comma) {
-    Optional<LengthUnit> length = unit(block, Field.LENGTH).or(asked::lengthUnit);
-    Optional<LengthUnit> diameter = diameterUnit(block).or(asked::diameterUnit);
-    if (length.isPresent() && diameter.isPresent()) {
-      return new Units(length, diameter, false);
+  static Units of(Map<Field, Heading> block, Mapping mapping, List<Row> rows, boolean comma) {
+    Optional<LengthUnit> length = unit(block, Field.LENGTH).or(mapping::length);
+    Optional<LengthUnit> diameter = diameterUnit(block).or(mapping::diameter);
+    Optional<Heading> lengths =
+        length.isPresent() ? Optional.empty() : firstBare(block, rows, List.of(Field.LENGTH));
+    Optional<Heading> diameters =
+        diameter.isPresent() ? Optional.empty() : firstBare(block, rows, THROUGH);
+    if (lengths.isEmpty() && diameters.isEmpty()) {
+      return new Units(length, diameter, List.of(), Optional.empty());
     }
-    List<double[]> logs = bareLogs(block, rows, comma);
-    if (logs.isEmpty()) {
-      return new Units(length, diameter, false);
+    Optional<LengthUnit> own =
+        lengths.isPresent() ? Optional.empty() : length.or(() -> stated(block, rows, comma));
+    List<Pair> fitting = fitting(pairs(own, diameter), new Sample(block, rows, comma, own).logs());
+    Optional<Heading> asking = lengths.or(() -> diameters);
+    if (fitting.size() != 1) {
+      return new Units(length, diameter, fitting, asking);
     }
-    Units best = new Units(length, diameter, true);
-    long most = 0;
-    boolean tie = false;
-    for (Units pair : pairs(length, diameter)) {
-      long plausible = logs.stream().filter(pair::plausible).count();
-      tie = plausible == most || tie && plausible < most;
-      if (plausible > most) {
-        most = plausible;
-        best = pair;
-      }
-    }
-    return most == 0 || tie ? new Units(length, diameter, true) : best;
+    Pair only = fitting.get(0);
+    return new Units(Optional.of(only.length()), Optional.of(only.diameter()), fitting, asking);
   }
 
-  private static List<Units> pairs(Optional<LengthUnit> length, Optional<LengthUnit> diameter) {
-    List<Units> pairs = new ArrayList<>();
-    for (LengthUnit one : length.map(List::of).orElse(LENGTHS)) {
-      for (LengthUnit other : diameter.map(List::of).orElse(DIAMETERS)) {
-        boolean told = length.isPresent() && diameter.isPresent();
-        if (told || one.metric() == other.metric()) {
-          pairs.add(new Units(Optional.of(one), Optional.of(other), true));
+  private static List<Pair> fitting(List<Pair> pairs, List<Sample.Bare> logs) {
+    List<Pair> fit = new ArrayList<>();
+    List<Pair> fair = new ArrayList<>();
+    for (Pair pair : pairs) {
+      double share =
+          logs.stream().filter(log -> Plausible.log(log, pair)).count() / (double) logs.size();
+      if (share >= FIT) {
+        fit.add(pair);
+      } else if (share >= FAIR) {
+        fair.add(pair);
+      }
+    }
+    return fit.isEmpty() ? fair : fit;
+  }
+
+  private static List<Pair> pairs(Optional<LengthUnit> length, Optional<LengthUnit> diameter) {
+    List<Pair> pairs = new ArrayList<>();
+    for (LengthUnit one : length.map(List::of).orElse(Plausible.LENGTH_UNITS)) {
+      for (LengthUnit other : diameter.map(List::of).orElse(Plausible.DIAMETER_UNITS)) {
+        if (one.metric() == other.metric()) {
+          pairs.add(new Pair(one, other));
         }
       }
     }
     return pairs;
   }
 
-  private boolean plausible(double[] log) {
-    double along = log[0] * length.orElseThrow().nanometres();
-    double inch = LengthUnit.INCH.nanometres();
-    double butt = log[1] * diameter.orElseThrow().nanometres();
-    double tip = log[2] * diameter.orElseThrow().nanometres();
-    boolean sizes =
-        along >= 72 * inch && along <= 720 * inch && within(butt / inch) && within(tip / inch);
-    double taper = Math.abs(butt - tip) / along;
-    return sizes && (butt == tip || taper >= TAPER_LEAST && taper <= TAPER_MOST);
+  private static Optional<Heading> firstBare(
+      Map<Field, Heading> block, List<Row> rows, List<Field> fields) {
+    return fields.stream()
+        .filter(block::containsKey)
+        .map(block::get)
+        .filter(
+            heading ->
+                rows.stream().limit(SAMPLE).anyMatch(row -> isBare(row.cell(heading.column()))))
+        .min(Comparator.comparingInt(Heading::column));
   }
 
-  private static boolean within(double inches) {
-    return inches >= 4 && inches <= 36;
-  }
-
-  private static List<double[]> bareLogs(Map<Field, Heading> block, List<Row> rows, boolean comma) {
-    List<double[]> logs = new ArrayList<>();
-    Heading length = block.get(Field.LENGTH);
-    Heading large = first(block, Field.BUTT, Field.MID, Field.TIP);
-    Heading small = first(block, Field.TIP, Field.MID, Field.BUTT);
-    if (length == null || large == null) {
-      return logs;
-    }
-    for (Row row : rows.subList(0, Math.min(rows.size(), SAMPLE))) {
-      Optional<Double> along = bare(row.cell(length.column()), comma);
-      Optional<Double> thick = bare(row.cell(large.column()), comma);
-      Optional<Double> thin = bare(row.cell(small.column()), comma).or(() -> thick);
-      if (along.isPresent() && thick.isPresent()) {
-        logs.add(new double[] {along.get(), thick.get(), thin.get()});
-      }
-    }
-    return logs;
-  }
-
-  private static Heading first(Map<Field, Heading> block, Field... fields) {
-    for (Field field : fields) {
-      if (block.containsKey(field)) {
-        return block.get(field);
-      }
-    }
-    return null;
-  }
-
-  private static Optional<Double> bare(Cell cell, boolean comma) {
-    if (cell.kind() == Cell.Kind.NUMBER && cell.unit().isEmpty()) {
-      return Optional.of(cell.number().doubleValue());
-    }
+  /** Returns the unit that the first length states itself, in its cell or by its format. */
+  private static Optional<LengthUnit> stated(
+      Map<Field, Heading> block, List<Row> rows, boolean comma) {
     LengthReader reader = new LengthReader(LengthUnit.MILLIMETRE, comma);
-    return cell.kind() != Cell.Kind.TEXT
-        ? Optional.empty()
-        : reader
+    return rows.stream()
+        .limit(SAMPLE)
+        .map(row -> row.cell(block.get(Field.LENGTH).column()))
+        .map(
+            cell ->
+                cell.kind() == Cell.Kind.NUMBER
+                    ? LengthUnit.ofSymbol(cell.unit())
+                    : reader.read(cell.text()).flatMap(LengthReader.Reading::unit))
+        .flatMap(Optional::stream)
+        .findFirst();
+  }
+
+  /** Returns whether a cell is a number without any unit of its own. */
+  static boolean isBare(Cell cell) {
+    if (cell.kind() == Cell.Kind.NUMBER) {
+      return cell.unit().isEmpty();
+    }
+    return cell.kind() == Cell.Kind.TEXT
+        && new LengthReader(LengthUnit.MILLIMETRE, false)
             .read(cell.text())
             .filter(reading -> reading.unit().isEmpty())
-            .map(reading -> reading.length().in(LengthUnit.MILLIMETRE));
+            .isPresent();
   }
 
   private static Optional<LengthUnit> diameterUnit(Map<Field, Heading> block) {
@@ -139,21 +144,5 @@ record Units(Optional<LengthUnit> length, Optional<LengthUnit> diameter, boolean
 
   private static Optional<LengthUnit> unit(Map<Field, Heading> block, Field field) {
     return Optional.ofNullable(block.get(field)).flatMap(Heading::unit);
-  }
-
-  /** Returns the other units in which a bare number would be plausible, in words. */
-  static String suggestion(double bare, boolean length) {
-    List<String> words = new ArrayList<>();
-    for (LengthUnit unit : length ? LENGTHS : DIAMETERS) {
-      double inches = Length.of(bare, unit).inches();
-      boolean fits = length ? inches >= 72 && inches <= 720 : within(inches);
-      if (fits) {
-        words.add(
-            bare == Math.rint(bare)
-                ? (long) bare + " " + unit.symbol()
-                : bare + " " + unit.symbol());
-      }
-    }
-    return String.join(" or ", words);
   }
 }

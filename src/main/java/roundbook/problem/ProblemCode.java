@@ -67,6 +67,8 @@ public enum ProblemCode {
   MID_OUTSIDE_ENDS(WARNING, "Check the three diameters."),
   /** A log tapers more than logs do. */
   TAPER_LARGE(WARNING, "Check the diameters and the length."),
+  /** Two columns mean the same; one of them was read. */
+  DUPLICATE_COLUMN(WARNING, "Delete or rename the column that should not be read."),
   /** A cell stands where there is no heading. */
   EXTRA_CELL(WARNING, "Give the column a heading, or delete the cell."),
   /** Lengths look like feet and inches with a point between. */

@@ -1,0 +1,94 @@
+package roundbook.intake;
+
+import java.util.Map;
+import java.util.Optional;
+import roundbook.job.Log.Bark;
+import roundbook.problem.Problem;
+import roundbook.problem.ProblemCode;
+import roundbook.problem.Problems;
+import roundbook.problem.Severity;
+import roundbook.table.Cell;
+import roundbook.table.Row;
+import roundbook.table.Table;
+
+/**
+ * One block of logs in a tally, with all that reading a row of it needs.
+ *
+ * @param table the tally
+ * @param header its headings
+ * @param columns the block's own columns
+ * @param units the units of its bare numbers
+ * @param problems takes what is found
+ */
+record Block(
+    Table table, Header header, Map<Field, Heading> columns, Units units, Problems problems) {
+
+  boolean has(Field field) {
+    return columns.containsKey(field);
+  }
+
+  Heading heading(Field field) {
+    return columns.get(field);
+  }
+
+  /** Returns the cell of a field; blank where the block has no such column. */
+  Cell cell(Row row, Field field) {
+    Heading heading = columns.get(field);
+    return heading == null ? Cell.blank(0) : row.cell(heading.column());
+  }
+
+  String text(Row row, Field field) {
+    return cell(row, field).text();
+  }
+
+  boolean isBlank(Row row) {
+    for (Heading heading : columns.values()) {
+      if (!row.cell(heading.column()).isBlank()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Returns the field or girth that holds a diameter; null where there is neither. */
+  Heading through(Field diameter) {
+    Heading own = columns.get(diameter);
+    return own == null ? columns.get(diameter.asGirth()) : own;
+  }
+
+  /** Returns whether the headings say over or under bark; over where they differ. */
+  Bark bark() {
+    Bark bark = Bark.UNSTATED;
+    for (Map.Entry<Field, Heading> each : columns.entrySet()) {
+      if (each.getKey().diameter() || each.getKey().girth()) {
+        Bark own = each.getValue().bark();
+        bark = bark == Bark.OVER || own == Bark.UNSTATED ? bark : own;
+      }
+    }
+    return bark;
+  }
+
+  /** Returns a problem of a cell, as a remark on the log of a tag. */
+  Problem problem(Row row, int column, ProblemCode code, String message) {
+    String found = column == 0 ? "" : row.cell(column).text();
+    return Problem.of(code, table.at(row, column), found, message);
+  }
+
+  void say(Problem problem) {
+    problems.add(problem);
+  }
+
+  /** Says that a cell keeps its log from being used. */
+  void refuse(Problem problem, String tag) {
+    String left = tag.isEmpty() ? "The row is left out." : "Log " + tag + " left out.";
+    String remedy = (problem.remedy() + " " + left).strip();
+    say(problem.as(Severity.ERROR).about(tag).remedy(remedy));
+  }
+
+  /** Says something of a whole column, or of the heading row where there is none. */
+  void sayColumn(ProblemCode code, Optional<Heading> heading, String message) {
+    int column = heading.map(Heading::column).orElse(0);
+    String found = heading.map(Heading::text).orElse("");
+    say(Problem.of(code, table.at(header.row(), column), found, message));
+  }
+}

@@ -1,0 +1,201 @@
+package roundbook.intake;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+import roundbook.problem.Problem;
+import roundbook.problem.ProblemCode;
+import roundbook.problem.Severity;
+import roundbook.table.Cell;
+import roundbook.table.Row;
+import roundbook.units.Length;
+import roundbook.units.LengthReader;
+import roundbook.units.LengthUnit;
+
+/**
+ * Reads the measures of one row, and says of each what keeps it from being used.
+ *
+ * <p>Nothing is repaired in silence: a value is read as it is written, or it is a problem. A
+ * problem that suggests another value leaves the choice to the person.
+ */
+final class Measures {
+  private final Block block;
+  private final Row row;
+  private final String tag;
+  private boolean refused;
+
+  Measures(Block block, Row row, String tag) {
+    this.block = block;
+    this.row = row;
+    this.tag = tag;
+  }
+
+  /** Returns whether any cell keeps the log from being used. */
+  boolean refused() {
+    return refused;
+  }
+
+  /** Reads the log's length, 6 to 60 ft; a missing one is an error. */
+  Optional<Length> length() {
+    Heading heading = block.heading(Field.LENGTH);
+    if (isNothing(row.cell(heading.column()))) {
+      refuse(heading, ProblemCode.MISSING_CELL, "the log has no length", "Fill the cell.");
+      return Optional.empty();
+    }
+    return read(heading, "length", block.units().length())
+        .filter(length -> isPlausible(heading, length, true));
+  }
+
+  /** Reads a diameter, or a girth divided by pi, 4 to 36 in; empty when it is missing or wrong. */
+  Optional<Length> diameter(Field field) {
+    Heading heading = block.through(field);
+    if (heading == null || isNothing(row.cell(heading.column()))) {
+      return Optional.empty();
+    }
+    boolean girth = !block.has(field);
+    String name = field.word() + (girth ? " girth" : " diameter");
+    return read(heading, name, heading.unit().or(block.units()::diameter))
+        .map(length -> girth ? throughPi(length) : length)
+        .filter(length -> isPlausible(heading, length, false));
+  }
+
+  /** Reads another length of the row, such as a sweep; empty when it is missing or wrong. */
+  Optional<Length> other(Field field, Optional<LengthUnit> unit) {
+    Heading heading = block.heading(field);
+    if (heading == null || isNothing(row.cell(heading.column()))) {
+      return Optional.empty();
+    }
+    return read(heading, field.word(), heading.unit().or(() -> unit));
+  }
+
+  /** Returns whether a cell is blank or says that there is no value. */
+  static boolean isNothing(Cell cell) {
+    return cell.isBlank()
+        || cell.kind() == Cell.Kind.TEXT
+            && !Character.isDigit(cell.text().charAt(0))
+            && LengthReader.isNothing(cell.text());
+  }
+
+  private static Length throughPi(Length girth) {
+    return Length.ofNanometres(Math.round(girth.nanometres() / Math.PI));
+  }
+
+  private Optional<Length> read(Heading heading, String name, Optional<LengthUnit> unit) {
+    Cell cell = row.cell(heading.column());
+    return switch (cell.kind()) {
+      case NUMBER -> number(heading, name, unit);
+      case TEXT -> text(heading, name, unit);
+      case DATE -> date(heading, name);
+      case ERROR -> bad(heading, name + " is the error value " + cell.text());
+      case UNCOMPUTED ->
+          bad(
+              heading,
+              name + " is a formula whose value was never stored",
+              "Open the file in a" + " spreadsheet program, save it, and run again.");
+      default -> bad(heading, name + " is no number: '" + cell.text() + "'");
+    };
+  }
+
+  private Optional<Length> number(Heading heading, String name, Optional<LengthUnit> unit) {
+    Cell cell = row.cell(heading.column());
+    Optional<LengthUnit> own = LengthUnit.ofSymbol(cell.unit()).or(() -> unit);
+    if (own.isEmpty()) {
+      return noUnit(heading, name);
+    }
+    boolean sane = cell.number().abs().compareTo(BigDecimal.valueOf(1_000_000)) < 0;
+    return sane
+        ? Optional.of(Length.of(cell.number(), own.get()))
+        : bad(heading, name + " is no measure: '" + cell.text() + "'");
+  }
+
+  private Optional<Length> text(Heading heading, String name, Optional<LengthUnit> unit) {
+    String text = row.cell(heading.column()).text();
+    LengthReader reader =
+        new LengthReader(unit.orElse(LengthUnit.INCH), block.table().decimalComma());
+    Optional<LengthReader.Reading> reading = reader.read(text);
+    if (reading.isEmpty()) {
+      return unreadable(heading, name, reader);
+    }
+    if (reading.get().unit().isEmpty() && unit.isEmpty()) {
+      return noUnit(heading, name);
+    }
+    if (!reading.get().doubt().isEmpty()) {
+      String message = name + " '" + text + "' was read although " + reading.get().doubt();
+      block.say(
+          block.problem(row, heading.column(), ProblemCode.DOUBTFUL_VALUE, message).about(tag));
+    }
+    return reading.map(LengthReader.Reading::length);
+  }
+
+  private Optional<Length> unreadable(Heading heading, String name, LengthReader reader) {
+    String text = row.cell(heading.column()).text();
+    if (LengthReader.isDateLike(text)) {
+      return bad(heading, name + " looks like a date: '" + text + "'");
+    }
+    if (reader.isRange(text)) {
+      String guess = heading.field().orElse(null) == Field.LENGTH ? feetInches(text) : "";
+      String remedy = guess.isEmpty() ? "Type one number." : "Was it " + guess + "?";
+      return bad(heading, name + " is a range or two numbers: '" + text + "'", remedy);
+    }
+    return bad(heading, name + " cannot be read as a measure: '" + text + "'");
+  }
+
+  private static String feetInches(String text) {
+    String[] parts = text.strip().split("\\s*[-\u2013]\\s*");
+    boolean fits =
+        parts.length == 2 && parts[0].matches("\\d{1,2}") && parts[1].matches("\\d|1[01]");
+    return fits ? parts[0] + "' " + parts[1] + "\"" : "";
+  }
+
+  private Optional<Length> date(Heading heading, String name) {
+    Cell cell = row.cell(heading.column());
+    Dates.Guess guess = Dates.guess(cell.number(), heading.field().orElse(null) == Field.LENGTH);
+    String message =
+        name + " is a date" + (guess.date().isEmpty() ? " or a time" : " (" + guess.date() + ")");
+    return refuse(heading, ProblemCode.DATE_IN_NUMBER, message, guess.remedy());
+  }
+
+  private Optional<Length> noUnit(Heading heading, String name) {
+    String message = name + " has no unit: '" + row.cell(heading.column()).text() + "'";
+    return refuse(heading, ProblemCode.UNIT_UNKNOWN, message, ProblemCode.UNIT_UNKNOWN.remedy());
+  }
+
+  private boolean isPlausible(Heading heading, Length length, boolean along) {
+    if (along ? Plausible.length(length) : Plausible.diameter(length)) {
+      return true;
+    }
+    Cell cell = row.cell(heading.column());
+    Optional<BigDecimal> bare =
+        cell.number() != null
+            ? Optional.of(cell.number())
+            : new LengthReader(LengthUnit.INCH, block.table().decimalComma()).number(cell.text());
+    String suggestion = bare.map(number -> Plausible.suggestion(number, along)).orElse("");
+    String limits =
+        along
+            ? "a wall log is 6 to 60 ft (1.8 to 18.3 m) long"
+            : "a wall log is 4 to 36 in (10 to 91 cm) thick";
+    String remedy =
+        suggestion.isEmpty() ? ProblemCode.OUT_OF_RANGE.remedy() : "Was it " + suggestion + "?";
+    refuse(
+        heading,
+        ProblemCode.OUT_OF_RANGE,
+        "'" + cell.text() + "' is out of range: " + limits,
+        remedy);
+    return false;
+  }
+
+  private Optional<Length> bad(Heading heading, String message) {
+    return bad(heading, message, ProblemCode.BAD_NUMBER.remedy());
+  }
+
+  private Optional<Length> bad(Heading heading, String message, String remedy) {
+    return refuse(heading, ProblemCode.BAD_NUMBER, message, remedy);
+  }
+
+  private Optional<Length> refuse(
+      Heading heading, ProblemCode code, String message, String remedy) {
+    Problem problem = block.problem(row, heading.column(), code, message);
+    block.refuse(problem.remedy(remedy).as(Severity.ERROR), tag);
+    refused = true;
+    return Optional.empty();
+  }
+}

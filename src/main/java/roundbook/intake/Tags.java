@@ -1,0 +1,79 @@
+package roundbook.intake;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import roundbook.problem.ProblemCode;
+import roundbook.table.Cell;
+import roundbook.table.Row;
+
+/** Reads the tag of a log as the text that a person sees. */
+final class Tags {
+  private static final Pattern WHOLE = Pattern.compile("\\d+\\.0+");
+  private static final Pattern EXPONENT = Pattern.compile("\\d(?:[.,]\\d+)?[Ee]\\+\\d{1,2}");
+
+  private final Block block;
+  private final boolean composed;
+
+  Tags(Block block) {
+    this.block = block;
+    this.composed = block.has(Field.STEM) && repeats();
+  }
+
+  /** A number of the log within its tree names it together with the tree's. */
+  private boolean repeats() {
+    var texts =
+        block.table().rows().stream()
+            .filter(row -> row.number() > block.header().row().number())
+            .map(row -> block.text(row, Field.TAG))
+            .filter(text -> !text.isEmpty())
+            .toList();
+    return texts.stream().distinct().count() < texts.size();
+  }
+
+  /** Returns the tag; an empty text where there is none, nothing where it cannot be used. */
+  Optional<String> read(Row row) {
+    if (!block.has(Field.TAG)) {
+      return Optional.of("");
+    }
+    Cell cell = block.cell(row, Field.TAG);
+    int column = block.heading(Field.TAG).column();
+    return switch (cell.kind()) {
+      case DATE -> {
+        Dates.Guess guess = Dates.guess(cell.number(), false);
+        String message = "the tag is a date (" + guess.date() + ")";
+        block.refuse(
+            block
+                .problem(row, column, ProblemCode.DATE_IN_NUMBER, message)
+                .remedy("Set the column to Text and type the tag again."),
+            "");
+        yield Optional.empty();
+      }
+      case BLANK, ERROR, UNCOMPUTED -> {
+        String message = "the log has no tag; it is named by its row";
+        block.say(block.problem(row, column, ProblemCode.MISSING_ID, message));
+        yield Optional.of("");
+      }
+      default -> Optional.of(composed(row, text(row, cell, column)));
+    };
+  }
+
+  private String composed(Row row, String own) {
+    String stem = composed ? block.text(row, Field.STEM) : "";
+    return stem.isEmpty() ? own : stem + "-" + own;
+  }
+
+  private String text(Row row, Cell cell, int column) {
+    String text = cell.text();
+    if (cell.kind() != Cell.Kind.TEXT || text.length() < 3) {
+      return text;
+    }
+    if (EXPONENT.matcher(text).matches()) {
+      String whole = new BigDecimal(text.replace(',', '.')).toPlainString();
+      String message = "the tag " + text + " was shortened by a spreadsheet; read as " + whole;
+      block.say(block.problem(row, column, ProblemCode.DOUBTFUL_VALUE, message).about(whole));
+      return whole;
+    }
+    return WHOLE.matcher(text).matches() ? text.substring(0, text.indexOf('.')) : text;
+  }
+}

@@ -1,0 +1,193 @@
+package roundbook.intake;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import roundbook.job.Log.Bark;
+import roundbook.job.Log.Keep;
+import roundbook.job.Log.Traits;
+import roundbook.job.Log.Wish;
+import roundbook.problem.ProblemCode;
+import roundbook.table.Cell;
+import roundbook.table.Row;
+import roundbook.units.Length;
+import roundbook.units.LengthReader;
+import roundbook.units.LengthUnit;
+
+/** Reads what a row says of a log besides its measures. */
+final class TraitReader {
+  private static final Set<String> OVER =
+      Set.of(
+          "over",
+          "ob",
+          "o.b.",
+          "on",
+          "over bark",
+          "outside",
+          "mit",
+          "mit rinde",
+          "m.r.",
+          "mr",
+          "sur écorce",
+          "pb",
+          "på bark",
+          "con corteza",
+          "kuorellinen",
+          "yes",
+          "y");
+  private static final Set<String> OFF =
+      Set.of(
+          "off",
+          "ub",
+          "u.b.",
+          "ib",
+          "i.b.",
+          "under",
+          "under bark",
+          "inside",
+          "peeled",
+          "ohne",
+          "ohne rinde",
+          "o.r.",
+          "or",
+          "sous écorce",
+          "sin corteza",
+          "kuoreton",
+          "none",
+          "no",
+          "n");
+  private static final Set<String> YES =
+      Set.of("x", "y", "yes", "true", "1", "skip", "ja", "j", "oui", "o", "si", "sí", "kyllä", "k");
+  private static final Map<String, Keep> KEEPS =
+      Map.ofEntries(
+          Map.entry("any", Keep.ANY),
+          Map.entry("sill", Keep.SILL),
+          Map.entry("sills", Keep.SILL),
+          Map.entry("sill log", Keep.SILL),
+          Map.entry("plate", Keep.PLATE),
+          Map.entry("plates", Keep.PLATE),
+          Map.entry("top plate", Keep.PLATE),
+          Map.entry("header", Keep.HEADER),
+          Map.entry("headers", Keep.HEADER),
+          Map.entry("lintel", Keep.HEADER),
+          Map.entry("spare", Keep.SPARE),
+          Map.entry("spares", Keep.SPARE));
+
+  private final Block block;
+  private final String species;
+  private final Set<Integer> headed;
+  private final Bark headings;
+  private final Pool pool;
+
+  TraitReader(Block block, String species, Pool pool) {
+    this.block = block;
+    this.species = species;
+    this.headed = block.header().columns();
+    this.headings = block.bark();
+    this.pool = pool;
+  }
+
+  Traits traits(Row row, Measures measures, String tag) {
+    String own = block.text(row, Field.SPECIES);
+    Length sweep = measures.other(Field.SWEEP, block.units().diameter()).orElse(Length.ZERO);
+    return pool.one(
+        new Traits(
+            pool.one(own.isEmpty() ? species : own),
+            bark(row),
+            pool.one(sweep),
+            keep(row, tag),
+            YES.contains(word(row, Field.SKIP)),
+            remarks(row)));
+  }
+
+  Bark bark(Row row) {
+    String word = word(row, Field.BARK);
+    if (word.isEmpty()) {
+      return headings;
+    }
+    return OVER.contains(word) ? Bark.OVER : OFF.contains(word) ? Bark.OFF : Bark.UNSTATED;
+  }
+
+  private Keep keep(Row row, String tag) {
+    String word = word(row, Field.KEEP);
+    Keep keep = KEEPS.get(word);
+    if (keep == null && !word.isEmpty()) {
+      String message = "'" + word + "' is not any, sill, plate, header or spare; read as any";
+      doubt(row, Field.KEEP, message, tag);
+    }
+    return keep == null ? Keep.ANY : keep;
+  }
+
+  private String remarks(Row row) {
+    List<String> words = new ArrayList<>();
+    String own = block.text(row, Field.REMARKS);
+    if (!own.isEmpty()) {
+      words.add(own);
+    }
+    for (Cell cell : row.cells()) {
+      if (!cell.isBlank() && !headed.contains(cell.column())) {
+        words.add(cell.text());
+      }
+    }
+    return String.join(" ", words);
+  }
+
+  Wish wish(Row row, String tag) {
+    String wall = block.text(row, Field.WALL).toUpperCase(Locale.ROOT);
+    String round = block.text(row, Field.ROUND);
+    if (wall.isEmpty() && round.isEmpty()) {
+      return Wish.ANYWHERE;
+    }
+    Optional<Integer> number =
+        new LengthReader(LengthUnit.MILLIMETRE, false)
+            .number(round)
+            .filter(each -> each.stripTrailingZeros().scale() <= 0)
+            .map(BigDecimal::intValue)
+            .filter(each -> each > 0 && each < 1000);
+    if (number.isEmpty() && !round.isEmpty()) {
+      doubt(row, Field.ROUND, "'" + round + "' is no round; read as any", tag);
+    }
+    return pool.one(new Wish(wall, number.map(OptionalInt::of).orElseGet(OptionalInt::empty)));
+  }
+
+  /** Returns whether the row says that it is an upper log, not a butt log. */
+  boolean upperLog(Row row) {
+    String word = word(row, Field.PART);
+    return word.startsWith("u")
+        || word.startsWith("top")
+        || word.startsWith("mid")
+        || !word.isEmpty() && word.chars().allMatch(Character::isDigit) && !word.equals("1")
+        || word.equals("no")
+        || word.equals("n");
+  }
+
+  Map<String, String> extra(Row row) {
+    List<Heading> others = block.header().others();
+    if (others.isEmpty()) {
+      return Map.of();
+    }
+    Map<String, String> extra = new LinkedHashMap<>();
+    for (Heading other : others) {
+      String text = row.cell(other.column()).text();
+      if (!text.isEmpty()) {
+        extra.putIfAbsent(other.text(), pool.one(text));
+      }
+    }
+    return extra;
+  }
+
+  private void doubt(Row row, Field field, String message, String tag) {
+    int column = block.heading(field).column();
+    block.say(block.problem(row, column, ProblemCode.DOUBTFUL_VALUE, message).about(tag));
+  }
+
+  private String word(Row row, Field field) {
+    return block.text(row, field).toLowerCase(Locale.ROOT);
+  }
+}
