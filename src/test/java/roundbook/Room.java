@@ -56,10 +56,11 @@ record Room(String name, List<String> rooms, List<String> outside) {
                   "csv",
                   "units problem table page",
                   FILES + " org.apache.commons.csv org.apache.commons.io.."),
+              with("harvester", "units problem table", FILES + " javax.xml.stream"),
               with(
                   "app",
                   "units problem table page job intake notch stack balance rounds wood plan"
-                      + " picture report sheet csv",
+                      + " picture report sheet csv harvester",
                   FILES
                       + " java.time.. java.util.concurrent.. java.util.zip picocli.."
                       + " org.slf4j.. ch.qos.logback.."))

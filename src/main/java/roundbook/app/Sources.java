@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import roundbook.csv.CsvReader;
+import roundbook.harvester.HarvesterReader;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
@@ -46,8 +47,13 @@ final class Sources {
     return switch (kind) {
       case EMPTY, TEXT -> text(name, file);
       case ZIP, OLE2 -> BookReader.read(name, file);
+      case XML -> one(HarvesterReader.read(name, file));
       default -> Read.failed(List.of(BookReader.refusal(name, kind)));
     };
+  }
+
+  private static Read<List<Table>> one(Read<Table> read) {
+    return new Read<>(read.value().map(List::of), read.problems());
   }
 
   private static Read<List<Table>> text(String name, Path file) {

@@ -11,6 +11,7 @@ import roundbook.problem.ProblemCode;
 import roundbook.problem.Severity;
 import roundbook.table.Cell;
 import roundbook.table.Row;
+import roundbook.table.Table;
 import roundbook.units.LengthUnit;
 
 /** Gathers what is doubtful about a whole column, and says it once when all rows are read. */
@@ -24,6 +25,8 @@ final class ColumnDoubts {
   private final List<Problem> swaps = new ArrayList<>();
   private int logs;
   private int midsEstimated;
+  private int buttsEstimated;
+  private int tipsEstimated;
   private int firstEstimated;
   private boolean twelfths = true;
   private boolean telling;
@@ -45,6 +48,8 @@ final class ColumnDoubts {
       midsEstimated++;
       firstEstimated = firstEstimated == 0 ? row.number() : firstEstimated;
     }
+    buttsEstimated += diameters.sources().butt() == Source.ESTIMATED ? 1 : 0;
+    tipsEstimated += diameters.sources().tip() == Source.ESTIMATED ? 1 : 0;
     Cell length = block.cell(row, Field.LENGTH);
     if (twelfths) {
       twelfths = TWELFTHS.matcher(length.text()).matches() && length.unit().isEmpty();
@@ -64,6 +69,8 @@ final class ColumnDoubts {
       return;
     }
     sayMids();
+    sayEnds(Field.BUTT, buttsEstimated);
+    sayEnds(Field.TIP, tipsEstimated);
     sayTags();
     sayGirths();
     saySwaps();
@@ -94,6 +101,23 @@ final class ColumnDoubts {
               + logs
               + " logs is missing and is estimated, the first on row "
               + firstEstimated);
+    }
+  }
+
+  /** Single missing ends are said by their rows; here are whole columns, and machine's files. */
+  private void sayEnds(Field end, int estimated) {
+    boolean machine = block.table().marks().contains(Table.Mark.LINES);
+    if (estimated > 0 && (block.through(end) == null || machine)) {
+      block.sayColumn(
+          ProblemCode.END_ESTIMATED,
+          Optional.ofNullable(block.through(end)),
+          "the "
+              + end.word()
+              + " diameter of "
+              + estimated
+              + " of "
+              + logs
+              + " logs was not measured and is estimated");
     }
   }
 

@@ -34,10 +34,17 @@ record Diameters(Length butt, Length mid, Length tip, Sources sources) {
     }
     Length half = length.dividedBy(2).timesRatio(TAPER_NUMERATOR, TAPER_DENOMINATOR);
     Length endTip = tip.orElseGet(() -> tipOf(butt, mid, half));
-    Length endButt = butt.orElseGet(() -> mid.orElse(endTip.plus(half)).plus(half));
+    Length endButt = butt.orElseGet(() -> buttOf(mid, tip, endTip, half));
     Length middle = mid.orElseGet(() -> middleOf(endButt, endTip, half, upperLog));
     Sources sources = new Sources(source(butt), source(mid), source(tip));
     return Optional.of(new Diameters(endButt, middle, endTip, sources));
+  }
+
+  /** Goes on from tip and middle in a straight line, else by the usual taper. */
+  private static Length buttOf(
+      Optional<Length> mid, Optional<Length> tip, Length endTip, Length half) {
+    boolean line = mid.isPresent() && tip.isPresent() && !tip.get().isMoreThan(mid.get());
+    return line ? mid.get().times(2).minus(tip.get()) : mid.orElse(endTip.plus(half)).plus(half);
   }
 
   private static Length tipOf(Optional<Length> butt, Optional<Length> mid, Length half) {

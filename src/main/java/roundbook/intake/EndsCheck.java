@@ -3,9 +3,11 @@ package roundbook.intake;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import roundbook.job.DiameterProfile;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.table.Row;
+import roundbook.table.Table;
 import roundbook.units.Length;
 import roundbook.units.LengthUnit;
 
@@ -28,6 +30,13 @@ final class EndsCheck {
   /** Takes a diameter that was read. */
   void put(Field field, Length diameter) {
     read.put(field, diameter);
+  }
+
+  /** Takes what is missing from diameters measured all along the log. */
+  void fill(DiameterProfile profile, Length length) {
+    read.putIfAbsent(Field.BUTT, profile.at(Length.ZERO));
+    read.putIfAbsent(Field.MID, profile.at(length.dividedBy(2)));
+    read.putIfAbsent(Field.TIP, profile.at(length));
   }
 
   /** Returns that the ends were read the other way round; empty when they were not. */
@@ -67,9 +76,10 @@ final class EndsCheck {
   }
 
   private void missingEnds() {
+    boolean machine = block.table().marks().contains(Table.Mark.LINES);
     for (Field field : new Field[] {Field.BUTT, Field.TIP}) {
       Heading heading = block.through(field);
-      if (heading != null && get(field).isEmpty()) {
+      if (heading != null && get(field).isEmpty() && !machine) {
         String message = "there is no " + field.word() + " diameter; it is estimated";
         say(ProblemCode.MISSING_CELL, heading.column(), message);
       }

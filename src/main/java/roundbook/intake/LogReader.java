@@ -61,6 +61,9 @@ final class LogReader {
     for (Field field : List.of(Field.BUTT, Field.MID, Field.TIP)) {
       measures.diameter(field).ifPresent(diameter -> ends.put(field, diameter));
     }
+    Optional<DiameterProfile> stations =
+        length.flatMap(along -> Stations.read(block.text(row, Field.PROFILE), along));
+    stations.ifPresent(profile -> ends.fill(profile, length.orElseThrow()));
     int count = count(row, tag.get());
     if (!measures.refused() && count > 0) {
       Optional<Diameters> diameters =

@@ -7,6 +7,7 @@ import roundbook.problem.ProblemCode;
 import roundbook.problem.Severity;
 import roundbook.table.Cell;
 import roundbook.table.Row;
+import roundbook.table.Table;
 import roundbook.units.Length;
 import roundbook.units.LengthReader;
 import roundbook.units.LengthUnit;
@@ -173,6 +174,10 @@ final class Measures {
         along
             ? "a wall log is 6 to 60 ft (1.8 to 18.3 m) long"
             : "a wall log is 4 to 36 in (10 to 91 cm) thick";
+    if (block.table().marks().contains(Table.Mark.LINES)) {
+      passOver(heading, limits);
+      return false;
+    }
     String remedy =
         suggestion.isEmpty() ? ProblemCode.OUT_OF_RANGE.remedy() : "Was it " + suggestion + "?";
     refuse(
@@ -181,6 +186,14 @@ final class Measures {
         "'" + cell.text() + "' is out of range: " + limits,
         remedy);
     return false;
+  }
+
+  /** A harvester cuts other things than wall logs; they are no mistakes. */
+  private void passOver(Heading heading, String limits) {
+    String message = "passed over: " + limits;
+    Problem problem = block.problem(row, heading.column(), ProblemCode.OUT_OF_RANGE, message);
+    block.say(problem.as(Severity.INFO).about(tag).remedy(""));
+    refused = true;
   }
 
   private Optional<Length> bad(Heading heading, String message) {
