@@ -50,22 +50,31 @@ final class MendedText extends Reader {
     }
     String mended = line.indexOf('"') < 0 ? line : mended(line);
     if (width == 0 && !line.isBlank()) {
-      width = quotes.cutBare(line).size();
+      boolean sound = quotes.state(line) == Quotes.State.SOUND;
+      width = sound ? quotes.count(line) : quotes.cutBare(line).size();
     }
     return mended;
   }
 
   private String mended(String line) throws IOException {
     Quotes.State state = quotes.state(line);
-    if (state == Quotes.State.SOUND) {
+    if (state == Quotes.State.SOUND && fits(line)) {
       return line;
     }
     List<String> loose = quotes.cutLoosely(line);
     if (loose != null && (width == 0 || loose.size() == width)) {
       return quotes.line(loose);
     }
+    if (state == Quotes.State.SOUND) {
+      return line;
+    }
     String joined = state == Quotes.State.OPEN ? joined(line) : null;
     return joined == null ? quotes.line(quotes.cutBare(line)) : joined;
+  }
+
+  /** Returns whether sound quotes give as many cells as the first line has. */
+  private boolean fits(String text) {
+    return width == 0 || quotes.count(text) == width;
   }
 
   /** Joins lines until the open field ends; null, with the lines put back, when it does not. */
@@ -79,8 +88,9 @@ final class MendedText extends Reader {
       }
       more.add(next);
       text.append('\n').append(next);
-      if (next.indexOf('"') >= 0 && quotes.state(text.toString()) == Quotes.State.SOUND) {
-        return text.toString();
+      String whole = text.toString();
+      if (next.indexOf('"') >= 0 && quotes.state(whole) == Quotes.State.SOUND && fits(whole)) {
+        return whole;
       }
     }
     for (int i = more.size() - 1; i >= 0; i--) {

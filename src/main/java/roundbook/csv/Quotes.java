@@ -46,6 +46,19 @@ record Quotes(char separator) {
     return State.SOUND;
   }
 
+  /** Returns how many cells a text of sound quotes has. */
+  int count(String text) {
+    int count = 1;
+    boolean start = true;
+    for (int i = 0; i < text.length(); ) {
+      boolean quoted = start && text.charAt(i) == '"';
+      start = text.charAt(i) == separator;
+      count += start ? 1 : 0;
+      i = quoted ? close(text, i + 1) + 1 : i + 1;
+    }
+    return count;
+  }
+
   /** Returns the place of the quote that ends a field by the rules; negative when none does. */
   private static int close(String text, int from) {
     int i = from;

@@ -1,8 +1,10 @@
 package roundbook.intake;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import roundbook.job.Log.Bark;
 import roundbook.job.Log.Source;
@@ -22,6 +24,7 @@ final class ColumnDoubts {
   private static final Pattern WHOLE = Pattern.compile("\\d+(?:\\.0+)?");
 
   private final Block block;
+  private Set<ProblemCode> said = new HashSet<>();
   private final List<Problem> swaps = new ArrayList<>();
   private int logs;
   private int midsEstimated;
@@ -64,7 +67,8 @@ final class ColumnDoubts {
   }
 
   /** Says what was gathered. */
-  void say(boolean barkOff) {
+  void say(boolean barkOff, Set<ProblemCode> said) {
+    this.said = said;
     if (logs == 0) {
       return;
     }
@@ -86,12 +90,12 @@ final class ColumnDoubts {
 
   private void sayMids() {
     Heading mids = block.through(Field.MID);
-    if (midsEstimated > 0 && mids == null) {
+    if (midsEstimated > 0 && mids == null && said.add(ProblemCode.MID_ESTIMATED)) {
       block.sayColumn(
           ProblemCode.MID_ESTIMATED,
           Optional.empty(),
           "there is no middle diameter: it is estimated from butt, tip and length for every log");
-    } else if (midsEstimated > 0) {
+    } else if (midsEstimated > 0 && mids != null) {
       block.sayColumn(
           ProblemCode.MID_ESTIMATED,
           Optional.of(mids),
@@ -122,7 +126,7 @@ final class ColumnDoubts {
   }
 
   private void sayTags() {
-    if (!block.has(Field.TAG)) {
+    if (!block.has(Field.TAG) && said.add(ProblemCode.MISSING_ID)) {
       block.sayColumn(
           ProblemCode.MISSING_ID,
           Optional.empty(),

@@ -69,15 +69,7 @@ final class Doubles {
     for (int i = 2; byTag.containsKey(tag); i++) {
       tag = source + " " + log.tag() + "-" + i;
     }
-    return new Log(
-        tag,
-        log.length(),
-        log.profile(),
-        log.sources(),
-        log.traits(),
-        log.place(),
-        log.origin(),
-        log.extra());
+    return log.tagged(tag);
   }
 
   private void say(Log log, Log first, ProblemCode code, String rest, Severity severity) {

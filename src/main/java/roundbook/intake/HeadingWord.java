@@ -43,7 +43,7 @@ enum HeadingWord {
           + " rinnankorkeuslapimitta pecho poitrine d13"),
   /** The kind of tree. */
   SPECIES(
-      "species sp spp wood timber art baumart holzart holz essence espece traslag puulaji especie"
+      "species sp spp wood timber art baumart holzart holz essence espece traslag tradslag puulaji especie"
           + " madera spec"),
   /** The log itself. */
   TAG(

@@ -1,5 +1,6 @@
 package roundbook.intake;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.job.Opening;
 import roundbook.job.Pin;
+import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Problems;
@@ -57,7 +59,19 @@ public final class JobReader {
   public static Read<Findings> read(List<Table> tables, Asked asked) {
     JobReader reader = new JobReader(tables, asked);
     Findings findings = reader.read();
-    return Read.of(findings, reader.problems.sorted());
+    return Read.of(findings, reader.inFileOrder());
+  }
+
+  /** Sorts problems by sheets as they stand in their files, then by row and column. */
+  private List<Problem> inFileOrder() {
+    List<CellRef> places = tables.stream().map(Table::place).toList();
+    return problems.sorted().stream()
+        .sorted(Comparator.comparingInt(problem -> places.indexOf(sheetOf(problem))))
+        .toList();
+  }
+
+  private static CellRef sheetOf(Problem problem) {
+    return CellRef.ofSheet(problem.where().file(), problem.where().sheet());
   }
 
   private Findings read() {
@@ -79,16 +93,20 @@ public final class JobReader {
     return new Job(rules, building, wishesChecked(logs, building), openings, pins);
   }
 
+  /** A log that is wanted on a wall that does not exist may go anywhere. */
   private List<Log> wishesChecked(List<Log> logs, Building building) {
-    for (Log log : logs) {
-      String wall = log.place().wall();
-      if (!wall.isEmpty() && building.wall(wall).isEmpty()) {
-        problems.add(
-            Problem.of(ProblemCode.BAD_PIN, log.origin(), wall, "there is no wall " + wall)
-                .about(log.tag()));
-      }
+    return logs.stream().map(log -> wishChecked(log, building)).toList();
+  }
+
+  private Log wishChecked(Log log, Building building) {
+    String wall = log.place().wall();
+    if (wall.isEmpty() || building.wall(wall).isPresent()) {
+      return log;
     }
-    return logs;
+    problems.add(
+        Problem.of(ProblemCode.BAD_PIN, log.origin(), wall, "there is no wall " + wall)
+            .about(log.tag()));
+    return log.placed(Log.Wish.ANYWHERE);
   }
 
   private Optional<Table> sheet(String name) {
@@ -107,12 +125,24 @@ public final class JobReader {
         new TallyReader(table, mapping, rules, problems).read(doubles::take);
       }
     }
+    if (asked.sheet().isPresent() && candidates.stream().noneMatch(this::isAsked)) {
+      String names = String.join(", ", candidates.stream().map(Table::sheet).toList());
+      String message = "there is no sheet " + asked.sheet().get() + "; the sheets are " + names;
+      problems.add(
+          Problem.of(ProblemCode.SHEET_SKIPPED, CellRef.ofFile("--sheet"), "", message)
+              .as(Severity.ERROR)
+              .remedy("Name one of them."));
+    }
     return doubles.kept();
+  }
+
+  private boolean isAsked(Table table) {
+    return asked.sheet().filter(name -> name.equalsIgnoreCase(table.sheet())).isPresent();
   }
 
   private boolean chosen(Table table, boolean any) {
     if (asked.sheet().isPresent()) {
-      return asked.sheet().get().equalsIgnoreCase(table.sheet());
+      return isAsked(table);
     }
     boolean tally = hasTally(table);
     if (table.sheet().isEmpty() || tally && !table.hidden()) {

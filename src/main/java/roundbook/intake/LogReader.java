@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import roundbook.job.BuildRules;
 import roundbook.job.DiameterProfile;
@@ -74,9 +75,9 @@ final class LogReader {
     }
   }
 
-  /** Says what is doubtful about whole columns. */
-  void end() {
-    doubts.say(!barkOff.isZero());
+  /** Says what is doubtful about whole columns, once for blocks side by side. */
+  void end(Set<ProblemCode> said) {
+    doubts.say(!barkOff.isZero(), said);
   }
 
   /** A row as far as it was read. */
@@ -197,7 +198,7 @@ final class LogReader {
     boolean cut = numbers && block.table().sheet().isEmpty();
     if (cut) {
       String message =
-          "there are more cells than headings: were numbers with decimal commas cut in two";
+          "there are more cells than headings, as when decimal commas cut numbers in two";
       block.refuse(
           block
               .problem(row, first.column(), ProblemCode.EXTRA_CELL, message)

@@ -169,7 +169,9 @@ final class Measures {
         cell.number() != null
             ? Optional.of(cell.number())
             : new LengthReader(LengthUnit.INCH, block.table().decimalComma()).number(cell.text());
-    String suggestion = bare.map(number -> Plausible.suggestion(number, along)).orElse("");
+    boolean girth = heading.field().filter(Field::girth).isPresent();
+    String suggestion =
+        girth ? "" : bare.map(number -> Plausible.suggestion(number, along)).orElse("");
     String limits =
         along
             ? "a wall log is 6 to 60 ft (1.8 to 18.3 m) long"

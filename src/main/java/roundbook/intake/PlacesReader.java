@@ -1,11 +1,14 @@
 package roundbook.intake;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import roundbook.job.BuildRules;
 import roundbook.job.Building;
@@ -21,6 +24,8 @@ import roundbook.units.Length;
 
 /** Reads the Pins and Openings sheets, and checks them against walls and logs. */
 final class PlacesReader {
+  private static final Pattern ROUND = Pattern.compile("[1-9]\\d{0,2}");
+
   private final BuildRules rules;
   private final Building building;
   private final Problems problems;
@@ -36,37 +41,67 @@ final class PlacesReader {
     SheetColumns columns = SheetColumns.of(table);
     Set<String> tags = logs.stream().map(Log::tag).collect(Collectors.toSet());
     List<Pin> pins = new ArrayList<>();
+    Map<String, Integer> places = new HashMap<>();
     for (Row row : columns.below()) {
-      String wall = columns.text(row, "wall").toUpperCase(Locale.ROOT);
-      String log = columns.text(row, "log");
-      String round = columns.text(row, "round").replaceAll("\\.0+$", "");
-      String fault = fault(round, wall, log, tags);
-      if (!fault.isEmpty()) {
-        problems.add(Problem.of(ProblemCode.BAD_PIN, table.at(row), log, fault));
-        continue;
+      if (isSound(columns, row, tags) && isFirst(columns, row, places)) {
+        pins.add(pin(columns, row));
       }
-      OptionalInt number =
-          round.isEmpty() ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(round));
-      pins.add(
-          new Pin(
-              number,
-              wall,
-              log,
-              columns.text(row, "butt at").toUpperCase(Locale.ROOT),
-              columns.text(row, "why"),
-              table.at(row)));
     }
     return pins;
   }
 
-  private String fault(String round, String wall, String log, Set<String> tags) {
-    if (!round.isEmpty() && !round.matches("[1-9]\\d{0,2}")) {
-      return "'" + round + "' is no round";
+  private static Pin pin(SheetColumns columns, Row row) {
+    String round = whole(columns.text(row, "round"));
+    return new Pin(
+        round.isEmpty() ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(round)),
+        columns.text(row, "wall").toUpperCase(Locale.ROOT),
+        columns.text(row, "log"),
+        columns.text(row, "butt at").toUpperCase(Locale.ROOT),
+        columns.text(row, "why"),
+        columns.table().at(row));
+  }
+
+  private boolean isSound(SheetColumns columns, Row row, Set<String> tags) {
+    String round = whole(columns.text(row, "round"));
+    String wall = columns.text(row, "wall").toUpperCase(Locale.ROOT);
+    String log = columns.text(row, "log");
+    String corner = columns.text(row, "butt at").toUpperCase(Locale.ROOT);
+    if (!round.isEmpty() && !ROUND.matcher(round).matches()) {
+      return refuse(columns, row, "round", "'" + round + "' is no round");
     }
     if (!wall.isEmpty() && building.wall(wall).isEmpty()) {
-      return "there is no wall " + wall;
+      return refuse(columns, row, "wall", "there is no wall " + wall);
     }
-    return !log.isEmpty() && !tags.contains(log) ? "log " + log + " is not in the tally" : "";
+    if (!log.isEmpty() && !tags.contains(log)) {
+      return refuse(columns, row, "log", "log " + log + " is not in the tally");
+    }
+    boolean there = corner.isEmpty() || building.corners().contains(corner);
+    return there || refuse(columns, row, "butt at", "there is no corner " + corner);
+  }
+
+  /** Refuses a second pin of the same place, and a second place for the same log. */
+  private boolean isFirst(SheetColumns columns, Row row, Map<String, Integer> places) {
+    String round = whole(columns.text(row, "round"));
+    String wall = columns.text(row, "wall").toUpperCase(Locale.ROOT);
+    String log = columns.text(row, "log");
+    boolean place = !round.isEmpty() && !wall.isEmpty();
+    Integer other = place ? places.putIfAbsent("place " + round + wall, row.number()) : null;
+    if (other != null) {
+      return refuse(columns, row, "round", "row " + other + " pins the same place");
+    }
+    Integer same = log.isEmpty() ? null : places.putIfAbsent("log " + log, row.number());
+    return same == null || refuse(columns, row, "log", "row " + same + " pins the same log");
+  }
+
+  private boolean refuse(SheetColumns columns, Row row, String heading, String message) {
+    int column = columns.column(heading);
+    String found = row.cell(column).text();
+    problems.add(Problem.of(ProblemCode.BAD_PIN, columns.table().at(row, column), found, message));
+    return false;
+  }
+
+  private static String whole(String text) {
+    return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
   }
 
   /** Reads the openings: name, wall, from left corner, width, sill height, head height. */

@@ -96,7 +96,10 @@ final class SettingsReader {
       }
       return;
     }
-    if (!values.containsKey(setting.get())) {
+    if (broken) {
+      String message = setting.get().label() + " is a formula or error without a value";
+      say(ProblemCode.BAD_SETTING, table.at(row, 2), text, message);
+    } else if (!values.containsKey(setting.get())) {
       LengthUnit own = LengthUnit.ofSymbol(row.cell(3).text()).orElse(unit);
       set(setting.get(), text, own, table.at(row, 2), Origin.WORKBOOK);
     }

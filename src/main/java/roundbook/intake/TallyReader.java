@@ -1,9 +1,11 @@
 package roundbook.intake;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import roundbook.job.BuildRules;
 import roundbook.job.Log;
@@ -99,8 +101,13 @@ final class TallyReader {
     }
   }
 
+  private void endBlocks() {
+    Set<ProblemCode> said = new HashSet<>();
+    readers.forEach(reader -> reader.end(said));
+  }
+
   private void end() {
-    readers.forEach(LogReader::end);
+    endBlocks();
     if (!seenLog) {
       problems.add(
           Problem.of(
@@ -137,7 +144,7 @@ final class TallyReader {
     if (tally && other.means(header)) {
       say(row, ProblemCode.REPEATED_HEADER, "the headings stand here again");
     } else if (tally && other.columns().size() >= 3) {
-      readers.forEach(LogReader::end);
+      endBlocks();
       begin(other);
     } else if (RowKind.isNote(row, header)) {
       say(row, ProblemCode.NOTE_ROW, "a row of free text was passed over");

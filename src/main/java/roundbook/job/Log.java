@@ -1,5 +1,7 @@
 package roundbook.job;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalInt;
 import roundbook.problem.CellRef;
@@ -29,7 +31,7 @@ public record Log(
 
   /** Keeps the extra columns in their order. */
   public Log {
-    extra = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(extra));
+    extra = extra.isEmpty() ? Map.of() : Collections.unmodifiableMap(new LinkedHashMap<>(extra));
   }
 
   /**
@@ -113,6 +115,16 @@ public record Log(
   public record Wish(String wall, OptionalInt round) {
     /** Anywhere. */
     public static final Wish ANYWHERE = new Wish("", OptionalInt.empty());
+  }
+
+  /** Returns the same log with another wish for its place. */
+  public Log placed(Wish other) {
+    return new Log(tag, length, profile, sources, traits, other, origin, extra);
+  }
+
+  /** Returns the same log under another tag. */
+  public Log tagged(String other) {
+    return new Log(other, length, profile, sources, traits, place, origin, extra);
   }
 
   /** Returns the natural diameter at the butt end as tallied. */

@@ -24,7 +24,10 @@ public enum ProblemCode {
   /** A needed cell is empty. */
   MISSING_CELL(WARNING, "Fill the cell."),
   /** No unit is given and several are plausible. */
-  UNIT_UNKNOWN(ERROR, "Write the unit in the heading, such as Length ft."),
+  UNIT_UNKNOWN(
+      ERROR,
+      "Write the unit in the heading, such as Length ft, or give --set Length_unit=ft and"
+          + " --set Diameter_unit=in."),
   /** No unit is given and the only plausible one was taken. */
   UNIT_ASSUMED(WARNING, "Write the unit in the heading if this is wrong."),
   /** A middle diameter was not measured and is estimated. */
