@@ -23,8 +23,8 @@ public enum LogRule {
   DOYLE("Doyle", Unit.BOARD_FEET, BoardFeet::doyle),
 
   /**
-   * {@code (0.79 D² − 2 D − 4) L / 16} board feet at the small end (the fit of Bruce and Schumacher
-   * to Scribner's diagrams), to the nearest foot.
+   * {@code (0.79 D² − 2 D − 4) L / 16} board feet at the small end, a formula fitted to Scribner's
+   * diagrams (Forest Functions, University of Missouri), to the nearest foot.
    */
   SCRIBNER("Scribner formula", Unit.BOARD_FEET, BoardFeet::scribner),
 
