@@ -125,7 +125,7 @@ public final class Main implements Runnable {
   static final class VersionLine implements CommandLine.IVersionProvider {
     @Override
     public String[] getVersion() {
-      return new String[] {"roundbook " + Version.NUMBER};
+      return new String[] {"roundbook " + Version.NUMBER + " (commit " + Version.COMMIT + ")"};
     }
   }
 
