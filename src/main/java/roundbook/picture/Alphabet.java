@@ -68,6 +68,7 @@ final class Alphabet {
     return parts;
   }
 
+  /** Sets each mark over or under the middle of its letter. */
   private Glyph composed(int[] parts) {
     Glyph letter = glyphs.get(parts[0] == 'i' ? 'ı' : parts[0]);
     List<Glyph.Stroke> strokes = new ArrayList<>(letter.strokes());
@@ -79,6 +80,7 @@ final class Alphabet {
     return new Glyph(letter.width(), strokes);
   }
 
+  /** Reads the strokes of one line of the resource. */
   private static Glyph glyph(String width, String strokes) {
     List<Glyph.Stroke> read = new ArrayList<>();
     for (String stroke : strokes.split(" ; ")) {
@@ -88,6 +90,7 @@ final class Alphabet {
     return new Glyph(Double.parseDouble(width), read);
   }
 
+  /** Reads one stroke: points are kept, arcs are turned into points. */
   private static List<Spot> path(String stroke) {
     List<Spot> path = new ArrayList<>();
     for (String token : stroke.strip().split(" ")) {
@@ -114,6 +117,7 @@ final class Alphabet {
     return arc;
   }
 
+  /** Returns the lines of the resource that lies beside this class. */
   private static List<String> lines() {
     try (InputStream in = Alphabet.class.getResourceAsStream(FORMS);
         BufferedReader reader =

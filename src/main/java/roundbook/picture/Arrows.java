@@ -34,6 +34,7 @@ final class Arrows {
     head(canvas, from, to, head);
   }
 
+  /** Fills a slim triangle whose point lies on the end of the line. */
   private static void head(Canvas canvas, Spot from, Spot to, double size) {
     double length = distance(from, to);
     double right = (to.x() - from.x()) / length * size;
@@ -44,11 +45,13 @@ final class Arrows {
     canvas.fill(List.of(to, one, other), Ink.BLACK);
   }
 
+  /** Returns a point square beside one end of a line. */
   private static Spot beside(Spot at, Spot other, double by) {
     double length = distance(at, other);
     return at.plus(-(other.y() - at.y()) / length * by, (other.x() - at.x()) / length * by);
   }
 
+  /** Returns the length of a line, never nought, so that it can be divided by. */
   private static double distance(Spot from, Spot to) {
     double right = to.x() - from.x();
     double down = to.y() - from.y();

@@ -40,6 +40,7 @@ final class Canvas {
     return inches * POINTS_PER_INCH;
   }
 
+  /** Returns the whole sheet as a box. */
   Box page() {
     return page;
   }
@@ -49,6 +50,7 @@ final class Canvas {
     return List.copyOf(texts);
   }
 
+  /** Returns the pixels drawn so far. */
   Raster raster() {
     return raster;
   }
@@ -122,6 +124,7 @@ final class Canvas {
     return free;
   }
 
+  /** Lays the field that a text stands on. */
   private void ground(Label label, Box box) {
     switch (label.ground()) {
       case CLEAR -> fill(box, Ink.WHITE);
@@ -130,6 +133,7 @@ final class Canvas {
     }
   }
 
+  /** Draws one stroke of a letter, or fills one of its surfaces. */
   private void letter(Glyph.Stroke stroke, double reach, Ink ink) {
     if (stroke.filled()) {
       fill(stroke.path(), ink);

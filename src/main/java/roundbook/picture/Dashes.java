@@ -43,6 +43,7 @@ final class Dashes {
     return dashes;
   }
 
+  /** Uses up a part of the stroke or blank under way and goes on to the next when it is done. */
   private void spend(double step) {
     left -= step;
     if (left <= 1e-9) {

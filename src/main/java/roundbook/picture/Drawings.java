@@ -96,6 +96,7 @@ public record Drawings(Stack stack, Wording wording) {
         });
   }
 
+  /** Groups the logs of a round by how they are cut and draws each group once. */
   private List<Picture> facesOf(Course course) {
     Map<FaceCase, List<PlacedLog>> groups = new LinkedHashMap<>();
     for (PlacedLog log : course.logs()) {

@@ -32,6 +32,7 @@ record Elevation(Stack stack, Wall wall) {
     return stack.building().trimmed(wall, stack.rules().overhang()).inches();
   }
 
+  /** Returns o, from the outer face of the crossing wall to the trimmed end. */
   double overhang() {
     return stack.rules().overhang().inches();
   }
@@ -131,6 +132,7 @@ record Elevation(Stack stack, Wall wall) {
     return new Box(left, sill, right, clamp(opening.head().inches(), top()));
   }
 
+  /** Adds the underside of a log, from its right end back to its left one. */
   private void under(PlacedLog log, List<Spot> outline) {
     double shoulder = centre(log) - notch(log).lower().inches();
     double right = end(log, stack.building().before(wall));
@@ -145,6 +147,7 @@ record Elevation(Stack stack, Wall wall) {
     outline.add(new Spot(0, Math.max(left, centre(log) - radius(log, 0))));
   }
 
+  /** Returns the height of the underside at the trimmed end over a crossing wall. */
   private double end(PlacedLog log, Wall crossing) {
     boolean flat = FaceCase.special(stack, log) == FaceCase.Special.BED_WHOLE;
     Length depth =
@@ -154,15 +157,20 @@ record Elevation(Stack stack, Wall wall) {
     return centre(log) - depth.inches();
   }
 
+  /**
+   * Returns how far the end grain of a log that crosses this wall reaches below its centre line.
+   */
   private double endDepth(PlacedLog log) {
     return centre(log) - end(log, wall);
   }
 
+  /** Returns the places, face to face, at which curved outlines are measured. */
   private DoubleStream stations() {
     double step = (rightFace() - leftFace()) / 12;
     return DoubleStream.iterate(leftFace(), x -> x <= rightFace() + step / 2, x -> x + step);
   }
 
+  /** Returns half the natural diameter at a place along the wall. */
   private double radius(PlacedLog log, double x) {
     Length from = Length.of(x, LengthUnit.INCH);
     return log.fromLeft(from).inches() / 2;

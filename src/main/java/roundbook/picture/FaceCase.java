@@ -75,6 +75,7 @@ record FaceCase(
     return notch.lowerCorner(end.crossing());
   }
 
+  /** Returns whether the rules ask for a kind of first bed. */
   private static boolean bed(BuildRules rules, String kind) {
     return rules.text(Setting.FIRST_BED).equals(kind);
   }

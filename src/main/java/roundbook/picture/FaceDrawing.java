@@ -45,6 +45,7 @@ final class FaceDrawing {
     return wording;
   }
 
+  /** Draws one face with its title, where to stand, and at the first one the heading. */
   private void strip(FaceStrip strip, String face, String heading) {
     strip.draw();
     Box title = canvas.write(title("faces." + face, strip.top()));
@@ -80,6 +81,7 @@ final class FaceDrawing {
         wording.unit());
   }
 
+  /** Returns the lower marks in words; a log flat all along has only the one. */
   private String numbers(Length shoulder, Length corner) {
     String both = String.join(" / ", List.of(wording.mark(shoulder), wording.mark(corner)));
     return faces.special() == Special.BED_WHOLE ? wording.mark(shoulder) : both;

@@ -46,6 +46,7 @@ final class FaceEnd {
     tape();
   }
 
+  /** Hatches what is cut off the top, or shows only a dashed line where nothing crosses. */
   private void upperCut() {
     double upper = strip.upper();
     List<Spot> waste =
@@ -57,6 +58,9 @@ final class FaceEnd {
     }
   }
 
+  /**
+   * Hatches what is cut off the underside along the slope and gives the mark at the corner line.
+   */
   private void lowerCut() {
     List<Spot> waste =
         List.of(
@@ -83,6 +87,7 @@ final class FaceEnd {
     canvas.write(label.across(across()).within(SHOULDER - CORNER - 10));
   }
 
+  /** Writes the marks at the shoulder beside arrows from the centre line. */
   private void numbers() {
     Length upper = upperMark();
     double arrow = SHOULDER + 12;
@@ -97,6 +102,7 @@ final class FaceEnd {
     number(wording().mark(lower()), arrow + 7, 7.6, LABEL_ROOM);
   }
 
+  /** Returns the upper mark of the face that is shown, below nought when under the centre line. */
   private Length upperMark() {
     FaceCase faces = strip.drawing().faces();
     return strip.inside() ? faces.notch().upper() : faces.notch().upperOutside(faces.thickness());
@@ -106,6 +112,7 @@ final class FaceEnd {
     return strip.drawing().faces().notch().lower();
   }
 
+  /** Writes a mark, never cut short. */
   private void number(String text, double along, double below, double room) {
     canvas.write(
         Label.of(text, NUMBER, at(along, below)).bold().across(across()).within(room).uncut());
@@ -140,14 +147,17 @@ final class FaceEnd {
         Label.of(text, 9.5, at(along, FaceStrip.BUTT_HALF + 9)).across(across()).within(room));
   }
 
+  /** Returns the place so far in from the trimmed end and so far below the centre line. */
   private Spot at(double along, double below) {
     return new Spot(edge + inward * along, strip.centre() + below);
   }
 
+  /** Returns how a text is set so that it runs inwards from its place. */
   private double across() {
     return inward > 0 ? 0 : 1;
   }
 
+  /** Returns half the height at which this end is drawn. */
   private double half() {
     return butt ? FaceStrip.BUTT_HALF : FaceStrip.TIP_HALF;
   }

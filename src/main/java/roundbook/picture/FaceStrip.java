@@ -58,6 +58,7 @@ final class FaceStrip {
     return faces.notch().upperOutside(faces.thickness()).isNegative() ? UPPER_BELOW : UPPER_OUTSIDE;
   }
 
+  /** Returns whether this is the inside face. */
   boolean inside() {
     return inside;
   }
@@ -79,6 +80,7 @@ final class FaceStrip {
     words();
   }
 
+  /** Returns the butt end or the tip end, on the side where it lies on this face. */
   private FaceEnd end(boolean butt) {
     FaceCase faces = drawing.faces();
     End end = butt ? faces.butt() : faces.tip();
@@ -86,6 +88,7 @@ final class FaceStrip {
     return new FaceEnd(this, end, butt, left ? MARGIN : FaceDrawing.WIDTH - MARGIN, left ? 1 : -1);
   }
 
+  /** Returns the uncut log, thicker at its butt. */
   private List<Spot> outline() {
     double leftHalf = buttLeft() ? BUTT_HALF : TIP_HALF;
     double rightHalf = buttLeft() ? TIP_HALF : BUTT_HALF;
@@ -122,6 +125,7 @@ final class FaceStrip {
     return centre() + BUTT_HALF - fromButt * (BUTT_HALF - TIP_HALF);
   }
 
+  /** Wipes out a zigzag in the middle: the log is longer than it is drawn. */
   private void breakOut() {
     double middle = FaceDrawing.WIDTH / 2;
     List<Spot> left = zigzag(middle - BREAK / 2);
@@ -146,6 +150,7 @@ final class FaceStrip {
         new Spot(x - 3, centre() + reach));
   }
 
+  /** Writes which way the crown goes, what is kept, and what is special about the log. */
   private void words() {
     double middle = FaceDrawing.WIDTH / 2;
     Canvas canvas = drawing.canvas();

@@ -55,6 +55,7 @@ record Lettering(double size, boolean bold) {
     return cut;
   }
 
+  /** Sets a text letter by letter, whole fractions apart. */
   private Run run(String text) {
     Run run = new Run();
     Matcher fraction = FRACTION.matcher(text);
@@ -78,6 +79,7 @@ record Lettering(double size, boolean bold) {
     private final double small = size < 12 ? 0.74 : 0.66;
     private double at;
 
+    /** Sets letters in full size. */
     void plain(String text) {
       text.codePoints().forEach(character -> letter(character, 1, 0));
     }
@@ -87,6 +89,7 @@ record Lettering(double size, boolean bold) {
       at -= after && size > 12 ? 1.6 * unit : 0;
     }
 
+    /** Sets a fraction as small digits above and below a slanting bar. */
     void built(String numerator, String denominator) {
       numerator.codePoints().forEach(character -> letter(character, small, GRID * (1 - small)));
       at -= space * small / 2;
@@ -95,6 +98,7 @@ record Lettering(double size, boolean bold) {
       denominator.codePoints().forEach(character -> letter(character, small, 0));
     }
 
+    /** Sets one letter, so large and so far raised above the base line. */
     void letter(int character, double scale, double raised) {
       if (Character.isWhitespace(character) || Character.isISOControl(character)) {
         at += 3.4 * unit * scale;

@@ -40,6 +40,7 @@ final class NeckEnd {
     word("template.view", outside.plus(WIDE / 2, below + 16), 0.5);
   }
 
+  /** Writes a word under the drawing; those at its sides are bold. */
   private void word(String key, Spot at, double across) {
     Label label = Label.of(wording.say(key), 10, at).across(across);
     canvas.write((across == 0.5 ? label : label.bold()).within(across == 0.5 ? 120 : 50));

@@ -50,6 +50,7 @@ final class PlanDrawing {
     return wording.say("plan.alt", course.round(), run(course), String.join(", ", butts));
   }
 
+  /** Draws a wall as a log with an arrow from its butt to its tip. */
   private void log(Course course, Wall wall) {
     Side side = side(wall);
     canvas.shape(Line.NORMAL, side.log(), Ink.WHITE);
@@ -66,12 +67,14 @@ final class PlanDrawing {
     sign("○", ring);
   }
 
+  /** Writes a sign on a white field, so that the arrow does not run through it. */
   private void sign(String sign, Spot at) {
     Box field = new Box(at.x() - 5, at.y() - 5, at.x() + 5, at.y() + 5);
     canvas.fill(field, Ink.WHITE);
     canvas.write(Label.of(sign, 13, at).centred());
   }
 
+  /** Writes the name of a wall's first corner outside of it. */
   private void corner(Wall wall) {
     Spot start = side(wall).start();
     Spot middle = WALLS.middle();
@@ -82,21 +85,23 @@ final class PlanDrawing {
     canvas.write(label.across(right < 0 ? 1 : 0).within(30));
   }
 
+  /** Writes the name of a wall and the tag of its log inside of it. */
   private void name(Course course, Wall wall) {
     Side side = side(wall);
-    Spot at = side.inwards(side.along(0.5), side.upright() ? 12 : 16);
     String tag = course.on(wall).map(log -> log.piece().log().tag()).orElse("");
-    double across = !side.upright() ? 0.5 : at.x() < WALLS.middle().x() ? 0 : 1;
-    if (side.upright()) {
-      Label name = Label.of(wall.name(), 15, at.plus(0, -9)).bold().across(across);
-      canvas.write(name.within(UPRIGHT_ROOM));
-      canvas.write(Label.of(tag, 11, at.plus(0, 9)).across(across).within(UPRIGHT_ROOM));
-    } else {
+    Spot at = side.inwards(side.along(0.5), side.upright() ? 12 : 16);
+    if (!side.upright()) {
       String both = (wall.name() + "  " + tag).strip();
       canvas.write(Label.of(both, 15, at).bold().centred().within(LEVEL_ROOM));
+      return;
     }
+    double across = at.x() < WALLS.middle().x() ? 0 : 1;
+    Label name = Label.of(wall.name(), 15, at.plus(0, -9)).bold().across(across);
+    canvas.write(name.within(UPRIGHT_ROOM));
+    canvas.write(Label.of(tag, 11, at.plus(0, 9)).across(across).within(UPRIGHT_ROOM));
   }
 
+  /** Says which way the butts run and that this is seen from above. */
   private void middle(Course course) {
     Spot at = WALLS.middle();
     String turn = course.clockwise() ? "↻" : "↺";
@@ -109,6 +114,7 @@ final class PlanDrawing {
     return wording.say(course.clockwise() ? "plan.clockwise" : "plan.counterclockwise");
   }
 
+  /** Returns the side of a wall: the first wall lies on top, the others follow clockwise. */
   private Side side(Wall wall) {
     List<Spot> corners = WALLS.corners();
     int index = building.walls().indexOf(wall);
@@ -122,10 +128,12 @@ final class PlanDrawing {
    * @param end its last corner
    */
   private record Side(Spot start, Spot end) {
+    /** Returns whether the side runs up or down the sheet. */
     boolean upright() {
       return start.x() == end.x();
     }
 
+    /** Returns the point a part of the way from the first corner to the last. */
     Spot along(double part) {
       double x = start.x() + part * (end.x() - start.x());
       return new Spot(x, start.y() + part * (end.y() - start.y()));
@@ -138,6 +146,7 @@ final class PlanDrawing {
       return at.plus(right, (end.x() - start.x()) / length * by);
     }
 
+    /** Returns the outline of the log, its ends past the corners. */
     List<Spot> log() {
       return grown(Box.around(List.of(start, end))).corners();
     }

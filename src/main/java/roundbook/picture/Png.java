@@ -35,6 +35,7 @@ final class Png {
     return header.put((byte) 1).array();
   }
 
+  /** Pixels a metre, both ways. */
   private static byte[] density(int pixelsPerInch) {
     int perMetre = (int) Math.round(pixelsPerInch * INCHES_PER_METRE);
     return ByteBuffer.allocate(9).putInt(perMetre).putInt(perMetre).put((byte) 1).array();
@@ -72,6 +73,7 @@ final class Png {
     return out.toByteArray();
   }
 
+  /** Length, name, data and the check over name and data. */
   private static byte[] chunk(String type, byte[] data) {
     byte[] name = type.getBytes(StandardCharsets.US_ASCII);
     CRC32 check = new CRC32();

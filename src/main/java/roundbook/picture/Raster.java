@@ -66,6 +66,7 @@ final class Raster {
     }
   }
 
+  /** Returns where an outline crosses the middle of a row, from left to right. */
   private static double[] crossings(List<Spot> outline, double y) {
     double[] found = new double[outline.size()];
     int count = 0;
@@ -95,6 +96,7 @@ final class Raster {
     return Box.between(one, new Spot(from.x() + high * run, y)).grown(reach);
   }
 
+  /** Returns the square of the distance of a point from a line between two others. */
   private static double squareDistance(Spot spot, Spot from, Spot to) {
     double run = to.x() - from.x();
     double rise = to.y() - from.y();

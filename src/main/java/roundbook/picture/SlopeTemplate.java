@@ -61,6 +61,7 @@ final class SlopeTemplate {
     return Math.min(wanted, Math.min(LONGEST, (WIDEST - BASE) / slope()));
   }
 
+  /** Draws the outline to cut along. */
   private void wedge() {
     double length = length();
     List<Spot> outline = List.of(TOP, edge(0), edge(length), TOP.plus(0, length));
@@ -69,6 +70,7 @@ final class SlopeTemplate {
         Label.of(wording.say("template.shoulder"), 11, TOP.plus(14, 10)).bold().within(56));
   }
 
+  /** Marks every corner line and trimmed end that the job's walls have. */
   private void marks() {
     for (Length corner : corners()) {
       mark("template.corner", corner);
@@ -121,6 +123,7 @@ final class SlopeTemplate {
     paragraph("template.check", top + 32);
   }
 
+  /** Writes the title, the slope, and how the template is held. */
   private void words() {
     canvas.write(Label.of(wording.say("template.title"), 13, column(0.15)).bold().within(ROOM));
     String slope = rules.slope().toString();
@@ -140,6 +143,7 @@ final class SlopeTemplate {
     return new Spot(COLUMN, Canvas.points(inchesDown));
   }
 
+  /** Returns the point of the sloping edge so far down from the shoulder. */
   private Spot edge(double down) {
     return TOP.plus(BASE + slope() * down, down);
   }
@@ -148,12 +152,14 @@ final class SlopeTemplate {
     return rules.slope().ratio();
   }
 
+  /** Returns the distances of the corner lines from the shoulder, each once. */
   private TreeSet<Length> corners() {
     TreeSet<Length> corners = new TreeSet<>();
     walls.forEach(wall -> corners.add(wall.thickness()));
     return corners;
   }
 
+  /** Returns the distances of the trimmed ends from the shoulder, each once. */
   private TreeSet<Length> ends() {
     TreeSet<Length> ends = new TreeSet<>();
     walls.forEach(wall -> ends.add(wall.thickness().plus(rules.overhang())));

@@ -60,11 +60,13 @@ final class StoryPole {
     return wording.say("pole.alt", page + 1, pages());
   }
 
+  /** Returns how many strips reach over the highest mark. */
   private int strips() {
     long top = marks().stream().mapToLong(mark -> mark.height().nanometres()).max().orElse(0);
     return (int) (top / high.nanometres()) + 1;
   }
 
+  /** Draws a strip with its number, the heights of its two ends and its marks. */
   private void strip(Canvas canvas, int number, double left) {
     Length foot = high.times(number);
     double bottom = TOP + Canvas.points(high.inches());
@@ -87,6 +89,7 @@ final class StoryPole {
     canvas.write(label.centred().within(STRIP).uncut());
   }
 
+  /** Draws a mark across its strip and says what it is. */
   private void mark(Canvas canvas, Mark mark, Spot at) {
     Line line = mark.seat() ? Line.HEAVY : Line.CENTRE;
     canvas.line(line, at, at.plus(STRIP + 4, 0));
@@ -99,6 +102,7 @@ final class StoryPole {
     canvas.writeIfFree(Label.of(kind, 9, from.plus(0, 20)).within(room));
   }
 
+  /** Returns three marks a round: both centre lines and the second-laid necks. */
   private List<Mark> marks() {
     List<Mark> marks = new ArrayList<>();
     for (int i = 0; i < stack.courses().size(); i++) {

@@ -93,6 +93,7 @@ final class WallDrawing {
     return new Spot(shift + scale * x, HEAD + scale * (elevation.top() - z));
   }
 
+  /** Returns an outline of the wall on the sheet. */
   List<Spot> on(List<Spot> outline) {
     return outline.stream().map(spot -> on(spot.x(), spot.y())).toList();
   }
@@ -101,10 +102,12 @@ final class WallDrawing {
     return elevation.logs();
   }
 
+  /** Returns the tag of a placed log. */
   static String tag(PlacedLog log) {
     return log.piece().log().tag();
   }
 
+  /** Draws what stands under the wall between the corners, and the level of the first bed. */
   private void foundation() {
     double top = elevation.foundation();
     Spot low = on(elevation.leftFace(), 0);
@@ -115,6 +118,7 @@ final class WallDrawing {
     canvas.line(Line.HEAVY, on(0, 0).plus(-20, 0), on(elevation.length(), 0).plus(20, 0));
   }
 
+  /** Draws the ends of a round's crossing logs over the necks that lie behind them. */
   private void crossingEnds(Course course) {
     canvas.shape(Line.NORMAL, clear(elevation.crossingEnd(course, true)), Ink.CROSS);
     canvas.shape(Line.NORMAL, clear(elevation.crossingEnd(course, false)), Ink.CROSS);
@@ -126,6 +130,7 @@ final class WallDrawing {
     return placed;
   }
 
+  /** Writes the gap of a joint at both inside faces and in the middle. */
   private void gaps(Joint joint, WallOpenings holes) {
     double size = size(0.4, 6.5, 10);
     gap(joint, holes, new Station(elevation.leftFace(), 0, joint.left(), size));
@@ -133,6 +138,7 @@ final class WallDrawing {
     gap(joint, holes, new Station(elevation.rightFace(), 1, joint.right(), size));
   }
 
+  /** Writes a gap on its joint unless an opening takes the place; white on black when flagged. */
   private void gap(Joint joint, WallOpenings holes, Station station) {
     Joint.Flag flag = Joint.flag(station.gap(), stack().rules());
     String text = (flag.symbol() + " " + wording.mark(station.gap())).strip();

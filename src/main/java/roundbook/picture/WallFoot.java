@@ -29,6 +29,7 @@ final class WallFoot {
     legend(building, wall);
   }
 
+  /** Writes the name of a corner under its end of the wall. */
   private void corner(String name, double x, double across) {
     Label label = Label.of(name, 13, new Spot(x, top + 12)).bold().across(across);
     drawing.canvas().write(label.within(40));
@@ -50,6 +51,7 @@ final class WallFoot {
     canvas.write(Label.of(end, SMALL, at).within(110));
   }
 
+  /** Says what the signs mean and what the limits of the gaps are. */
   private void legend(Building building, Wall wall) {
     Wording wording = drawing.wording();
     String least = wording.mark(drawing.stack().rules().length(Setting.GAP_LEAST));

@@ -53,6 +53,7 @@ final class WallOpenings {
     return free.stream().max(java.util.Comparator.comparingDouble(Box::width));
   }
 
+  /** Returns what is left of a row at both sides of a box. */
   private static List<Box> without(Box row, Box taken) {
     if (!row.overlaps(taken)) {
       return List.of(row);
@@ -77,6 +78,7 @@ final class WallOpenings {
     return texts;
   }
 
+  /** Writes as many lines as the opening has room for, about its middle. */
   private void write(Box box, List<String> texts) {
     double room = box.width() - 8;
     int count = (int) Math.min(texts.size(), (box.height() - 8) / LINE);

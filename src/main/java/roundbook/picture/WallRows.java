@@ -42,10 +42,12 @@ final class WallRows {
     canvas.write(Label.of(wording.say("wall.heights"), 9, at).ending().within(300));
   }
 
+  /** Writes the sign of a butt or a tip. */
   private void sign(boolean butt, Spot at) {
     canvas.write(Label.of(butt ? "●" : "○", size, at).centred());
   }
 
+  /** Finds the widest stretch of a log that no opening takes, for its tag. */
   private void tag(PlacedLog log, WallOpenings holes) {
     Elevation elevation = drawing.elevation();
     double z = middle(log);
@@ -63,6 +65,7 @@ final class WallRows {
     return (drawing.elevation().crown(log, x) + drawing.elevation().belly(log, x)) / 2;
   }
 
+  /** Writes the tag at the left and the middle diameter at the right of a stretch. */
   private void write(PlacedLog log, Box free) {
     String middle = "Ø " + drawing.wording().mark(log.piece().mid());
     double half = free.width() * 0.42;
