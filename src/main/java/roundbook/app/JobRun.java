@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import roundbook.balance.Effort;
 import roundbook.intake.JobReader;
 import roundbook.intake.JobReader.Findings;
 import roundbook.job.Job;
@@ -23,7 +24,6 @@ import roundbook.report.CrewContext;
 import roundbook.report.CrewContext.Issue;
 import roundbook.report.PlainTables;
 import roundbook.rounds.BalancedChooser;
-import roundbook.rounds.Effort;
 import roundbook.table.Table;
 
 /** Reads, plans and writes one job, from its files to its outcome. */

@@ -77,6 +77,11 @@ public record NeckFit(Notch notch, Corner corner, Length diameter) {
     return leastFor(notch.lowerCorner(corner.crossing()));
   }
 
+  /** Returns the least diameter for full bearings, top and bottom. */
+  public Length leastForBearing() {
+    return leastForTop().most(leastForBottom());
+  }
+
   /** Returns the least diameter for a tail without wane, {@code z = L + s (T_x + o)}. */
   public Length leastForTail() {
     Length along = corner.crossing().plus(corner.overhang());
@@ -90,7 +95,7 @@ public record NeckFit(Notch notch, Corner corner, Length diameter) {
       faults.add(Fault.NO_FACE);
     }
     addIfThinner(faults, leastForShoulder(), Fault.SHOULDER_THIN);
-    addIfThinner(faults, leastForTop().most(leastForBottom()), Fault.BEARING_WANEY);
+    addIfThinner(faults, leastForBearing(), Fault.BEARING_WANEY);
     addIfThinner(faults, leastForTail(), Fault.TAIL_WANEY);
     return List.copyOf(faults);
   }

@@ -30,12 +30,16 @@ final class Quantities {
     lines.add(new Quantity("logs", "logs placed", pieces.size(), "count", ""));
     Length trimmed = sum(pieces.stream().map(piece -> piece.placed().piece().trimmed()).toList());
     lines.add(length("logs", "trimmed length", trimmed, ""));
-    double pounds = pieces.stream().mapToDouble(piece -> piece.weight().pounds()).sum();
+    double weight =
+        pieces.stream()
+            .map(PiecePlan::weight)
+            .mapToDouble(each -> metric ? each.kilograms() : each.pounds())
+            .sum();
     lines.add(
         new Quantity(
             "logs",
             "green weight",
-            metric ? pounds * 0.45359237 : pounds,
+            weight,
             metric ? "kg" : "lb",
             "estimate, sawn wood before notches"));
   }

@@ -92,17 +92,16 @@ final class BalanceJob {
       builder.side(kindOf(wall), wall.laidFirst());
     }
     for (int log = 0; log < job.logs().size(); log++) {
-      builder.log(cuts(log, fit));
+      builder.log(cuts(log));
     }
-    restrict(builder, fit);
+    restrict(builder);
     return builder.build();
   }
 
-  private List<List<Cut>> cuts(int log, Fit fit) {
+  private List<List<Cut>> cuts(int log) {
     List<List<Cut>> perKind = new ArrayList<>();
     for (Wall kind : kinds) {
-      perKind.add(
-          fit.pieces(job.logs().get(log), kind).stream().map(piece -> cut(piece, kind)).toList());
+      perKind.add(places.serving(log, kind).stream().map(piece -> cut(piece, kind)).toList());
     }
     return perKind;
   }
@@ -117,11 +116,11 @@ final class BalanceJob {
   }
 
   /** Lets each place take only the logs that wishes, pins and keeping let into it. */
-  private void restrict(BalanceTask.Builder builder, Fit fit) {
+  private void restrict(BalanceTask.Builder builder) {
     for (int at = 0; at < places.count(); at++) {
       int place = at;
       Wall wall = places.wall(at);
-      List<Integer> serving = logs(log -> fit.serves(job.logs().get(log), wall));
+      List<Integer> serving = logs(log -> !places.serving(log, wall).isEmpty());
       List<Integer> allowed = logs(log -> !places.pieces(log, place).isEmpty());
       if (allowed.size() < serving.size()) {
         int side = at % places.walls().size();
@@ -164,8 +163,7 @@ final class BalanceJob {
             job.rules().overhang(),
             Length.ZERO);
     NeckFit fit = new NeckFit(Notch.of(size, job.rules()), corner, piece.tip());
-    Length least = fit.leastForTop().most(fit.leastForBottom());
-    return !piece.tip().isLessThan(least);
+    return !piece.tip().isLessThan(fit.leastForBearing());
   }
 
   private int kindOf(Wall wall) {

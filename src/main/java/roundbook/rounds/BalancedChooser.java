@@ -7,6 +7,7 @@ import java.util.Optional;
 import roundbook.balance.BalanceResult;
 import roundbook.balance.BalanceTask.Place;
 import roundbook.balance.Balancer;
+import roundbook.balance.Effort;
 import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.job.Piece;
@@ -45,26 +46,24 @@ public final class BalancedChooser implements Chooser {
       if (result.isComplete() && balance.keepsTips(result)) {
         return choice(job, places, balance, result, wanted);
       }
-      places = fillable(new Places(job, places.rounds() - 1));
+      places = fillable(places.withRounds(places.rounds() - 1));
     }
     Choice.Score none = new Choice.Score(0, 0, 0, 0, 0, 0);
     Optional<Shortage> shortage = new Wanted(job).shortage(wanted, 0);
-    return new Choice(List.of(), job.logs(), none, shortage, List.of(), problems(job, 0));
+    return new Choice(List.of(), job.logs(), none, shortage, problems(job, 0));
   }
 
   private static Places fillable(Places most) {
     Places places = most;
     while (places.rounds() > 0 && Arrays.stream(places.match()).anyMatch(log -> log < 0)) {
-      places = new Places(places.job(), places.rounds() - 1);
+      places = places.withRounds(places.rounds() - 1);
     }
     return places;
   }
 
-  /** Returns the engine's effort; the usual one grows with the places. */
-  private static roundbook.balance.Effort engine(Effort effort, int places) {
-    long moves = effort.moves() == 0 ? MOVES_A_PLACE * places : effort.moves();
-    return new roundbook.balance.Effort(
-        moves, effort.seed(), effort.threads(), effort.stop(), effort.progress());
+  /** Returns the effort, the usual one grown with the places. */
+  private static Effort engine(Effort effort, int places) {
+    return effort.moves() == 0 ? effort.withMoves(MOVES_A_PLACE * places) : effort;
   }
 
   private static Choice choice(
@@ -86,7 +85,6 @@ public final class BalancedChooser implements Chooser {
         unused,
         BalanceJob.score(result.score()),
         new Wanted(job).shortage(wanted, places.rounds()),
-        Reasons.of(courses),
         problems(job, places.rounds()));
   }
 

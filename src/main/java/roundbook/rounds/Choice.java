@@ -13,7 +13,6 @@ import roundbook.stack.Course;
  * @param unused the logs without a place, in tally order
  * @param score how good the choice is
  * @param shortage what is missing when fewer rounds stand than were wanted
- * @param why for each round, in order, why these logs
  * @param problems pins that could not be kept, and the like
  */
 public record Choice(
@@ -21,13 +20,11 @@ public record Choice(
     List<Log> unused,
     Score score,
     Optional<Shortage> shortage,
-    List<String> why,
     List<Problem> problems) {
   /** Copies the lists. */
   public Choice {
     courses = List.copyOf(courses);
     unused = List.copyOf(unused);
-    why = List.copyOf(why);
     problems = List.copyOf(problems);
   }
 

@@ -1,5 +1,6 @@
 package roundbook.rounds;
 
+import roundbook.balance.Effort;
 import roundbook.job.Job;
 
 /** Chooses which log goes where, under the rules of a job. */

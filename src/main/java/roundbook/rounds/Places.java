@@ -16,19 +16,29 @@ final class Places {
 
   private final Job job;
   private final int rounds;
-  private final List<List<List<Piece>>> pieces = new ArrayList<>();
+  private final List<List<List<Piece>>> pieces;
 
   Places(Job job, int rounds) {
-    this.job = job;
-    this.rounds = rounds;
-    Fit fit = new Fit(job);
-    for (Log log : job.logs()) {
-      pieces.add(walls().stream().map(wall -> fit.pieces(log, wall)).toList());
-    }
+    this(job, rounds, serving(job));
   }
 
-  Job job() {
-    return job;
+  private Places(Job job, int rounds, List<List<List<Piece>>> pieces) {
+    this.job = job;
+    this.rounds = rounds;
+    this.pieces = pieces;
+  }
+
+  private static List<List<List<Piece>>> serving(Job job) {
+    Fit fit = new Fit(job);
+    List<Wall> walls = job.building().walls();
+    return job.logs().stream()
+        .map(log -> walls.stream().map(wall -> fit.pieces(log, wall)).toList())
+        .toList();
+  }
+
+  /** Returns the places of another number of rounds, for the same logs. */
+  Places withRounds(int other) {
+    return new Places(job, other, pieces);
   }
 
   int count() {
@@ -53,7 +63,12 @@ final class Places {
 
   /** Returns the ways to cut a log for a place; empty when it may not stand there. */
   List<Piece> pieces(int log, int place) {
-    return allowed(log, place) ? pieces.get(log).get(place % walls().size()) : List.of();
+    return allowed(log, place) ? serving(log, wall(place)) : List.of();
+  }
+
+  /** Returns the ways to cut a log for a wall, whatever wishes and pins say of it. */
+  List<Piece> serving(int log, Wall wall) {
+    return pieces.get(log).get(walls().indexOf(wall));
   }
 
   private boolean allowed(int index, int place) {

@@ -164,18 +164,16 @@ public final class PlanFixtures {
 
   private Choice choice(Job job, int rounds) {
     List<Course> courses = new ArrayList<>();
-    List<String> why = new ArrayList<>();
     for (int round = 1; round <= rounds; round++) {
       List<PlacedLog> logs = new ArrayList<>();
       for (int wall = 0; wall < 4; wall++) {
         logs.add(placed(job, job.logs().get((round - 1) * 4 + wall), wall, round));
       }
       courses.add(Course.of(round, logs, job.rules()));
-      why.add("dealt in order");
     }
     List<Log> unused = job.logs().subList(rounds * 4, job.logs().size());
     return new Choice(
-        courses, unused, new Choice.Score(0, 0, 0, 0, 0, 0), shortage(rounds), why, List.of());
+        courses, unused, new Choice.Score(0, 0, 0, 0, 0, 0), shortage(rounds), List.of());
   }
 
   private Optional<Shortage> shortage(int rounds) {

@@ -10,11 +10,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import roundbook.balance.Effort;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Job;
 import roundbook.job.Setting;
 import roundbook.rounds.BalancedChooser;
-import roundbook.rounds.Effort;
 import roundbook.units.Length;
 
 /** Whole plans of made-up yards; each is checked by the verifier as it is made. */

@@ -63,7 +63,7 @@ final class LivePlans {
     List<Log> unused = logs.stream().filter(log -> !placed.containsKey(log.tag())).toList();
     Choice old = plan.choice();
     return Planner.of(
-        job, new Choice(courses, unused, old.score(), old.shortage(), old.why(), old.problems()));
+        job, new Choice(courses, unused, old.score(), old.shortage(), old.problems()));
   }
 
   /** Returns the plan with logs of every wall as thick as given, in the walls' order. */
@@ -121,9 +121,7 @@ final class LivePlans {
     List<Log> unused = plan.choice().unused().stream().map(LivePlans::wordy).toList();
     Choice choice = plan.choice();
     return Planner.of(
-        renamed,
-        new Choice(
-            courses, unused, choice.score(), choice.shortage(), choice.why(), choice.problems()));
+        renamed, new Choice(courses, unused, choice.score(), choice.shortage(), choice.problems()));
   }
 
   private static Log wordy(Log log) {

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import roundbook.balance.Balancer;
+import roundbook.balance.Effort;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Job;
 import roundbook.job.Log;
@@ -125,8 +126,7 @@ class BalancedChooserTest {
         });
     List<Course> courses = new ArrayList<>(choice.courses());
     courses.set(0, new Course(1, logs, first.size(), first.notch(), first.clockwise()));
-    return new Choice(
-        courses, choice.unused(), choice.score(), choice.shortage(), choice.why(), List.of());
+    return new Choice(courses, choice.unused(), choice.score(), choice.shortage(), List.of());
   }
 
   private static List<String> faults(Job job, Choice choice) {
