@@ -13,6 +13,9 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import roundbook.csv.CsvText;
+import roundbook.problem.CellRef;
+import roundbook.problem.Problem;
+import roundbook.problem.ProblemCode;
 
 /**
  * Runs every file of a command line apart, side by side where asked, and sums up.
@@ -99,11 +102,25 @@ final class Batch {
       String message = file.getFileName() + ": error: cannot read or write: " + said(broken);
       own.fail(message);
       return Outcome.failed(file, Exit.NO_ACCESS, List.of(), message);
-    } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
+    } catch (OutOfMemoryError full) {
+      String message = tooLarge(file);
+      own.fail(message);
+      return Outcome.failed(file, Exit.NO_ACCESS, List.of(), message);
+    } catch (RuntimeException | StackOverflowError fault) {
       own.fail(file.getFileName() + ": roundbook is at fault: " + fault);
       own.fault(fault, options.debug());
       return Outcome.failed(file, Exit.FAULT, List.of(), "a fault of the program: " + fault);
     }
+  }
+
+  /** A file may be sound and yet more than this run has memory for. */
+  private static String tooLarge(Path file) {
+    long megabytes = Runtime.getRuntime().maxMemory() >> 20;
+    String message = "it needs more memory than the " + megabytes + " MB this run may take";
+    CellRef where = CellRef.ofFile(file.getFileName().toString());
+    return Problem.of(ProblemCode.TOO_LARGE, where, "", message)
+        .remedy("Split it, or give Java more memory: java -Xmx4g -jar roundbook.jar …")
+        .toString();
   }
 
   private static String said(Exception broken) {

@@ -1,7 +1,7 @@
 package roundbook.app;
 
 import java.io.PrintWriter;
-import java.util.HashMap;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import roundbook.problem.Problem;
@@ -20,7 +20,7 @@ record Console(PrintWriter out, PrintWriter err, boolean quiet) {
 
   /** Says every problem, at most twenty of a kind. */
   void say(List<Problem> problems) {
-    Map<ProblemCode, Integer> said = new HashMap<>();
+    Map<ProblemCode, Integer> said = new EnumMap<>(ProblemCode.class);
     for (Problem problem : problems) {
       if (quiet && problem.severity() != Severity.ERROR) {
         continue;

@@ -94,15 +94,20 @@ final class CrewFile {
 
   /** Writes the plain tables where they are asked for; a batch gives each file a folder. */
   void tables(List<PlainTable> tables) throws IOException {
+    for (PlainTable table : tables) {
+      table(table.name(), out -> out.write(CsvText.bytes(table)));
+    }
+  }
+
+  /** Writes one plain table as its rows come, where tables are asked for; says whether. */
+  boolean table(String name, SafeFile.Content content) throws IOException {
     if (options.tables().isEmpty()) {
-      return;
+      return false;
     }
     Path top = options.tables().get();
     Path folder =
         Files.createDirectories(options.batch() ? top.resolve(file.getFileName().toString()) : top);
-    for (PlainTable table : tables) {
-      Path target = folder.resolve(table.name() + ".csv");
-      SafeFile.write(target, true, out -> out.write(CsvText.bytes(table)), written -> {});
-    }
+    SafeFile.write(folder.resolve(name + ".csv"), true, content, written -> {});
+    return true;
   }
 }

@@ -1,16 +1,23 @@
 package roundbook.app;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import roundbook.balance.Effort;
+import roundbook.csv.CsvText;
 import roundbook.intake.JobReader;
 import roundbook.intake.JobReader.Findings;
+import roundbook.job.BuildRules;
 import roundbook.job.Job;
+import roundbook.job.Log;
 import roundbook.job.Setting;
 import roundbook.plan.Plan;
 import roundbook.plan.Planner;
@@ -43,29 +50,45 @@ final class JobRun {
     this.output = new CrewFile(file, options, console);
   }
 
-  /** Reads and reports; writes no workbook. */
+  /** Reads and reports; writes no workbook, and holds no log. */
   Outcome check() throws IOException {
-    Optional<Findings> findings = read();
+    Optional<List<Table>> tables = open();
+    AtomicInteger logs = new AtomicInteger();
+    if (tables.isPresent() && !output.table("logs", out -> check(tables.get(), out, logs))) {
+      check(tables.get(), rules -> log -> logs.incrementAndGet());
+    }
     LOG.info("{} checked: {} problems", file, problems.size());
     console.say(problems);
-    if (findings.isEmpty()) {
-      output.tables(List.of(PlainTables.problems(problems)));
+    output.tables(List.of(PlainTables.problems(problems)));
+    if (tables.isEmpty()) {
       return Outcome.failed(file, errorExit(true), problems, firstError());
     }
-    Findings found = findings.get();
-    output.tables(
-        List.of(
-            PlainTables.logs(found.logs(), found.rules().metric()),
-            PlainTables.problems(problems)));
     Exit exit = errorExit(count(Severity.ERROR) > 0);
     console.say(
         "%s: %d logs read, %d errors, %d warnings"
             .formatted(
-                file.getFileName(),
-                found.logs().size(),
-                count(Severity.ERROR),
-                count(Severity.WARNING)));
-    return Outcome.checked(file, exit, found.logs().size(), problems);
+                file.getFileName(), logs.get(), count(Severity.ERROR), count(Severity.WARNING)));
+    return Outcome.checked(file, exit, logs.get(), problems);
+  }
+
+  private void check(List<Table> tables, Function<BuildRules, Consumer<Log>> taker) {
+    problems.addAll(JobReader.check(tables, options.asked(), taker));
+  }
+
+  /** Writes each log as it is read. */
+  private void check(List<Table> tables, OutputStream out, AtomicInteger count) {
+    try (CsvText text = CsvText.to(out)) {
+      check(
+          tables,
+          rules -> {
+            boolean metric = rules.metric();
+            text.row(PlainTables.logHeader(metric));
+            return log -> {
+              count.incrementAndGet();
+              text.row(PlainTables.logRow(log, metric));
+            };
+          });
+    }
   }
 
   /** Reads, plans and writes the crew workbook. */
@@ -117,6 +140,16 @@ final class JobRun {
   }
 
   private Optional<Findings> read() {
+    return open()
+        .flatMap(
+            tables -> {
+              Read<Findings> findings = JobReader.read(tables, options.asked());
+              problems.addAll(findings.problems());
+              return findings.value();
+            });
+  }
+
+  private Optional<List<Table>> open() {
     List<Table> tables = new ArrayList<>();
     List<Path> files = new ArrayList<>(List.of(file));
     files.addAll(options.logs());
@@ -127,12 +160,7 @@ final class JobRun {
       read.value().ifPresent(tables::addAll);
       opened &= read.value().isPresent();
     }
-    if (!opened) {
-      return Optional.empty();
-    }
-    Read<Findings> findings = JobReader.read(tables, options.asked());
-    problems.addAll(findings.problems());
-    return findings.value();
+    return opened ? Optional.of(tables) : Optional.empty();
   }
 
   private Outcome nothingPlanned(Optional<Findings> findings) {

@@ -1,9 +1,11 @@
 package roundbook.intake;
 
-import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Consumer;
+import roundbook.job.DiameterProfile.Station;
 import roundbook.job.Log;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
@@ -18,49 +20,78 @@ import roundbook.problem.Severity;
  * is taken then gets the sheet's or file's name before it.
  */
 final class Doubles {
+  private static final long MIX = 0x9E3779B97F4A7C15L;
+
   private final boolean several;
   private final Problems problems;
-  private final Map<String, Log> byTag = new HashMap<>();
-  private final List<Log> kept = new ArrayList<>();
+  private final Consumer<Log> taker;
+  private final Map<String, First> byTag = new HashMap<>();
+  private CellRef sheet = CellRef.ofFile("");
 
-  Doubles(boolean several, Problems problems) {
+  /**
+   * Begins without any log.
+   *
+   * @param several whether logs come from several sheets or files
+   * @param problems takes what is found
+   * @param taker takes each log that is kept
+   */
+  Doubles(boolean several, Problems problems, Consumer<Log> taker) {
     this.several = several;
     this.problems = problems;
+    this.taker = taker;
   }
 
-  List<Log> kept() {
-    return kept;
+  /**
+   * All that is remembered of a log, so that a tally of a million fits in little memory.
+   *
+   * @param sheet the sheet it stands on
+   * @param row its row
+   * @param measures its length and profile, mixed into 64 bits
+   */
+  private record First(CellRef sheet, int row, long measures) {}
+
+  /** Returns the tags of every log kept. */
+  Set<String> tags() {
+    return Collections.unmodifiableSet(byTag.keySet());
   }
 
   /** Takes the next log. */
   void take(Log log) {
-    Log first = byTag.putIfAbsent(log.tag(), log);
+    First own = remembered(log);
+    First first = byTag.putIfAbsent(log.tag(), own);
     if (first == null) {
-      kept.add(log);
-    } else if (several && !samePlace(first, log)) {
+      taker.accept(log);
+    } else if (several && !first.sheet().equals(own.sheet())) {
       Log renamed = renamed(log);
-      byTag.put(renamed.tag(), renamed);
-      kept.add(renamed);
+      byTag.put(renamed.tag(), own);
+      taker.accept(renamed);
       say(
           log,
           first,
           ProblemCode.DUPLICATE_ID,
           "both kept, this one as " + renamed.tag(),
           Severity.WARNING);
-    } else if (same(first, log)) {
+    } else if (first.measures() == own.measures()) {
       say(log, first, ProblemCode.DUPLICATE_ROW, "same values, skipped", Severity.WARNING);
     } else {
       say(log, first, ProblemCode.DUPLICATE_ID, "other values, left out", Severity.ERROR);
     }
   }
 
-  private static boolean samePlace(Log one, Log other) {
-    return one.origin().file().equals(other.origin().file())
-        && one.origin().sheet().equals(other.origin().sheet());
+  private First remembered(Log log) {
+    CellRef own = CellRef.ofSheet(log.origin().file(), log.origin().sheet());
+    sheet = own.equals(sheet) ? sheet : own;
+    return new First(sheet, log.origin().row(), measures(log));
   }
 
-  private static boolean same(Log one, Log other) {
-    return one.length().equals(other.length()) && one.profile().equals(other.profile());
+  /** Mixes a log's measures; two logs of one tag that differ come out alike once in 2^64. */
+  private static long measures(Log log) {
+    long mixed = log.length().nanometres();
+    for (Station station : log.profile().stations()) {
+      mixed = MIX * Long.rotateLeft(mixed ^ station.fromButt().nanometres(), 23);
+      mixed = MIX * Long.rotateLeft(mixed ^ station.diameter().nanometres(), 29);
+    }
+    return mixed;
   }
 
   private Log renamed(Log log) {
@@ -72,13 +103,12 @@ final class Doubles {
     return log.tagged(tag);
   }
 
-  private void say(Log log, Log first, ProblemCode code, String rest, Severity severity) {
-    CellRef origin = first.origin();
-    String place =
-        samePlace(first, log)
-            ? "row " + origin.row()
-            : (origin.sheet().isEmpty() ? origin.file() : origin.sheet()) + " row " + origin.row();
-    String message = "log " + log.tag() + " stands first on " + place + "; " + rest;
+  private void say(Log log, First first, ProblemCode code, String rest, Severity severity) {
+    CellRef origin = first.sheet();
+    boolean same = origin.equals(sheet);
+    String place = same ? "" : (origin.sheet().isEmpty() ? origin.file() : origin.sheet()) + " ";
+    String message =
+        "log " + log.tag() + " stands first on " + place + "row " + first.row() + "; " + rest;
     problems.add(Problem.of(code, log.origin(), log.tag(), message).as(severity).about(log.tag()));
   }
 }

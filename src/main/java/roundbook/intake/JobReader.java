@@ -1,10 +1,13 @@
 package roundbook.intake;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import roundbook.job.BuildRules;
 import roundbook.job.Building;
 import roundbook.job.Job;
@@ -58,8 +61,27 @@ public final class JobReader {
    */
   public static Read<Findings> read(List<Table> tables, Asked asked) {
     JobReader reader = new JobReader(tables, asked);
-    Findings findings = reader.read();
-    return Read.of(findings, reader.inFileOrder());
+    List<Log> logs = new ArrayList<>();
+    Places places = reader.read(rules -> logs::add);
+    Optional<Job> job =
+        places.building().filter(walls -> !logs.isEmpty()).map(walls -> places.job(walls, logs));
+    return Read.of(new Findings(places.rules(), logs, job), reader.inFileOrder());
+  }
+
+  /**
+   * Reads the tables of a job for their problems alone, and holds no log: a tally of a million fits
+   * in little memory.
+   *
+   * @param tables every sheet of the job's files, in file order
+   * @param asked what the command line asked
+   * @param taker takes each usable log as it is read, given the settings
+   * @return every problem in file order
+   */
+  public static List<Problem> check(
+      List<Table> tables, Asked asked, Function<BuildRules, Consumer<Log>> taker) {
+    JobReader reader = new JobReader(tables, asked);
+    reader.read(taker);
+    return reader.inFileOrder();
   }
 
   /** Sorts problems by sheets as they stand in their files, then by row and column. */
@@ -74,33 +96,36 @@ public final class JobReader {
     return CellRef.ofSheet(problem.where().file(), problem.where().sheet());
   }
 
-  private Findings read() {
+  /** What a job holds besides its logs. */
+  private record Places(
+      BuildRules rules, Optional<Building> building, List<Opening> openings, List<Pin> pins) {
+    Job job(Building walls, List<Log> logs) {
+      return new Job(rules, walls, logs, openings, pins);
+    }
+  }
+
+  private Places read(Function<BuildRules, Consumer<Log>> taker) {
     BuildRules rules = new SettingsReader(problems).read(sheet("job"), asked);
-    List<Log> logs = logs(rules);
     boolean wallsGiven = asked.walls().isPresent() || sheet("walls").isPresent();
     Optional<Building> building =
         wallsGiven
             ? new WallsReader(rules, problems).read(sheet("walls"), asked.walls())
             : Optional.empty();
-    Optional<Job> job = building.map(found -> job(rules, found, logs));
-    return new Findings(rules, logs, logs.isEmpty() ? Optional.empty() : job);
-  }
-
-  private Job job(BuildRules rules, Building building, List<Log> logs) {
-    PlacesReader places = new PlacesReader(rules, building, problems);
-    List<Pin> pins = sheet("pins").map(table -> places.pins(table, logs)).orElse(List.of());
+    Consumer<Log> logs = taker.apply(rules);
+    Set<String> tags = logs(rules, log -> logs.accept(wishChecked(log, building)));
+    if (building.isEmpty()) {
+      return new Places(rules, building, List.of(), List.of());
+    }
+    PlacesReader places = new PlacesReader(rules, building.get(), problems);
+    List<Pin> pins = sheet("pins").map(table -> places.pins(table, tags)).orElse(List.of());
     List<Opening> openings = sheet("openings").map(places::openings).orElse(List.of());
-    return new Job(rules, building, wishesChecked(logs, building), openings, pins);
+    return new Places(rules, building, openings, pins);
   }
 
   /** A log that is wanted on a wall that does not exist may go anywhere. */
-  private List<Log> wishesChecked(List<Log> logs, Building building) {
-    return logs.stream().map(log -> wishChecked(log, building)).toList();
-  }
-
-  private Log wishChecked(Log log, Building building) {
+  private Log wishChecked(Log log, Optional<Building> building) {
     String wall = log.place().wall();
-    if (wall.isEmpty() || building.wall(wall).isPresent()) {
+    if (wall.isEmpty() || building.isEmpty() || building.get().wall(wall).isPresent()) {
       return log;
     }
     problems.add(
@@ -115,11 +140,12 @@ public final class JobReader {
         .findFirst();
   }
 
-  private List<Log> logs(BuildRules rules) {
+  /** Reads every tally, gives its logs to the taker, and returns their tags. */
+  private Set<String> logs(BuildRules rules, Consumer<Log> taker) {
     List<Table> candidates = tables.stream().filter(table -> !isOwn(table)).toList();
     List<Table> tallies = candidates.stream().filter(this::hasTally).toList();
     boolean any = tallies.stream().anyMatch(table -> !table.hidden());
-    Doubles doubles = new Doubles(tallies.size() > 1, problems);
+    Doubles doubles = new Doubles(tallies.size() > 1, problems, taker);
     for (Table table : candidates) {
       if (chosen(table, any)) {
         new TallyReader(table, mapping, rules, problems).read(doubles::take);
@@ -133,7 +159,7 @@ public final class JobReader {
               .as(Severity.ERROR)
               .remedy("Name one of them."));
     }
-    return doubles.kept();
+    return doubles.tags();
   }
 
   private boolean isAsked(Table table) {

@@ -9,10 +9,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import roundbook.job.BuildRules;
 import roundbook.job.Building;
-import roundbook.job.Log;
 import roundbook.job.Opening;
 import roundbook.job.Pin;
 import roundbook.problem.Problem;
@@ -37,9 +35,8 @@ final class PlacesReader {
   }
 
   /** Reads the pins: round, wall, log, butt at, why. */
-  List<Pin> pins(Table table, List<Log> logs) {
+  List<Pin> pins(Table table, Set<String> tags) {
     SheetColumns columns = SheetColumns.of(table);
-    Set<String> tags = logs.stream().map(Log::tag).collect(Collectors.toSet());
     List<Pin> pins = new ArrayList<>();
     Map<String, Integer> places = new HashMap<>();
     for (Row row : columns.below()) {

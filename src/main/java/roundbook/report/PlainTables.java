@@ -59,15 +59,17 @@ public final class PlainTables {
   }
 
   /**
-   * Returns the table of logs as they were read, before any plan.
+   * Returns the headings of logs as they are read, before any plan.
    *
-   * <p>Use, round and wall are empty.
+   * @param metric whether the job is metric
    */
-  public static PlainTable logs(List<Log> logs, boolean metric) {
-    Decimals decimals = new Decimals(metric);
-    List<List<String>> rows = new ArrayList<>();
-    logs.forEach(log -> rows.add(logRow(log, decimals, List.of("", "", "", ""))));
-    return new PlainTable("logs", logHeader(decimals), rows);
+  public static List<String> logHeader(boolean metric) {
+    return logHeader(new Decimals(metric));
+  }
+
+  /** Returns the row of a log as it is read; its use, round, wall and note are empty. */
+  public static List<String> logRow(Log log, boolean metric) {
+    return logRow(log, new Decimals(metric), List.of("", "", "", ""));
   }
 
   /** Returns the table of problems. */

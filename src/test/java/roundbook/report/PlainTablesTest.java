@@ -218,7 +218,8 @@ class PlainTablesTest {
   @Test
   void logsBeforeAnyPlanHaveNoUse() {
     List<Log> logs = PlanFixtures.metric().job(2).logs();
-    PlainTable table = PlainTables.logs(logs, true);
+    List<List<String>> rows = logs.stream().map(log -> PlainTables.logRow(log, true)).toList();
+    PlainTable table = new PlainTable("logs", PlainTables.logHeader(true), rows);
     assertEquals("length_mm", table.header().get(5));
     assertEquals(logs.stream().map(Log::tag).toList(), table.column("log"));
     assertTrue(table.column("use").stream().allMatch(String::isEmpty));
