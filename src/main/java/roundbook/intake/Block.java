@@ -19,9 +19,15 @@ import roundbook.table.Table;
  * @param columns the block's own columns
  * @param units the units of its bare numbers
  * @param problems takes what is found
+ * @param readings reads its measures
  */
 record Block(
-    Table table, Header header, Map<Field, Heading> columns, Units units, Problems problems) {
+    Table table,
+    Header header,
+    Map<Field, Heading> columns,
+    Units units,
+    Problems problems,
+    Readings readings) {
 
   boolean has(Field field) {
     return columns.containsKey(field);

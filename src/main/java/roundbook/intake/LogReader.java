@@ -31,17 +31,15 @@ final class LogReader {
   private final Tags tags;
   private final TraitReader traitReader;
   private final ColumnDoubts doubts;
-  private final Pool pool;
   private final int lastHeaded;
   private final int tagColumn;
 
-  LogReader(Block block, BuildRules rules, Pool pool) {
+  LogReader(Block block, BuildRules rules) {
     this.block = block;
     this.barkOff = rules.optionalLength(Setting.BARK_OFF).orElse(Length.ZERO);
     this.tags = new Tags(block);
-    this.traitReader = new TraitReader(block, rules.text(Setting.SPECIES), pool);
+    this.traitReader = new TraitReader(block, rules.text(Setting.SPECIES));
     this.doubts = new ColumnDoubts(block);
-    this.pool = pool;
     this.lastHeaded = block.header().lastColumn();
     this.tagColumn = block.has(Field.TAG) ? block.heading(Field.TAG).column() : 0;
   }
@@ -88,7 +86,7 @@ final class LogReader {
     Row row = seen.row();
     Traits traits = traitReader.traits(row, seen.measures(), seen.tag());
     doubts.take(row, seen.diameters(), traits.bark());
-    Length length = pool.one(seen.length());
+    Length length = seen.length();
     DiameterProfile profile = peeled(profile(seen, length), traits.bark());
     Wish wish = traitReader.wish(row, seen.tag());
     Map<String, String> extra = traitReader.extra(row);
@@ -98,7 +96,7 @@ final class LogReader {
               name(seen, i),
               length,
               profile,
-              pool.one(seen.diameters().sources()),
+              seen.diameters().sources(),
               traits,
               wish,
               block.table().at(row, tagColumn),
@@ -121,12 +119,11 @@ final class LogReader {
     }
     Diameters diameters = seen.diameters();
     Length middle = middle(seen, length);
-    return pool.one(
-        new DiameterProfile(
-            List.of(
-                station(Length.ZERO, diameters.butt()),
-                station(middle, diameters.mid()),
-                station(length, diameters.tip()))));
+    return new DiameterProfile(
+        List.of(
+            new Station(Length.ZERO, diameters.butt()),
+            new Station(middle, diameters.mid()),
+            new Station(length, diameters.tip())));
   }
 
   /** Returns where the middle diameter was taken: at half the length unless the tally says. */
@@ -150,13 +147,9 @@ final class LogReader {
     return inside ? told.get() : half;
   }
 
-  private Station station(Length at, Length diameter) {
-    return pool.one(new Station(pool.one(at), pool.one(diameter)));
-  }
-
   private DiameterProfile peeled(DiameterProfile profile, Bark bark) {
     boolean thinner = bark == Bark.OVER && !barkOff.isZero();
-    return thinner ? pool.one(profile.thinnedBy(barkOff)) : profile;
+    return thinner ? profile.thinnedBy(barkOff) : profile;
   }
 
   /** Returns how many logs the row stands for; negative with an error. */

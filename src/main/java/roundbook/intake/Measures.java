@@ -110,11 +110,10 @@ final class Measures {
 
   private Optional<Length> text(Heading heading, String name, Optional<LengthUnit> unit) {
     String text = row.cell(heading.column()).text();
-    LengthReader reader =
-        new LengthReader(unit.orElse(LengthUnit.INCH), block.table().decimalComma());
-    Optional<LengthReader.Reading> reading = reader.read(text);
+    LengthUnit bare = unit.orElse(LengthUnit.INCH);
+    Optional<LengthReader.Reading> reading = block.readings().read(text, bare);
     if (reading.isEmpty()) {
-      return unreadable(heading, name, reader);
+      return unreadable(heading, name, block.readings().reader(bare));
     }
     if (reading.get().unit().isEmpty() && unit.isEmpty()) {
       return noUnit(heading, name);
@@ -168,7 +167,7 @@ final class Measures {
     Optional<BigDecimal> bare =
         cell.number() != null
             ? Optional.of(cell.number())
-            : new LengthReader(LengthUnit.INCH, block.table().decimalComma()).number(cell.text());
+            : block.readings().reader(LengthUnit.INCH).number(cell.text());
     boolean girth = heading.field().filter(Field::girth).isPresent();
     String suggestion =
         girth ? "" : bare.map(number -> Plausible.suggestion(number, along)).orElse("");

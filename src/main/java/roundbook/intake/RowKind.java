@@ -41,7 +41,7 @@ enum RowKind {
         first = first == null ? cell : first;
         boolean text = cell.kind() == Cell.Kind.TEXT;
         words &= text && !Character.isDigit(cell.text().charAt(0));
-        drawn &= text && DRAWN.matcher(cell.text()).matches();
+        drawn = drawn && text && isDrawn(cell);
       }
     }
     if (drawn) {
@@ -56,10 +56,21 @@ enum RowKind {
     return isNote(row, header) ? NOTE : LOG;
   }
 
+  private static boolean isDrawn(Cell cell) {
+    return DRAWN.matcher(cell.text()).matches();
+  }
+
   private static boolean isSummary(Cell first) {
     String text = first.text();
-    return text.length() < 60
+    char last = text.charAt(text.length() - 1);
+    boolean number = isDigit(text.charAt(0)) && isDigit(last);
+    return !number
+        && text.length() < 60
         && SUMMARY_WORDS.matcher(text.replaceFirst("\\s*[:=].*$", "")).matches();
+  }
+
+  private static boolean isDigit(char letter) {
+    return letter >= '0' && letter <= '9';
   }
 
   /** A note has no digits where measures stand, and no short tag with digits where tags stand. */

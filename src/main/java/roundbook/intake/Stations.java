@@ -23,6 +23,9 @@ final class Stations {
 
   /** Returns the profile; empty when the text holds fewer than three places on the log. */
   static Optional<DiameterProfile> read(String text, Length length) {
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
     TreeMap<Length, Length> diameters = new TreeMap<>();
     Matcher matcher = STATION.matcher(text);
     while (matcher.find()) {

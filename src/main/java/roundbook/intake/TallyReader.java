@@ -39,7 +39,6 @@ final class TallyReader {
   private final Mapping mapping;
   private final BuildRules rules;
   private final Problems problems;
-  private final Pool pool = new Pool();
   private final List<LogReader> readers = new ArrayList<>();
   private Header header;
   private boolean seenLog;
@@ -93,9 +92,9 @@ final class TallyReader {
     for (Map<Field, Heading> columns : found.blocks()) {
       if (isComplete(columns)) {
         Units units = Units.of(columns, mapping, sample, table.decimalComma());
-        Block block = new Block(table, found, columns, units, problems);
+        Block block = new Block(table, found, columns, units, problems, new Readings(table));
         if (unitsTold(block)) {
-          readers.add(new LogReader(block, rules, pool));
+          readers.add(new LogReader(block, rules));
         }
       }
     }

@@ -83,27 +83,24 @@ final class TraitReader {
   private final String species;
   private final Set<Integer> headed;
   private final Bark headings;
-  private final Pool pool;
 
-  TraitReader(Block block, String species, Pool pool) {
+  TraitReader(Block block, String species) {
     this.block = block;
     this.species = species;
     this.headed = block.header().columns();
     this.headings = block.bark();
-    this.pool = pool;
   }
 
   Traits traits(Row row, Measures measures, String tag) {
     String own = block.text(row, Field.SPECIES);
     Length sweep = measures.other(Field.SWEEP, block.units().diameter()).orElse(Length.ZERO);
-    return pool.one(
-        new Traits(
-            pool.one(own.isEmpty() ? species : own),
-            bark(row),
-            pool.one(sweep),
-            keep(row, tag),
-            YES.contains(word(row, Field.SKIP)),
-            remarks(row)));
+    return new Traits(
+        own.isEmpty() ? species : own,
+        bark(row),
+        sweep,
+        keep(row, tag),
+        YES.contains(word(row, Field.SKIP)),
+        remarks(row));
   }
 
   Bark bark(Row row) {
@@ -153,7 +150,7 @@ final class TraitReader {
     if (number.isEmpty() && !round.isEmpty()) {
       doubt(row, Field.ROUND, "'" + round + "' is no round; read as any", tag);
     }
-    return pool.one(new Wish(wall, number.map(OptionalInt::of).orElseGet(OptionalInt::empty)));
+    return new Wish(wall, number.map(OptionalInt::of).orElseGet(OptionalInt::empty));
   }
 
   /** Returns whether the row says that it is an upper log, not a butt log. */
@@ -176,7 +173,7 @@ final class TraitReader {
     for (Heading other : others) {
       String text = row.cell(other.column()).text();
       if (!text.isEmpty()) {
-        extra.putIfAbsent(other.text(), pool.one(text));
+        extra.putIfAbsent(other.text(), text);
       }
     }
     return extra;

@@ -20,11 +20,22 @@ public record DiameterProfile(List<Station> stations) {
 
   /** Sorts the stations and checks that there are two at the least, no two in one place. */
   public DiameterProfile {
-    stations = stations.stream().sorted(Comparator.comparing(Station::fromButt)).toList();
-    if (stations.size() < 2
-        || stations.stream().map(Station::fromButt).distinct().count() < stations.size()) {
+    stations =
+        isRising(stations)
+            ? List.copyOf(stations)
+            : stations.stream().sorted(Comparator.comparing(Station::fromButt)).toList();
+    if (stations.size() < 2 || !isRising(stations)) {
       throw new IllegalArgumentException("a profile needs two stations or more, each apart");
     }
+  }
+
+  private static boolean isRising(List<Station> stations) {
+    for (int i = 1; i < stations.size(); i++) {
+      if (!stations.get(i).fromButt().isMoreThan(stations.get(i - 1).fromButt())) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Returns the profile of a butt, middle and tip diameter, the middle at half the length. */

@@ -16,6 +16,9 @@ public final class Length implements Comparable<Length> {
   /** No length at all. */
   public static final Length ZERO = new Length(0);
 
+  /** Twice a number below this, and one more such, are still a long. */
+  private static final long QUARTER = Long.MAX_VALUE / 4;
+
   private static final BigInteger MILLION = BigInteger.valueOf(1_000_000);
 
   private final long nanometres;
@@ -121,6 +124,14 @@ public final class Length implements Comparable<Length> {
 
   /** Returns this times a ratio, to the nearest nanometre, ties up. */
   public Length timesRatio(long numerator, long denominator) {
+    long product = nanometres * numerator;
+    boolean small =
+        Math.multiplyHigh(nanometres, numerator) == product >> 63
+            && Math.abs(product) < QUARTER
+            && Math.abs(denominator) < QUARTER;
+    if (small) {
+      return ofNanometres(Math.floorDiv(2 * product + denominator, 2 * denominator));
+    }
     BigInteger twice = BigInteger.valueOf(nanometres).multiply(BigInteger.valueOf(2 * numerator));
     BigInteger half = twice.add(BigInteger.valueOf(denominator));
     return ofNanometres(floorDivide(half, BigInteger.valueOf(2 * denominator)));
