@@ -2,6 +2,7 @@ package roundbook.app;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Set;
 import roundbook.page.Book;
 import roundbook.report.JobBook;
 import roundbook.sheet.BookWriter;
@@ -10,10 +11,17 @@ import roundbook.units.LengthUnit;
 
 /** Writes the job workbook that a builder fills in. */
 final class NewJob {
+  private static final Set<LengthUnit> JOB_UNITS =
+      Set.of(LengthUnit.INCH, LengthUnit.MILLIMETRE, LengthUnit.CENTIMETRE);
+
   private NewJob() {}
 
   static Exit write(Path file, boolean example, String units, Console console) throws IOException {
-    LengthUnit unit = LengthUnit.ofSymbol(units).orElse(LengthUnit.INCH);
+    LengthUnit unit = LengthUnit.ofSymbol(units).filter(JOB_UNITS::contains).orElse(null);
+    if (unit == null) {
+      console.fail("error: --units " + units + " is not in, mm or cm");
+      return Exit.USAGE;
+    }
     Book book = example ? JobBook.example(unit) : JobBook.blank(unit);
     StyleTemplate template = StyleTemplate.standard();
     SafeFile.write(file, false, out -> BookWriter.write(book, template, out), written -> {});

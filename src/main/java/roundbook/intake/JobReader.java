@@ -159,6 +159,12 @@ public final class JobReader {
               .as(Severity.ERROR)
               .remedy("Name one of them."));
     }
+    boolean empty = candidates.stream().allMatch(table -> table.rows().isEmpty());
+    if (empty && !tables.isEmpty()) {
+      CellRef where = CellRef.ofFile(tables.get(0).file());
+      problems.add(
+          Problem.of(ProblemCode.EMPTY_FILE, where, "", "there is no sheet with a tally in it"));
+    }
     return doubles.tags();
   }
 

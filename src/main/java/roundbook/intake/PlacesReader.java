@@ -116,7 +116,10 @@ final class PlacesReader {
     if (building.wall(wall).isEmpty()) {
       problems.add(
           Problem.of(
-              ProblemCode.BAD_WALLS, columns.table().at(row), wall, "there is no wall " + wall));
+              ProblemCode.BAD_WALLS,
+              columns.table().at(row),
+              wall,
+              wall.isEmpty() ? "the opening names no wall" : "there is no wall " + wall));
       return Optional.empty();
     }
     List<Length> lengths = new ArrayList<>();

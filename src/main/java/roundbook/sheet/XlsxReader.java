@@ -42,6 +42,9 @@ final class XlsxReader {
       for (XlsxBook.SheetPart sheet : book.sheets()) {
         tables.add(table(book, sheet));
       }
+      if (tables.isEmpty()) {
+        throw Guard.stop(ProblemCode.EMPTY_FILE, file, "the workbook has no sheet of cells");
+      }
       return Read.of(tables, List.of());
     }
   }
