@@ -46,7 +46,7 @@ record Room(String name, List<String> rooms, List<String> outside) {
               core("report", "units problem page job notch stack rounds wood plan picture"),
               with(
                   "sheet",
-                  "units problem table page",
+                  "units problem table page xml",
                   FILES
                       + " java.time.. java.util.concurrent.. java.util.zip javax.xml.."
                       + " org.xml.sax.. org.w3c.dom.. org.apache.poi.. org.apache.xmlbeans.."
@@ -56,7 +56,8 @@ record Room(String name, List<String> rooms, List<String> outside) {
                   "csv",
                   "units problem table page",
                   FILES + " org.apache.commons.csv org.apache.commons.io.."),
-              with("harvester", "units problem table", FILES + " javax.xml.stream"),
+              with("xml", "", STREAMS + " javax.xml.stream org.apache.commons.io.."),
+              with("harvester", "units problem table xml", FILES + " javax.xml.stream"),
               with(
                   "app",
                   "units problem table page job intake notch stack balance rounds wood plan"

@@ -1,13 +1,14 @@
 package roundbook.harvester;
 
+import java.io.IOException;
 import java.io.InputStream;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.function.Predicate;
-import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
+import roundbook.xml.SafeXml;
 
 /**
  * Reads the trees of a StanForD 2010 harvested production message, one at a time.
@@ -16,8 +17,6 @@ import javax.xml.stream.XMLStreamReader;
  * types and outside entities are refused.
  */
 final class StemReader {
-  private static final XMLInputFactory FACTORY = factory();
-
   private final XMLStreamReader xml;
   private final Map<String, String> species = new HashMap<>();
   private final Map<String, String> products = new HashMap<>();
@@ -26,23 +25,13 @@ final class StemReader {
   private String root = "";
   private int bundled;
 
-  StemReader(InputStream in) throws XMLStreamException {
-    xml = FACTORY.createXMLStreamReader(in);
+  StemReader(InputStream in) throws IOException, XMLStreamException {
+    xml = SafeXml.open(in);
   }
 
   /** Says that a file declares a document type, through which it could reach other files. */
   static final class DocumentType extends XMLStreamException {
     private static final long serialVersionUID = 1L;
-  }
-
-  private static XMLInputFactory factory() {
-    XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
-    factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
-    factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
-    factory.setProperty(XMLInputFactory.IS_VALIDATING, false);
-    factory.setProperty(XMLInputFactory.IS_NAMESPACE_AWARE, true);
-    factory.setProperty(XMLInputFactory.IS_COALESCING, true);
-    return factory;
   }
 
   /** Reads up to the root element and returns its name. */

@@ -191,6 +191,9 @@ final class Measures {
 
   /** A harvester cuts other things than wall logs; they are no mistakes. */
   private void passOver(Heading heading, String limits) {
+    if (refused) {
+      return;
+    }
     String message = "passed over: " + limits;
     Problem problem = block.problem(row, heading.column(), ProblemCode.OUT_OF_RANGE, message);
     block.say(problem.as(Severity.INFO).about(tag).remedy(""));

@@ -3,30 +3,26 @@ package roundbook.sheet;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import org.apache.poi.openxml4j.opc.PackagePart;
-import org.apache.poi.util.XMLHelper;
 import roundbook.problem.ProblemCode;
+import roundbook.xml.SafeXml;
 
 /**
  * One XML part of a workbook, read as a stream of elements.
  *
  * <p>Elements are known by their local names, so that the strict kind of workbook, whose namespaces
- * differ, is read like the usual one. Document types and outside entities are off, and a part that
- * unpacks to more than its limit is refused.
+ * differ, is read like the usual one. A part that unpacks to more than its limit is refused.
  */
 final class XlsxPart implements AutoCloseable {
-  private static final XMLInputFactory FACTORY = XMLHelper.newXMLInputFactory();
-
   private final InputStream in;
   private final XMLStreamReader xml;
 
-  private XlsxPart(InputStream in) throws XMLStreamException {
+  private XlsxPart(InputStream in) throws IOException, XMLStreamException {
     this.in = in;
-    this.xml = FACTORY.createXMLStreamReader(in);
+    this.xml = SafeXml.open(in);
   }
 
   static XlsxPart open(String file, PackagePart part, long limit)
@@ -34,7 +30,7 @@ final class XlsxPart implements AutoCloseable {
     InputStream limited = new Limited(part.getInputStream(), file, limit);
     try {
       return new XlsxPart(limited);
-    } catch (XMLStreamException | RuntimeException broken) {
+    } catch (IOException | XMLStreamException | RuntimeException broken) {
       limited.close();
       throw broken;
     }

@@ -1,0 +1,2 @@
+/** XML from outside, opened safely. */
+package roundbook.xml;
