@@ -63,6 +63,9 @@ final class HeadingText {
       meanings.add(meaning);
     }
     unit.ifPresent(units::add);
+    if (unit.filter(each -> each == LengthUnit.DECIMETRE).isPresent()) {
+      meanings.add(HeadingWord.DIAMETER);
+    }
     if (meaning == null && unit.isEmpty() && !word.isEmpty()) {
       addCompound(word);
     }
@@ -99,12 +102,17 @@ final class HeadingText {
 
   /**
    * Returns the unit that the heading states: the last one, but feet where feet and inches stand
-   * together, and not the word {@code in} before another unit.
+   * together, and not the word {@code in} before another unit. Lengths are written in decimetres;
+   * elsewhere {@code Dm} stands for a diameter.
    */
   Optional<LengthUnit> unit() {
     boolean feetEnd = has(HeadingWord.FOOT_END) && !has(HeadingWord.LENGTH);
+    boolean length = has(HeadingWord.LENGTH);
     List<LengthUnit> stated =
-        units.stream().filter(unit -> !(feetEnd && unit == LengthUnit.FOOT)).toList();
+        units.stream()
+            .filter(unit -> !(feetEnd && unit == LengthUnit.FOOT))
+            .filter(unit -> length || unit != LengthUnit.DECIMETRE)
+            .toList();
     if (stated.isEmpty()) {
       return Optional.empty();
     }

@@ -13,6 +13,8 @@ public enum LengthUnit {
   MILLIMETRE("mm", 1_000_000L),
   /** The centimetre. */
   CENTIMETRE("cm", 10_000_000L),
+  /** The decimetre, in which forests of the north write lengths. */
+  DECIMETRE("dm", 100_000_000L),
   /** The metre. */
   METRE("m", 1_000_000_000L);
 

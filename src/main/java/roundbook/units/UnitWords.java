@@ -28,6 +28,7 @@ final class UnitWords {
     add(words, LengthUnit.MILLIMETRE, "millimètre millimètres milímetro milímetros");
     add(words, LengthUnit.CENTIMETRE, "cm cms centimetre centimetres centimeter centimeters");
     add(words, LengthUnit.CENTIMETRE, "zentimeter centimètre centimètres centímetro centímetros");
+    add(words, LengthUnit.DECIMETRE, "dm decimetre decimetres decimeter decimeters dezimeter");
     add(words, LengthUnit.METRE, "m mtr mtrs metre metres meter meters mètre mètres metro metros");
     add(words, LengthUnit.METRE, "metri metriä lfm");
     return Map.copyOf(words);
