@@ -41,9 +41,10 @@ record Room(String name, List<String> rooms, List<String> outside) {
               core("rounds", "units problem job notch stack balance"),
               // It reads a table of its own from the archive, never a file.
               with("wood", "units job", STREAMS),
-              core("plan", "units problem job notch stack balance rounds wood"),
+              core("takeoff", "units job notch stack wood"),
+              core("plan", "units problem job notch stack balance rounds wood takeoff"),
               with("picture", "units job notch stack rounds plan", STREAMS + " java.util.zip"),
-              core("report", "units problem page job notch stack rounds wood plan picture"),
+              core("report", "units problem page job notch stack rounds wood takeoff plan picture"),
               with(
                   "sheet",
                   "units problem table page xml",
@@ -60,7 +61,7 @@ record Room(String name, List<String> rooms, List<String> outside) {
               with("harvester", "units problem table xml", FILES + " javax.xml.stream"),
               with(
                   "app",
-                  "units problem table page job intake notch stack balance rounds wood plan"
+                  "units problem table page job intake notch stack balance rounds wood takeoff plan"
                       + " picture report sheet csv harvester",
                   FILES
                       + " java.time.. java.util.concurrent.. java.util.zip picocli.."

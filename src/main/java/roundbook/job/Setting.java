@@ -72,16 +72,28 @@ public enum Setting {
   PIECE_LEAST(LENGTH, "12", "300", "Least length beside an opening past the corner's neck"),
   /** Spares to keep. */
   SPARES_PERCENT(NUMBER, "5", "Spares to keep, percent of each class, one at the least"),
+  /** How thick buck boards are. */
+  BUCK_THICKNESS(LENGTH, "1 1/2", "40", "Thickness of the buck boards round an opening"),
+  /** How far pins stay from a cut. */
+  PIN_CLEAR(LENGTH, "4", "100", "Least distance of a pin from the side of an opening"),
   /** The species where the tally is silent. */
   SPECIES(TEXT, "", "Species where the tally does not say"),
   /** Moisture content now. */
   MOISTURE_NOW(NUMBER, "", "Moisture content now, percent; blank: green"),
   /** Moisture content in service. */
   MOISTURE_IN_SERVICE(NUMBER, "12", "Moisture content in service, percent"),
+  /** Temperature of the air in service. */
+  AIR_TEMPERATURE(NUMBER, "", "Air in service, °F or in metric work °C; with Air_humidity"),
+  /** Humidity of the air in service. */
+  AIR_HUMIDITY(NUMBER, "", "Relative humidity in service, percent; gives the moisture there"),
   /** How deep the chinking is. */
   CHINKING_DEPTH(LENGTH, "1", "25", "Depth of the chinking from each face"),
   /** What is bought over the volume reckoned. */
   WASTE_PERCENT(NUMBER, "10", "Chinking bought over the volume reckoned, percent"),
+  /** How much thicker than its joint backer is bought. */
+  BACKER_SQUEEZE(NUMBER, "25", "Backer bought thicker than the joint where it lies, percent"),
+  /** The longest stretch that a mill scales as one log. */
+  SCALE_LENGTH_MOST(LENGTH, "240", "6100", "Longest length scaled as one log by the log rules"),
   /** How the first round is bedded. */
   FIRST_BED(CHOICE, "flat", "First bed: flat (sawn at the lower mark), starter or level"),
   /** Paper. */

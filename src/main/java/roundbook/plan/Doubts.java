@@ -16,6 +16,7 @@ import roundbook.rounds.Shortage;
 import roundbook.stack.Course;
 import roundbook.stack.Joint;
 import roundbook.stack.Stack;
+import roundbook.takeoff.Takeoff;
 import roundbook.units.Length;
 import roundbook.units.LengthFormat;
 
@@ -25,14 +26,16 @@ final class Doubts {
   private final Choice choice;
   private final Stack stack;
   private final List<PiecePlan> pieces;
+  private final Takeoff takeoff;
   private final LengthFormat formats;
   private final List<Problem> problems = new ArrayList<>();
 
-  Doubts(Job job, Choice choice, Stack stack, List<PiecePlan> pieces) {
+  Doubts(Job job, Choice choice, Stack stack, List<PiecePlan> pieces, Takeoff takeoff) {
     this.job = job;
     this.choice = choice;
     this.stack = stack;
     this.pieces = pieces;
+    this.takeoff = takeoff;
     this.formats = LengthFormat.forJob(job.rules().unit(), job.rules().printStep());
   }
 
@@ -43,6 +46,7 @@ final class Doubts {
     stack.courses().forEach(this::course);
     stack.joints().forEach(this::joint);
     pieces.forEach(this::ends);
+    problems.addAll(new OpeningDoubts(formats).of(takeoff.openings()));
     return List.copyOf(problems);
   }
 

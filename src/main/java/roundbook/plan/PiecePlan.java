@@ -47,6 +47,10 @@ public record PiecePlan(
     FILL_UNDER,
     /** Without an upper cut nothing holds it against its wall being pushed out: anchor or peg. */
     ANCHOR_PUSHED,
+    /** It lies over an opening: keep it whole and straight, with no joint or pin over the frame. */
+    HEADER,
+    /** An opening takes wood of it: pin it only clear of the cut. */
+    CUT_AT_OPENING,
     /** Its middle diameter is estimated: measure before cutting. */
     MID_ESTIMATED,
     /** An end diameter is estimated. */

@@ -2,25 +2,47 @@ package roundbook.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.notch.NeckFit;
 import roundbook.plan.PiecePlan.Note;
+import roundbook.plan.PiecePlan.Weight;
 import roundbook.stack.Course;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
+import roundbook.takeoff.LogCut;
+import roundbook.takeoff.PieceWood;
+import roundbook.takeoff.Takeoff;
 import roundbook.units.Length;
 
 /** Works out distances, fits, weight and notes of each placed log. */
 final class PiecePlanner {
   private final Job job;
   private final Stack stack;
+  private final Map<PlacedLog, PieceWood> wood;
+  private final Set<PlacedLog> headers;
+  private final Set<PlacedLog> cut;
 
-  PiecePlanner(Job job, Stack stack) {
+  PiecePlanner(Job job, Stack stack, Takeoff takeoff) {
     this.job = job;
     this.stack = stack;
+    this.wood =
+        takeoff.wood().stream().collect(Collectors.toMap(PieceWood::log, Function.identity()));
+    this.headers =
+        takeoff.openings().stream()
+            .flatMap(each -> each.header().stream())
+            .collect(Collectors.toSet());
+    this.cut =
+        takeoff.openings().stream()
+            .flatMap(each -> each.cut().stream())
+            .map(LogCut::log)
+            .collect(Collectors.toSet());
   }
 
   List<PiecePlan> pieces() {
@@ -47,10 +69,15 @@ final class PiecePlanner {
         near,
         far,
         stack.centre(placed),
-        Weigher.weigh(placed),
+        weight(placed),
         butt,
         tip,
         notes(placed, butt, tip));
+  }
+
+  private Weight weight(PlacedLog placed) {
+    PieceWood piece = wood.get(placed);
+    return new Weight(piece.weights().green(), piece.balance());
   }
 
   private NeckFit fit(Course course, PlacedLog placed, Wall crossing, Length diameter) {
@@ -71,6 +98,8 @@ final class PiecePlanner {
     if (placed.round() == stack.courses().size() && !placed.wall().laidFirst()) {
       notes.add(Note.ANCHOR_PUSHED);
     }
+    addIf(notes, headers.contains(placed), Note.HEADER);
+    addIf(notes, cut.contains(placed), Note.CUT_AT_OPENING);
     estimates(placed.piece().log().sources(), notes);
     addIf(notes, butt.weak(), Note.BUTT_THIN);
     addIf(notes, tip.weak(), Note.TIP_THIN);

@@ -8,6 +8,7 @@ import roundbook.problem.Problem;
 import roundbook.rounds.Choice;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
+import roundbook.takeoff.Takeoff;
 
 /**
  * Everything that the crew and the yard need to know of a job.
@@ -16,6 +17,7 @@ import roundbook.stack.Stack;
  * @param choice which log goes where
  * @param stack heights and gaps of the chosen logs
  * @param pieces every placed log with what is to be done with it, by round, then wall
+ * @param takeoff openings, chinking, wood, settling, bed and top
  * @param uses what becomes of each log of the tally, in tally order
  * @param supply logs on hand against logs needed, by length class, the longest first
  * @param quantities everything else to buy, and what is left over
@@ -27,6 +29,7 @@ public record Plan(
     Choice choice,
     Stack stack,
     List<PiecePlan> pieces,
+    Takeoff takeoff,
     List<LogUse> uses,
     List<ClassSupply> supply,
     List<Quantity> quantities,

@@ -17,6 +17,7 @@ import roundbook.rounds.Verifier;
 import roundbook.stack.Course;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
+import roundbook.takeoff.Takeoff;
 
 /** Makes the whole plan of a job from the choice of its logs. */
 public final class Planner {
@@ -50,7 +51,8 @@ public final class Planner {
     if (!faults.isEmpty()) {
       throw new IllegalStateException("the plan does not hold: " + String.join("; ", faults));
     }
-    List<PiecePlan> pieces = new PiecePlanner(job, stack).pieces();
+    Takeoff takeoff = Takeoff.of(job, stack);
+    List<PiecePlan> pieces = new PiecePlanner(job, stack, takeoff).pieces();
     Supplies supplies = new Supplies(job, choice);
     List<ClassSupply> classes = supplies.classes();
     return new Plan(
@@ -58,11 +60,12 @@ public final class Planner {
         choice,
         stack,
         pieces,
+        takeoff,
         uses(job, choice),
         classes,
-        Quantities.of(job, stack, pieces),
+        Quantities.of(job, pieces, takeoff),
         supplies.order(classes),
-        new Doubts(job, choice, stack, pieces).all());
+        new Doubts(job, choice, stack, pieces, takeoff).all());
   }
 
   private static List<LogUse> uses(Job job, Choice choice) {

@@ -1,84 +1,186 @@
 package roundbook.plan;
 
-import java.util.ArrayList;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import roundbook.job.Job;
-import roundbook.job.Piece;
-import roundbook.stack.Stack;
+import roundbook.job.Setting;
+import roundbook.plan.PiecePlan.Note;
+import roundbook.takeoff.Chinking;
+import roundbook.takeoff.Frame;
+import roundbook.takeoff.OpeningCut;
+import roundbook.takeoff.PieceWood;
+import roundbook.takeoff.Takeoff;
 import roundbook.units.Length;
-import roundbook.units.LengthUnit;
+import roundbook.units.LengthFormat;
+import roundbook.wood.LogRule;
 
-/** Adds up trimmed lengths, weights and what falls off. */
+/** Adds up everything to buy and everything built in. */
 final class Quantities {
-  private final List<Quantity> lines = new ArrayList<>();
-  private final boolean metric;
+  private static final String WOOD = "logs";
+  private static final String CHINKING = "chinking";
+  private static final String OPENINGS = "openings";
+  private static final String FIXING = "fixing";
+  private static final String SCALE = "scale";
 
-  private Quantities(boolean metric) {
-    this.metric = metric;
+  private final Job job;
+  private final List<PiecePlan> pieces;
+  private final Takeoff takeoff;
+  private final QuantityLines lines;
+
+  private Quantities(Job job, List<PiecePlan> pieces, Takeoff takeoff) {
+    this.job = job;
+    this.pieces = pieces;
+    this.takeoff = takeoff;
+    this.lines = new QuantityLines(job.rules().metric());
   }
 
-  static List<Quantity> of(Job job, Stack stack, List<PiecePlan> pieces) {
-    Quantities quantities = new Quantities(job.rules().metric());
-    if (!stack.courses().isEmpty()) {
-      quantities.logs(pieces);
-      quantities.offcuts(pieces);
+  static List<Quantity> of(Job job, List<PiecePlan> pieces, Takeoff takeoff) {
+    Quantities quantities = new Quantities(job, pieces, takeoff);
+    if (!pieces.isEmpty()) {
+      quantities.wood();
+      quantities.chinking();
+      quantities.openings();
+      quantities.fixing();
+      new Offcuts(quantities.lines).add(pieces, takeoff.openings());
+      quantities.scale();
     }
-    return List.copyOf(quantities.lines);
+    return List.copyOf(quantities.lines.lines());
   }
 
-  private void logs(List<PiecePlan> pieces) {
-    lines.add(new Quantity("logs", "logs placed", pieces.size(), "count", ""));
-    Length trimmed = sum(pieces.stream().map(piece -> piece.placed().piece().trimmed()).toList());
-    lines.add(length("logs", "trimmed length", trimmed, ""));
-    double weight =
-        pieces.stream()
-            .map(PiecePlan::weight)
-            .mapToDouble(each -> metric ? each.kilograms() : each.pounds())
-            .sum();
-    lines.add(
-        new Quantity(
-            "logs",
-            "green weight",
-            weight,
-            metric ? "kg" : "lb",
-            "estimate, sawn wood before notches"));
+  private void wood() {
+    lines.count(WOOD, "logs_placed", pieces.size());
+    lines.length(WOOD, "trimmed_length", trimmed());
+    lines.volume(WOOD, "round_volume", sum(PieceWood::round));
+    lines.volume(WOOD, "slabs", sum(PieceWood::slabs));
+    lines.volume(WOOD, "sawn_volume", sum(PieceWood::sawn));
+    lines.volume(WOOD, "cut_away", sum(PieceWood::cutAway));
+    lines.volume(WOOD, "finished_volume", sum(PieceWood::finished));
+    lines.weight(WOOD, "green_weight", sum(each -> each.weights().green()));
+    lines.weight(WOOD, "service_weight", sum(each -> each.weights().service()), moisture());
   }
 
-  private void offcuts(List<PiecePlan> pieces) {
-    Length eight = metric ? Length.ofMillimetres(2400) : Length.ofInches(96);
-    Length four = metric ? Length.ofMillimetres(1200) : Length.ofInches(48);
-    List<Length> offcuts = new ArrayList<>();
-    for (PiecePlan piece : pieces) {
-      Piece cut = piece.placed().piece();
-      offcuts.add(cut.cutOffButt());
-      offcuts.add(cut.fallsOff());
+  private Length trimmed() {
+    return pieces.stream()
+        .map(piece -> piece.placed().piece().trimmed())
+        .reduce(Length.ZERO, Length::plus);
+  }
+
+  private double sum(ToDoubleFunction<PieceWood> part) {
+    return takeoff.wood().stream().mapToDouble(part).sum();
+  }
+
+  private String moisture() {
+    double percent = takeoff.settling().moisture().service();
+    return BigDecimal.valueOf(percent)
+        .setScale(1, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
+  }
+
+  private void chinking() {
+    Chinking all = takeoff.chinking();
+    lines.run(CHINKING, "joint_run", all.run());
+    lines.area(CHINKING, "face_area", 2 * all.faceArea());
+    lines.volume(CHINKING, "gap_volume", all.gapVolume());
+    lines.volume(CHINKING, "chinking_volume", all.stripVolume(), depth());
+    lines.volume(CHINKING, "chinking_to_buy", all.toBuy(), waste());
+    lines.pails(CHINKING, "chinking_in_pails", all.toBuy(), waste());
+    lines.volume(CHINKING, "cavity", all.cavity());
+    all.backer().forEach(this::backer);
+  }
+
+  private void backer(double size, double inches) {
+    if (Double.isInfinite(size)) {
+      lines.run(CHINKING, "backer_none", inches);
+    } else {
+      Length length = length(size);
+      lines.run(CHINKING, "backer", inches, mark(length), unit());
     }
-    band(offcuts, eight, null, "long offcuts", "joists, lintels, pieces beside a door");
-    band(offcuts, four, eight, "middling offcuts", "treads, benches, test notches");
-    band(offcuts, Length.ZERO, four, "short offcuts", "fillers, pegs, firewood");
-    Length tallied =
-        sum(pieces.stream().map(piece -> piece.placed().piece().log().length()).toList());
-    Length waste = sum(offcuts);
-    double share = 100.0 * waste.nanometres() / tallied.nanometres();
-    lines.add(length("offcuts", "taken off in all", waste, "of the length tallied"));
-    lines.add(new Quantity("offcuts", "share of the length tallied", share, "%", ""));
   }
 
-  private void band(List<Length> offcuts, Length from, Length to, String item, String use) {
-    List<Length> inside =
-        offcuts.stream()
-            .filter(each -> !each.isZero() && !each.isLessThan(from))
-            .filter(each -> to == null || each.isLessThan(to))
-            .toList();
-    lines.add(length("offcuts", item, sum(inside), inside.size() + " pieces: " + use));
+  private Length length(double size) {
+    return job.rules().metric()
+        ? Length.ofMillimetres(Math.round(size))
+        : Length.ofInchFraction(Math.round(size * 8), 8);
   }
 
-  private Quantity length(String section, String item, Length length, String note) {
-    LengthUnit unit = metric ? LengthUnit.METRE : LengthUnit.FOOT;
-    return new Quantity(section, item, length.in(unit), unit.symbol(), note);
+  private String depth() {
+    return mark(job.rules().length(Setting.CHINKING_DEPTH)) + " " + unit();
+  }
+
+  private String mark(Length length) {
+    return LengthFormat.forJob(job.rules().unit(), job.rules().printStep()).mark(length);
+  }
+
+  private String unit() {
+    return job.rules().unit().symbol();
+  }
+
+  private String waste() {
+    return job.rules().number(Setting.WASTE_PERCENT).stripTrailingZeros().toPlainString();
+  }
+
+  private void openings() {
+    if (takeoff.openings().isEmpty()) {
+      return;
+    }
+    lines.count(OPENINGS, "openings", takeoff.openings().size());
+    List<Frame> frames = takeoff.openings().stream().map(OpeningCut::frame).toList();
+    lines.length(OPENINGS, "buck_board", sum(frames.stream().map(Frame::board).toList()), buck());
+    lines.length(OPENINGS, "keys", sum(frames.stream().map(Frame::keys).toList()));
+    int freed = takeoff.shortStock().size();
+    if (freed > 0) {
+      lines.count(OPENINGS, "freed", freed, tags());
+    }
+  }
+
+  private String buck() {
+    return mark(job.rules().length(Setting.BUCK_THICKNESS)) + " " + unit();
+  }
+
+  private String tags() {
+    return takeoff.shortStock().stream()
+        .map(each -> each.freed().piece().log().tag())
+        .collect(Collectors.joining(", "));
   }
 
   private static Length sum(List<Length> lengths) {
     return lengths.stream().reduce(Length.ZERO, Length::plus);
+  }
+
+  private void fixing() {
+    Set<Note> loose = Set.of(Note.ANCHOR_SLIDING, Note.ANCHOR_PUSHED);
+    List<String> anchored =
+        pieces.stream()
+            .filter(piece -> piece.notes().stream().anyMatch(loose::contains))
+            .map(piece -> piece.placed().piece().log().tag())
+            .toList();
+    lines.count(FIXING, "anchors", anchored.size(), String.join(", ", anchored));
+    takeoff
+        .bed()
+        .filter(bed -> bed.onStarter())
+        .ifPresent(
+            bed ->
+                lines.count(
+                    FIXING,
+                    "starters",
+                    bed.logs().stream().filter(each -> !each.log().wall().laidFirst()).count()));
+  }
+
+  /** Lists every rule, for the tally and for the logs that have a place. */
+  private void scale() {
+    Set<String> placed =
+        pieces.stream()
+            .map(piece -> piece.placed().piece().log().tag())
+            .collect(Collectors.toSet());
+    for (LogRule rule : LogRule.values()) {
+      String unit = rule.unit() == LogRule.Unit.BOARD_FEET ? "bd ft" : "ft3";
+      long part = Math.round(takeoff.scale().total(rule, placed));
+      lines.add(SCALE, "scale", takeoff.scale().total(rule), unit, rule.title(), part);
+    }
   }
 }

@@ -120,6 +120,14 @@ public enum ProblemCode {
   TIP_THIN(WARNING, "See the log's page; put the tip where least wood is missing."),
   /** The thinnest part of the neck is under the least allowed. */
   NECK_THIN(WARNING, "Use larger logs, a smaller slope or a thinner wall."),
+  /** An opening does not lie inside its wall, or has no size. */
+  OPENING_OUTSIDE(WARNING, "Correct the opening's measures."),
+  /** A piece beside an opening is too short to hold its notch. */
+  OPENING_PIECE_SHORT(WARNING, "Move the opening away from the corner."),
+  /** No whole log lies over an opening, or the one that does is cut too deep. */
+  OPENING_HEADER(WARNING, "Lower the head, or add a round; a header is for an engineer."),
+  /** An opening cuts a log of the first round in two. */
+  OPENING_SILL(WARNING, "Raise the sill over the first log, or anchor both its pieces."),
   /** The style template has no style for something; the built-in one is used. */
   STYLE_MISSING(WARNING, "Name the cell in the template, or leave it: the built-in style is used."),
   /** A text is longer than a cell can hold and was cut. */

@@ -6,20 +6,19 @@ import roundbook.page.Cell;
 import roundbook.page.PageSetup.Kind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
-import roundbook.plan.PiecePlan;
 import roundbook.plan.PiecePlan.Weight;
+import roundbook.takeoff.PieceWood;
+import roundbook.units.Length;
 
 /**
  * The lifts, the heaviest first, with balance points and the usual cautions.
  *
- * <p>Weights are of green wood by the plan's density. Logs of one species differ: a wet or dense
- * one can weigh a quarter more, a dry one a fifth less (common practice, no source).
+ * <p>The spread of a weight runs from wood all of heart to wood all of sap at the published
+ * moistures of its species; where those are not known, as wide as they lie for the softwoods.
  */
 final class LiftingSheet {
-  private static final double MOST = 1.25;
-  private static final double LEAST = 0.8;
   private static final double CAUTION_HEIGHT = 225;
-  private static final double[] WIDTHS = {7, 15, 15, 15, 15, 14, 7, 7, 11};
+  private static final double[] WIDTHS = {5, 10, 7, 6, 12, 12, 12, 12, 12, 13, 13};
 
   private LiftingSheet() {}
 
@@ -30,9 +29,9 @@ final class LiftingSheet {
     cautions(context, list);
     list.text(Role.NOTE, context.text("lifting.note")).headOf("lifting.head");
     list.sheet().printTitles(list.next() - 1, list.next() - 1);
-    List<PiecePlan> heaviest =
-        context.plan().pieces().stream()
-            .sorted(Comparator.comparingDouble((PiecePlan piece) -> -piece.weight().pounds()))
+    List<PieceWood> heaviest =
+        context.plan().takeoff().wood().stream()
+            .sorted(Comparator.comparingDouble((PieceWood wood) -> -wood.weights().green()))
             .toList();
     for (int index = 0; index < heaviest.size(); index++) {
       list.row(row(new Cells(context), index + 1, heaviest.get(index)));
@@ -46,21 +45,23 @@ final class LiftingSheet {
     context.words().lines("caution").forEach(line -> list.text(Role.CAUTION, line));
   }
 
-  private static List<Cell> row(Cells cells, int number, PiecePlan piece) {
-    Weight weight = piece.weight();
+  private static List<Cell> row(Cells cells, int number, PieceWood wood) {
+    PieceWood.Weights weights = wood.weights();
     return List.of(
         cells.count(number),
-        cells.weight(weight).role(Role.NUMBER_BOLD),
-        cells.weight(times(weight, LEAST)),
-        cells.weight(times(weight, MOST)).role(Role.NUMBER_BOLD),
-        cells.about(weight.balance()),
-        cells.tape(piece.placed().piece().trimmed()),
-        cells.count(piece.placed().round()),
-        cells.centre(piece.placed().wall().name()),
-        new PieceCells(Live.of(cells.context()), piece).tag(Role.BODY_BOLD));
+        cells.bold(wood.log().piece().log().tag()).align(Cell.Align.CENTRE),
+        cells.count(wood.log().round()),
+        cells.centre(wood.log().wall().name()),
+        pounds(cells, weights.green()).role(Role.NUMBER_BOLD),
+        pounds(cells, weights.least()),
+        pounds(cells, weights.most()).role(Role.NUMBER_BOLD),
+        pounds(cells, weights.most() * wood.round() / wood.sawn()),
+        pounds(cells, weights.service()),
+        cells.about(wood.balance()),
+        cells.tape(wood.log().piece().trimmed()));
   }
 
-  private static Weight times(Weight weight, double factor) {
-    return new Weight(weight.pounds() * factor, weight.balance());
+  private static Cell pounds(Cells cells, double pounds) {
+    return cells.weight(new Weight(pounds, Length.ZERO));
   }
 }

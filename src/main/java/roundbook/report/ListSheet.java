@@ -102,8 +102,8 @@ final class ListSheet {
   }
 
   /** Writes a table's headings by their key, as many as the bundle has for it. */
-  ListSheet headOf(String key) {
-    return head(context.words().lines(key).toArray(String[]::new));
+  ListSheet headOf(String key, Object... values) {
+    return head(context.words().lines(key, values).toArray(String[]::new));
   }
 
   /** Keeps the last row written in sight and repeats it on every page. */

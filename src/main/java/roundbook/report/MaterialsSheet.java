@@ -2,7 +2,6 @@ package roundbook.report;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import roundbook.job.Wall;
 import roundbook.page.Area;
@@ -171,16 +170,16 @@ final class MaterialsSheet {
   }
 
   private void section(String section, List<Quantity> lines) {
-    String key = "section." + section.toLowerCase(Locale.ROOT).replace(' ', '_');
     list.room(ListSheet.tableHeight(Math.min(lines.size(), 12)));
-    list.heading(context.words().has(key) ? context.text(key) : section);
+    list.heading(context.text("section." + section));
     list.spans(8, 4, 2, 10).headOf("materials.head");
+    QuantityWords words = new QuantityWords(context.words());
     for (Quantity line : lines) {
       list.row(
-          cells.text(line.item()),
+          cells.text(words.item(line)),
           Cell.number(rounded(line)).format(format(line)),
-          cells.centre(line.unit()),
-          cells.text(line.note()));
+          cells.centre(words.unit(line)),
+          cells.text(words.note(line)));
     }
   }
 
@@ -189,8 +188,9 @@ final class MaterialsSheet {
   }
 
   private static Format format(Quantity line) {
-    boolean whole = List.of("count", "lb", "kg").contains(line.unit());
-    return whole ? Format.THOUSANDS : Format.DECIMAL_1;
+    boolean whole = List.of("count", "lb", "kg", "bd ft").contains(line.unit());
+    boolean fine = List.of("m2", "m3").contains(line.unit());
+    return whole ? Format.THOUSANDS : fine ? Format.DECIMAL_2 : Format.DECIMAL_1;
   }
 
   private void order() {

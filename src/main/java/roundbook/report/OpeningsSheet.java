@@ -1,30 +1,61 @@
 package roundbook.report;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import roundbook.job.Opening;
+import roundbook.page.Cell;
 import roundbook.page.PageSetup.Kind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
+import roundbook.takeoff.Frame;
+import roundbook.takeoff.LogCut;
+import roundbook.takeoff.OpeningCut;
+import roundbook.takeoff.ShortStock;
+import roundbook.takeoff.Takeoff;
 
-/** Doors and windows as they were asked for. */
+/** Doors and windows: as asked for, what they cut, their frames, and short stock beside them. */
 final class OpeningsSheet {
-  private static final double[] WIDTHS = {20, 8, 13, 12, 12, 12, 20, 37};
+  private static final double[] WIDTHS = ListSheet.grid(32, 4.2);
 
-  private OpeningsSheet() {}
+  private final CrewContext context;
+  private final Takeoff takeoff;
+  private final Cells cells;
+  private final ListSheet list;
+
+  private OpeningsSheet(CrewContext context) {
+    this.context = context;
+    this.takeoff = context.plan().takeoff();
+    this.cells = new Cells(context);
+    this.list =
+        new ListSheet(context, Tab.OPENINGS, context.page(Kind.TABLE).lying(), WIDTHS)
+            .title(Tab.OPENINGS);
+  }
 
   /** Returns the sheet; it says so when there are no openings. */
   static List<Sheet> sheets(CrewContext context) {
-    List<Opening> openings = context.plan().job().openings();
-    ListSheet list =
-        new ListSheet(context, Tab.OPENINGS, context.page(Kind.TABLE).lying(), WIDTHS)
-            .title(Tab.OPENINGS);
-    if (openings.isEmpty()) {
-      return List.of(list.text(Role.PLAIN, context.text("openings.none")).build());
+    return List.of(new OpeningsSheet(context).sheet());
+  }
+
+  private Sheet sheet() {
+    if (context.plan().job().openings().isEmpty()) {
+      return list.text(Role.PLAIN, context.text("openings.none")).build();
     }
-    Cells cells = new Cells(context);
+    asked();
+    if (!takeoff.openings().isEmpty()) {
+      list.text(Role.CAUTION, context.text("openings.caution"));
+      cuts();
+      frames();
+      shortStock();
+    }
+    return list.build();
+  }
+
+  private void asked() {
     list.text(Role.NOTE, context.text("openings.note", cells.unitWord()));
-    list.headOf("openings.head").repeatHead();
-    for (Opening opening : openings) {
+    list.spans(5, 2, 3, 3, 3, 3, 5, 8).headOf("openings.head");
+    for (Opening opening : context.plan().job().openings()) {
       list.row(
           cells.bold(opening.name()),
           cells.centre(opening.wall()),
@@ -35,7 +66,119 @@ final class OpeningsSheet {
           cells.word(opening.shortLogs() ? "openings.short" : "openings.after"),
           cells.text(opening.remarks()));
     }
-    list.text(Role.CAUTION, context.text("openings.caution"));
-    return List.of(list.build());
+  }
+
+  private void cuts() {
+    list.heading(context.text("openings.cuts"));
+    list.text(Role.NOTE, context.text("openings.cuts.note"));
+    list.spans(5, 2, 4, 6, 3, 4, 4, 4).headOf("openings.cuts.head");
+    for (OpeningCut opening : takeoff.openings()) {
+      opening.cut().forEach(cut -> list.row(cut(opening, cut)));
+      untouched(opening);
+    }
+  }
+
+  private List<Cell> cut(OpeningCut opening, LogCut cut) {
+    Optional<LogCut.Sides> sides = cut.sides();
+    boolean header = opening.header().filter(cut.log()::equals).isPresent();
+    return List.of(
+        cells.text(named(opening)),
+        cells.count(cut.log().round()),
+        cells.bold(cut.log().piece().log().tag()).align(Cell.Align.CENTRE),
+        cells.text(kind(cut)),
+        cells.printed(cut.depth()),
+        sides.map(each -> side(each.left())).orElseGet(() -> cells.centre("–")),
+        sides.map(each -> side(each.right())).orElseGet(() -> cells.centre("–")),
+        header ? cells.word("openings.is_header") : cells.text(""));
+  }
+
+  private Cell side(LogCut.Side side) {
+    String tape = cells.formats().feetInches(side.length());
+    return side.tooShort()
+        ? Cell.text("▲ " + tape).role(Role.FLAG)
+        : cells.bold(tape).align(Cell.Align.CENTRE);
+  }
+
+  private String kind(LogCut cut) {
+    return context.text("openings.kind." + cut.kind().name().toLowerCase(Locale.ROOT));
+  }
+
+  private String named(OpeningCut opening) {
+    return context.text("openings.named", opening.opening().name(), opening.wall().name());
+  }
+
+  private void untouched(OpeningCut opening) {
+    String rounds =
+        opening.of(LogCut.Kind.UNTOUCHED).stream()
+            .map(cut -> String.valueOf(cut.log().round()))
+            .collect(Collectors.joining(", "));
+    if (!rounds.isEmpty()) {
+      list.text(Role.PLAIN, context.text("openings.untouched", named(opening), rounds));
+    }
+  }
+
+  private void frames() {
+    list.room(ListSheet.tableHeight(takeoff.openings().size()) + 60);
+    list.heading(context.text("openings.frames"));
+    list.text(Role.NOTE, context.text("openings.frames.note"));
+    list.spans(5, 4, 3, 3, 3, 3, 3, 8).headOf("openings.frames.head");
+    takeoff.openings().forEach(opening -> list.row(frame(opening)));
+  }
+
+  private List<Cell> frame(OpeningCut opening) {
+    Frame frame = opening.frame();
+    return List.of(
+        cells.text(named(opening)),
+        opening
+            .header()
+            .map(
+                log ->
+                    cells.bold(
+                        context.text("openings.header", log.piece().log().tag(), log.round())))
+            .orElseGet(() -> Cell.text(context.text("openings.no_header")).role(Role.FLAG)),
+        cells.centre(cells.withUnit(frame.clearance())),
+        cells.bold(cells.withUnit(frame.most())).align(Cell.Align.CENTRE),
+        cells.tape(frame.leg()),
+        cells.centre(
+            (frame.sillPiece() ? "2 × " : "1 × ") + cells.formats().feetInches(frame.across())),
+        cells.tape(frame.leg()),
+        cells.text(
+            context.text(
+                "openings.pins",
+                cells.formats().feetInches(frame.pinLeft()),
+                cells.formats().feetInches(frame.pinRight()))));
+  }
+
+  private void shortStock() {
+    boolean asked = context.plan().job().openings().stream().anyMatch(Opening::shortLogs);
+    if (!asked) {
+      return;
+    }
+    list.room(ListSheet.tableHeight(Math.min(8, takeoff.shortStock().size())) + 40);
+    list.heading(context.text("openings.stock"));
+    if (takeoff.shortStock().isEmpty()) {
+      list.text(Role.PLAIN, context.text("openings.stock.none"));
+      return;
+    }
+    list.text(Role.NOTE, context.text("openings.stock.note"));
+    list.spans(5, 2, 4, 4, 4, 4, 4, 5).headOf("openings.stock.head");
+    takeoff.shortStock().forEach(stock -> list.row(stock(stock)));
+  }
+
+  private List<Cell> stock(ShortStock stock) {
+    return List.of(
+        cells.text(named(stock.opening())),
+        cells.count(stock.freed().round()),
+        cells.bold(stock.left().log().tag()).align(Cell.Align.CENTRE),
+        part(stock.left()),
+        cells.bold(stock.right().log().tag()).align(Cell.Align.CENTRE),
+        part(stock.right()),
+        cells.bold(stock.freed().piece().log().tag()).align(Cell.Align.CENTRE),
+        cells.text(""));
+  }
+
+  private Cell part(ShortStock.Part part) {
+    String key = part.buttOut() ? "openings.butt_out" : "openings.butt_in";
+    return cells.centre(context.text(key, cells.formats().feetInches(part.length())));
   }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.function.Function;
 import roundbook.job.BuildRules;
 import roundbook.job.Log;
-import roundbook.job.Opening;
 import roundbook.job.Setting;
 import roundbook.job.SettingKind;
 import roundbook.job.Wall;
@@ -47,13 +46,18 @@ public final class PlainTables {
   /** Returns every table of a plan: logs, problems, rounds, pieces, gaps and the rest. */
   public static List<PlainTable> of(CrewContext context) {
     PlainTables tables = new PlainTables(context);
+    TakeoffTables takeoff = new TakeoffTables(context.plan());
     return List.of(
         tables.logs(),
         problems(tables.problems),
         tables.rounds(),
         tables.pieces(),
         tables.gaps(),
-        tables.openings(),
+        takeoff.openings(),
+        takeoff.cuts(),
+        takeoff.chinking(),
+        takeoff.wood(),
+        takeoff.scale(),
         tables.materials(),
         settings(context.rules()));
   }
@@ -227,23 +231,6 @@ public final class PlainTables {
     return row;
   }
 
-  private PlainTable openings() {
-    return new PlainTable(
-        "openings",
-        decimals.header("name,wall,left_#,width_#,sill_#,head_#,built,remarks"),
-        plan.job().openings().stream().map(this::openingRow).toList());
-  }
-
-  private List<String> openingRow(Opening opening) {
-    List<String> row = new ArrayList<>();
-    row.add(opening.name());
-    row.add(opening.wall());
-    row.addAll(decimals.of(opening.left(), opening.width(), opening.sill(), opening.head()));
-    row.add(opening.shortLogs() ? "short logs" : "cut after stacking");
-    row.add(opening.remarks());
-    return row;
-  }
-
   private PlainTable materials() {
     return table(
         "materials",
@@ -253,12 +240,13 @@ public final class PlainTables {
   }
 
   private static List<String> materialRow(Quantity quantity) {
+    QuantityWords words = new QuantityWords(Words.of("en"));
     return List.of(
         quantity.section(),
-        quantity.item(),
+        words.item(quantity),
         Decimals.plain(quantity.amount()),
         quantity.unit(),
-        quantity.note());
+        words.note(quantity));
   }
 
   private static List<String> settingRow(Setting setting, BuildRules rules, Decimals decimals) {

@@ -22,8 +22,12 @@ enum Tab {
   LOG_LIST,
   /** Doors and windows. */
   OPENINGS,
+  /** Bed, tops and settling. */
+  HEIGHTS,
   /** Logs on hand, quantities, waste. */
   MATERIALS,
+  /** The filling of every joint. */
+  CHINKING,
   /** The page for the yard. */
   ORDER,
   /** Weights and cautions. */

@@ -2,9 +2,11 @@ package roundbook.report;
 
 import java.util.List;
 import java.util.Optional;
+import roundbook.job.Opening;
 import roundbook.job.Wall;
 import roundbook.page.SheetBuilder;
 import roundbook.picture.Picture;
+import roundbook.units.Length;
 
 /** The drawing of a wall on its sheet. */
 final class WallPictures {
@@ -22,11 +24,21 @@ final class WallPictures {
                     drawn
                         .drawings()
                         .elevation(
-                            wall, live.plan().job().openings(), opening -> Optional.empty())));
+                            wall,
+                            live.plan().job().openings(),
+                            opening -> settling(live, opening))));
     double high = 0;
     for (Picture picture : pictures) {
       high = drawn.lay(picture, 0, 0, WIDTH);
     }
     drawn.room(high + 0.1);
+  }
+
+  /** Returns the room left over an opening's frame. */
+  private static Optional<Length> settling(Live live, Opening opening) {
+    return live.plan().takeoff().openings().stream()
+        .filter(cut -> cut.opening().equals(opening))
+        .map(cut -> cut.frame().most())
+        .findFirst();
   }
 }

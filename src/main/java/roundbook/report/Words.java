@@ -64,10 +64,13 @@ public final class Words {
     return bundle.containsKey(key);
   }
 
-  /** Returns the texts {@code key.1}, {@code key.2} and so on, as many as there are. */
-  public List<String> lines(String key) {
+  /**
+   * Returns the texts {@code key.1}, {@code key.2} and so on, as many as there are, each with the
+   * same values filled in.
+   */
+  public List<String> lines(String key, Object... values) {
     return java.util.stream.IntStream.iterate(1, n -> has(key + "." + n), n -> n + 1)
-        .mapToObj(n -> text(key + "." + n))
+        .mapToObj(n -> text(key + "." + n, values))
         .toList();
   }
 }

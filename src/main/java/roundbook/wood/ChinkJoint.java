@@ -65,6 +65,11 @@ public record ChinkJoint(RoundProfile lower, RoundProfile upper, double spacing,
     return kinks.stream().mapToDouble(x -> heightAtDepth(x, depth)).max().orElseThrow();
   }
 
+  /** Returns the least height of the joint at its faces anywhere along it. */
+  public double leastFaceHeight() {
+    return kinks(thickness).stream().mapToDouble(this::faceHeight).min().orElseThrow();
+  }
+
   /** Returns the least gap between the crowns anywhere along the joint. */
   public double leastCrownGap() {
     return kinks(0).stream().mapToDouble(this::crownGap).min().orElseThrow();

@@ -1,0 +1,64 @@
+package roundbook.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import roundbook.job.Piece;
+import roundbook.takeoff.LogCut;
+import roundbook.takeoff.OpeningCut;
+import roundbook.units.Length;
+
+/** Sorts what is left over by length, with a use for each band. */
+final class Offcuts {
+  private static final String SECTION = "offcuts";
+
+  private final QuantityLines lines;
+
+  Offcuts(QuantityLines lines) {
+    this.lines = lines;
+  }
+
+  void add(List<PiecePlan> pieces, List<OpeningCut> openings) {
+    List<Length> offcuts = new ArrayList<>();
+    for (PiecePlan piece : pieces) {
+      Piece cut = piece.placed().piece();
+      offcuts.addAll(List.of(cut.cutOffButt(), cut.fallsOff()));
+    }
+    List<Length> cutOut = cutOut(openings);
+    bands(Stream.concat(offcuts.stream(), cutOut.stream()).toList());
+    Length waste = sum(offcuts);
+    Length tallied =
+        sum(pieces.stream().map(piece -> piece.placed().piece().log().length()).toList());
+    lines.length(SECTION, "taken_off", waste);
+    lines.length(SECTION, "cut_out", sum(cutOut), cutOut.size());
+    double share = 100.0 * waste.nanometres() / tallied.nanometres();
+    lines.percent(SECTION, "share", share);
+  }
+
+  /** What falls out of an opening from each log that it cuts in two. */
+  private static List<Length> cutOut(List<OpeningCut> openings) {
+    return openings.stream()
+        .flatMap(each -> each.of(LogCut.Kind.THROUGH).stream().map(cut -> each.opening().width()))
+        .toList();
+  }
+
+  private void bands(List<Length> offcuts) {
+    Length eight = lines.metric() ? Length.ofMillimetres(2400) : Length.ofInches(96);
+    Length four = lines.metric() ? Length.ofMillimetres(1200) : Length.ofInches(48);
+    band("long_offcuts", offcuts.stream().filter(each -> !each.isLessThan(eight)).toList());
+    band(
+        "middling_offcuts",
+        offcuts.stream().filter(each -> each.isLessThan(eight) && !each.isLessThan(four)).toList());
+    band(
+        "short_offcuts",
+        offcuts.stream().filter(each -> each.isLessThan(four) && !each.isZero()).toList());
+  }
+
+  private void band(String item, List<Length> inside) {
+    lines.length(SECTION, item, sum(inside), inside.size());
+  }
+
+  private static Length sum(List<Length> lengths) {
+    return lengths.stream().reduce(Length.ZERO, Length::plus);
+  }
+}

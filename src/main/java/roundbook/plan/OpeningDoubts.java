@@ -1,0 +1,101 @@
+package roundbook.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import roundbook.job.Opening;
+import roundbook.problem.Problem;
+import roundbook.problem.ProblemCode;
+import roundbook.takeoff.LogCut;
+import roundbook.takeoff.LogCut.Side;
+import roundbook.takeoff.OpeningCut;
+import roundbook.units.Length;
+import roundbook.units.LengthFormat;
+
+/** Says what is doubtful about the openings. */
+final class OpeningDoubts {
+  private final LengthFormat formats;
+  private final List<Problem> problems = new ArrayList<>();
+
+  OpeningDoubts(LengthFormat formats) {
+    this.formats = formats;
+  }
+
+  List<Problem> of(List<OpeningCut> openings) {
+    openings.forEach(this::look);
+    return problems;
+  }
+
+  private void look(OpeningCut cut) {
+    if (!cut.fits()) {
+      String found = formats.mark(cut.opening().left());
+      say(cut, ProblemCode.OPENING_OUTSIDE, found, "does not lie between the corners of its wall");
+      return;
+    }
+    cut.of(LogCut.Kind.THROUGH).forEach(log -> sides(cut, log));
+    sill(cut);
+    header(cut);
+  }
+
+  private void sides(OpeningCut opening, LogCut cut) {
+    side(opening, cut, cut.sides().orElseThrow().left(), "left");
+    side(opening, cut, cut.sides().orElseThrow().right(), "right");
+  }
+
+  private void side(OpeningCut opening, LogCut cut, Side side, String which) {
+    if (side.tooShort()) {
+      String message =
+          "leaves a %s piece of %s in round %d, less than %s"
+              .formatted(
+                  which,
+                  formats.feetInches(side.length()),
+                  cut.log().round(),
+                  formats.feetInches(side.least()));
+      say(opening, ProblemCode.OPENING_PIECE_SHORT, formats.mark(side.length()), message);
+    }
+  }
+
+  private void sill(OpeningCut cut) {
+    cut.of(LogCut.Kind.THROUGH).stream()
+        .filter(log -> log.log().round() == 1)
+        .findFirst()
+        .ifPresent(
+            log -> {
+              String message = "cuts the first log, " + log.log().piece().log().tag() + ", in two";
+              say(cut, ProblemCode.OPENING_SILL, formats.mark(cut.opening().sill()), message);
+            });
+  }
+
+  /** A header cut from below past its own lower mark has lost what its corners bear on. */
+  private void header(OpeningCut cut) {
+    String found = formats.mark(cut.opening().head());
+    if (cut.header().isEmpty()) {
+      say(cut, ProblemCode.OPENING_HEADER, found, "has no whole log over its head");
+      return;
+    }
+    Optional<LogCut> deep =
+        cut.of(LogCut.Kind.FROM_BELOW).stream()
+            .filter(log -> log.depth().isMoreThan(thirdOf(log)))
+            .findFirst();
+    deep.ifPresent(
+        log -> {
+          String message =
+              "takes %s %s of the height of its header, log %s"
+                  .formatted(
+                      formats.mark(log.depth()),
+                      formats.unit().symbol(),
+                      log.log().piece().log().tag());
+          say(cut, ProblemCode.OPENING_HEADER, found, message);
+        });
+  }
+
+  private static Length thirdOf(LogCut cut) {
+    return cut.log().piece().mid().dividedBy(3);
+  }
+
+  private void say(OpeningCut cut, ProblemCode code, String found, String what) {
+    Opening opening = cut.opening();
+    String message = "opening %s, wall %s: %s".formatted(opening.name(), cut.wall().name(), what);
+    problems.add(Problem.of(code, opening.origin(), found, message));
+  }
+}

@@ -1,0 +1,68 @@
+package roundbook.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import roundbook.units.Bulk;
+import roundbook.units.Length;
+
+/**
+ * Collects lines in the units that things are sold in: feet and pounds, or metres and kilograms.
+ */
+final class QuantityLines {
+  private final List<Quantity> lines = new ArrayList<>();
+  private final Bulk bulk;
+
+  QuantityLines(boolean metric) {
+    this.bulk = new Bulk(metric);
+  }
+
+  boolean metric() {
+    return bulk.metric();
+  }
+
+  List<Quantity> lines() {
+    return lines;
+  }
+
+  void count(String section, String item, long count, Object... values) {
+    add(section, item, count, "count", values);
+  }
+
+  void percent(String section, String item, double percent, Object... values) {
+    add(section, item, percent, "%", values);
+  }
+
+  void length(String section, String item, Length length, Object... values) {
+    run(section, item, length.inches(), values);
+  }
+
+  /** Adds a length of decimal inches. */
+  void run(String section, String item, double inches, Object... values) {
+    add(section, item, bulk.length(inches), bulk.symbol(), values);
+  }
+
+  /** Adds an area of square inches. */
+  void area(String section, String item, double inches, Object... values) {
+    add(section, item, bulk.area(inches), bulk.symbol() + "2", values);
+  }
+
+  /** Adds a volume of cubic inches. */
+  void volume(String section, String item, double inches, Object... values) {
+    add(section, item, bulk.volume(inches), bulk.symbol() + "3", values);
+  }
+
+  /** Adds a volume of cubic inches as it stands on pails: US gallons, or litres. */
+  void pails(String section, String item, double inches, Object... values) {
+    add(section, item, bulk.pails(inches), metric() ? "L" : "gal", values);
+  }
+
+  /** Adds a weight of pounds. */
+  void weight(String section, String item, double pounds, Object... values) {
+    add(section, item, bulk.weight(pounds), metric() ? "kg" : "lb", values);
+  }
+
+  void add(String section, String item, double amount, String unit, Object... values) {
+    List<String> words = List.of(values).stream().map(String::valueOf).toList();
+    lines.add(new Quantity(section, item, amount, unit, words));
+  }
+}

@@ -1,0 +1,37 @@
+package roundbook.report;
+
+import roundbook.plan.Quantity;
+
+/**
+ * Says in a language what a quantity is.
+ *
+ * @param words the words of the language
+ */
+record QuantityWords(Words words) {
+  /** Returns what the quantity is of. */
+  String item(Quantity quantity) {
+    return words.text(key(quantity), quantity.values().toArray());
+  }
+
+  /** Returns how it was reckoned or what to do with it, or empty. */
+  String note(Quantity quantity) {
+    String key = key(quantity) + ".note";
+    return words.has(key) ? words.text(key, quantity.values().toArray()) : "";
+  }
+
+  /** Returns its unit as it is written on paper. */
+  String unit(Quantity quantity) {
+    return quantity.unit().equals("count")
+        ? words.text("quantity.count")
+        : quantity
+            .unit()
+            .replace("ft2", "ft²")
+            .replace("ft3", "ft³")
+            .replaceAll("^m2$", "m²")
+            .replaceAll("^m3$", "m³");
+  }
+
+  private static String key(Quantity quantity) {
+    return "quantity." + quantity.item();
+  }
+}

@@ -1,0 +1,106 @@
+package roundbook.takeoff;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import roundbook.job.BuildRules;
+import roundbook.job.Opening;
+import roundbook.job.Setting;
+import roundbook.stack.Joint;
+import roundbook.stack.Stack;
+import roundbook.units.Length;
+import roundbook.wood.BackerStock;
+import roundbook.wood.ChinkJoint;
+import roundbook.wood.RoundProfile;
+
+/** Measures the joints of a stack, less the openings in its walls. */
+final class Chinker {
+  private static final double MM = 25.4;
+
+  private final Stack stack;
+  private final List<Opening> openings;
+  private final double depth;
+  private final BackerStock stock;
+
+  Chinker(Stack stack, List<Opening> openings) {
+    this.stack = stack;
+    this.openings = openings.stream().sorted(Comparator.comparing(Opening::left)).toList();
+    BuildRules rules = stack.rules();
+    this.depth = rules.length(Setting.CHINKING_DEPTH).inches();
+    double squeeze = rules.number(Setting.BACKER_SQUEEZE).doubleValue() / 100;
+    BackerStock usual = rules.metric() ? BackerStock.millimetres() : BackerStock.inches();
+    this.stock = new BackerStock(usual.sizes(), squeeze);
+  }
+
+  Chinking chinking() {
+    double waste = stack.rules().number(Setting.WASTE_PERCENT).doubleValue() / 100;
+    return new Chinking(stack.joints().stream().map(this::fill).toList(), waste);
+  }
+
+  private JointFill fill(Joint joint) {
+    List<ChinkJoint> parts = parts(joint);
+    double run = sum(parts, ChinkJoint::length);
+    double volume = sum(parts, ChinkJoint::volume);
+    double strip = Math.min(depth, joint.lower().wall().thickness().inches() / 2);
+    double widest = parts.stream().mapToDouble(each -> each.widestAtDepth(strip)).max().orElse(0);
+    return new JointFill(
+        joint,
+        run,
+        parts.stream().mapToDouble(ChinkJoint::leastFaceHeight).min().orElse(0),
+        parts.stream().mapToDouble(each -> each.widestAtDepth(0)).max().orElse(0),
+        run == 0 ? 0 : volume / run,
+        sum(parts, ChinkJoint::stripArea),
+        volume,
+        2 * sum(parts, each -> each.stripVolume(strip)),
+        widest,
+        backer(widest));
+  }
+
+  private OptionalDouble backer(double inches) {
+    return stock.sizeFor(stack.rules().metric() ? inches * MM : inches);
+  }
+
+  /** Returns the stretches of a joint that no opening takes, from the left. */
+  private List<ChinkJoint> parts(Joint joint) {
+    List<ChinkJoint> parts = new ArrayList<>();
+    Length from = joint.leftFace();
+    for (Opening opening : openings) {
+      if (takes(opening, joint)) {
+        Length left = opening.left().plus(stack.rules().overhang());
+        add(parts, joint, from, left.least(joint.rightFace()));
+        from = from.most(left.plus(opening.width()));
+      }
+    }
+    add(parts, joint, from, joint.rightFace());
+    return parts;
+  }
+
+  private static void add(List<ChinkJoint> parts, Joint joint, Length from, Length to) {
+    if (!to.isMoreThan(from)) {
+      return;
+    }
+    double left = from.inches();
+    double right = to.inches();
+    RoundProfile lower = Along.left(joint.lower()).between(left, right);
+    RoundProfile upper = Along.left(joint.upper()).between(left, right);
+    double thickness = joint.lower().wall().thickness().inches();
+    parts.add(new ChinkJoint(lower, upper, joint.spacing().inches(), thickness));
+  }
+
+  /** An opening takes a joint when the middle of the gap over it lies between sill and head. */
+  private boolean takes(Opening opening, Joint joint) {
+    if (!opening.wall().equalsIgnoreCase(joint.lower().wall().name())) {
+      return false;
+    }
+    Length at = opening.left().plus(stack.rules().overhang()).plus(opening.width().dividedBy(2));
+    Length crown = stack.centre(joint.lower()).plus(joint.lower().fromLeft(at).dividedBy(2));
+    Length middle = crown.plus(joint.gapAt(at).dividedBy(2));
+    return middle.isMoreThan(opening.sill()) && middle.isLessThan(opening.head());
+  }
+
+  private static double sum(List<ChinkJoint> parts, ToDoubleFunction<ChinkJoint> part) {
+    return parts.stream().mapToDouble(part).sum();
+  }
+}

@@ -1,0 +1,168 @@
+package roundbook.takeoff;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import roundbook.job.BuildRules;
+import roundbook.job.Job;
+import roundbook.job.Opening;
+import roundbook.job.Setting;
+import roundbook.job.Wall;
+import roundbook.stack.PlacedLog;
+import roundbook.stack.Stack;
+import roundbook.takeoff.LogCut.Kind;
+import roundbook.takeoff.LogCut.Side;
+import roundbook.takeoff.LogCut.Sides;
+import roundbook.units.Length;
+
+/** Cuts the logs of the walls for the openings. */
+final class OpeningCutter {
+  private static final Comparator<Length> NATURAL = Comparator.naturalOrder();
+
+  private final Job job;
+  private final Stack stack;
+  private final Settling settling;
+
+  OpeningCutter(Job job, Stack stack, Settling settling) {
+    this.job = job;
+    this.stack = stack;
+    this.settling = settling;
+  }
+
+  List<OpeningCut> cuts() {
+    return job.openings().stream().flatMap(each -> cut(each).stream()).toList();
+  }
+
+  private Optional<OpeningCut> cut(Opening opening) {
+    return job.building().wall(opening.wall()).map(wall -> cut(opening, wall));
+  }
+
+  private OpeningCut cut(Opening opening, Wall wall) {
+    List<LogCut> cuts = logs(wall).stream().map(log -> cut(opening, log)).toList();
+    Optional<PlacedLog> header =
+        cuts.stream()
+            .filter(each -> !each.through() && reachesOver(each, opening))
+            .map(LogCut::log)
+            .findFirst();
+    return new OpeningCut(opening, wall, cuts, header, frame(opening), fits(opening, wall));
+  }
+
+  private List<PlacedLog> logs(Wall wall) {
+    return stack.courses().stream().flatMap(course -> course.on(wall).stream()).toList();
+  }
+
+  private boolean reachesOver(LogCut cut, Opening opening) {
+    boolean overhead = cut.kind() == Kind.UNTOUCHED || cut.kind() == Kind.FROM_BELOW;
+    return overhead && top(cut.log(), opening).isMoreThan(opening.head());
+  }
+
+  private LogCut cut(Opening opening, PlacedLog log) {
+    Length depth = depth(opening, log);
+    Kind kind = kind(opening, log);
+    Optional<Sides> sides =
+        kind == Kind.THROUGH ? Optional.of(sides(opening, log)) : Optional.empty();
+    return new LogCut(log, kind, kind == Kind.UNTOUCHED ? Length.ZERO : depth, sides);
+  }
+
+  private Length depth(Opening opening, PlacedLog log) {
+    Length upper = opening.head().least(top(log, opening));
+    return upper.minus(opening.sill().most(bottom(log, opening)));
+  }
+
+  private Kind kind(Opening opening, PlacedLog log) {
+    boolean over = opening.head().isLessThan(top(log, opening));
+    boolean under = opening.sill().isMoreThan(bottom(log, opening));
+    if (!depth(opening, log).isMoreThan(Length.ZERO)) {
+      return Kind.UNTOUCHED;
+    }
+    if (over) {
+      return under ? Kind.INSIDE : Kind.FROM_BELOW;
+    }
+    return under ? Kind.FROM_ABOVE : Kind.THROUGH;
+  }
+
+  private Length top(PlacedLog log, Opening opening) {
+    return stack.centre(log).plus(thickest(log, opening).dividedBy(2));
+  }
+
+  /** A log of the first round that is sawn flat ends at the lower mark. */
+  private Length bottom(PlacedLog log, Opening opening) {
+    Length round = stack.centre(log).minus(thickest(log, opening).dividedBy(2));
+    Length bed = stack.centre(log).minus(stack.courses().get(0).notch().lower());
+    return Bed.isFlat(job.rules(), log) ? round.most(bed) : round;
+  }
+
+  private Length thickest(PlacedLog log, Opening opening) {
+    Length from = opening.left().plus(job.rules().overhang());
+    return Along.thickest(log, from, from.plus(opening.width()));
+  }
+
+  private Sides sides(Opening opening, PlacedLog log) {
+    Wall wall = log.wall();
+    List<Opening> others =
+        job.openings().stream()
+            .filter(each -> each.wall().equalsIgnoreCase(wall.name()) && !each.equals(opening))
+            .filter(each -> kind(each, log) == Kind.THROUGH)
+            .toList();
+    Length near = opening.left();
+    Length far = right(opening);
+    Optional<Length> before =
+        others.stream().map(OpeningCutter::right).filter(x -> !x.isMoreThan(near)).max(NATURAL);
+    Optional<Length> after =
+        others.stream().map(Opening::left).filter(x -> !x.isLessThan(far)).min(NATURAL);
+    Length end = wall.outside().minus(far);
+    Side left =
+        before.map(x -> between(near.minus(x))).orElse(side(near, job.building().after(wall)));
+    Side right =
+        after.map(x -> between(x.minus(far))).orElse(side(end, job.building().before(wall)));
+    return new Sides(left, right);
+  }
+
+  private static Length right(Opening opening) {
+    return opening.left().plus(opening.width());
+  }
+
+  private Side between(Length length) {
+    return new Side(length, job.rules().length(Setting.PIECE_LEAST), false);
+  }
+
+  private Side side(Length toCorner, Wall crossing) {
+    Length overhang = job.rules().overhang();
+    Length neck = crossing.thickness().plus(overhang);
+    Length least = neck.plus(job.rules().length(Setting.PIECE_LEAST));
+    return new Side(toCorner.plus(overhang), least, true);
+  }
+
+  private boolean fits(Opening opening, Wall wall) {
+    Length right = wall.outside().minus(right(opening));
+    return !opening.left().isLessThan(job.building().after(wall).thickness())
+        && !right.isLessThan(job.building().before(wall).thickness())
+        && opening.head().isMoreThan(opening.sill())
+        && opening.width().isMoreThan(Length.ZERO);
+  }
+
+  private Frame frame(Opening opening) {
+    BuildRules rules = job.rules();
+    Length stand = opening.sill().most(Length.ZERO);
+    Length high = opening.head().minus(stand);
+    Length room = roundedUp(settling.tangential().lost(high.inches()));
+    boolean sill = stand.isMoreThan(Length.ZERO);
+    Length buck = rules.length(Setting.BUCK_THICKNESS);
+    Length pin = rules.length(Setting.PIN_CLEAR);
+    return new Frame(
+        Along.inches(settling.mean().clearance(opening.head().inches(), stand.inches())),
+        room,
+        high.minus(room).minus(buck.times(sill ? 2 : 1)),
+        opening.width(),
+        sill,
+        opening.left().minus(pin),
+        right(opening).plus(pin));
+  }
+
+  /** Returns decimal inches rounded up to the print step: a little more room does no harm. */
+  private Length roundedUp(double inches) {
+    Length exact = Along.inches(inches);
+    Length near = exact.roundedTo(job.rules().printStep());
+    return near.isLessThan(exact) ? near.plus(job.rules().printStep()) : near;
+  }
+}

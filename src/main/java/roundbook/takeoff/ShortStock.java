@@ -1,0 +1,27 @@
+package roundbook.takeoff;
+
+import roundbook.job.Log;
+import roundbook.stack.PlacedLog;
+import roundbook.units.Length;
+
+/**
+ * Two short logs that can stand for a long one beside an opening, so that the long one is free.
+ *
+ * <p>The marks stay those of the round; both short logs keep every gap within its limits and hold
+ * the bearing at their corner.
+ *
+ * @param opening the opening that would cut the long log in two
+ * @param freed the long log
+ * @param left the short log at the left, seen from outside
+ * @param right the short log at the right
+ */
+public record ShortStock(OpeningCut opening, PlacedLog freed, Part left, Part right) {
+  /**
+   * A short log in its place.
+   *
+   * @param log the log
+   * @param length length to cut it to
+   * @param buttOut whether its butt lies at the corner, not at the opening
+   */
+  public record Part(Log log, Length length, boolean buttOut) {}
+}

@@ -1,0 +1,51 @@
+package roundbook.takeoff;
+
+import java.util.List;
+import java.util.Optional;
+import roundbook.job.Job;
+import roundbook.stack.Stack;
+
+/**
+ * Everything that the walls come to besides the notches.
+ *
+ * @param settling how far the walls come down
+ * @param openings every opening with what it cuts
+ * @param shortStock short logs that can stand beside openings where that was asked for
+ * @param chinking the filling of the joints
+ * @param wood every placed log's wood and weight, by round, then wall
+ * @param scale the mill's scale of the tally
+ * @param bed what the first logs lie on; empty when nothing stands
+ * @param top how the walls end; empty when nothing stands
+ */
+public record Takeoff(
+    Settling settling,
+    List<OpeningCut> openings,
+    List<ShortStock> shortStock,
+    Chinking chinking,
+    List<PieceWood> wood,
+    LogScale scale,
+    Optional<Bed> bed,
+    Optional<Top> top) {
+  /** Copies the list. */
+  public Takeoff {
+    openings = List.copyOf(openings);
+    shortStock = List.copyOf(shortStock);
+    wood = List.copyOf(wood);
+  }
+
+  /** Returns the takeoff of chosen logs. */
+  public static Takeoff of(Job job, Stack stack) {
+    Settling settling = Settling.of(job, stack);
+    boolean stands = !stack.courses().isEmpty();
+    List<OpeningCut> openings = stands ? new OpeningCutter(job, stack, settling).cuts() : List.of();
+    return new Takeoff(
+        settling,
+        openings,
+        new ShortStockFinder(job, stack).find(openings),
+        new Chinker(stack, job.openings()).chinking(),
+        new WoodMeasure(stack, openings, settling.moisture().service()).pieces(),
+        LogScale.of(job),
+        stands ? Optional.of(Bed.of(stack)) : Optional.empty(),
+        stands ? Optional.of(Top.of(stack)) : Optional.empty());
+  }
+}

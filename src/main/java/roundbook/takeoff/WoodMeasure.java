@@ -1,0 +1,130 @@
+package roundbook.takeoff;
+
+import java.util.List;
+import roundbook.job.Wall;
+import roundbook.notch.Notch;
+import roundbook.stack.PlacedLog;
+import roundbook.stack.Stack;
+import roundbook.takeoff.PieceWood.Weights;
+import roundbook.units.Length;
+import roundbook.wood.CornerNeck;
+import roundbook.wood.PlaneCut;
+import roundbook.wood.RoundProfile;
+import roundbook.wood.SawnLog;
+import roundbook.wood.Species;
+
+/** Measures the wood of every placed log. */
+final class WoodMeasure {
+  private static final double CUBIC_FOOT = 1728;
+
+  private final Stack stack;
+  private final List<OpeningCut> openings;
+  private final double service;
+
+  WoodMeasure(Stack stack, List<OpeningCut> openings, double service) {
+    this.stack = stack;
+    this.openings = openings;
+    this.service = service;
+  }
+
+  List<PieceWood> pieces() {
+    return stack.courses().stream()
+        .flatMap(course -> course.logs().stream())
+        .map(this::piece)
+        .toList();
+  }
+
+  private PieceWood piece(PlacedLog log) {
+    RoundProfile profile = RoundProfile.inchesOf(log.piece());
+    SawnLog sawn = new SawnLog(profile, log.wall().thickness().inches());
+    Species.Match match = Species.find(log.piece().log().traits().species());
+    double finished = sawn.volume() - endsCut(log, profile) - bedCut(log, sawn) - openingsCut(log);
+    return new PieceWood(
+        log,
+        match,
+        sawn.roundVolume(),
+        sawn.volume(),
+        finished,
+        weights(match.species(), sawn.volume(), finished),
+        Along.inches(sawn.balancePoint()));
+  }
+
+  private Weights weights(Species species, double sawn, double finished) {
+    Species.Spread spread = species.greenSpread();
+    double feet = sawn / CUBIC_FOOT;
+    return new Weights(
+        feet * species.greenPounds(),
+        feet * spread.least(),
+        feet * spread.most(),
+        finished / CUBIC_FOOT * species.poundsOfGreenFoot(service));
+  }
+
+  private double endsCut(PlacedLog log, RoundProfile profile) {
+    double overhang = stack.rules().overhang().inches();
+    double atButt = log.crossingAtButt(stack.building()).thickness().inches() + overhang;
+    double atTip = log.crossingAtTip(stack.building()).thickness().inches() + overhang;
+    double tip = profile.length() - atTip / 2;
+    return endCut(log, atButt, profile.at(atButt / 2)) + endCut(log, atTip, profile.at(tip));
+  }
+
+  /**
+   * Returns what one notch takes. The first log of a flat bed has no lower notch; the last
+   * second-laid log has no upper one.
+   */
+  private double endCut(PlacedLog log, double length, double diameter) {
+    Wall wall = log.wall();
+    Notch notch = stack.courses().get(log.round() - 1).notch();
+    double slope = stack.rules().slope().ratio();
+    double thickness = wall.thickness().inches();
+    CornerNeck neck = new CornerNeck(notch.neckHeight().inches(), thickness, length, slope, slope);
+    double half = length * SawnLog.section(diameter, thickness) / 2;
+    double under = thickness * length * (notch.lower().inches() + slope * length / 2);
+    boolean noLower = Bed.isFlat(stack.rules(), log) && wall.laidFirst();
+    boolean noUpper = log.round() == stack.courses().size() && !wall.laidFirst();
+    double lowerCut = noLower ? 0 : half - under;
+    double upperCut = noUpper ? 0 : neck.removedFrom(diameter) - (half - under);
+    return lowerCut + upperCut;
+  }
+
+  /** Returns what the flat bed takes: all along, or between the shoulders. */
+  private double bedCut(PlacedLog log, SawnLog sawn) {
+    if (!Bed.isFlat(stack.rules(), log)) {
+      return 0;
+    }
+    double reach = stack.courses().get(0).notch().lower().inches();
+    if (log.wall().laidFirst()) {
+      return new PlaneCut(sawn, reach).volume();
+    }
+    Length overhang = stack.rules().overhang();
+    double near = log.nearShoulder(stack.building(), overhang).inches();
+    double far = log.farShoulder(stack.building(), overhang).inches();
+    return new PlaneCut(new SawnLog(sawn.profile().between(near, far), sawn.thickness()), reach)
+        .volume();
+  }
+
+  private double openingsCut(PlacedLog log) {
+    return openings.stream()
+        .flatMap(
+            each ->
+                each.cut().stream().filter(cut -> cut.log().equals(log)).findFirst().stream()
+                    .map(cut -> openingCut(each, cut)))
+        .mapToDouble(Double::doubleValue)
+        .sum();
+  }
+
+  private double openingCut(OpeningCut opening, LogCut cut) {
+    double from = opening.opening().left().plus(stack.rules().overhang()).inches();
+    RoundProfile part =
+        Along.left(cut.log()).between(from, from + opening.opening().width().inches());
+    SawnLog sawn = new SawnLog(part, cut.log().wall().thickness().inches());
+    double centre = stack.centre(cut.log()).inches();
+    double over = new PlaneCut(sawn, opening.opening().head().inches() - centre).volume();
+    double under = new PlaneCut(sawn, centre - opening.opening().sill().inches()).volume();
+    double bed = Bed.isFlat(stack.rules(), cut.log()) ? new PlaneCut(sawn, bedReach()).volume() : 0;
+    return sawn.volume() - over - Math.max(under, bed);
+  }
+
+  private double bedReach() {
+    return stack.courses().get(0).notch().lower().inches();
+  }
+}
