@@ -2,6 +2,7 @@ package roundbook.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import roundbook.job.Opening;
 import roundbook.problem.Problem;
@@ -45,12 +46,13 @@ final class OpeningDoubts {
   private void side(OpeningCut opening, LogCut cut, Side side, String which) {
     if (side.tooShort()) {
       String message =
-          "leaves a %s piece of %s in round %d, less than %s"
-              .formatted(
-                  which,
-                  formats.feetInches(side.length()),
-                  cut.log().round(),
-                  formats.feetInches(side.least()));
+          String.format(
+              Locale.ROOT,
+              "leaves a %s piece of %s in round %d, less than %s",
+              which,
+              formats.feetInches(side.length()),
+              cut.log().round(),
+              formats.feetInches(side.least()));
       say(opening, ProblemCode.OPENING_PIECE_SHORT, formats.mark(side.length()), message);
     }
   }
@@ -80,11 +82,12 @@ final class OpeningDoubts {
     deep.ifPresent(
         log -> {
           String message =
-              "takes %s %s of the height of its header, log %s"
-                  .formatted(
-                      formats.mark(log.depth()),
-                      formats.unit().symbol(),
-                      log.log().piece().log().tag());
+              String.format(
+                  Locale.ROOT,
+                  "takes %s %s of the height of its header, log %s",
+                  formats.mark(log.depth()),
+                  formats.unit().symbol(),
+                  log.log().piece().log().tag());
           say(cut, ProblemCode.OPENING_HEADER, found, message);
         });
   }
@@ -95,7 +98,7 @@ final class OpeningDoubts {
 
   private void say(OpeningCut cut, ProblemCode code, String found, String what) {
     Opening opening = cut.opening();
-    String message = "opening %s, wall %s: %s".formatted(opening.name(), cut.wall().name(), what);
+    String message = "opening " + opening.name() + ", wall " + cut.wall().name() + ": " + what;
     problems.add(Problem.of(code, opening.origin(), found, message));
   }
 }

@@ -8,6 +8,7 @@ import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.plan.PiecePlan.Weight;
 import roundbook.takeoff.PieceWood;
+import roundbook.units.Bulk;
 import roundbook.units.Length;
 
 /**
@@ -18,7 +19,7 @@ import roundbook.units.Length;
  */
 final class LiftingSheet {
   private static final double CAUTION_HEIGHT = 225;
-  private static final double[] WIDTHS = {5, 10, 7, 6, 12, 12, 12, 12, 12, 13, 13};
+  private static final double[] WIDTHS = {5, 9, 7, 6, 11, 11, 11, 11, 11, 12, 11};
 
   private LiftingSheet() {}
 
@@ -27,16 +28,38 @@ final class LiftingSheet {
     ListSheet list =
         new ListSheet(context, Tab.LIFTING, context.page(Kind.TABLE), WIDTHS).title(Tab.LIFTING);
     cautions(context, list);
-    list.text(Role.NOTE, context.text("lifting.note")).headOf("lifting.head");
-    list.sheet().printTitles(list.next() - 1, list.next() - 1);
     List<PieceWood> heaviest =
         context.plan().takeoff().wood().stream()
             .sorted(Comparator.comparingDouble((PieceWood wood) -> -wood.weights().green()))
             .toList();
+    Cells cells = new Cells(context);
+    list.text(Role.PLAIN_BOLD, most(cells, heaviest));
+    list.text(Role.NOTE, context.text("lifting.note")).headOf("lifting.head");
+    list.sheet().printTitles(list.next() - 1, list.next() - 1);
     for (int index = 0; index < heaviest.size(); index++) {
-      list.row(row(new Cells(context), index + 1, heaviest.get(index)));
+      list.row(row(cells, index + 1, heaviest.get(index)));
     }
     return List.of(list.build());
+  }
+
+  /** Says what the gear must lift: the most that any log may weigh, hewn and while still round. */
+  private static String most(Cells cells, List<PieceWood> wood) {
+    double hewn = wood.stream().mapToDouble(each -> each.weights().most()).max().orElse(0);
+    double round = wood.stream().mapToDouble(LiftingSheet::unhewn).max().orElse(0);
+    boolean metric = cells.context().rules().metric();
+    Bulk bulk = new Bulk(metric);
+    String unit = metric ? "kg" : "lb";
+    return cells
+        .context()
+        .text("lifting.most", whole(bulk.weight(hewn)), unit, whole(bulk.weight(round)));
+  }
+
+  private static long whole(double weight) {
+    return Math.round(weight);
+  }
+
+  private static double unhewn(PieceWood wood) {
+    return wood.weights().most() * wood.round() / wood.sawn();
   }
 
   /** Writes the cautions in full, in a heavy box. */
@@ -55,7 +78,7 @@ final class LiftingSheet {
         pounds(cells, weights.green()).role(Role.NUMBER_BOLD),
         pounds(cells, weights.least()),
         pounds(cells, weights.most()).role(Role.NUMBER_BOLD),
-        pounds(cells, weights.most() * wood.round() / wood.sawn()),
+        pounds(cells, unhewn(wood)),
         pounds(cells, weights.service()),
         cells.about(wood.balance()),
         cells.tape(wood.log().piece().trimmed()));

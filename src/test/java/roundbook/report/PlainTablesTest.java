@@ -63,7 +63,18 @@ class PlainTablesTest {
   void everyTableIsThere() {
     assertEquals(
         List.of(
-            "logs", "problems", "rounds", "pieces", "gaps", "openings", "materials", "settings"),
+            "logs",
+            "problems",
+            "rounds",
+            "pieces",
+            "gaps",
+            "openings",
+            "cuts",
+            "chinking",
+            "wood",
+            "scale",
+            "materials",
+            "settings"),
         PlainTables.of(ListFixtures.inches(2)).stream().map(PlainTable::name).toList());
   }
 
@@ -243,7 +254,7 @@ class PlainTablesTest {
     PlainTable table = table(ListFixtures.inches(2), "openings");
     assertEquals(
         List.of("Front door", "S", "120", "36", "0", "82", "cut after stacking", ""),
-        table.rows().get(0));
+        table.rows().get(0).subList(0, 8));
     assertEquals(PlanFixtures.LONG_REMARK, table.rows().get(1).get(7));
   }
 
