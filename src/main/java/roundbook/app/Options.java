@@ -47,6 +47,12 @@ final class Options {
   @Option(names = "--paper", paramLabel = "SIZE", description = "Paper: letter or a4.")
   private String paper;
 
+  @Option(
+      names = "--language",
+      paramLabel = "LANG",
+      description = "Language of the crew workbook: en or de.")
+  private String language;
+
   @Option(names = "--seed", paramLabel = "N", description = "Seed of the search.")
   private String seed;
 
@@ -195,6 +201,7 @@ final class Options {
     putIfGiven(all, Setting.WALL_HEIGHT, height);
     putIfGiven(all, Setting.UNITS, units);
     putIfGiven(all, Setting.PAPER, paper);
+    putIfGiven(all, Setting.LANGUAGE, language);
     putIfGiven(all, Setting.SEED, seed);
     return new Asked(
         all,

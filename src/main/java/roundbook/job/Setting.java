@@ -99,7 +99,7 @@ public enum Setting {
   /** Paper. */
   PAPER(CHOICE, "letter", "Paper: letter or a4"),
   /** The language of the crew workbook. */
-  LANGUAGE(TEXT, "en", "Language of the crew workbook"),
+  LANGUAGE(CHOICE, "en", "Language of the crew workbook: en or de"),
   /** The seed of the search. */
   SEED(COUNT, "1", "Seed of the search for the best plan; the same seed, the same plan");
 
@@ -143,6 +143,7 @@ public enum Setting {
       case TIP_RULE -> List.of("warn", "refuse");
       case FIRST_BED -> List.of("flat", "starter", "level");
       case PAPER -> List.of("letter", "a4");
+      case LANGUAGE -> List.of("en", "de");
       default -> List.of();
     };
   }
