@@ -32,6 +32,11 @@ import roundbook.report.CrewContext.Issue;
 import roundbook.report.PlainTables;
 import roundbook.rounds.BalancedChooser;
 import roundbook.table.Table;
+import roundbook.takeoff.Top;
+import roundbook.takeoff.Top.WantedHeight;
+import roundbook.units.Length;
+import roundbook.units.LengthFormat;
+import roundbook.units.LengthUnit;
 
 /** Reads, plans and writes one job, from its files to its outcome. */
 final class JobRun {
@@ -115,6 +120,7 @@ final class JobRun {
     output.tables(PlainTables.of(first));
     LOG.info("{} planned: {} rounds, written to {}", file, plan.rounds(), written);
     console.result(written.toString());
+    plan.takeoff().top().flatMap(Top::wanted).ifPresent(wanted -> sayHeight(plan, wanted));
     console.say(
         "%s: %d logs used, %d spare, %d left out"
             .formatted(
@@ -123,6 +129,22 @@ final class JobRun {
                 plan.count(Plan.Use.SPARE),
                 plan.count(Plan.Use.LEFT_OUT)));
     return Outcome.planned(file, exit(plan, first.problems()), written, plan, first.problems());
+  }
+
+  private void sayHeight(Plan plan, WantedHeight wanted) {
+    BuildRules rules = plan.job().rules();
+    LengthFormat formats = LengthFormat.forJob(rules.unit(), rules.printStep());
+    Length gap = Length.of(wanted.gap(), LengthUnit.INCH).roundedTo(rules.printStep());
+    console.say(
+        "%s: %d rounds come to %s, wanted %s; a gap of %s %s gives it%s"
+            .formatted(
+                file.getFileName(),
+                plan.rounds(),
+                formats.feetInches(wanted.now()),
+                formats.feetInches(wanted.height()),
+                formats.mark(gap),
+                rules.unit().symbol(),
+                wanted.allowed() ? "" : ", but it is outside the limits"));
   }
 
   private CrewContext context(Plan plan, List<Problem> found, int revision) {

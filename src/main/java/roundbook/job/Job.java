@@ -21,6 +21,16 @@ public record Job(
     pins = List.copyOf(pins);
   }
 
+  /** Returns the same job under other rules. */
+  public Job with(BuildRules other) {
+    return new Job(other, building, logs, openings, pins);
+  }
+
+  /** Returns the same job with other logs. */
+  public Job withLogs(List<Log> other) {
+    return new Job(rules, building, other, openings, pins);
+  }
+
   /** Returns the log of a tag; empty when there is none. */
   public Optional<Log> log(String tag) {
     return logs.stream().filter(log -> log.tag().equals(tag)).findFirst();

@@ -3,6 +3,7 @@ package roundbook.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import roundbook.job.BuildRules;
 import roundbook.job.Job;
 import roundbook.job.Log;
@@ -51,23 +52,35 @@ final class Doubts {
   }
 
   private void shortage(Shortage shortage) {
-    List<String> missing = new ArrayList<>();
-    for (Shortage.Missing each : shortage.missing()) {
-      missing.add(
-          each.count()
-              + (each.count() == 1 ? " log of " : " logs of ")
-              + formats.feetInches(each.least())
-              + " or longer for "
-              + each.walls());
-    }
     String message =
         String.format(
             Locale.ROOT,
-            "%d rounds wanted, the logs allow %d; missing: %s",
+            "%d rounds wanted, the logs allow %d; missing: %s%s",
             shortage.wanted(),
             shortage.built(),
-            String.join(", ", missing));
+            shortage.missing().stream().map(this::missing).collect(Collectors.joining(", ")),
+            shortage.proof().map(this::proof).orElse(""));
     problems.add(Problem.of(ProblemCode.TOO_FEW_LOGS, CellRef.ofFile(""), "", message));
+  }
+
+  private String missing(Shortage.Missing missing) {
+    return String.format(
+        Locale.ROOT,
+        "%d %s of %s or longer, middle %s to %s, for %s",
+        missing.count(),
+        missing.count() == 1 ? "log" : "logs",
+        formats.feetInches(missing.least()),
+        formats.mark(missing.midFrom()),
+        withUnit(missing.midTo()),
+        missing.walls());
+  }
+
+  private String proof(Shortage.Proof proof) {
+    return String.format(
+        Locale.ROOT,
+        " (planned again with them: %d rounds; with any one fewer: %d)",
+        proof.rounds(),
+        proof.oneFewer());
   }
 
   private void leftOut() {

@@ -13,6 +13,7 @@ import roundbook.plan.Plan.Use;
 import roundbook.rounds.Choice;
 import roundbook.rounds.Chooser;
 import roundbook.rounds.Fit;
+import roundbook.rounds.Reorder;
 import roundbook.rounds.Verifier;
 import roundbook.stack.Course;
 import roundbook.stack.PlacedLog;
@@ -37,7 +38,7 @@ public final class Planner {
    * @throws IllegalStateException if the check finds a fault: a fault of the program
    */
   public Plan plan(Job job, Effort effort) {
-    return of(job, chooser.choose(job, effort));
+    return of(job, Reorder.proved(chooser, job, chooser.choose(job, effort), effort));
   }
 
   /**

@@ -9,6 +9,7 @@ import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.plan.OrderLine;
 import roundbook.plan.Plan;
+import roundbook.rounds.Shortage;
 
 /** The one page for the yard: what is still wanted, and a tally to fill in. */
 final class OrderSheet {
@@ -29,6 +30,12 @@ final class OrderSheet {
     Cells cells = new Cells(context);
     list.text(Role.PLAIN, context.text("order.note")).headOf("order.head");
     order.forEach(line -> list.row(row(context, cells, line)));
+    context
+        .plan()
+        .choice()
+        .shortage()
+        .flatMap(Shortage::proof)
+        .ifPresent(proof -> list.text(Role.PLAIN_BOLD, proof(context, cells, proof)));
     context.words().lines("order.rule").forEach(line -> list.text(Role.PLAIN, line));
     tally(context, list);
     return List.of(list.build());
@@ -43,6 +50,15 @@ final class OrderSheet {
         cells.centre(line.walls()),
         cells.word(line.needed() ? "order.needed" : "order.spare"),
         cells.text(why(context, line)));
+  }
+
+  private static String proof(CrewContext context, Cells cells, Shortage.Proof proof) {
+    return context.text(
+        "order.proof",
+        proof.rounds(),
+        cells.withUnit(proof.leastGap()),
+        cells.withUnit(proof.mostGap()),
+        proof.oneFewer());
   }
 
   private static String why(CrewContext context, OrderLine line) {

@@ -10,6 +10,7 @@ import roundbook.job.SettingKind;
 import roundbook.job.Wall;
 import roundbook.notch.Notch;
 import roundbook.page.PlainTable;
+import roundbook.plan.OrderLine;
 import roundbook.plan.PiecePlan;
 import roundbook.plan.Plan;
 import roundbook.plan.Plan.LogUse;
@@ -59,6 +60,7 @@ public final class PlainTables {
         takeoff.wood(),
         takeoff.scale(),
         tables.materials(),
+        tables.order(),
         settings(context.rules()));
   }
 
@@ -247,6 +249,22 @@ public final class PlainTables {
         Decimals.plain(quantity.amount()),
         quantity.unit(),
         words.note(quantity));
+  }
+
+  private PlainTable order() {
+    return new PlainTable(
+        "order",
+        decimals.header("count,length_#,mid_from_#,mid_to_#,walls,for"),
+        plan.order().stream().map(this::orderRow).toList());
+  }
+
+  private List<String> orderRow(OrderLine line) {
+    List<String> row = new ArrayList<>();
+    row.add(number(line.count()));
+    row.addAll(decimals.of(line.least(), line.midFrom(), line.midTo()));
+    row.add(line.walls());
+    row.add(line.needed() ? "needed" : "spare");
+    return row;
   }
 
   private static List<String> settingRow(Setting setting, BuildRules rules, Decimals decimals) {

@@ -3,7 +3,6 @@ package roundbook.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
 import roundbook.page.PageSetup.Kind;
@@ -12,7 +11,10 @@ import roundbook.page.Sheet;
 import roundbook.plan.PiecePlan;
 import roundbook.plan.Plan;
 import roundbook.rounds.Shortage;
+import roundbook.takeoff.Top;
+import roundbook.takeoff.Top.WantedHeight;
 import roundbook.units.Length;
+import roundbook.units.LengthUnit;
 
 /** The first page: what this workbook is, what to do first, what to pick up first. */
 final class StartSheet {
@@ -92,13 +94,17 @@ final class StartSheet {
   private String tops() {
     String heights =
         plan.job().building().walls().stream().map(this::top).collect(Collectors.joining(" · "));
-    String wanted =
-        context
-            .rules()
-            .optionalLength(Setting.WALL_HEIGHT)
-            .map(height -> context.text("start.tops.wanted", cells.formats().feetInches(height)))
-            .orElse("");
+    String wanted = plan.takeoff().top().flatMap(Top::wanted).map(this::wanted).orElse("");
     return context.text("start.tops.text", heights) + wanted;
+  }
+
+  private String wanted(WantedHeight wanted) {
+    Length step = context.rules().printStep();
+    Length gap = Length.of(wanted.gap(), LengthUnit.INCH).roundedTo(step);
+    String height = context.text("start.tops.wanted", cells.formats().feetInches(wanted.height()));
+    String key = wanted.allowed() ? "start.tops.gap" : "start.tops.no_gap";
+    String now = cells.formats().feetInches(wanted.now());
+    return height + context.text(key, now, cells.withUnit(gap));
   }
 
   private String top(Wall wall) {

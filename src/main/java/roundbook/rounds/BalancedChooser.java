@@ -1,7 +1,6 @@
 package roundbook.rounds;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import roundbook.balance.BalanceResult;
@@ -38,7 +37,15 @@ public final class BalancedChooser implements Chooser {
 
   @Override
   public Choice choose(Job job, Effort effort) {
-    int wanted = new Wanted(job).rounds();
+    int guess = new Wanted(job).rounds();
+    return Wanted.height(job)
+        .map(height -> new ByHeight(job, height, rounds -> choose(job, rounds, effort)))
+        .map(search -> search.from(guess))
+        .orElseGet(() -> choose(job, guess, effort));
+  }
+
+  /** Chooses logs for a number of rounds, or for as many of them as the logs allow. */
+  private Choice choose(Job job, int wanted, Effort effort) {
     Places places = fillable(new Places(job, wanted));
     while (places.rounds() > 0) {
       BalanceJob balance = new BalanceJob(job, places);
@@ -55,7 +62,7 @@ public final class BalancedChooser implements Chooser {
 
   private static Places fillable(Places most) {
     Places places = most;
-    while (places.rounds() > 0 && Arrays.stream(places.match()).anyMatch(log -> log < 0)) {
+    while (places.rounds() > 0 && !places.fillable()) {
       places = places.withRounds(places.rounds() - 1);
     }
     return places;

@@ -45,4 +45,9 @@ public record Choice(
       double spread,
       double inversion,
       double waste) {}
+
+  /** Returns the same choice with another shortage. */
+  public Choice with(Optional<Shortage> other) {
+    return new Choice(courses, unused, score, other, problems);
+  }
 }

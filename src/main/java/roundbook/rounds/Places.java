@@ -22,18 +22,25 @@ final class Places {
     this(job, rounds, serving(job));
   }
 
-  private Places(Job job, int rounds, List<List<List<Piece>>> pieces) {
+  /** The places of a job whose logs can be cut so, by log and wall. */
+  Places(Job job, int rounds, List<List<List<Piece>>> pieces) {
     this.job = job;
     this.rounds = rounds;
     this.pieces = pieces;
   }
 
-  private static List<List<List<Piece>>> serving(Job job) {
+  /** Returns the ways to cut each log of a job for each wall. */
+  static List<List<List<Piece>>> serving(Job job) {
     Fit fit = new Fit(job);
     List<Wall> walls = job.building().walls();
     return job.logs().stream()
         .map(log -> walls.stream().map(wall -> fit.pieces(log, wall)).toList())
         .toList();
+  }
+
+  /** Returns whether there is a log for every place. */
+  boolean fillable() {
+    return Arrays.stream(match()).noneMatch(log -> log == NONE);
   }
 
   /** Returns the places of another number of rounds, for the same logs. */

@@ -23,8 +23,8 @@ final class Wanted {
   }
 
   /**
-   * Returns the rounds wanted: as told; or the wall height over the course of the usable logs' mean
-   * middle diameter and the gap, rounded up; or as many as the logs could fill.
+   * Returns the rounds wanted: as told; or a first guess, the wall height over the course of the
+   * usable logs' mean middle diameter and the gap; or as many as the logs could fill.
    */
   int rounds() {
     int walls = job.building().walls().size();
@@ -32,14 +32,20 @@ final class Wanted {
     if (job.rules().rounds().isPresent()) {
       return job.rules().rounds().getAsInt();
     }
-    Optional<Length> height = job.rules().optionalLength(Setting.WALL_HEIGHT);
+    Optional<Length> height = height(job);
     if (height.isPresent() && !mids.isEmpty()) {
       Length sum = mids.stream().reduce(Length.ZERO, Length::plus);
       Length course = sum.dividedBy(mids.size()).plus(job.rules().gap());
-      long course1 = course.nanometres();
-      return (int) ((height.get().nanometres() + course1 - 1) / course1);
+      return Math.max(1, Math.toIntExact(Math.round(height.get().inches() / course.inches())));
     }
     return mids.size() / walls;
+  }
+
+  /** Returns the wall height that decides the rounds; empty where it does not. */
+  static Optional<Length> height(Job job) {
+    return job.rules().rounds().isPresent()
+        ? Optional.empty()
+        : job.rules().optionalLength(Setting.WALL_HEIGHT);
   }
 
   private List<Length> mids() {
@@ -83,7 +89,8 @@ final class Wanted {
     return missing;
   }
 
-  private static String names(List<Wall> walls) {
-    return String.join(" ", walls.stream().map(Wall::name).distinct().toList());
+  private String names(List<Wall> lacking) {
+    List<Wall> walls = job.building().walls().stream().filter(lacking::contains).toList();
+    return String.join(" ", walls.stream().map(Wall::name).toList());
   }
 }

@@ -104,6 +104,18 @@ public record Stack(
     return courses.get(0).notch().neckHeight();
   }
 
+  /**
+   * Returns the height that a wanted wall height is compared with: the last second-laid centre line
+   * and half the size of its round, {@code b_n + D_n / 2}; zero when nothing stands.
+   */
+  public Length wallHeight() {
+    if (courses.isEmpty()) {
+      return Length.ZERO;
+    }
+    int last = courses.size() - 1;
+    return secondHeights.get(last).plus(courses.get(last).notch().size().dividedBy(2));
+  }
+
   /** Returns the crown height at mid-length of a wall's last log, above the first bed. */
   public Length top(Wall wall) {
     PlacedLog last = courses.get(courses.size() - 1).on(wall).orElseThrow();

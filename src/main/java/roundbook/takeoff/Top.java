@@ -129,8 +129,7 @@ public record Top(
   private static WantedHeight wanted(Stack stack, Length height) {
     int rounds = stack.courses().size();
     BuildRules rules = stack.rules();
-    Length now =
-        stack.secondHeights().get(rounds - 1).plus(last(stack).notch().size().dividedBy(2));
+    Length now = stack.wallHeight();
     double perGap = rules.text(Setting.FIRST_BED).equals("starter") ? rounds : rounds - 0.75;
     double gap = rules.gap().inches() + height.minus(now).inches() / perGap;
     boolean allowed =

@@ -74,6 +74,7 @@ class PlainTablesTest {
             "wood",
             "scale",
             "materials",
+            "order",
             "settings"),
         PlainTables.of(ListFixtures.inches(2)).stream().map(PlainTable::name).toList());
   }
@@ -284,5 +285,15 @@ class PlainTablesTest {
     }
     assertEquals(List.of(), far);
     assertEquals(lengths.length, texts.size());
+  }
+
+  @Test
+  void theOrderStandsLineByLine() {
+    CrewContext context = ListFixtures.of(PlanFixtures.inches().wanting(9).plan(6));
+    PlainTable table = table(context, "order");
+    assertEquals(
+        "count,length_in,mid_from_in,mid_to_in,walls,for", String.join(",", table.header()));
+    assertEquals(context.plan().order().size(), table.rows().size());
+    assertEquals(List.of("6", "298", "10", "12", "N S", "needed"), table.rows().get(0));
   }
 }
