@@ -4,22 +4,37 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.UUID;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /**
  * Writes a file whole or not at all.
  *
  * <p>The bytes go to a temporary file in the same folder, are forced to the disk, reopened and
  * checked, and only then moved to their name. A run killed at any moment leaves either the whole
- * file or a temporary one whose name ends in {@code .part}, never half a workbook.
+ * file or a temporary one whose name ends in {@code .part}, never half a workbook. A temporary file
+ * is locked while it is written, and the system takes the lock off when the run ends, however it
+ * ends; so the next run knows what a killed one left, and clears it away.
  */
 final class SafeFile {
+  private static final Logger LOG = LoggerFactory.getLogger(SafeFile.class);
+  private static final String PART = ".part";
+
+  /** How long a temporary file may stand without its lock, between being made and being locked. */
+  private static final Duration FRESH = Duration.ofMinutes(1);
+
   private SafeFile() {}
 
   /** Writes the content. */
@@ -49,11 +64,13 @@ final class SafeFile {
     if (!replace && Files.exists(target)) {
       throw new FileAlreadyExistsException(target.toString());
     }
-    Path temporary = folder.resolve("." + target.getFileName() + "-" + UUID.randomUUID() + ".part");
+    clear(folder, target);
+    Path temporary = folder.resolve(stem(target) + UUID.randomUUID() + PART);
     try {
       fill(temporary, content);
       check.accept(temporary);
       move(temporary, target, replace);
+      settle(folder);
     } finally {
       Files.deleteIfExists(temporary);
     }
@@ -62,10 +79,52 @@ final class SafeFile {
   private static void fill(Path temporary, Content content) throws IOException {
     try (FileChannel channel =
         FileChannel.open(temporary, StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW)) {
+      channel.lock();
       OutputStream out = Channels.newOutputStream(channel);
       content.writeTo(out);
       out.flush();
       channel.force(true);
+    }
+  }
+
+  private static String stem(Path target) {
+    return "." + target.getFileName() + "-";
+  }
+
+  /** Clears away what killed runs left of a target; what cannot be cleared does no harm. */
+  private static void clear(Path folder, Path target) {
+    String glob = stem(target).replaceAll("[*?\\[\\]{}\\\\]", "\\\\$0") + "*" + PART;
+    try (DirectoryStream<Path> parts = Files.newDirectoryStream(folder, glob)) {
+      for (Path part : parts) {
+        if (isLeft(part)) {
+          Files.deleteIfExists(part);
+        }
+      }
+    } catch (IOException | UnsupportedOperationException denied) {
+      LOG.debug("nothing cleared in {}: {}", folder, denied.toString());
+    }
+  }
+
+  /** Returns whether no run is writing a temporary file: it is not fresh, and nobody locks it. */
+  private static boolean isLeft(Path part) throws IOException {
+    Instant fresh = Instant.now().minus(FRESH);
+    if (Files.getLastModifiedTime(part).toInstant().isAfter(fresh)) {
+      return false;
+    }
+    try (FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE);
+        FileLock lock = channel.tryLock()) {
+      return lock != null;
+    } catch (OverlappingFileLockException own) {
+      return false;
+    }
+  }
+
+  /** Forces the folder's list of names to the disk, where the system lets one. */
+  private static void settle(Path folder) {
+    try (FileChannel names = FileChannel.open(folder, StandardOpenOption.READ)) {
+      names.force(true);
+    } catch (IOException | UnsupportedOperationException denied) {
+      LOG.debug("the names of {} were not forced to the disk: {}", folder, denied.toString());
     }
   }
 

@@ -3,11 +3,19 @@ package roundbook.app;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import com.google.common.jimfs.Configuration;
+import com.google.common.jimfs.Jimfs;
 import java.io.IOException;
+import java.nio.channels.FileChannel;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystem;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -85,6 +93,44 @@ class SafeFileTest {
                 out -> out.write(1),
                 written -> Files.writeString(target, "other run")));
     assertEquals("other run", assertDoesNotThrowRead(target));
+  }
+
+  @Test
+  void clearsAwayWhatAKilledRunLeft() throws IOException {
+    Path target = folder.resolve("job [1] - rounds rev1.xlsx");
+    Path left = Files.writeString(folder.resolve("." + target.getFileName() + "-1.part"), "half");
+    Path other = Files.writeString(folder.resolve(".job 2.xlsx-1.part"), "half");
+    Path fresh = Files.writeString(folder.resolve("." + target.getFileName() + "-2.part"), "half");
+    Path locked = Files.writeString(folder.resolve("." + target.getFileName() + "-3.part"), "half");
+    FileTime old = FileTime.from(Instant.now().minusSeconds(3600));
+    for (Path each : List.of(left, other, locked)) {
+      Files.setLastModifiedTime(each, old);
+    }
+    try (FileChannel writing = FileChannel.open(locked, StandardOpenOption.WRITE)) {
+      writing.lock();
+      SafeFile.write(target, false, out -> out.write(1), written -> {});
+    }
+    assertEquals(Set.of(target, other, fresh, locked), Set.copyOf(names()));
+  }
+
+  /** A disk of 64 KB in memory, which is full half-way. */
+  @Test
+  void aFullDiskLeavesTheOldFileAndNothingElse() throws IOException {
+    Configuration small = Configuration.unix().toBuilder().setMaxSize(64 * 1024).build();
+    try (FileSystem disk = Jimfs.newFileSystem(small)) {
+      Path own = Files.createDirectory(disk.getPath("/yard"));
+      Path target = Files.writeString(own.resolve("book.xlsx"), "old");
+      IOException full =
+          assertThrows(
+              IOException.class,
+              () ->
+                  SafeFile.write(target, true, out -> out.write(new byte[100_000]), written -> {}));
+      assertEquals("out of disk space", full.getMessage());
+      assertEquals("old", Files.readString(target));
+      try (var files = Files.list(own)) {
+        assertEquals(List.of(target), files.toList());
+      }
+    }
   }
 
   private static String assertDoesNotThrowRead(Path target) {
