@@ -65,7 +65,7 @@ record Room(String name, List<String> rooms, List<String> outside) {
                       + " picture report sheet csv harvester",
                   FILES
                       + " java.time.. java.util.concurrent.. java.util.zip picocli.."
-                      + " org.slf4j.. ch.qos.logback.."))
+                      + " org.apache.commons.io.. org.slf4j.. ch.qos.logback.."))
           .collect(Collectors.toUnmodifiableMap(Room::name, Function.identity()));
 
   /** Returns every row. */

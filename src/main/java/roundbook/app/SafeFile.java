@@ -6,16 +6,20 @@ import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.UUID;
+import org.apache.commons.io.output.ProxyOutputStream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -71,6 +75,10 @@ final class SafeFile {
       check.accept(temporary);
       move(temporary, target, replace);
       settle(folder);
+    } catch (AccessDeniedException denied) {
+      throw new FileSystemException(target.toString(), null, "its folder may not be written to");
+    } catch (NoSuchFileException nowhere) {
+      throw new FileSystemException(target.toString(), null, "there is no such folder");
     } finally {
       Files.deleteIfExists(temporary);
     }
@@ -80,10 +88,36 @@ final class SafeFile {
     try (FileChannel channel =
         FileChannel.open(temporary, StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW)) {
       channel.lock();
-      OutputStream out = Channels.newOutputStream(channel);
+      fill(new Remembering(Channels.newOutputStream(channel)), content);
+      channel.force(true);
+    }
+  }
+
+  /** A library may wrap a failed write in an exception of its own; the failure itself is thrown. */
+  private static void fill(Remembering out, Content content) throws IOException {
+    try {
       content.writeTo(out);
       out.flush();
-      channel.force(true);
+    } catch (RuntimeException wrapped) {
+      if (out.failure != null) {
+        throw out.failure;
+      }
+      throw wrapped;
+    }
+  }
+
+  /** A stream that remembers why it failed. */
+  private static final class Remembering extends ProxyOutputStream {
+    private IOException failure;
+
+    Remembering(OutputStream out) {
+      super(out);
+    }
+
+    @Override
+    protected void handleIOException(IOException broken) throws IOException {
+      failure = broken;
+      throw broken;
     }
   }
 
@@ -144,7 +178,7 @@ final class SafeFile {
   private static void claim(Path temporary, Path target) throws IOException {
     try {
       Files.createLink(target, temporary);
-    } catch (UnsupportedOperationException | java.nio.file.FileSystemException noLinks) {
+    } catch (UnsupportedOperationException | FileSystemException noLinks) {
       if (noLinks instanceof FileAlreadyExistsException taken) {
         throw taken;
       }

@@ -133,6 +133,36 @@ class SafeFileTest {
     }
   }
 
+  @Test
+  void saysWhyAWriteFailedWhateverALibraryMakesOfIt() throws IOException {
+    Configuration small = Configuration.unix().toBuilder().setMaxSize(64 * 1024).build();
+    try (FileSystem disk = Jimfs.newFileSystem(small)) {
+      Path target = disk.getPath("/book.xlsx");
+      SafeFile.Content wrapping =
+          out -> {
+            try {
+              out.write(new byte[100_000]);
+            } catch (IOException full) {
+              throw new IllegalStateException("failed to save");
+            }
+          };
+      IOException full =
+          assertThrows(
+              IOException.class, () -> SafeFile.write(target, false, wrapping, written -> {}));
+      assertEquals("out of disk space", full.getMessage());
+    }
+  }
+
+  @Test
+  void namesTheFileThatWasToBeWritten() {
+    Path target = folder.resolve("nowhere").resolve("book.xlsx");
+    IOException missing =
+        assertThrows(
+            IOException.class,
+            () -> SafeFile.write(target, false, out -> out.write(1), written -> {}));
+    assertEquals(target + ": there is no such folder", missing.getMessage());
+  }
+
   private static String assertDoesNotThrowRead(Path target) {
     try {
       return Files.readString(target);
