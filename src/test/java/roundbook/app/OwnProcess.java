@@ -21,9 +21,14 @@ record OwnProcess(int exit, String said) {
 
   /** Runs it to its end, with options of the virtual machine before the arguments. */
   static OwnProcess run(Path folder, List<String> virtualMachine, String... arguments) {
+    return run(Path.of(System.getProperty("java.home")), folder, virtualMachine, arguments);
+  }
+
+  /** Runs it on the Java of a folder. */
+  static OwnProcess run(Path home, Path folder, List<String> virtualMachine, String... arguments) {
     try {
       Path said = Files.createTempFile(folder, "said", ".log");
-      Process process = start(said, virtualMachine, arguments);
+      Process process = start(home, said, virtualMachine, arguments);
       if (!process.waitFor(SECONDS_MOST, TimeUnit.SECONDS)) {
         process.destroyForcibly();
         throw new IllegalStateException("it hangs: " + Arrays.toString(arguments));
@@ -39,8 +44,14 @@ record OwnProcess(int exit, String said) {
   /** Starts it, with all that it prints going to a file. */
   static Process start(Path said, List<String> virtualMachine, String... arguments)
       throws IOException {
+    Path java = Path.of(System.getProperty("java.home"));
+    return start(java, said, virtualMachine, arguments);
+  }
+
+  private static Process start(
+      Path home, Path said, List<String> virtualMachine, String... arguments) throws IOException {
     List<String> command = new ArrayList<>();
-    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.add(home.resolve("bin").resolve("java").toString());
     command.addAll(virtualMachine);
     command.addAll(List.of("-Djava.awt.headless=true", "-cp"));
     command.add(System.getProperty("java.class.path"));
