@@ -47,7 +47,9 @@ final class Doubts {
     stack.courses().forEach(this::course);
     stack.joints().forEach(this::joint);
     pieces.forEach(this::ends);
-    problems.addAll(new OpeningDoubts(formats).of(takeoff.openings()));
+    if (!pieces.isEmpty()) {
+      problems.addAll(new OpeningDoubts(formats).of(job.openings(), takeoff.openings()));
+    }
     return List.copyOf(problems);
   }
 

@@ -3,6 +3,7 @@ package roundbook.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import roundbook.job.Log;
 import roundbook.job.Piece;
 import roundbook.takeoff.LogCut;
 import roundbook.takeoff.OpeningCut;
@@ -18,7 +19,9 @@ final class Offcuts {
     this.lines = lines;
   }
 
-  void add(List<PiecePlan> pieces, List<OpeningCut> openings) {
+  void add(List<Log> whole, List<PiecePlan> pieces, List<OpeningCut> openings) {
+    lines.length(
+        SECTION, "whole_logs", sum(whole.stream().map(Log::length).toList()), whole.size());
     List<Length> offcuts = new ArrayList<>();
     for (PiecePlan piece : pieces) {
       Piece cut = piece.placed().piece();

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import roundbook.job.Opening;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
@@ -22,17 +24,25 @@ final class OpeningDoubts {
     this.formats = formats;
   }
 
-  List<Problem> of(List<OpeningCut> openings) {
-    openings.forEach(this::look);
+  /**
+   * Returns the doubts.
+   *
+   * @param asked all openings
+   * @param cuts those that lie inside their walls
+   */
+  List<Problem> of(List<Opening> asked, List<OpeningCut> cuts) {
+    Set<Opening> inside = cuts.stream().map(OpeningCut::opening).collect(Collectors.toSet());
+    asked.stream().filter(opening -> !inside.contains(opening)).forEach(this::outside);
+    cuts.forEach(this::look);
     return problems;
   }
 
+  private void outside(Opening opening) {
+    String what = "does not lie between the corners of its wall; it is left out";
+    say(opening, ProblemCode.OPENING_OUTSIDE, formats.mark(opening.left()), what);
+  }
+
   private void look(OpeningCut cut) {
-    if (!cut.fits()) {
-      String found = formats.mark(cut.opening().left());
-      say(cut, ProblemCode.OPENING_OUTSIDE, found, "does not lie between the corners of its wall");
-      return;
-    }
     cut.of(LogCut.Kind.THROUGH).forEach(log -> sides(cut, log));
     sill(cut);
     header(cut);
@@ -97,8 +107,11 @@ final class OpeningDoubts {
   }
 
   private void say(OpeningCut cut, ProblemCode code, String found, String what) {
-    Opening opening = cut.opening();
-    String message = "opening " + opening.name() + ", wall " + cut.wall().name() + ": " + what;
+    say(cut.opening(), code, found, what);
+  }
+
+  private void say(Opening opening, ProblemCode code, String found, String what) {
+    String message = "opening " + opening.name() + ", wall " + opening.wall() + ": " + what;
     problems.add(Problem.of(code, opening.origin(), found, message));
   }
 }

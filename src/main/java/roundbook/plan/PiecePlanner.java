@@ -99,7 +99,7 @@ final class PiecePlanner {
       notes.add(Note.ANCHOR_PUSHED);
     }
     addIf(notes, headers.contains(placed), Note.HEADER);
-    addIf(notes, cut.contains(placed), Note.CUT_AT_OPENING);
+    addIf(notes, cut.contains(placed) && !headers.contains(placed), Note.CUT_AT_OPENING);
     estimates(placed.piece().log().sources(), notes);
     addIf(notes, butt.weak(), Note.BUTT_THIN);
     addIf(notes, tip.weak(), Note.TIP_THIN);

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import roundbook.job.Job;
+import roundbook.job.Log;
 import roundbook.job.Setting;
 import roundbook.plan.PiecePlan.Note;
 import roundbook.takeoff.Chinking;
@@ -45,7 +46,7 @@ final class Quantities {
       quantities.chinking();
       quantities.openings();
       quantities.fixing();
-      new Offcuts(quantities.lines).add(pieces, takeoff.openings());
+      new Offcuts(quantities.lines).add(quantities.unplaced(), pieces, takeoff.openings());
       quantities.scale();
     }
     return List.copyOf(quantities.lines.lines());
@@ -171,16 +172,23 @@ final class Quantities {
                     bed.logs().stream().filter(each -> !each.log().wall().laidFirst()).count()));
   }
 
+  private Set<String> placed() {
+    return pieces.stream()
+        .map(piece -> piece.placed().piece().log().tag())
+        .collect(Collectors.toSet());
+  }
+
+  private List<Log> unplaced() {
+    Set<String> placed = placed();
+    return job.logs().stream().filter(log -> !placed.contains(log.tag())).toList();
+  }
+
   /** Lists every rule, for the tally and for the logs that have a place. */
   private void scale() {
-    Set<String> placed =
-        pieces.stream()
-            .map(piece -> piece.placed().piece().log().tag())
-            .collect(Collectors.toSet());
+    Set<String> placed = placed();
     for (LogRule rule : LogRule.values()) {
-      String unit = rule.unit() == LogRule.Unit.BOARD_FEET ? "bd ft" : "ft3";
-      long part = Math.round(takeoff.scale().total(rule, placed));
-      lines.add(SCALE, "scale", takeoff.scale().total(rule), unit, rule.title(), part);
+      double all = takeoff.scale().total(rule);
+      lines.scale(SCALE, "scale", rule, all, takeoff.scale().total(rule, placed));
     }
   }
 }

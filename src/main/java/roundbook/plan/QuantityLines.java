@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import roundbook.units.Bulk;
 import roundbook.units.Length;
+import roundbook.wood.LogRule;
 
 /**
  * Collects lines in the units that things are sold in: feet and pounds, or metres and kilograms.
  */
 final class QuantityLines {
+  private static final double CUBIC_FOOT = 1728;
+
   private final List<Quantity> lines = new ArrayList<>();
   private final Bulk bulk;
 
@@ -59,6 +62,16 @@ final class QuantityLines {
   /** Adds a weight of pounds. */
   void weight(String section, String item, double pounds, Object... values) {
     add(section, item, bulk.weight(pounds), metric() ? "kg" : "lb", values);
+  }
+
+  /** Adds the scale of a tally and of a part of it, in board feet, or as a volume. */
+  void scale(String section, String item, LogRule rule, double all, double part) {
+    if (rule.unit() == LogRule.Unit.BOARD_FEET) {
+      add(section, item, all, "bd ft", rule.title(), Math.round(part));
+    } else {
+      double placed = Math.round(bulk.volume(part * CUBIC_FOOT) * 10) / 10.0;
+      volume(section, item, all * CUBIC_FOOT, rule.title(), placed);
+    }
   }
 
   void add(String section, String item, double amount, String unit, Object... values) {

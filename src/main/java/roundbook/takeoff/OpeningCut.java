@@ -7,7 +7,8 @@ import roundbook.job.Wall;
 import roundbook.stack.PlacedLog;
 
 /**
- * One opening with every log of its wall, its header and its frame.
+ * One opening inside its wall, clear of both corners, with every log of its wall, its header and
+ * its frame.
  *
  * @param opening the opening
  * @param wall its wall
@@ -15,15 +16,9 @@ import roundbook.stack.PlacedLog;
  * @param header the log over it, whole and straight: the lowest that it does not cut through and
  *     that reaches above its head; empty when no log does
  * @param frame its buck
- * @param fits whether it lies inside the wall, clear of both corners
  */
 public record OpeningCut(
-    Opening opening,
-    Wall wall,
-    List<LogCut> cuts,
-    Optional<PlacedLog> header,
-    Frame frame,
-    boolean fits) {
+    Opening opening, Wall wall, List<LogCut> cuts, Optional<PlacedLog> header, Frame frame) {
   /** Copies the list. */
   public OpeningCut {
     cuts = List.copyOf(cuts);

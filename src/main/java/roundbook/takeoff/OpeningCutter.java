@@ -29,12 +29,16 @@ final class OpeningCutter {
     this.settling = settling;
   }
 
+  /** Returns the openings that lie inside their walls; of any other nothing can be reckoned. */
   List<OpeningCut> cuts() {
     return job.openings().stream().flatMap(each -> cut(each).stream()).toList();
   }
 
   private Optional<OpeningCut> cut(Opening opening) {
-    return job.building().wall(opening.wall()).map(wall -> cut(opening, wall));
+    return job.building()
+        .wall(opening.wall())
+        .filter(wall -> fits(opening, wall))
+        .map(wall -> cut(opening, wall));
   }
 
   private OpeningCut cut(Opening opening, Wall wall) {
@@ -44,7 +48,7 @@ final class OpeningCutter {
             .filter(each -> !each.through() && reachesOver(each, opening))
             .map(LogCut::log)
             .findFirst();
-    return new OpeningCut(opening, wall, cuts, header, frame(opening), fits(opening, wall));
+    return new OpeningCut(opening, wall, cuts, header, frame(opening));
   }
 
   private List<PlacedLog> logs(Wall wall) {
@@ -102,6 +106,7 @@ final class OpeningCutter {
     List<Opening> others =
         job.openings().stream()
             .filter(each -> each.wall().equalsIgnoreCase(wall.name()) && !each.equals(opening))
+            .filter(each -> fits(each, wall))
             .filter(each -> kind(each, log) == Kind.THROUGH)
             .toList();
     Length near = opening.left();

@@ -9,7 +9,7 @@ import roundbook.stack.Stack;
  * Everything that the walls come to besides the notches.
  *
  * @param settling how far the walls come down
- * @param openings every opening with what it cuts
+ * @param openings every opening inside its wall, with what it cuts
  * @param shortStock short logs that can stand beside openings where that was asked for
  * @param chinking the filling of the joints
  * @param wood every placed log's wood and weight, by round, then wall
@@ -42,7 +42,7 @@ public record Takeoff(
         settling,
         openings,
         new ShortStockFinder(job, stack).find(openings),
-        new Chinker(stack, job.openings()).chinking(),
+        new Chinker(stack, openings.stream().map(OpeningCut::opening).toList()).chinking(),
         new WoodMeasure(stack, openings, settling.moisture().service()).pieces(),
         LogScale.of(job),
         stands ? Optional.of(Bed.of(stack)) : Optional.empty(),
