@@ -62,6 +62,11 @@ public record CrewContext(Plan plan, List<Problem> found, Issue issue, Words wor
     return words.text(key, values);
   }
 
+  /** Returns in the workbook's language what the reading or the planning says in English. */
+  public String told(String english) {
+    return words.told(english);
+  }
+
   /** Returns the revision as it stands on every page, such as {@code REV 2}. */
   public String revision() {
     return words.text("page.revision", issue.revision());

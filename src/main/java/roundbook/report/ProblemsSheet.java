@@ -27,9 +27,9 @@ final class ProblemsSheet {
           severity(cells, problem.severity()),
           cells.text(problem.where().toString()),
           cells.centre(problem.log()),
-          cells.text(problem.message()),
+          cells.told(problem.message()),
           cells.text(problem.found()),
-          cells.text(problem.remedy()),
+          cells.told(problem.remedy()),
           cells.text(problem.code().id()));
     }
     return List.of(list.build());

@@ -57,7 +57,7 @@ final class SettingsSheet {
         value(setting).named(setting.label()),
         cells.centre(length ? context.rules().unit().symbol() : ""),
         cells.word("origin." + origin(setting).name().toLowerCase(Locale.ROOT)),
-        cells.text(setting.meaning()));
+        cells.told(setting.meaning()));
   }
 
   private Cell value(Setting setting) {

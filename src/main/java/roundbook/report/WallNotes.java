@@ -29,7 +29,7 @@ final class WallNotes {
       line(sheet, live.text("wall.fix"), Role.PLAIN_BOLD);
     }
     for (Problem fix : fixes) {
-      line(sheet, fix.message() + " " + fix.remedy(), Role.CAUTION);
+      line(sheet, told(live, fix), Role.CAUTION);
     }
   }
 
@@ -46,6 +46,10 @@ final class WallNotes {
                 problem.code() == ProblemCode.GAP_SMALL || problem.code() == ProblemCode.GAP_LARGE)
         .filter(problem -> tags.contains(problem.log()))
         .toList();
+  }
+
+  private static String told(Live live, Problem fix) {
+    return live.context().told(fix.message()) + ". " + live.context().told(fix.remedy());
   }
 
   /** Writes a line as high as it needs. */

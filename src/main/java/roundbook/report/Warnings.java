@@ -38,8 +38,8 @@ final class Warnings {
     String tab = tab(first);
     return List.of(
         ProblemsSheet.severity(cells, first.severity()),
-        cells.text(first.message() + more),
-        cells.text(first.remedy()),
+        cells.text(context.told(first.message()) + more),
+        cells.told(first.remedy()),
         cells.link(tab));
   }
 

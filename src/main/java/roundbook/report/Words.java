@@ -18,10 +18,12 @@ public final class Words {
 
   private final String language;
   private final ResourceBundle bundle;
+  private final Sayings sayings;
 
   private Words(String language, ResourceBundle bundle) {
     this.language = language;
     this.bundle = bundle;
+    this.sayings = new Sayings(this);
   }
 
   /** Returns the words of a language such as {@code en}; English where there are none of it. */
@@ -57,6 +59,21 @@ public final class Words {
    */
   String pattern(String key) {
     return bundle.getString(key);
+  }
+
+  /** Returns in this language what the reading or the planning says in English. */
+  String told(String english) {
+    return sayings.told(english);
+  }
+
+  /** Returns the mark before the decimals of a number. */
+  char decimalMark() {
+    return text("number.decimal_mark").charAt(0);
+  }
+
+  /** Returns the keys that begin alike, in alphabetical order. */
+  List<String> keys(String start) {
+    return bundle.keySet().stream().filter(key -> key.startsWith(start)).sorted().toList();
   }
 
   /** Returns whether there is a text of a key. */

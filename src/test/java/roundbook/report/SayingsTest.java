@@ -1,0 +1,75 @@
+package roundbook.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+
+import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import roundbook.job.Setting;
+import roundbook.notch.NeckFit;
+import roundbook.problem.ProblemCode;
+import roundbook.rounds.Fit;
+
+/** What is made in English is told again in the language of the workbook. */
+class SayingsTest {
+  private static final Words GERMAN = Words.of("de");
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "log 7 is left out: too short for every wall|Stamm 7 entfällt: zu kurz für jede Wand",
+        "round 4 wall W, log 9: tip end shoulder thin + tail waney; butt end no sawn face"
+            + "|Kranz 4 Wand W, Stamm 9: Zopfende Schulter dünn + Vorstoß waldkantig; Stockende keine"
+            + " Sägefläche",
+        "round 3: middle diameters differ by 27.5 mm"
+            + "|Kranz 3: Mittendurchmesser weichen um 27,5 mm ab",
+        "Fill the cell. Log 14.1 left out.|Die Zelle ausfüllen. Stamm 14.1 entfällt.",
+        "words that no bundle holds|words that no bundle holds"
+      })
+  void aSentenceIsToldWithWhatWasFilledIn(String english, String german) {
+    assertEquals(german, GERMAN.told(english));
+    assertEquals(english, Words.of("en").told(english));
+  }
+
+  /** Missing ones show here as they are added, so that no page mixes two languages. */
+  @ParameterizedTest
+  @MethodSource("fixedTexts")
+  void everyFixedTextOfTheProgramIsASaying(String english) {
+    assertNotEquals(english, GERMAN.told(english));
+  }
+
+  static Stream<String> fixedTexts() {
+    return Stream.of(
+            Stream.of(Setting.values()).map(Setting::meaning),
+            Stream.of(ProblemCode.values()).map(ProblemCode::remedy),
+            Stream.of(Fit.Reason.values()).map(Fit.Reason::words),
+            Stream.of(NeckFit.Fault.values()).map(NeckFit.Fault::words))
+        .flatMap(each -> each)
+        .filter(text -> !text.isEmpty())
+        .distinct();
+  }
+
+  /** The groups of a form are taken in turn, so English fills its holes in turn. */
+  @Test
+  void englishFillsItsHolesInTurn() {
+    Words english = Words.of("en");
+    for (String key : english.keys("said.")) {
+      List<String> holes =
+          Pattern.compile("\\{\\d}")
+              .matcher(english.pattern(key))
+              .results()
+              .map(MatchResult::group)
+              .toList();
+      List<String> inTurn =
+          Stream.iterate(0, n -> n + 1).limit(holes.size()).map(n -> "{" + n + "}").toList();
+      assertEquals(inTurn, holes, key);
+    }
+  }
+}
