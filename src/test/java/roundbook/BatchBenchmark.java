@@ -1,0 +1,39 @@
+package roundbook;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Sixty jobs one after the other and two at once. */
+class BatchBenchmark {
+  private static final int JOBS = 60;
+
+  @TempDir private Path folder;
+
+  @Test
+  void twoAtOnce() throws IOException, InterruptedException {
+    String jar = System.getProperty("roundbook.jar");
+    assertTrue(Files.isRegularFile(Path.of(jar)), "package the program first");
+    Path jobs = Files.createDirectories(folder.resolve("jobs"));
+    for (int i = 0; i < JOBS; i++) {
+      Files.copy(Path.of("samples", "hill-cabin.xlsx"), jobs.resolve("job " + i + ".xlsx"));
+    }
+    String out = Files.createDirectories(folder.resolve("out")).toString();
+    String[] plan = {"-jar", jar, "plan", "-q", jobs.toString(), "-o", out, "-j"};
+    ProcessRace race =
+        new ProcessRace(folder, 2)
+            .java("60 jobs, two at once", with(plan, "2"))
+            .java("60 jobs, one at a time", with(plan, "1"));
+    System.out.print(ProcessRace.table(race.ratios()));
+  }
+
+  private static String[] with(String[] arguments, String last) {
+    String[] all = java.util.Arrays.copyOf(arguments, arguments.length + 1);
+    all[arguments.length] = last;
+    return all;
+  }
+}
