@@ -77,6 +77,7 @@ record Encoding(Charset charset, int mark, boolean guessed) {
       while (more) {
         more = channel.read(bytes) >= 0;
         bytes.flip();
+        passPlain(bytes);
         letters.clear();
         if (decoder.decode(bytes, letters, !more).isError()) {
           return false;
@@ -85,6 +86,16 @@ record Encoding(Charset charset, int mark, boolean guessed) {
       }
     }
     return true;
+  }
+
+  /** Passes over bytes that stand for one letter each in any case, which most texts are made of. */
+  private static void passPlain(ByteBuffer bytes) {
+    byte[] all = bytes.array();
+    int at = bytes.position();
+    while (at < bytes.limit() && all[at] >= 0) {
+      at++;
+    }
+    bytes.position(at);
   }
 
   private static int zeros(byte[] bytes, int from) {

@@ -44,40 +44,47 @@ final class Lines implements AutoCloseable {
   private String read() throws IOException {
     line.setLength(0);
     boolean any = false;
-    for (int letter = letter(); letter >= 0; letter = letter()) {
-      boolean secondOfPair = letter == '\n' && skipLineFeed;
-      skipLineFeed = letter == '\r';
+    while (fill()) {
+      boolean secondOfPair = buffer[at] == '\n' && skipLineFeed;
+      skipLineFeed = false;
       if (secondOfPair) {
+        at++;
         continue;
       }
-      if (letter == '\n' || letter == '\r') {
+      int from = at;
+      while (at < end && !isMark(buffer[at])) {
+        at++;
+      }
+      line.append(buffer, from, at - from);
+      any |= at > from;
+      if (line.length() > LONGEST) {
+        throw new TooLong();
+      }
+      if (at < end && endsLine()) {
         return line.toString();
       }
-      any = true;
-      append((char) letter);
     }
     return any ? line.toString() : null;
   }
 
-  private void append(char letter) throws IOException {
-    if (letter != 0) {
-      line.append(letter);
-    }
-    if (line.length() > LONGEST) {
-      throw new TooLong();
-    }
+  /** Passes over a mark; a zero is no letter and is left out of the line. */
+  private boolean endsLine() {
+    char mark = buffer[at++];
+    skipLineFeed = mark == '\r';
+    return mark != 0;
   }
 
-  private int letter() throws IOException {
+  private static boolean isMark(char letter) {
+    return letter == '\n' || letter == '\r' || letter == 0;
+  }
+
+  /** Returns whether there is a letter to be taken. */
+  private boolean fill() throws IOException {
     if (at == end) {
-      end = reader.read(buffer);
+      end = Math.max(0, reader.read(buffer));
       at = 0;
-      if (end <= 0) {
-        end = 0;
-        return -1;
-      }
     }
-    return buffer[at++];
+    return at < end;
   }
 
   @Override

@@ -24,37 +24,39 @@ record Quotes(char separator) {
 
   /** Reads a line, or several joined, by the rules. */
   State state(String text) {
-    boolean start = true;
-    int i = 0;
-    while (i < text.length()) {
-      char letter = text.charAt(i);
-      if (start && letter == '"') {
-        int close = close(text, i + 1);
-        if (close < 0) {
-          return State.OPEN;
-        }
-        if (close + 1 < text.length() && text.charAt(close + 1) != separator) {
-          return State.BROKEN;
-        }
-        i = close + 1;
-        start = false;
-      } else {
-        start = letter == separator;
-        i++;
+    for (int open = opening(text, 0); open >= 0; ) {
+      int close = close(text, open + 1);
+      if (close < 0) {
+        return State.OPEN;
       }
+      if (close + 1 < text.length() && text.charAt(close + 1) != separator) {
+        return State.BROKEN;
+      }
+      open = opening(text, close + 1);
     }
     return State.SOUND;
+  }
+
+  /** Returns the place of the next quote that begins a cell; negative when there is none. */
+  private int opening(String text, int from) {
+    int quote = text.indexOf('"', from);
+    while (quote > 0 && text.charAt(quote - 1) != separator) {
+      quote = text.indexOf('"', quote + 1);
+    }
+    return quote;
   }
 
   /** Returns how many cells a text of sound quotes has. */
   int count(String text) {
     int count = 1;
-    boolean start = true;
-    for (int i = 0; i < text.length(); ) {
-      boolean quoted = start && text.charAt(i) == '"';
-      start = text.charAt(i) == separator;
-      count += start ? 1 : 0;
-      i = quoted ? close(text, i + 1) + 1 : i + 1;
+    int quote = opening(text, 0);
+    for (int cut = text.indexOf(separator); cut >= 0; cut = text.indexOf(separator, cut + 1)) {
+      if (quote >= 0 && cut > quote) {
+        cut = close(text, quote + 1);
+        quote = opening(text, cut + 1);
+      } else {
+        count++;
+      }
     }
     return count;
   }

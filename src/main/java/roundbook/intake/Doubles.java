@@ -79,8 +79,10 @@ final class Doubles {
   }
 
   private First remembered(Log log) {
-    CellRef own = CellRef.ofSheet(log.origin().file(), log.origin().sheet());
-    sheet = own.equals(sheet) ? sheet : own;
+    CellRef origin = log.origin();
+    if (!origin.file().equals(sheet.file()) || !origin.sheet().equals(sheet.sheet())) {
+      sheet = CellRef.ofSheet(origin.file(), origin.sheet());
+    }
     return new First(sheet, log.origin().row(), measures(log));
   }
 

@@ -52,6 +52,8 @@ enum Field {
   /** Free text. */
   REMARKS;
 
+  private final String word = name().toLowerCase(Locale.ROOT).replace('_', ' ');
+
   /** Returns whether it is a diameter at a known place. */
   boolean diameter() {
     return this == BUTT || this == MID || this == TIP;
@@ -64,12 +66,17 @@ enum Field {
 
   /** Returns the girth at the place of a diameter. */
   Field asGirth() {
-    return valueOf(name() + "_GIRTH");
+    return switch (this) {
+      case BUTT -> BUTT_GIRTH;
+      case MID -> MID_GIRTH;
+      case TIP -> TIP_GIRTH;
+      default -> throw new IllegalArgumentException(this + " is no diameter");
+    };
   }
 
   /** Returns the word used in messages. */
   String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return word;
   }
 
   /** Finds the field of a name such as {@code mid} or {@code butt_girth}. */

@@ -1,6 +1,8 @@
 package roundbook.intake;
 
 import java.math.BigDecimal;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
@@ -19,6 +21,9 @@ import roundbook.units.LengthUnit;
  * problem that suggests another value leaves the choice to the person.
  */
 final class Measures {
+  private static final Map<Field, String> DIAMETERS = named(" diameter");
+  private static final Map<Field, String> GIRTHS = named(" girth");
+
   private final Block block;
   private final Row row;
   private final String tag;
@@ -28,6 +33,14 @@ final class Measures {
     this.block = block;
     this.row = row;
     this.tag = tag;
+  }
+
+  private static Map<Field, String> named(String what) {
+    Map<Field, String> names = new EnumMap<>(Field.class);
+    for (Field field : new Field[] {Field.BUTT, Field.MID, Field.TIP}) {
+      names.put(field, field.word() + what);
+    }
+    return names;
   }
 
   /** Returns whether any cell keeps the log from being used. */
@@ -53,8 +66,10 @@ final class Measures {
       return Optional.empty();
     }
     boolean girth = !block.has(field);
-    String name = field.word() + (girth ? " girth" : " diameter");
-    return read(heading, name, heading.unit().or(block.units()::diameter))
+    return read(
+            heading,
+            girth ? GIRTHS.get(field) : DIAMETERS.get(field),
+            heading.unit().or(block.units()::diameter))
         .map(length -> girth ? throughPi(length) : length)
         .filter(length -> isPlausible(heading, length, false));
   }

@@ -26,9 +26,11 @@ enum RowKind {
               + "|count|totalt|summa|yhteensä|sous-total|moyenne|medel(?:värde)?|media|promedio"
               + "|keskiarvo|suma|somme|std\\.? ?dev.*|anzahl|antal|nombre"
               + "|\\d+\\s+(?:logs?|pieces|pcs|stämme|stück|billes|grumes|stockar|tukkia|trozas)\\.?");
-  private static final Pattern DIGIT = Pattern.compile("\\d");
   private static final Pattern DRAWN = Pattern.compile("[-=_.*#~+\\s]+");
   private static final int TAG_LETTERS = 12;
+
+  /** Six words have five blanks between them and a letter each. */
+  private static final int SENTENCE_LETTERS = 10;
 
   /** Tells what a row is. */
   static RowKind of(Row row, Header header) {
@@ -57,7 +59,8 @@ enum RowKind {
   }
 
   private static boolean isDrawn(Cell cell) {
-    return DRAWN.matcher(cell.text()).matches();
+    return !Character.isLetterOrDigit(cell.text().charAt(0))
+        && DRAWN.matcher(cell.text()).matches();
   }
 
   private static boolean isSummary(Cell first) {
@@ -82,7 +85,7 @@ enum RowKind {
             each.getKey() == Field.LENGTH || each.getKey().diameter() || each.getKey().girth();
         boolean tag = each.getKey() == Field.TAG;
         boolean text = cell.kind() == Cell.Kind.TEXT;
-        boolean telling = !cell.isBlank() && (!text || DIGIT.matcher(cell.text()).find());
+        boolean telling = !cell.isBlank() && (!text || hasDigit(cell.text()));
         if (measure && telling && !isSentence(cell)
             || tag && telling && cell.text().length() < TAG_LETTERS) {
           return false;
@@ -92,7 +95,18 @@ enum RowKind {
     return true;
   }
 
+  private static boolean hasDigit(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (isDigit(text.charAt(i))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   private static boolean isSentence(Cell cell) {
-    return cell.kind() == Cell.Kind.TEXT && cell.text().split("\\s+").length > 5;
+    return cell.text().length() > SENTENCE_LETTERS
+        && cell.kind() == Cell.Kind.TEXT
+        && cell.text().split("\\s+").length > 5;
   }
 }

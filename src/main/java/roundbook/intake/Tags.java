@@ -68,12 +68,14 @@ final class Tags {
     if (cell.kind() != Cell.Kind.TEXT || text.length() < 3) {
       return text;
     }
-    if (EXPONENT.matcher(text).matches()) {
+    if (text.indexOf('+') >= 0 && EXPONENT.matcher(text).matches()) {
       String whole = new BigDecimal(text.replace(',', '.')).toPlainString();
       String message = "the tag " + text + " was shortened by a spreadsheet; read as " + whole;
       block.say(block.problem(row, column, ProblemCode.DOUBTFUL_VALUE, message).about(whole));
       return whole;
     }
-    return WHOLE.matcher(text).matches() ? text.substring(0, text.indexOf('.')) : text;
+    return text.indexOf('.') > 0 && WHOLE.matcher(text).matches()
+        ? text.substring(0, text.indexOf('.'))
+        : text;
   }
 }

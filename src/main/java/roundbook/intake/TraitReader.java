@@ -185,6 +185,7 @@ final class TraitReader {
   }
 
   private String word(Row row, Field field) {
-    return block.text(row, field).toLowerCase(Locale.ROOT);
+    String text = block.text(row, field);
+    return text.isEmpty() ? text : text.toLowerCase(Locale.ROOT);
   }
 }
