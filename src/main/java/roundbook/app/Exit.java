@@ -3,24 +3,31 @@ package roundbook.app;
 /** The exit codes of the program, worse ones with higher rank. */
 enum Exit {
   /** Done; warnings allowed. */
-  DONE(0, 0),
+  DONE(0, 0, "Done; there may be warnings."),
   /** Not enough logs: a partial plan and the order are written. */
-  SHORT_OF_LOGS(4, 1),
+  SHORT_OF_LOGS(4, 1, "Not enough logs: what can be built is planned, the rest is ordered."),
   /** The input has errors and nothing was planned. */
-  BAD_INPUT(3, 2),
+  BAD_INPUT(3, 2, "The input has errors and nothing was planned."),
   /** A file cannot be read or written. */
-  NO_ACCESS(5, 3),
+  NO_ACCESS(5, 3, "A file cannot be read or written."),
   /** The command line is wrong. */
-  USAGE(2, 4),
+  USAGE(2, 4, "The command line is wrong."),
   /** The program is at fault. */
-  FAULT(1, 5);
+  FAULT(1, 5, "The program is at fault.");
 
   private final int code;
   private final int rank;
+  private final String words;
 
-  Exit(int code, int rank) {
+  Exit(int code, int rank, String words) {
     this.code = code;
     this.rank = rank;
+    this.words = words;
+  }
+
+  /** Returns what it means, in a sentence. */
+  String words() {
+    return words;
   }
 
   int code() {

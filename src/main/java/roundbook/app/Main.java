@@ -61,14 +61,21 @@ public final class Main implements Runnable {
    *     planned, 4 not enough logs, 5 cannot read or write
    */
   public static int run(String[] args, PrintStream out, PrintStream err) {
+    CommandLine line = line(out, err);
+    Main main = line.getCommand();
+    line.setExecutionExceptionHandler((fault, failed, parsed) -> main.fault(fault, args));
+    return line.execute(args.length > 0 && !WORDS.contains(args[0]) ? planOf(args) : args);
+  }
+
+  /** Returns the commands, ready to run. */
+  static CommandLine line(PrintStream out, PrintStream err) {
     PrintWriter results = new PrintWriter(out, true, StandardCharsets.UTF_8);
     PrintWriter messages = new PrintWriter(err, true, StandardCharsets.UTF_8);
     Main main = new Main(results, messages);
-    CommandLine line = new CommandLine(main, new Commands(main));
-    line.setOut(results).setErr(messages);
-    line.setCaseInsensitiveEnumValuesAllowed(true);
-    line.setExecutionExceptionHandler((fault, failed, parsed) -> main.fault(fault, args));
-    return line.execute(args.length > 0 && !WORDS.contains(args[0]) ? planOf(args) : args);
+    return new CommandLine(main, new Commands(main))
+        .setOut(results)
+        .setErr(messages)
+        .setCaseInsensitiveEnumValuesAllowed(true);
   }
 
   private static String[] planOf(String[] args) {
