@@ -42,9 +42,12 @@ record Room(String name, List<String> rooms, List<String> outside) {
               // It reads a table of its own from the archive, never a file.
               with("wood", "units job", STREAMS),
               core("takeoff", "units job notch stack wood"),
-              core("plan", "units problem job notch stack balance rounds wood takeoff"),
+              core("exchange", "units problem job notch stack balance rounds"),
+              core("plan", "units problem job notch stack balance rounds wood takeoff exchange"),
               with("picture", "units job notch stack rounds plan", STREAMS + " java.util.zip"),
-              core("report", "units problem page job notch stack rounds wood takeoff plan picture"),
+              core(
+                  "report",
+                  "units problem page job notch stack rounds wood takeoff exchange plan picture"),
               with(
                   "sheet",
                   "units problem table page xml",
@@ -61,7 +64,7 @@ record Room(String name, List<String> rooms, List<String> outside) {
               with("harvester", "units problem table xml", FILES + " javax.xml.stream"),
               with(
                   "app",
-                  "units problem table page job intake notch stack balance rounds wood takeoff plan"
+                  "units problem table page job intake notch stack balance rounds wood takeoff exchange plan"
                       + " picture report sheet csv harvester",
                   FILES
                       + " java.time.. java.util.concurrent.. java.util.zip picocli.."

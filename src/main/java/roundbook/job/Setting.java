@@ -62,6 +62,8 @@ public enum Setting {
   SPREAD_MOST(LENGTH, "1", "25", "Most that the middle diameters of a round may differ"),
   /** The most that a round may differ from the one below it. */
   STEP_MOST(LENGTH, "1", "25", "Most that a round's size may differ from the one below"),
+  /** What the search weighs first. */
+  BALANCE_FOR(CHOICE, "even", "Plan for even gaps on the whole, or worst: the worst gap first"),
   /** How much a corner may be out of level. */
   LEVEL_TOLERANCE(LENGTH, "1/4", "6", "Most that corners may be out of level"),
   /** The least wood above the upper mark. */
@@ -141,6 +143,7 @@ public enum Setting {
       case BUTTS_RUN -> List.of("clockwise", "counterclockwise");
       case CUT_EXCESS -> List.of("either", "tip");
       case TIP_RULE -> List.of("warn", "refuse");
+      case BALANCE_FOR -> List.of("even", "worst");
       case FIRST_BED -> List.of("flat", "starter", "level");
       case PAPER -> List.of("letter", "a4");
       case LANGUAGE -> List.of("en", "de");

@@ -9,11 +9,11 @@ import java.util.stream.Collectors;
 import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.job.Setting;
-import roundbook.job.Wall;
 import roundbook.notch.NeckFit;
 import roundbook.plan.PiecePlan.Note;
 import roundbook.plan.PiecePlan.Weight;
 import roundbook.stack.Course;
+import roundbook.stack.EndFit;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
 import roundbook.takeoff.LogCut;
@@ -59,10 +59,9 @@ final class PiecePlanner {
     Length overhang = job.rules().overhang();
     Length near = placed.nearShoulder(job.building(), overhang);
     Length far = placed.farShoulder(job.building(), overhang);
-    Length atButt = placed.piece().butt().least(placed.piece().at(near));
-    Length atTip = placed.piece().tip().least(placed.piece().at(far));
-    NeckFit butt = fit(course, placed, placed.crossingAtButt(job.building()), atButt);
-    NeckFit tip = fit(course, placed, placed.crossingAtTip(job.building()), atTip);
+    EndFit fit = new EndFit(job.rules(), job.building());
+    NeckFit butt = fit.butt(course, placed);
+    NeckFit tip = fit.tip(course, placed);
     return new PiecePlan(
         placed,
         placed.buttCorner(job.building()),
@@ -78,16 +77,6 @@ final class PiecePlanner {
   private Weight weight(PlacedLog placed) {
     PieceWood piece = wood.get(placed);
     return new Weight(piece.weights().green(), piece.balance());
-  }
-
-  private NeckFit fit(Course course, PlacedLog placed, Wall crossing, Length diameter) {
-    NeckFit.Corner corner =
-        new NeckFit.Corner(
-            placed.wall().thickness(),
-            crossing.thickness(),
-            job.rules().overhang(),
-            job.rules().length(Setting.SHOULDER_LEAST));
-    return new NeckFit(course.notch(), corner, diameter);
   }
 
   private List<Note> notes(PlacedLog placed, NeckFit butt, NeckFit tip) {

@@ -2,6 +2,7 @@ package roundbook.plan;
 
 import java.util.List;
 import java.util.Optional;
+import roundbook.exchange.Exchanges;
 import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.problem.Problem;
@@ -22,6 +23,7 @@ import roundbook.takeoff.Takeoff;
  * @param supply logs on hand against logs needed, by length class, the longest first
  * @param quantities everything else to buy, and what is left over
  * @param order what the yard should send
+ * @param exchanges spares, substitutes, and why each round has its logs
  * @param problems every doubt of the plan, in order of rounds
  */
 public record Plan(
@@ -34,6 +36,7 @@ public record Plan(
     List<ClassSupply> supply,
     List<Quantity> quantities,
     List<OrderLine> order,
+    Exchanges exchanges,
     List<Problem> problems) {
   /** Copies the lists. */
   public Plan {

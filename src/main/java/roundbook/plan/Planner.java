@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import roundbook.balance.Effort;
+import roundbook.exchange.Exchanges;
 import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.plan.Plan.LogUse;
@@ -66,6 +67,7 @@ public final class Planner {
         classes,
         Quantities.of(job, pieces, takeoff),
         supplies.order(classes),
+        Exchanges.of(job, choice, stack),
         new Doubts(job, choice, stack, pieces, takeoff).all());
   }
 

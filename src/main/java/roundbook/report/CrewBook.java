@@ -21,6 +21,7 @@ public final class CrewBook {
           HewingSheet::sheets,
           CutListSheet::sheets,
           LogListSheet::sheets,
+          SparesSheet::sheets,
           OpeningsSheet::sheets,
           HeightsSheet::sheets,
           MaterialsSheet::sheets,

@@ -181,10 +181,21 @@ final class LogListSheet {
     Log.Keep keep = use.log().traits().keep();
     return Stream.of(
             use.note(),
+            could(use.log()),
             keep == Log.Keep.ANY ? "" : context.text("keep.for", context.text("keep." + key(keep))),
             use.log().traits().remarks())
         .filter(part -> !part.isBlank())
         .collect(Collectors.joining(" · "));
+  }
+
+  /** Returns the places that a log without one could take; empty for any other log. */
+  private String could(Log log) {
+    return context.plan().exchanges().spares().stream()
+        .filter(spare -> spare.log().equals(log))
+        .map(spare -> new ExchangeWords(context).places(spare.places()))
+        .map(places -> context.text("log_list.could", places))
+        .findFirst()
+        .orElse("");
   }
 
   /** Returns all stations of a profile as {@code distance=diameter} in the job's unit. */

@@ -48,6 +48,7 @@ public final class PlainTables {
   public static List<PlainTable> of(CrewContext context) {
     PlainTables tables = new PlainTables(context);
     TakeoffTables takeoff = new TakeoffTables(context.plan());
+    List<PlainTable> exchanges = ExchangeTables.of(context.plan(), tables.decimals);
     return List.of(
         tables.logs(),
         problems(tables.problems),
@@ -61,6 +62,8 @@ public final class PlainTables {
         takeoff.scale(),
         tables.materials(),
         tables.order(),
+        exchanges.get(0),
+        exchanges.get(1),
         settings(context.rules()));
   }
 

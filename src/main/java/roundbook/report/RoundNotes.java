@@ -42,6 +42,9 @@ final class RoundNotes {
     if (!special.isEmpty()) {
       lines.add(new Line(special, Role.CAUTION));
     }
+    ExchangeWords words = new ExchangeWords(live.context());
+    String cures = words.cures(round);
+    lines.add(new Line((words.why(round) + " " + cures).strip(), Role.PLAIN));
     lines.add(new Line(live.text("round.caution"), Role.PLAIN));
     return lines;
   }

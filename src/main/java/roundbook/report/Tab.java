@@ -20,6 +20,8 @@ enum Tab {
   CUT_LIST,
   /** Every log of the tally. */
   LOG_LIST,
+  /** Which spare could stand where. */
+  SPARES,
   /** Doors and windows. */
   OPENINGS,
   /** Bed, tops and settling. */

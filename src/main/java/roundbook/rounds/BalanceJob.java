@@ -14,8 +14,8 @@ import roundbook.job.Job;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
-import roundbook.notch.NeckFit;
 import roundbook.notch.Notch;
+import roundbook.stack.EndFit;
 import roundbook.units.Length;
 import roundbook.units.LengthUnit;
 
@@ -83,7 +83,7 @@ final class BalanceJob {
             least.nanometres(),
             rules.length(Setting.SPREAD_MOST).nanometres(),
             rules.sizeStep().nanometres(),
-            Aims.Weights.USUAL);
+            weights(rules));
     BalanceTask.Builder builder = BalanceTask.builder(INCH, TICK, aims);
     Fit fit = new Fit(job);
     kinds.forEach(kind -> builder.lengthClass(fit.trimmed(kind).nanometres()));
@@ -96,6 +96,12 @@ final class BalanceJob {
     }
     restrict(builder);
     return builder.build();
+  }
+
+  private static Aims.Weights weights(BuildRules rules) {
+    Aims.Weights usual = Aims.Weights.USUAL;
+    boolean worst = rules.text(Setting.BALANCE_FOR).equals("worst");
+    return new Aims.Weights(usual.least(), usual.spread(), usual.inversion(), worst);
   }
 
   private List<List<Cut>> cuts(int log) {
@@ -134,7 +140,7 @@ final class BalanceJob {
   }
 
   private boolean refuses() {
-    return job.rules().text(Setting.TIP_RULE).equals("refuse");
+    return new EndFit(job.rules(), job.building()).refuses();
   }
 
   /** Returns the largest size, by sixteenths or millimetres, whose bearings the tip holds. */
@@ -154,16 +160,8 @@ final class BalanceJob {
   }
 
   private boolean holds(Piece piece, Wall wall, Length size) {
-    Wall before = job.building().before(wall);
-    Wall after = job.building().after(wall);
-    NeckFit.Corner corner =
-        new NeckFit.Corner(
-            wall.thickness(),
-            before.thickness().most(after.thickness()),
-            job.rules().overhang(),
-            Length.ZERO);
-    NeckFit fit = new NeckFit(Notch.of(size, job.rules()), corner, piece.tip());
-    return !piece.tip().isLessThan(fit.leastForBearing());
+    EndFit fit = new EndFit(job.rules(), job.building());
+    return fit.tipBears(piece, wall, Notch.of(size, job.rules()));
   }
 
   private int kindOf(Wall wall) {

@@ -11,14 +11,15 @@ import roundbook.job.Pin;
 import roundbook.job.Wall;
 
 /** The places of so many rounds, and which logs the rules, wishes and pins let into each. */
-final class Places {
+public final class Places {
   private static final int NONE = -1;
 
   private final Job job;
   private final int rounds;
   private final List<List<List<Piece>>> pieces;
 
-  Places(Job job, int rounds) {
+  /** The places of so many rounds of a job. */
+  public Places(Job job, int rounds) {
     this(job, rounds, serving(job));
   }
 
@@ -66,6 +67,11 @@ final class Places {
 
   Wall wall(int place) {
     return walls().get(place % walls().size());
+  }
+
+  /** Returns the ways to cut a log for a round and wall; empty when it may not stand there. */
+  public List<Piece> pieces(int log, Wall wall, int round) {
+    return pieces(log, (round - 1) * walls().size() + walls().indexOf(wall));
   }
 
   /** Returns the ways to cut a log for a place; empty when it may not stand there. */

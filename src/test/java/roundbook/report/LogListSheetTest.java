@@ -102,6 +102,7 @@ class LogListSheetTest {
             plan.supply(),
             plan.quantities(),
             plan.order(),
+            plan.exchanges(),
             plan.problems());
     return ListFixtures.of(moved);
   }
@@ -188,6 +189,7 @@ class LogListSheetTest {
             plan.supply(),
             plan.quantities(),
             plan.order(),
+            plan.exchanges(),
             plan.problems());
     assertTrue(LogListSheet.names(ListFixtures.of(empty)).isEmpty());
   }

@@ -75,6 +75,8 @@ class PlainTablesTest {
             "scale",
             "materials",
             "order",
+            "spares",
+            "reasons",
             "settings"),
         PlainTables.of(ListFixtures.inches(2)).stream().map(PlainTable::name).toList());
   }

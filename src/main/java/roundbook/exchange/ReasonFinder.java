@@ -1,0 +1,105 @@
+package roundbook.exchange;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import roundbook.exchange.Reason.Exchange;
+import roundbook.job.Log;
+import roundbook.job.Piece;
+import roundbook.rounds.Fit;
+import roundbook.stack.Course;
+import roundbook.stack.PlacedLog;
+import roundbook.units.Length;
+
+/** Finds why each round has its logs: what was on hand, and what the next best choice costs. */
+final class ReasonFinder {
+  private final Trials trials;
+  private final Fit fit;
+  private final List<Length> onHand;
+
+  ReasonFinder(Trials trials) {
+    this.trials = trials;
+    this.fit = new Fit(trials.job());
+    this.onHand =
+        trials.job().logs().stream()
+            .filter(log -> fit.refused(log).isEmpty())
+            .map(Log::mid)
+            .sorted()
+            .toList();
+  }
+
+  List<Reason> reasons() {
+    return trials.courses().stream().map(this::reason).toList();
+  }
+
+  private Reason reason(Course course) {
+    List<Length> mids = course.logs().stream().map(log -> log.piece().mid()).sorted().toList();
+    Length thick = mids.get(mids.size() - 1);
+    return new Reason(
+        course.round(),
+        mids.get(0),
+        thick,
+        onHand.get(0).least(mids.get(0)),
+        onHand.get(onHand.size() - 1).most(thick),
+        thickerAbove(course.round(), thick),
+        (int) course.logs().stream().filter(this::longOnShort).count(),
+        next(course));
+  }
+
+  private int thickerAbove(int round, Length thick) {
+    return (int)
+        trials.placed().stream()
+            .filter(log -> log.round() > round && log.piece().mid().isMoreThan(thick))
+            .count();
+  }
+
+  private boolean longOnShort(PlacedLog placed) {
+    Length own = fit.least(placed.wall());
+    return trials.job().building().walls().stream()
+        .map(fit::least)
+        .anyMatch(
+            least -> least.isMoreThan(own) && !placed.piece().log().length().isLessThan(least));
+  }
+
+  private Optional<Exchange> next(Course course) {
+    return course.logs().stream()
+        .flatMap(out -> Stream.concat(withSpares(out), withPlaced(out)))
+        .min(Comparator.comparingDouble(Exchange::cost));
+  }
+
+  private Stream<Exchange> withSpares(PlacedLog out) {
+    List<Exchange> found = new ArrayList<>();
+    for (Log log : trials.nearest(out)) {
+      for (Piece piece : trials.pieces(log, out)) {
+        if (trials.tipsHold(out, piece)) {
+          double cost = trials.change(out, piece);
+          found.add(new Exchange(out, log.tag(), Optional.empty(), cost));
+        }
+      }
+    }
+    return found.stream();
+  }
+
+  private Stream<Exchange> withPlaced(PlacedLog out) {
+    return trials.placed().stream()
+        .filter(other -> other.round() != out.round())
+        .flatMap(other -> withPlaced(out, other).stream());
+  }
+
+  private Optional<Exchange> withPlaced(PlacedLog out, PlacedLog other) {
+    double least = Double.MAX_VALUE;
+    List<Piece> ways = trials.pieces(out.piece().log(), other);
+    for (Piece in : ways.isEmpty() ? List.<Piece>of() : trials.pieces(other.piece().log(), out)) {
+      for (Piece back : ways) {
+        if (trials.tipsHold(out, in) && trials.tipsHold(other, back)) {
+          least = Math.min(least, trials.change(out, in, other, back));
+        }
+      }
+    }
+    return least == Double.MAX_VALUE
+        ? Optional.empty()
+        : Optional.of(new Exchange(out, other.piece().log().tag(), Optional.of(other), least));
+  }
+}

@@ -1,0 +1,126 @@
+package roundbook.exchange;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import roundbook.balance.Aims;
+import roundbook.job.BuildRules;
+import roundbook.job.Job;
+import roundbook.job.Piece;
+import roundbook.job.Setting;
+import roundbook.job.Wall;
+import roundbook.notch.RoundSize;
+import roundbook.stack.Course;
+import roundbook.units.Length;
+
+/**
+ * The score of chosen logs, by the formula that the search makes small, with any log exchanged.
+ *
+ * <p>It is computed here from diameters and sizes, without the search; square inches, lower is
+ * better. Only the rounds that an exchange touches need be summed again.
+ */
+final class Score {
+  private static final double OFFCUT_PRICE = 0.001;
+
+  private final Job job;
+  private final List<Wall> walls;
+  private final List<Station[]> rounds = new ArrayList<>();
+  private final Aims.Weights weights = Aims.Weights.USUAL;
+  private final double gap;
+  private final double leastGap;
+  private final double spreadMost;
+
+  Score(Job job, List<Course> courses) {
+    BuildRules rules = job.rules();
+    this.job = job;
+    this.walls = job.building().walls();
+    this.gap = rules.gap().inches();
+    this.leastGap = Math.min(gap, rules.length(Setting.GAP_LEAST).inches());
+    this.spreadMost = rules.length(Setting.SPREAD_MOST).inches();
+    for (Course course : courses) {
+      rounds.add(
+          course.logs().stream().map(log -> Station.of(log.piece(), job)).toArray(Station[]::new));
+    }
+  }
+
+  /** Returns the number of a wall. */
+  int side(Wall wall) {
+    return walls.indexOf(wall);
+  }
+
+  /** Puts a piece in a place and returns what stood there. */
+  Station put(int round, int side, Station piece) {
+    Station before = rounds.get(round - 1)[side];
+    rounds.get(round - 1)[side] = piece;
+    return before;
+  }
+
+  Station station(Piece piece) {
+    return Station.of(piece, job);
+  }
+
+  /** Returns the whole score. */
+  double total() {
+    return around(IntStream.rangeClosed(1, rounds.size()).toArray());
+  }
+
+  /** Returns the part of the score that some rounds have a share in. */
+  double around(int... touched) {
+    double sum = 0;
+    for (int round : touched) {
+      sum += own(round);
+    }
+    for (int lower = 1; lower < rounds.size(); lower++) {
+      int level = lower;
+      if (IntStream.of(touched).anyMatch(round -> round == level || round == level + 1)) {
+        sum += level(lower);
+      }
+    }
+    return sum;
+  }
+
+  /** Returns what a round costs by itself: its spread and its waste. */
+  private double own(int round) {
+    Station[] logs = rounds.get(round - 1);
+    double least = Double.MAX_VALUE;
+    double most = 0;
+    double offcut = 0;
+    for (Station log : logs) {
+      least = Math.min(least, log.mid());
+      most = Math.max(most, log.mid());
+      offcut += log.offcut();
+    }
+    return weights.spread() * square(most - least - spreadMost) + OFFCUT_PRICE * offcut;
+  }
+
+  /** Returns what the joints between a round and the one above cost, and a size that grows. */
+  private double level(int lower) {
+    double below = size(lower);
+    double above = size(lower + 1);
+    double sum = weights.inversion() * square(above - below);
+    for (int side = 0; side < walls.size(); side++) {
+      boolean first = walls.get(side).laidFirst();
+      double spacing = first ? (3 * below + above) / 4 : (below + 3 * above) / 4;
+      for (int k = 0; k < 3; k++) {
+        double low = rounds.get(lower - 1)[side].at(k);
+        double error = spacing - (low + rounds.get(lower)[side].at(2 - k)) / 2;
+        sum += error * error + weights.least() * square(leastGap - gap - error);
+      }
+    }
+    return sum;
+  }
+
+  private double size(int round) {
+    Length sum = Length.ZERO;
+    Station[] logs = rounds.get(round - 1);
+    for (Station log : logs) {
+      sum = sum.plus(log.exact());
+    }
+    return new RoundSize(sum, logs.length, job.rules().sizeStep()).taken().inches();
+  }
+
+  /** Returns the square of what is above zero. */
+  private static double square(double excess) {
+    return excess > 0 ? excess * excess : 0;
+  }
+}

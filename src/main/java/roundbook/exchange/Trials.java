@@ -1,0 +1,164 @@
+package roundbook.exchange;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import roundbook.job.Job;
+import roundbook.job.Log;
+import roundbook.job.Piece;
+import roundbook.job.Setting;
+import roundbook.rounds.Choice;
+import roundbook.rounds.Places;
+import roundbook.stack.Course;
+import roundbook.stack.EndFit;
+import roundbook.stack.Joint;
+import roundbook.stack.PlacedLog;
+import roundbook.stack.Stack;
+import roundbook.units.Length;
+
+/**
+ * Tries other logs in the places of a plan.
+ *
+ * <p>In a large yard only the spares nearest in middle diameter are tried in a place.
+ */
+final class Trials {
+  private static final int NEAREST = 24;
+
+  private final Job job;
+  private final Choice choice;
+  private final Stack stack;
+  private final Places places;
+  private final Score score;
+  private final EndFit ends;
+  private final Map<String, Integer> numbers = new HashMap<>();
+
+  Trials(Job job, Choice choice, Stack stack) {
+    this.job = job;
+    this.choice = choice;
+    this.stack = stack;
+    this.places = new Places(job, choice.courses().size());
+    this.score = new Score(job, choice.courses());
+    this.ends = new EndFit(job.rules(), job.building());
+    for (int log = 0; log < job.logs().size(); log++) {
+      numbers.put(job.logs().get(log).tag(), log);
+    }
+  }
+
+  Job job() {
+    return job;
+  }
+
+  Score score() {
+    return score;
+  }
+
+  List<Course> courses() {
+    return choice.courses();
+  }
+
+  List<PlacedLog> placed() {
+    return courses().stream().flatMap(course -> course.logs().stream()).toList();
+  }
+
+  /** Returns the logs without a place. */
+  List<Log> unused() {
+    return choice.unused();
+  }
+
+  /** Returns the unused logs that may stand in a place, nearest in middle diameter first. */
+  List<Log> nearest(PlacedLog place) {
+    Length mid = place.piece().log().mid();
+    return unused().stream()
+        .filter(log -> !pieces(log, place).isEmpty())
+        .sorted(Comparator.comparing(log -> log.mid().minus(mid).absolute()))
+        .limit(NEAREST)
+        .toList();
+  }
+
+  /** Returns the ways to cut a log for the place of another; none where it may not stand. */
+  List<Piece> pieces(Log log, PlacedLog place) {
+    return places.pieces(numbers.get(log.tag()), place.wall(), place.round());
+  }
+
+  /** Returns by how much the score would grow with a piece in a place. */
+  double change(PlacedLog place, Piece piece) {
+    int round = place.round();
+    int side = score.side(place.wall());
+    double before = score.around(round);
+    Station stood = score.put(round, side, score.station(piece));
+    double after = score.around(round);
+    score.put(round, side, stood);
+    return after - before;
+  }
+
+  /** Returns by how much the score would grow if two placed logs changed places, cut so. */
+  double change(PlacedLog one, Piece forOne, PlacedLog other, Piece forOther) {
+    int[] touched = {one.round(), other.round()};
+    double before = score.around(touched);
+    int side = score.side(one.wall());
+    int otherSide = score.side(other.wall());
+    Station stood = score.put(one.round(), side, score.station(forOne));
+    Station otherStood = score.put(other.round(), otherSide, score.station(forOther));
+    double after = score.around(touched);
+    score.put(one.round(), side, stood);
+    score.put(other.round(), otherSide, otherStood);
+    return after - before;
+  }
+
+  /** Returns whether the tips of a round hold with a piece in a place, where that is a rule. */
+  boolean tipsHold(PlacedLog place, Piece piece) {
+    if (!ends.refuses()) {
+      return true;
+    }
+    Course course = with(courses().get(place.round() - 1), place, piece);
+    return course.logs().stream()
+        .allMatch(log -> ends.tipBears(log.piece(), log.wall(), course.notch()));
+  }
+
+  /** Returns all that a piece would do in a place, from the exact heights and gaps. */
+  Effect effect(PlacedLog place, Piece piece) {
+    List<Course> other = new ArrayList<>(courses());
+    other.set(place.round() - 1, with(other.get(place.round() - 1), place, piece));
+    Stack tried = Stack.of(job.rules(), job.building(), other);
+    List<Joint> own =
+        tried.joints(place.wall()).stream().filter(joint -> touches(joint, place)).toList();
+    Length gap = job.rules().gap();
+    return new Effect(
+        change(place, piece),
+        flags(stack, place.round()),
+        flags(tried, place.round()),
+        own.stream().map(Joint::least).reduce(Length::least).orElse(gap),
+        own.stream().map(Joint::most).reduce(Length::most).orElse(gap));
+  }
+
+  private static boolean touches(Joint joint, PlacedLog place) {
+    return joint.lower().round() == place.round() || joint.upper().round() == place.round();
+  }
+
+  private Course with(Course course, PlacedLog place, Piece piece) {
+    PlacedLog other = new PlacedLog(piece, place.wall(), place.round(), place.buttAtStart());
+    List<PlacedLog> logs =
+        course.logs().stream().map(log -> log.wall().equals(place.wall()) ? other : log).toList();
+    return Course.of(course.round(), logs, job.rules());
+  }
+
+  private int flags(Stack tried, int round) {
+    Course course = tried.courses().get(round - 1);
+    long joints =
+        tried.joints().stream()
+            .filter(joint -> joint.lower().round() == round || joint.upper().round() == round)
+            .filter(joint -> joint.flag(job.rules()) != Joint.Flag.NONE)
+            .count();
+    long thin =
+        course.logs().stream()
+            .flatMap(log -> Stream.of(ends.butt(course, log), ends.tip(course, log)))
+            .filter(fit -> fit.weak())
+            .count();
+    Length spread = course.spread().roundedTo(job.rules().printStep());
+    boolean wide = spread.isMoreThan(job.rules().length(Setting.SPREAD_MOST));
+    return Math.toIntExact(joints + thin + (wide ? 1 : 0));
+  }
+}
