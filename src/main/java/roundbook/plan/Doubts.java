@@ -49,6 +49,7 @@ final class Doubts {
     pieces.forEach(this::ends);
     if (!pieces.isEmpty()) {
       problems.addAll(new OpeningDoubts(formats).of(job.openings(), takeoff.openings()));
+      problems.addAll(new OpeningDoubts(formats).kept(pieces));
     }
     return List.copyOf(problems);
   }

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import roundbook.job.Log;
 import roundbook.job.Opening;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
@@ -35,6 +36,27 @@ final class OpeningDoubts {
     asked.stream().filter(opening -> !inside.contains(opening)).forEach(this::outside);
     cuts.forEach(this::look);
     return problems;
+  }
+
+  /**
+   * Returns a doubt for each log that the tally keeps for a header and that lies elsewhere.
+   *
+   * @param pieces every placed log
+   */
+  List<Problem> kept(List<PiecePlan> pieces) {
+    return pieces.stream()
+        .filter(piece -> piece.placed().piece().log().traits().keep() == Log.Keep.HEADER)
+        .filter(piece -> !piece.notes().contains(PiecePlan.Note.HEADER))
+        .map(piece -> piece.placed().piece().log())
+        .map(
+            log ->
+                Problem.of(
+                        ProblemCode.HEADER_ELSEWHERE,
+                        log.origin(),
+                        "",
+                        "log " + log.tag() + " is kept for a header but lies elsewhere")
+                    .about(log.tag()))
+        .toList();
   }
 
   private void outside(Opening opening) {

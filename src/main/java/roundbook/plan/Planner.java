@@ -19,6 +19,7 @@ import roundbook.rounds.Verifier;
 import roundbook.stack.Course;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
+import roundbook.takeoff.ShortStock;
 import roundbook.takeoff.Takeoff;
 
 /** Makes the whole plan of a job from the choice of its logs. */
@@ -55,7 +56,7 @@ public final class Planner {
     }
     Takeoff takeoff = Takeoff.of(job, stack);
     List<PiecePlan> pieces = new PiecePlanner(job, stack, takeoff).pieces();
-    Supplies supplies = new Supplies(job, choice);
+    Supplies supplies = new Supplies(job, choice, takeoff.shortStock());
     List<ClassSupply> classes = supplies.classes();
     return new Plan(
         job,
@@ -63,7 +64,7 @@ public final class Planner {
         stack,
         pieces,
         takeoff,
-        uses(job, choice),
+        uses(job, choice, takeoff.shortStock()),
         classes,
         Quantities.of(job, pieces, takeoff),
         supplies.order(classes),
@@ -71,7 +72,7 @@ public final class Planner {
         new Doubts(job, choice, stack, pieces, takeoff).all());
   }
 
-  private static List<LogUse> uses(Job job, Choice choice) {
+  private static List<LogUse> uses(Job job, Choice choice, List<ShortStock> stock) {
     Map<String, PlacedLog> placed = new HashMap<>();
     for (Course course : choice.courses()) {
       course.logs().forEach(each -> placed.put(each.piece().log().tag(), each));
@@ -81,14 +82,22 @@ public final class Planner {
     for (Log log : job.logs()) {
       PlacedLog place = placed.get(log.tag());
       uses.add(
-          place != null ? new LogUse(log, Use.PLACED, Optional.of(place), "") : unused(log, fit));
+          place != null
+              ? new LogUse(log, Use.PLACED, Optional.of(place), "")
+              : unused(log, fit, stock));
     }
     return uses;
   }
 
-  private static LogUse unused(Log log, Fit fit) {
-    return fit.refused(log)
-        .map(reason -> new LogUse(log, Use.LEFT_OUT, Optional.empty(), reason.words()))
-        .orElseGet(() -> new LogUse(log, Use.SPARE, Optional.empty(), ""));
+  private static LogUse unused(Log log, Fit fit, List<ShortStock> shortStock) {
+    Optional<String> stock =
+        shortStock.stream().filter(each -> each.uses(log)).findFirst().map(Planner::said);
+    Use use = fit.refused(log).isPresent() ? Use.LEFT_OUT : Use.SPARE;
+    String why = stock.orElse(fit.refused(log).map(Fit.Reason::words).orElse(""));
+    return new LogUse(log, use, Optional.empty(), why);
+  }
+
+  private static String said(ShortStock stock) {
+    return "short stock beside an opening for log " + stock.freed().piece().log().tag();
   }
 }

@@ -14,6 +14,7 @@ import roundbook.rounds.Choice;
 import roundbook.rounds.Fit;
 import roundbook.rounds.Shortage;
 import roundbook.stack.PlacedLog;
+import roundbook.takeoff.ShortStock;
 import roundbook.units.Length;
 
 /** Compares logs on hand with logs needed, and writes the order to the yard. */
@@ -21,11 +22,13 @@ final class Supplies {
   private final Job job;
   private final Choice choice;
   private final Fit fit;
+  private final List<ShortStock> shortStock;
 
-  Supplies(Job job, Choice choice) {
+  Supplies(Job job, Choice choice, List<ShortStock> shortStock) {
     this.job = job;
     this.choice = choice;
     this.fit = new Fit(job);
+    this.shortStock = shortStock;
   }
 
   /** Returns the classes, the longest first, with the logs too short for any wall last. */
@@ -56,9 +59,17 @@ final class Supplies {
         job.logs().stream()
             .filter(log -> within(log, least, above) && fit.refused(log).isEmpty())
             .toList();
-    int spare = (int) onHand.stream().filter(choice.unused()::contains).count();
+    int spare = (int) onHand.stream().filter(this::isSpare).count();
     return new ClassSupply(
         least, names(walls), needed, placedOn(walls), onHand.size(), spare, sparesWanted(needed));
+  }
+
+  /** A log whose place short stock fills is free; the short stock itself no longer is. */
+  private boolean isSpare(Log log) {
+    if (choice.unused().contains(log)) {
+      return shortStock.stream().noneMatch(stock -> stock.uses(log));
+    }
+    return shortStock.stream().anyMatch(stock -> stock.freed().piece().log().equals(log));
   }
 
   private ClassSupply tooShort(Length shortest) {

@@ -128,6 +128,9 @@ public enum ProblemCode {
   OPENING_HEADER(WARNING, "Lower the head, or add a round; a header is for an engineer."),
   /** An opening cuts a log of the first round in two. */
   OPENING_SILL(WARNING, "Raise the sill over the first log, or anchor both its pieces."),
+  /** A log that is kept for a header got another place. */
+  HEADER_ELSEWHERE(
+      WARNING, "Pin it to the round and wall of a header named on the Openings sheet."),
   /** The style template has no style for something; the built-in one is used. */
   STYLE_MISSING(WARNING, "Name the cell in the template, or leave it: the built-in style is used."),
   /** A text is longer than a cell can hold and was cut. */

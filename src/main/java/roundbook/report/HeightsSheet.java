@@ -2,6 +2,7 @@ package roundbook.report;
 
 import java.util.List;
 import java.util.Locale;
+import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
 import roundbook.page.PageSetup.Kind;
@@ -101,6 +102,11 @@ final class HeightsSheet {
 
   private String level(LevelTop level) {
     boolean below = level.partLog().isNegative();
+    boolean thin = level.left().isLessThan(context.rules().length(Setting.SHOULDER_LEAST));
+    return level(level, below) + (thin ? context.text("heights.thin") : "");
+  }
+
+  private String level(LevelTop level, boolean below) {
     return context.text(
         "heights.level",
         walls(false),

@@ -16,6 +16,11 @@ import roundbook.units.Length;
  * @param right the short log at the right
  */
 public record ShortStock(OpeningCut opening, PlacedLog freed, Part left, Part right) {
+  /** Returns whether a log is one of the two. */
+  public boolean uses(Log log) {
+    return left.log().equals(log) || right.log().equals(log);
+  }
+
   /**
    * A short log in its place.
    *

@@ -85,10 +85,16 @@ final class ShortStockFinder {
   private Optional<Part> part(Place place, String other) {
     return free.stream()
         .filter(log -> !taken.contains(log.tag()) && !log.tag().equals(other))
-        .filter(log -> log.length().isLessThan(place.log().piece().log().length()))
+        .filter(log -> log.length().isLessThan(whole(place.log())))
         .flatMap(log -> Stream.of(true, false).map(out -> new Part(log, place.length(), out)))
         .filter(part -> serves(part, place))
         .findFirst();
+  }
+
+  /** A log long enough for the whole wall is no short stock. */
+  private Length whole(PlacedLog log) {
+    Length allowance = job.rules().length(Setting.SQUARING_ALLOWANCE);
+    return log.piece().trimmed().plus(allowance.times(2));
   }
 
   private boolean serves(Part part, Place place) {

@@ -3,6 +3,7 @@ package roundbook.takeoff;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import roundbook.job.BuildRules;
 import roundbook.job.BuildRules.Origin;
@@ -15,7 +16,10 @@ import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.plan.Jobs;
+import roundbook.plan.Plan;
+import roundbook.plan.Planner;
 import roundbook.problem.CellRef;
+import roundbook.rounds.Choice;
 import roundbook.stack.Course;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
@@ -28,7 +32,7 @@ import roundbook.units.LengthUnit;
  * <p>All logs are Engelmann spruce, whose figures were read in a source. Unless told otherwise they
  * are cylinders, 6 in thick when hewn, with a gap of 1 in and 3 in past the corner.
  */
-final class Cabins {
+public final class Cabins {
   static final String SPRUCE = "Engelmann spruce";
 
   private BuildRules rules = Jobs.rules(false);
@@ -39,7 +43,7 @@ final class Cabins {
   private double taper;
 
   /** Begins a cabin of cylinders, a diameter a round. */
-  static Cabins ofRounds(double... diameters) {
+  public static Cabins ofRounds(double... diameters) {
     Cabins cabin = new Cabins();
     for (double diameter : diameters) {
       cabin.rounds.add(new double[] {diameter, diameter, diameter, diameter});
@@ -72,8 +76,8 @@ final class Cabins {
     return opening(wall, false, left, width, sill, head);
   }
 
-  /** Adds an opening with short logs beside it. */
-  Cabins opening(String wall, boolean shortLogs, double... at) {
+  /** Adds an opening, with short logs beside it or not: left, width, sill, head. */
+  public Cabins opening(String wall, boolean shortLogs, double... at) {
     openings.add(
         new Opening(
             "O" + (openings.size() + 1),
@@ -88,8 +92,8 @@ final class Cabins {
     return this;
   }
 
-  /** Adds a log without a place. */
-  Cabins spare(double length, double diameter) {
+  /** Adds a log without a place: its length and diameter. */
+  public Cabins spare(double length, double diameter) {
     spares.add(log("S" + (901 + spares.size()), length, diameter));
     return this;
   }
@@ -119,6 +123,14 @@ final class Cabins {
       courses.add(Course.of(round, logs, rules));
     }
     return Stack.of(rules, building(), courses);
+  }
+
+  /** Returns the whole plan of the cabin. */
+  public Plan plan() {
+    Choice.Score score = new Choice.Score(0, 0, 0, 0, 0, 0);
+    return Planner.of(
+        job(),
+        new Choice(stack().courses(), List.copyOf(spares), score, Optional.empty(), List.of()));
   }
 
   Takeoff takeoff() {

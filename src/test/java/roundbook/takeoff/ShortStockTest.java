@@ -41,7 +41,12 @@ class ShortStockTest {
     assertTrue(cabin(true).spare(66.9, 12).spare(151, 12).takeoff().shortStock().isEmpty());
   }
 
-  /** 14 in between neighbours of 12 leave no gap of 1/2 in; 10 in leave one over 1 3/4 in. */
+  @Test
+  void aLogLongEnoughForTheWholeWallIsKept() {
+    assertTrue(cabin(true).spare(70, 12).spare(250, 12).takeoff().shortStock().isEmpty());
+  }
+
+  /** 13.1 in beside neighbours of 12 leave a gap under 1/2 in; 10.4 in leave one over 1 3/4 in. */
   @Test
   void aLogThatWouldSpoilTheGapIsNoStock() {
     assertTrue(cabin(true).spare(70, 13.1).spare(151, 12).takeoff().shortStock().isEmpty());
