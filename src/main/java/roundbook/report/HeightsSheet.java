@@ -8,6 +8,7 @@ import roundbook.page.Cell;
 import roundbook.page.PageSetup.Kind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
+import roundbook.stack.Course;
 import roundbook.stack.Stack;
 import roundbook.takeoff.Bed;
 import roundbook.takeoff.Takeoff;
@@ -17,10 +18,13 @@ import roundbook.takeoff.Top.WallTop;
 import roundbook.takeoff.Top.WantedHeight;
 import roundbook.units.Length;
 import roundbook.units.LengthUnit;
+import roundbook.wood.CornerLock;
+import roundbook.wood.CornerNeck;
 
 /** What the walls stand on, how they end, and how far they come down. */
 final class HeightsSheet {
   private static final double[] WIDTHS = ListSheet.grid(24, 4.2);
+  private static final double SQUARE_CENTIMETRES = 2.54 * 2.54;
 
   private final CrewContext context;
   private final Cells cells;
@@ -47,6 +51,7 @@ final class HeightsSheet {
     bed(takeoff.bed().get());
     top(takeoff.top().orElseThrow());
     new SettlingPart(context, list).write();
+    locks();
     return list.build();
   }
 
@@ -151,5 +156,38 @@ final class HeightsSheet {
 
   private Stack stack() {
     return context.plan().stack();
+  }
+
+  /**
+   * Tells what holds a corner of each round at its size, as areas for whoever reckons with them.
+   */
+  private void locks() {
+    list.room(ListSheet.tableHeight(stack().courses().size()) + 60);
+    list.heading(context.text("heights.locks"));
+    list.text(Role.NOTE, context.text("heights.locks.note"));
+    boolean metric = context.rules().metric();
+    list.spans(4, 6, 7, 7).headOf("heights.locks.head", metric ? "cm²" : "in²");
+    double thickness = context.rules().thickness().inches();
+    double length = thickness + context.rules().overhang().inches();
+    double slope = context.rules().slope().ratio();
+    for (Course course : stack().courses()) {
+      double neck = course.notch().neckHeight().inches();
+      CornerLock lock =
+          new CornerLock(
+              new CornerNeck(neck, thickness, length, slope, slope),
+              course.notch().size().inches());
+      list.row(
+          cells.count(course.round()),
+          cells.printed(course.notch().size()),
+          area(lock.shoulders(), metric),
+          area(lock.slidingIn(thickness), metric));
+    }
+  }
+
+  private static Cell area(double squareInches, boolean metric) {
+    double shown = squareInches * (metric ? SQUARE_CENTIMETRES : 1);
+    return Cell.number(Math.round(shown * 10) / 10.0)
+        .role(Role.BODY_CENTRE)
+        .format(Cell.Format.DECIMAL_1);
   }
 }
