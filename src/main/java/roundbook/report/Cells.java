@@ -91,7 +91,7 @@ record Cells(CrewContext context) {
 
   /** Returns the formats of the job. */
   LengthFormat formats() {
-    return LengthFormat.forJob(unit(), context.rules().printStep());
+    return context.formats();
   }
 
   private LengthUnit unit() {

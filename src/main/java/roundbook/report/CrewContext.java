@@ -10,6 +10,7 @@ import roundbook.page.PageSetup.Kind;
 import roundbook.page.PageSetup.Paper;
 import roundbook.plan.Plan;
 import roundbook.problem.Problem;
+import roundbook.units.LengthFormat;
 
 /**
  * What every sheet of a crew workbook is made from.
@@ -60,6 +61,17 @@ public record CrewContext(Plan plan, List<Problem> found, Issue issue, Words wor
   /** Returns a text of the workbook's language with values filled in. */
   public String text(String key, Object... values) {
     return words.text(key, values);
+  }
+
+  /** Returns how lengths are printed: in the unit of the job, decimals as its language has them. */
+  public LengthFormat formats() {
+    return LengthFormat.forJob(rules().unit(), rules().printStep())
+        .withDecimalMark(words.decimalMark());
+  }
+
+  /** Returns the run of the slope as it is printed, such as {@code 3}. */
+  String slopeRun() {
+    return words.number(rules().slope().run().stripTrailingZeros().toPlainString());
   }
 
   /** Returns in the workbook's language what the reading or the planning says in English. */

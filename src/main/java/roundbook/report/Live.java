@@ -50,12 +50,12 @@ record Live(CrewContext context, LiveMap map) {
 
   /** Returns how the program prints lengths. */
   LengthFormat formats() {
-    return LengthFormat.forJob(unit(), rules().printStep());
+    return context.formats();
   }
 
   /** Returns how formulas print lengths. */
   LiveMath math() {
-    return new LiveMath(unit(), rules().printStep());
+    return new LiveMath(formats());
   }
 
   /** Returns a text of the workbook's language with values filled in. */

@@ -12,10 +12,13 @@ import roundbook.units.LengthUnit;
  * spreadsheet to the next. Where the step is no half, quarter and so on of an inch, inches are
  * printed as decimals.
  *
- * @param unit the unit of the numbers in cells
- * @param step the step that marks are printed to
+ * <p>A spreadsheet makes text of a number with the mark of its own country, so both marks are
+ * turned into the job's, wherever there can be decimals.
+ *
+ * @param formats how the program prints lengths: the unit of the numbers in cells, the step, the
+ *     mark before decimals
  */
-record LiveMath(LengthUnit unit, Length step) {
+record LiveMath(LengthFormat formats) {
   private static final int DECIMALS = 6;
   private static final int MOST_PARTS = 64;
   private static final int FOOT = 12;
@@ -38,13 +41,13 @@ record LiveMath(LengthUnit unit, Length step) {
 
   /** Returns the formula of a tape distance as text, rounded to the step. */
   String tape(String value) {
-    if (unit.metric()) {
-      return plain(value) + "&" + literal(" " + unit.symbol());
+    if (unit().metric()) {
+      return text(plain(value)) + "&" + literal(" " + unit().symbol());
     }
     if (parts() == 0) {
       String inches = inSteps(value);
       String rest = "ROUND(MOD(" + inches + "," + FOOT + "),6)";
-      return "INT(" + inches + "/" + FOOT + ")&\"' \"&" + rest + "&" + literal("\"");
+      return "INT(" + inches + "/" + FOOT + ")&\"' \"&" + text(rest) + "&" + literal("\"");
     }
     long foot = FOOT * parts();
     String count = count(value);
@@ -54,10 +57,10 @@ record LiveMath(LengthUnit unit, Length step) {
 
   /** Returns a tape distance as the formula of {@link #tape} shows it. */
   String tapeNow(Length length) {
-    if (unit.metric() || parts() > 0) {
-      return LengthFormat.forJob(unit, step).feetInches(length);
+    if (unit().metric() || parts() > 0) {
+      return formats.feetInches(length);
     }
-    Length rounded = length.roundedTo(step);
+    Length rounded = length.roundedTo(step());
     long feet = rounded.nanometres() / LengthUnit.FOOT.nanometres();
     Length rest = rounded.minus(Length.of(feet, LengthUnit.FOOT));
     return feet + "' " + decimal(rest) + "\"";
@@ -65,22 +68,42 @@ record LiveMath(LengthUnit unit, Length step) {
 
   /** Returns the formula of a mark as text without its unit, rounded to the step. */
   String mark(String value) {
-    boolean fractions = !unit.metric() && parts() > 0;
-    return fractions ? inches(count(value)) : plain(value) + "&\"\"";
+    return fractions() ? inches(count(value)) : text(plain(value)) + "&\"\"";
   }
 
   /** Returns a mark as the formula of {@link #mark} shows it. */
   String markNow(Length length) {
-    boolean fractions = !unit.metric() && parts() > 0;
-    return fractions
-        ? LengthFormat.forJob(unit, step).mark(length)
-        : decimal(length.roundedTo(step));
+    return fractions() ? formats.mark(length) : decimal(length.roundedTo(step()));
   }
 
   /** Returns a length as a decimal of the unit without needless zeros. */
   private String decimal(Length length) {
-    BigDecimal number = length.decimal(unit, DECIMALS).stripTrailingZeros();
-    return number.signum() == 0 ? "0" : number.toPlainString();
+    BigDecimal number = length.decimal(unit(), DECIMALS).stripTrailingZeros();
+    String plain = number.signum() == 0 ? "0" : number.toPlainString();
+    return plain.replace('.', formats.decimalMark());
+  }
+
+  /** Returns a number's formula as text with the job's decimal mark, where it can have decimals. */
+  private String text(String number) {
+    boolean whole = !step().isZero() && step().nanometres() % unit().nanometres() == 0;
+    if (whole) {
+      return number;
+    }
+    char mark = formats.decimalMark();
+    char other = mark == '.' ? ',' : '.';
+    return "SUBSTITUTE(" + number + "," + literal("" + other) + "," + literal("" + mark) + ")";
+  }
+
+  private boolean fractions() {
+    return !unit().metric() && parts() > 0;
+  }
+
+  private LengthUnit unit() {
+    return formats.unit();
+  }
+
+  private Length step() {
+    return formats.step();
   }
 
   /** Returns the formula of a value rounded to the step, freed of binary crumbs. */
@@ -90,16 +113,16 @@ record LiveMath(LengthUnit unit, Length step) {
 
   /** Returns the formula of a value rounded to the step. */
   private String inSteps(String value) {
-    return rounded(value, step, String.valueOf(step.in(unit)));
+    return rounded(value, step(), String.valueOf(step().in(unit())));
   }
 
   /** Returns how many steps an inch has, or 0 when that is no power of two up to 64. */
   private long parts() {
     long inch = LengthUnit.INCH.nanometres();
-    if (step.isZero() || inch % step.nanometres() != 0) {
+    if (step().isZero() || inch % step().nanometres() != 0) {
       return 0;
     }
-    long parts = inch / step.nanometres();
+    long parts = inch / step().nanometres();
     return parts <= MOST_PARTS && Long.bitCount(parts) == 1 ? parts : 0;
   }
 

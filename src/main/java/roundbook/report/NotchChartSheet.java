@@ -144,7 +144,7 @@ final class NotchChartSheet {
         "chart.subtitle",
         thickness,
         live.formats().mark(live.rules().gap()),
-        live.rules().slope().run().stripTrailingZeros().toPlainString(),
+        live.context().slopeRun(),
         live.formats().mark(live.rules().overhang()),
         live.unit().symbol());
   }

@@ -75,7 +75,7 @@ final class RoundNotes {
 
   /** Returns the run of the template's slope. */
   private String runOf() {
-    return live.rules().slope().run().stripTrailingZeros().toPlainString();
+    return live.context().slopeRun();
   }
 
   /** Returns the overhang with its unit. */

@@ -143,7 +143,7 @@ final class SettlingPart {
     return cells.printed(Length.of(lost.applyAsDouble(share), LengthUnit.INCH));
   }
 
-  private static String plain(double number) {
-    return Decimals.plain(Math.round(number * 10) / 10.0);
+  private String plain(double number) {
+    return context.words().number(Decimals.plain(Math.round(number * 10) / 10.0));
   }
 }

@@ -66,6 +66,11 @@ public final class Words {
     return sayings.told(english);
   }
 
+  /** Returns a plain number with this language's mark before its decimals. */
+  String number(String plain) {
+    return plain.replace('.', decimalMark());
+  }
+
   /** Returns the mark before the decimals of a number. */
   char decimalMark() {
     return text("number.decimal_mark").charAt(0);

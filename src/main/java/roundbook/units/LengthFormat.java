@@ -9,13 +9,19 @@ import java.math.RoundingMode;
  *
  * @param unit the unit of the job: inch, millimetre or centimetre
  * @param step the step that marks and tape distances are printed to; zero prints decimals
+ * @param decimalMark stands before decimals, a point or a comma
  */
-public record LengthFormat(LengthUnit unit, Length step) {
+public record LengthFormat(LengthUnit unit, Length step, char decimalMark) {
   private static final int DECIMALS = 6;
 
-  /** Returns the format of a job in a unit, with marks printed to a step. */
+  /** Returns the format of a job in a unit, with marks printed to a step and decimal points. */
   public static LengthFormat forJob(LengthUnit unit, Length step) {
-    return new LengthFormat(unit, step);
+    return new LengthFormat(unit, step, '.');
+  }
+
+  /** Returns the same format with another mark before decimals. */
+  public LengthFormat withDecimalMark(char mark) {
+    return new LengthFormat(unit, step, mark);
   }
 
   /** Returns a mark rounded to the step, ties up, without its unit, such as {@code 3 1/2}. */
@@ -55,7 +61,11 @@ public record LengthFormat(LengthUnit unit, Length step) {
 
   /** Returns a length without rounding: as an inch fraction where it is one, else as a decimal. */
   private String exact(Length length) {
-    return unit.metric() ? decimal(length) : inches(length);
+    return unit.metric() ? marked(length) : inches(length);
+  }
+
+  private String marked(Length length) {
+    return decimal(length).replace('.', decimalMark);
   }
 
   private String inches(Length length) {
@@ -64,7 +74,7 @@ public record LengthFormat(LengthUnit unit, Length step) {
     long common = gcd(nanometres % inch, inch);
     long denominator = inch / common;
     if (denominator > 64 || Long.bitCount(denominator) != 1) {
-      return decimal(length);
+      return marked(length);
     }
     long whole = nanometres / inch;
     long numerator = nanometres % inch / common;

@@ -19,6 +19,7 @@ import roundbook.sheet.BookWriter;
 import roundbook.sheet.LibreOffice;
 import roundbook.sheet.StyleTemplate;
 import roundbook.units.Length;
+import roundbook.units.LengthFormat;
 import roundbook.units.LengthUnit;
 
 /** Printing and rounding by formula, against the program's own, in a program outside it. */
@@ -39,6 +40,9 @@ class LiveMathTest {
     for (long count : List.of(0L, 7L, 76L, 7450L)) {
       add(sheet, LengthUnit.MILLIMETRE, Length.ofMillimetres(1), Length.ofMillimetres(count));
       add(sheet, LengthUnit.CENTIMETRE, Length.ofMillimetres(1), Length.ofMillimetres(count));
+      LengthFormat comma =
+          LengthFormat.forJob(LengthUnit.CENTIMETRE, Length.ofMillimetres(1)).withDecimalMark(',');
+      add(sheet, new LiveMath(comma), Length.ofMillimetres(count));
     }
     Path file = folder.resolve("math.xlsx");
     try (OutputStream out = Files.newOutputStream(file)) {
@@ -47,7 +51,7 @@ class LiveMathTest {
     }
     LibreOffice.Comparison found = LibreOffice.compare(file, LibreOffice.recalculate(file));
     assertEquals(List.of(), found.differences());
-    assertEquals(100, found.formulas());
+    assertEquals(108, found.formulas());
   }
 
   @ParameterizedTest
@@ -59,13 +63,17 @@ class LiveMathTest {
   })
   void tapeDistancesReadAsOnATape(long parts, long count, String shown) {
     Length step = Length.ofInchFraction(1, parts);
-    assertEquals(shown, new LiveMath(LengthUnit.INCH, step).tapeNow(step.times(count)));
+    assertEquals(
+        shown, new LiveMath(LengthFormat.forJob(LengthUnit.INCH, step)).tapeNow(step.times(count)));
   }
 
   private static void add(SheetBuilder sheet, LengthUnit unit, Length step, Length length) {
-    LiveMath math = new LiveMath(unit, step);
+    add(sheet, new LiveMath(LengthFormat.forJob(unit, step)), length);
+  }
+
+  private static void add(SheetBuilder sheet, LiveMath math, Length length) {
     String value = "A" + sheet.nextRow().row();
-    sheet.add(Cell.number(length.in(unit)));
+    sheet.add(Cell.number(length.in(math.formats().unit())));
     sheet.add(Cell.formula(math.tape(value), math.tapeNow(length)));
     sheet.add(Cell.formula("\"\"&" + math.mark(value), math.markNow(length)));
   }
