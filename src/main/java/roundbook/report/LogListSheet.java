@@ -180,7 +180,7 @@ final class LogListSheet {
   private String note(LogUse use) {
     Log.Keep keep = use.log().traits().keep();
     return Stream.of(
-            use.note(),
+            context.told(use.note()),
             could(use.log()),
             keep == Log.Keep.ANY ? "" : context.text("keep.for", context.text("keep." + key(keep))),
             use.log().traits().remarks())

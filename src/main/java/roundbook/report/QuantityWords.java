@@ -10,13 +10,18 @@ import roundbook.plan.Quantity;
 record QuantityWords(Words words) {
   /** Returns what the quantity is of. */
   String item(Quantity quantity) {
-    return words.text(key(quantity), quantity.values().toArray());
+    return words.text(key(quantity), values(quantity));
   }
 
   /** Returns how it was reckoned or what to do with it, or empty. */
   String note(Quantity quantity) {
     String key = key(quantity) + ".note";
-    return words.has(key) ? words.text(key, quantity.values().toArray()) : "";
+    return words.has(key) ? words.text(key, values(quantity)) : "";
+  }
+
+  /** A measure is printed with the language's decimal mark; all else stays as it is. */
+  private Object[] values(Quantity quantity) {
+    return quantity.values().stream().map(value -> words.told(String.valueOf(value))).toArray();
   }
 
   /** Returns its unit as it is written on paper. */

@@ -65,12 +65,13 @@ final class SettlingPart {
   private void species() {
     list.spans(5, 2, 2, 2, 2, 3, 8).headOf("settling.species.head");
     settling.kinds().forEach(kind -> list.row(kind(kind)));
-    list.text(Role.PLAIN, context.text("settling.governing", settling.governing().name()));
+    list.text(
+        Role.PLAIN, context.text("settling.governing", context.told(settling.governing().name())));
   }
 
   private List<Cell> kind(Kind kind) {
     Species species = kind.match().species();
-    String name = species.name() + (kind.match().standIn() ? " ▲" : "");
+    String name = context.told(species.name()) + (kind.match().standIn() ? " ▲" : "");
     return List.of(
         cells.text(name),
         cells.count(kind.logs()),
@@ -103,8 +104,8 @@ final class SettlingPart {
 
   private String source(Figure figure) {
     return figure.basis() == Basis.MEMORY
-        ? context.text("settling.from_memory", figure.source())
-        : figure.source();
+        ? context.text("settling.from_memory", context.told(figure.source()))
+        : context.told(figure.source());
   }
 
   private void losses() {

@@ -69,6 +69,10 @@ class LiveRecalculatedTest {
     return Stream.of(
         Arguments.of("inches", inches().plan(5)),
         Arguments.of("millimetres", PlanFixtures.metric().plan(4)),
+        Arguments.of("German", inches().set(Setting.LANGUAGE, "de").plan(3)),
+        Arguments.of(
+            "German centimetres",
+            PlanFixtures.metric().set(Setting.LANGUAGE, "de").set(Setting.UNITS, "cm").plan(3)),
         Arguments.of("exact mean", inches().set(Setting.SIZE_STEP, Length.ZERO).plan(3)),
         Arguments.of("starter", inches().set(Setting.FIRST_BED, "starter").plan(2)),
         Arguments.of("one round", inches().plan(1)),
