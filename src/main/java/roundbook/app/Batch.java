@@ -1,21 +1,19 @@
 package roundbook.app;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
-import java.nio.file.FileSystemException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import roundbook.app.FileRun.Work;
 import roundbook.csv.CsvText;
-import roundbook.problem.CellRef;
-import roundbook.problem.Problem;
-import roundbook.problem.ProblemCode;
 
 /**
  * Runs every file of a command line apart, side by side where asked, and sums up.
@@ -32,22 +30,84 @@ final class Batch {
     this.console = console;
   }
 
-  /** One file's work. */
-  interface Work {
-    /** Does it, saying what is to be said on the console given. */
-    Outcome run(JobRun run) throws IOException;
-  }
+  /**
+   * A step that every file takes before any takes the next.
+   *
+   * @param work what is done
+   * @param inTurn whether files take it one after the other, in their order
+   */
+  private record Step(Work work, boolean inTurn) {}
 
   /** Runs all files and returns the worst exit. */
   Exit run(Work work) throws IOException {
-    List<Path> files = Inputs.expand(options.files(), options.recursive());
+    return run(Inputs.expand(options.files(), options.recursive()), List.of(new Step(work, false)));
+  }
+
+  /**
+   * Plans all files; where they share a yard, they choose one after the other.
+   *
+   * <p>All are read first, side by side. Then each chooses from what those named before it left.
+   * When all have chosen, the workbooks are written side by side, and each says what the others
+   * took. A file that fails before it has chosen leaves its logs to the next.
+   */
+  Exit plan() throws IOException {
+    if (options.yard().isEmpty()) {
+      return run(JobRun::plan);
+    }
+    List<Path> files = withoutYard(Inputs.expand(options.files(), options.recursive()));
+    Optional<String> twice = namedTwice(files);
+    if (twice.isPresent()) {
+      console.fail("error: a yard and another file are both named " + twice.get() + "; rename one");
+      return Exit.USAGE;
+    }
+    Yard yard = new Yard(options.yard(), files);
+    return run(
+        files,
+        List.of(
+            new Step(JobRun::readShared, false),
+            new Step(run -> run.choose(yard), true),
+            new Step(run -> run.write(yard), false)));
+  }
+
+  /** Passes over the yard's own files, which a folder or a pattern may hold too. */
+  private List<Path> withoutYard(List<Path> files) throws IOException {
+    List<Path> jobs = new ArrayList<>();
+    for (Path file : files) {
+      boolean own = false;
+      for (Path pile : options.yard()) {
+        own |= Files.exists(pile) && Files.exists(file) && Files.isSameFile(pile, file);
+      }
+      if (!own) {
+        jobs.add(file);
+      }
+    }
+    return jobs;
+  }
+
+  /** Logs of the yard are known by their file's name, so no other file may have it. */
+  private Optional<String> namedTwice(List<Path> files) {
+    Set<String> yard = new HashSet<>();
+    for (Path pile : options.yard()) {
+      if (!yard.add(pile.getFileName().toString())) {
+        return Optional.of(pile.getFileName().toString());
+      }
+    }
+    List<Path> others = new ArrayList<>(files);
+    others.addAll(options.logs());
+    return others.stream()
+        .map(file -> file.getFileName().toString())
+        .filter(yard::contains)
+        .findFirst();
+  }
+
+  private Exit run(List<Path> files, List<Step> steps) throws IOException {
     options.setBatch(files.size() > 1);
     if (files.isEmpty()) {
       console.fail("error: there is no file to read");
       return Exit.NO_ACCESS;
     }
     List<Outcome> outcomes =
-        files.size() == 1 ? List.of(alone(files.get(0), work)) : all(files, work);
+        files.size() == 1 ? List.of(alone(files.get(0), steps)) : all(files, steps);
     if (options.report().isPresent()) {
       byte[] report = CsvText.bytes(Outcome.report(outcomes));
       SafeFile.write(options.report().get(), true, out -> out.write(report), written -> {});
@@ -58,33 +118,34 @@ final class Batch {
     return outcomes.stream().map(Outcome::exit).reduce(Exit.DONE, Exit::worse);
   }
 
-  private Outcome alone(Path file, Work work) {
-    return guarded(file, work, console);
+  private Outcome alone(Path file, List<Step> steps) {
+    FileRun run = FileRun.alone(file, options, console);
+    steps.forEach(step -> run.step(step.work()));
+    return run.outcome();
   }
 
-  private List<Outcome> all(List<Path> files, Work work) {
+  private List<Outcome> all(List<Path> files, List<Step> steps) {
+    List<FileRun> runs =
+        files.stream().map(file -> FileRun.among(file, options, console.quiet())).toList();
     ExecutorService pool = Executors.newFixedThreadPool(Math.max(1, options.jobs()));
     try {
-      List<Future<Outcome>> running = new ArrayList<>();
-      List<StringWriter> results = new ArrayList<>();
-      List<StringWriter> messages = new ArrayList<>();
-      for (Path file : files) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        results.add(out);
-        messages.add(err);
-        Console own = new Console(new PrintWriter(out), new PrintWriter(err), console.quiet());
-        running.add(pool.submit(() -> guarded(file, work, own)));
+      for (Step step : steps) {
+        List<Future<?>> running = new ArrayList<>();
+        for (FileRun run : runs) {
+          Future<?> begun = pool.submit(() -> run.step(step.work()));
+          running.add(begun);
+          if (step.inTurn()) {
+            begun.get();
+          }
+        }
+        for (int i = 0; i < runs.size(); i++) {
+          running.get(i).get();
+          if (step == steps.get(steps.size() - 1)) {
+            runs.get(i).say(console);
+          }
+        }
       }
-      List<Outcome> outcomes = new ArrayList<>();
-      for (int i = 0; i < running.size(); i++) {
-        outcomes.add(running.get(i).get());
-        console.err().print(messages.get(i));
-        console.err().flush();
-        console.out().print(results.get(i));
-        console.out().flush();
-      }
-      return outcomes;
+      return runs.stream().map(FileRun::outcome).toList();
     } catch (InterruptedException stopped) {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("the batch was interrupted", stopped);
@@ -93,42 +154,6 @@ final class Batch {
     } finally {
       pool.shutdownNow();
     }
-  }
-
-  private Outcome guarded(Path file, Work work, Console own) {
-    try {
-      return work.run(new JobRun(file, options, own));
-    } catch (IOException | UncheckedIOException broken) {
-      String message = file.getFileName() + ": error: cannot read or write: " + said(broken);
-      own.fail(message);
-      return Outcome.failed(file, Exit.NO_ACCESS, List.of(), message);
-    } catch (OutOfMemoryError full) {
-      String message = tooLarge(file);
-      own.fail(message);
-      return Outcome.failed(file, Exit.NO_ACCESS, List.of(), message);
-    } catch (RuntimeException | StackOverflowError fault) {
-      own.fail(file.getFileName() + ": roundbook is at fault: " + fault);
-      own.fault(fault, options.debug());
-      return Outcome.failed(file, Exit.FAULT, List.of(), "a fault of the program: " + fault);
-    }
-  }
-
-  /** A file may be sound and yet more than this run has memory for. */
-  private static String tooLarge(Path file) {
-    long megabytes = Runtime.getRuntime().maxMemory() >> 20;
-    String message = "it needs more memory than the " + megabytes + " MB this run may take";
-    CellRef where = CellRef.ofFile(file.getFileName().toString());
-    return Problem.of(ProblemCode.TOO_LARGE, where, "", message)
-        .remedy("Split it, or give Java more memory: java -Xmx4g -jar roundbook.jar …")
-        .toString();
-  }
-
-  private static String said(Exception broken) {
-    if (broken instanceof FileSystemException denied) {
-      String kind = denied.getClass().getSimpleName().replace("Exception", "");
-      return denied.getFile() + ": " + (denied.getReason() == null ? kind : denied.getReason());
-    }
-    return broken.getMessage();
   }
 
   private void summary(List<Outcome> outcomes) {

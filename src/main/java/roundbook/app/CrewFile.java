@@ -1,6 +1,7 @@
 package roundbook.app;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -60,6 +61,15 @@ final class CrewFile {
     }
   }
 
+  /** Fails early where the workbook could not be written, before any log is taken for it. */
+  void checkFolder() throws IOException {
+    Path target = options.out().map(Path::toAbsolutePath).orElse(file.toAbsolutePath());
+    Path folder = Files.isDirectory(target) ? target : target.getParent();
+    if (!Files.isWritable(folder)) {
+      throw new AccessDeniedException(folder.toString());
+    }
+  }
+
   private static void write(Path target, boolean replace, Book book, StyleTemplate template)
       throws IOException {
     SafeFile.write(
@@ -68,6 +78,7 @@ final class CrewFile {
 
   private void refuseInput(Path target) throws IOException {
     List<Path> inputs = new ArrayList<>(options.logs());
+    inputs.addAll(options.yard());
     inputs.add(file);
     inputs.addAll(options.files());
     for (Path input : inputs) {

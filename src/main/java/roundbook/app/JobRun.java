@@ -21,6 +21,7 @@ import roundbook.job.Log;
 import roundbook.job.Setting;
 import roundbook.plan.Plan;
 import roundbook.plan.Planner;
+import roundbook.plan.Taken;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
@@ -47,6 +48,9 @@ final class JobRun {
   private final Console console;
   private final CrewFile output;
   private final List<Problem> problems = new ArrayList<>();
+  private Optional<Findings> findings = Optional.empty();
+  private Optional<Job> job = Optional.empty();
+  private Plan chosen;
 
   JobRun(Path file, Options options, Console console) {
     this.file = file;
@@ -56,7 +60,11 @@ final class JobRun {
   }
 
   /** Reads and reports; writes no workbook, and holds no log. */
-  Outcome check() throws IOException {
+  Optional<Outcome> check() throws IOException {
+    return Optional.of(checked());
+  }
+
+  private Outcome checked() throws IOException {
     Optional<List<Table>> tables = open();
     AtomicInteger logs = new AtomicInteger();
     if (tables.isPresent() && !output.table("logs", out -> check(tables.get(), out, logs))) {
@@ -97,19 +105,56 @@ final class JobRun {
   }
 
   /** Reads, plans and writes the crew workbook. */
-  Outcome plan() throws IOException {
-    Optional<Findings> findings = read();
-    Optional<Job> job = findings.flatMap(Findings::job);
-    if (job.isEmpty() || badSetting()) {
-      return nothingPlanned(findings);
+  Optional<Outcome> plan() throws IOException {
+    Yard own = new Yard(List.of(), List.of(file));
+    Optional<Outcome> ended = readJob();
+    if (ended.isEmpty()) {
+      ended = choose(own);
     }
-    long seed = job.get().rules().number(Setting.SEED).longValue();
-    Plan plan = new Planner(new BalancedChooser()).plan(job.get(), Effort.usual(seed));
-    if (plan.rounds() == 0) {
-      problems.addAll(plan.problems());
-      return nothingPlanned(findings);
+    return ended.isPresent() ? ended : write(own);
+  }
+
+  /** Reads the job of a shared yard; what could not be written is told before it takes a log. */
+  Optional<Outcome> readShared() throws IOException {
+    output.checkFolder();
+    return readJob();
+  }
+
+  /** Reads the job; the outcome is there when nothing can be planned. */
+  private Optional<Outcome> readJob() {
+    findings = read();
+    job = findings.flatMap(Findings::job);
+    return job.isEmpty() || badSetting() ? Optional.of(nothingPlanned(findings)) : Optional.empty();
+  }
+
+  /** Chooses logs of what other jobs have left in the yard, and takes them. */
+  Optional<Outcome> choose(Yard yard) {
+    Job whole = job.orElseThrow();
+    if (yard.isSharedAfter(file) && takesAll(whole.rules())) {
+      String message = "the job names neither rounds nor height, so it takes all it can of the";
+      CellRef where = CellRef.ofFile(file.getFileName().toString());
+      problems.add(Problem.of(ProblemCode.TAKES_ALL, where, "", message + " shared yard"));
     }
-    return write(plan);
+    Job left = yard.left(file, whole);
+    long seed = whole.rules().number(Setting.SEED).longValue();
+    chosen = new Planner(new BalancedChooser()).plan(left, Effort.usual(seed));
+    if (chosen.rounds() == 0) {
+      problems.addAll(chosen.problems());
+      return Optional.of(nothingPlanned(findings));
+    }
+    yard.take(file, whole, chosen);
+    return Optional.empty();
+  }
+
+  private static boolean takesAll(BuildRules rules) {
+    return rules.rounds().isEmpty() && rules.optionalLength(Setting.WALL_HEIGHT).isEmpty();
+  }
+
+  /** Plans with the logs chosen and writes the crew workbook. */
+  Optional<Outcome> write(Yard yard) throws IOException {
+    Job whole = job.orElseThrow();
+    List<Taken> taken = yard.taken(file, whole);
+    return Optional.of(write(taken.isEmpty() ? chosen : Planner.of(whole, chosen.choice(), taken)));
   }
 
   private Outcome write(Plan plan) throws IOException {
@@ -121,13 +166,15 @@ final class JobRun {
     LOG.info("{} planned: {} rounds, written to {}", file, plan.rounds(), written);
     console.result(written.toString());
     plan.takeoff().top().flatMap(Top::wanted).ifPresent(wanted -> sayHeight(plan, wanted));
+    long taken = plan.count(Plan.Use.TAKEN);
     console.say(
-        "%s: %d logs used, %d spare, %d left out"
+        "%s: %d logs used, %d spare, %d left out%s"
             .formatted(
                 file.getFileName(),
                 plan.count(Plan.Use.PLACED),
                 plan.count(Plan.Use.SPARE),
-                plan.count(Plan.Use.LEFT_OUT)));
+                plan.count(Plan.Use.LEFT_OUT),
+                taken == 0 ? "" : ", " + taken + " taken by other jobs"));
     return Outcome.planned(file, exit(plan, first.problems()), written, plan, first.problems());
   }
 
@@ -175,6 +222,7 @@ final class JobRun {
     List<Table> tables = new ArrayList<>();
     List<Path> files = new ArrayList<>(List.of(file));
     files.addAll(options.logs());
+    files.addAll(options.yard());
     boolean opened = true;
     for (Path each : files) {
       Read<List<Table>> read = Sources.read(each);

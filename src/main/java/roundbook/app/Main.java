@@ -200,7 +200,7 @@ public final class Main implements Runnable {
     @Override
     public Integer call() throws IOException {
       Console console = new Console(main.out, main.err, options.quiet());
-      return new Batch(options, console).run(JobRun::plan).code();
+      return new Batch(options, console).plan().code();
     }
   }
 }

@@ -65,6 +65,13 @@ final class Options {
   @Option(names = "--logs", paramLabel = "FILE", description = "Pool another tally with the job's.")
   private List<Path> logs = new ArrayList<>();
 
+  @Option(
+      names = "--yard",
+      paramLabel = "FILE",
+      description =
+          "A tally that all files share: the first named takes first, no log is used twice.")
+  private List<Path> yard = new ArrayList<>();
+
   @Option(names = "--sheet", paramLabel = "NAME", description = "The one sheet to read as a tally.")
   private String sheet;
 
@@ -131,6 +138,10 @@ final class Options {
 
   List<Path> files() {
     return files;
+  }
+
+  List<Path> yard() {
+    return yard;
   }
 
   List<Path> logs() {

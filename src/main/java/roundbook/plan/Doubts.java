@@ -61,7 +61,7 @@ final class Doubts {
             "%d rounds wanted, the logs allow %d; missing: %s%s",
             shortage.wanted(),
             shortage.built(),
-            shortage.missing().stream().map(this::missing).collect(Collectors.joining(", ")),
+            shortage.missing().stream().map(this::missing).collect(Collectors.joining("; ")),
             shortage.proof().map(this::proof).orElse(""));
     problems.add(Problem.of(ProblemCode.TOO_FEW_LOGS, CellRef.ofFile(""), "", message));
   }

@@ -65,7 +65,9 @@ public record Plan(
     /** It could stand in for another. */
     SPARE("spare"),
     /** It serves no wall of this job. */
-    LEFT_OUT("left out");
+    LEFT_OUT("left out"),
+    /** Another job that shares the yard has it in a wall. */
+    TAKEN("taken");
 
     private final String words;
 
@@ -85,7 +87,7 @@ public record Plan(
    * @param log the log
    * @param use what becomes of it
    * @param placed its place, when it has one
-   * @param note why it is left out, what it could replace, or empty
+   * @param note why it is left out, which job has taken it, or empty
    */
   public record LogUse(Log log, Use use, Optional<PlacedLog> placed, String note) {}
 

@@ -1,10 +1,11 @@
 package roundbook.plan;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import roundbook.balance.Effort;
 import roundbook.exchange.Exchanges;
 import roundbook.job.Job;
@@ -16,8 +17,6 @@ import roundbook.rounds.Chooser;
 import roundbook.rounds.Fit;
 import roundbook.rounds.Reorder;
 import roundbook.rounds.Verifier;
-import roundbook.stack.Course;
-import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
 import roundbook.takeoff.ShortStock;
 import roundbook.takeoff.Takeoff;
@@ -49,6 +48,22 @@ public final class Planner {
    * @throws IllegalStateException if the check finds a fault: a fault of the program
    */
   public static Plan of(Job job, Choice choice) {
+    return of(job, choice, List.of());
+  }
+
+  /**
+   * Makes the plan of a choice that was made from a shared yard.
+   *
+   * @param whole the job with all logs of the yard
+   * @param made the choice, which has none of the logs taken in a place
+   * @param taken what other jobs have taken
+   * @throws IllegalStateException if the check finds a fault: a fault of the program
+   */
+  public static Plan of(Job whole, Choice made, List<Taken> taken) {
+    Set<String> gone = taken.stream().map(each -> each.log().tag()).collect(Collectors.toSet());
+    Job job =
+        whole.withLogs(whole.logs().stream().filter(log -> !gone.contains(log.tag())).toList());
+    Choice choice = made.without(gone);
     Stack stack = Stack.of(job.rules(), job.building(), choice.courses());
     List<String> faults = Verifier.faults(job, choice, stack);
     if (!faults.isEmpty()) {
@@ -64,29 +79,28 @@ public final class Planner {
         stack,
         pieces,
         takeoff,
-        uses(job, choice, takeoff.shortStock()),
+        uses(whole, choice, taken, takeoff.shortStock()),
         classes,
         Quantities.of(job, pieces, takeoff),
         supplies.order(classes),
-        Exchanges.of(job, choice, stack),
+        Exchanges.of(job, choice.without(beside(takeoff)), stack),
         new Doubts(job, choice, stack, pieces, takeoff).all());
   }
 
-  private static List<LogUse> uses(Job job, Choice choice, List<ShortStock> stock) {
-    Map<String, PlacedLog> placed = new HashMap<>();
-    for (Course course : choice.courses()) {
-      course.logs().forEach(each -> placed.put(each.piece().log().tag(), each));
-    }
+  private static List<LogUse> uses(
+      Job job, Choice choice, List<Taken> taken, List<ShortStock> stock) {
+    Map<String, LogUse> known = new HashMap<>();
+    choice.courses().stream()
+        .flatMap(course -> course.logs().stream())
+        .map(place -> new LogUse(place.piece().log(), Use.PLACED, Optional.of(place), ""))
+        .forEach(use -> known.put(use.log().tag(), use));
+    taken.stream()
+        .map(each -> new LogUse(each.log(), Use.TAKEN, Optional.empty(), each.words()))
+        .forEach(use -> known.put(use.log().tag(), use));
     Fit fit = new Fit(job);
-    List<LogUse> uses = new ArrayList<>();
-    for (Log log : job.logs()) {
-      PlacedLog place = placed.get(log.tag());
-      uses.add(
-          place != null
-              ? new LogUse(log, Use.PLACED, Optional.of(place), "")
-              : unused(log, fit, stock));
-    }
-    return uses;
+    return job.logs().stream()
+        .map(log -> known.containsKey(log.tag()) ? known.get(log.tag()) : unused(log, fit, stock))
+        .toList();
   }
 
   private static LogUse unused(Log log, Fit fit, List<ShortStock> shortStock) {
@@ -95,6 +109,14 @@ public final class Planner {
     Use use = fit.refused(log).isPresent() ? Use.LEFT_OUT : Use.SPARE;
     String why = stock.orElse(fit.refused(log).map(Fit.Reason::words).orElse(""));
     return new LogUse(log, use, Optional.empty(), why);
+  }
+
+  /** Returns the tags of logs that stand beside openings and so are no spares. */
+  private static Set<String> beside(Takeoff takeoff) {
+    return takeoff.shortStock().stream()
+        .flatMap(stock -> stock.logs().stream())
+        .map(Log::tag)
+        .collect(Collectors.toSet());
   }
 
   private static String said(ShortStock stock) {

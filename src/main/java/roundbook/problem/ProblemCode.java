@@ -102,6 +102,8 @@ public enum ProblemCode {
   BAD_WALLS(ERROR, "Correct the Walls sheet or give --walls."),
   /** A pin names a log, wall or round that does not exist, or two pins disagree. */
   BAD_PIN(ERROR, "Correct the pin."),
+  /** A job without rounds or height takes all it can of a shared yard. */
+  TAKES_ALL(WARNING, "Give Rounds or Wall_height, or name the job last."),
   /** There are not enough logs for the rounds that were wanted. */
   TOO_FEW_LOGS(ERROR, "Order the logs listed, or build fewer rounds."),
   /** A log is too short for every wall. */

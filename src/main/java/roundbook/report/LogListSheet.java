@@ -22,6 +22,7 @@ import roundbook.page.Role;
 import roundbook.page.Rule;
 import roundbook.page.Sheet;
 import roundbook.plan.Plan.LogUse;
+import roundbook.plan.Plan.Use;
 
 /**
  * Every log of the tally: as read, and what becomes of it.
@@ -149,11 +150,13 @@ final class LogListSheet {
     row.add(cells.centre(use.placed().map(placed -> placed.wall().name()).orElse("")));
     row.add(Cell.text("").role(Role.TYPED_IN_TEXT).named(lostName(log)));
     row.add(cells.text(note(use)));
-    row.addAll(further(log));
+    row.addAll(further(use));
     return row;
   }
 
-  private List<Cell> further(Log log) {
+  /** A log that another job has taken is skipped by the next plan from this workbook. */
+  private List<Cell> further(LogUse use) {
+    Log log = use.log();
     List<Cell> row = new ArrayList<>();
     row.add(cells.exact(log.length()));
     row.add(cells.text(stations(log)));
@@ -164,7 +167,8 @@ final class LogListSheet {
     row.add(cells.centre(log.place().wall()));
     row.add(
         cells.centre(log.place().round().isPresent() ? "" + log.place().round().getAsInt() : ""));
-    row.add(cells.centre(log.traits().skip() ? "x" : ""));
+    boolean skip = log.traits().skip() || use.use() == Use.TAKEN;
+    row.add(cells.centre(skip ? "x" : ""));
     row.add(cells.text(log.traits().remarks()));
     row.add(cells.text(log.origin().file()));
     row.add(cells.text(log.origin().sheet()));

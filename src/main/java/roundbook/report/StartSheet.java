@@ -57,10 +57,11 @@ final class StartSheet {
     fact(
         "start.logs",
         context.text(
-            "start.logs.text",
-            plan.count(Plan.Use.PLACED),
-            plan.count(Plan.Use.SPARE),
-            plan.count(Plan.Use.LEFT_OUT)));
+                "start.logs.text",
+                plan.count(Plan.Use.PLACED),
+                plan.count(Plan.Use.SPARE),
+                plan.count(Plan.Use.LEFT_OUT))
+            + taken());
     fact("start.walls", walls());
     if (plan.rounds() > 0) {
       fact("start.tops", tops());
@@ -73,6 +74,11 @@ final class StartSheet {
             cells.withUnit(context.rules().gap()),
             context.rules().slope(),
             cells.withUnit(context.rules().overhang())));
+  }
+
+  private String taken() {
+    long taken = plan.count(Plan.Use.TAKEN);
+    return taken == 0 ? "" : context.text("start.logs.taken", taken);
   }
 
   private void fact(String key, String text) {

@@ -2,6 +2,7 @@ package roundbook.rounds;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import roundbook.job.Log;
 import roundbook.problem.Problem;
 import roundbook.stack.Course;
@@ -45,6 +46,12 @@ public record Choice(
       double spread,
       double inversion,
       double waste) {}
+
+  /** Returns the same choice without some of its unused logs, by their tags. */
+  public Choice without(Set<String> tags) {
+    List<Log> left = unused.stream().filter(log -> !tags.contains(log.tag())).toList();
+    return new Choice(courses, left, score, shortage, problems);
+  }
 
   /** Returns the same choice with another shortage. */
   public Choice with(Optional<Shortage> other) {

@@ -1,5 +1,6 @@
 package roundbook.takeoff;
 
+import java.util.List;
 import roundbook.job.Log;
 import roundbook.stack.PlacedLog;
 import roundbook.units.Length;
@@ -16,9 +17,14 @@ import roundbook.units.Length;
  * @param right the short log at the right
  */
 public record ShortStock(OpeningCut opening, PlacedLog freed, Part left, Part right) {
+  /** Returns the two short logs. */
+  public List<Log> logs() {
+    return List.of(left.log(), right.log());
+  }
+
   /** Returns whether a log is one of the two. */
   public boolean uses(Log log) {
-    return left.log().equals(log) || right.log().equals(log);
+    return logs().contains(log);
   }
 
   /**

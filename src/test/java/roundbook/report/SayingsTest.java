@@ -25,6 +25,12 @@ class SayingsTest {
       delimiter = '|',
       value = {
         "log 7 is left out: too short for every wall|Stamm 7 entfällt: zu kurz für jede Wand",
+        "9 rounds wanted, the logs allow 7; missing: 3 logs of 20' 10\" or longer, middle 12 to 13"
+            + " in, for N S; 1 log of 14' or longer, middle 11 to 12 in, for E W (planned again"
+            + " with them: 9 rounds; with any one fewer: 8)|9 Kränze gewünscht, die Stämme reichen"
+            + " für 7; es fehlen: 3 Stämme von 20' 10\" oder länger, Mitte 12 bis 13 in, für N S;"
+            + " 1 Stamm von 14' oder länger, Mitte 11 bis 12 in, für E W (damit neu geplant: 9"
+            + " Kränze; mit irgendeinem weniger: 8)",
         "round 4 wall W, log 9: tip end shoulder thin + tail waney; butt end no sawn face"
             + "|Kranz 4 Wand W, Stamm 9: Zopfende Schulter dünn + Vorstoß waldkantig; Stockende keine"
             + " Sägefläche",

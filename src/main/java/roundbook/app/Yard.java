@@ -1,0 +1,108 @@
+package roundbook.app;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import roundbook.job.Job;
+import roundbook.job.Log;
+import roundbook.plan.Plan;
+import roundbook.plan.Taken;
+import roundbook.problem.CellRef;
+import roundbook.stack.PlacedLog;
+import roundbook.takeoff.ShortStock;
+
+/**
+ * The pile that the jobs of a run share, and who has taken which log of it.
+ *
+ * <p>Jobs choose one after the other in the order of the command line, so what each gets does not
+ * depend on how many files run at once. A log is known by its place in the yard's files, for each
+ * job reads them under its own settings. Only logs with a place, in a wall or beside an opening,
+ * are taken; spares are everyone's.
+ */
+final class Yard {
+  private final Set<String> files;
+  private final List<Path> jobs;
+  private final Map<Spot, Owner> owners = new LinkedHashMap<>();
+
+  /**
+   * A pile of these files.
+   *
+   * @param piles the yard's tallies; none when nothing is shared
+   * @param jobs the jobs in the order in which they choose
+   */
+  Yard(List<Path> piles, List<Path> jobs) {
+    this.jobs = List.copyOf(jobs);
+    this.files =
+        piles.stream().map(file -> file.getFileName().toString()).collect(Collectors.toSet());
+  }
+
+  /** A log's row in the yard, and which one it is of a row that stands for several. */
+  private record Spot(CellRef row, int number) {}
+
+  private record Owner(Path job, PlacedLog placed) {}
+
+  /** Returns whether other jobs choose after this one. */
+  boolean isSharedAfter(Path file) {
+    return jobs.indexOf(file) < jobs.size() - 1;
+  }
+
+  /** Returns a job with the logs that no other has taken. */
+  Job left(Path file, Job job) {
+    Set<String> gone =
+        taken(file, job).stream().map(each -> each.log().tag()).collect(Collectors.toSet());
+    return job.withLogs(job.logs().stream().filter(log -> !gone.contains(log.tag())).toList());
+  }
+
+  /** Gives a job the logs of its plan: those with a place and those beside openings. */
+  void take(Path file, Job job, Plan plan) {
+    Map<String, PlacedLog> placed = new HashMap<>();
+    plan.pieces().forEach(piece -> placed.put(tag(piece.placed()), piece.placed()));
+    for (ShortStock stock : plan.takeoff().shortStock()) {
+      stock.logs().forEach(log -> placed.put(log.tag(), stock.freed()));
+    }
+    spots(job)
+        .forEach(
+            (spot, log) -> {
+              if (placed.containsKey(log.tag())) {
+                owners.put(spot, new Owner(file, placed.get(log.tag())));
+              }
+            });
+  }
+
+  private static String tag(PlacedLog placed) {
+    return placed.piece().log().tag();
+  }
+
+  /** Returns what other jobs have taken, as this one reads it. */
+  List<Taken> taken(Path file, Job job) {
+    List<Taken> taken = new ArrayList<>();
+    spots(job)
+        .forEach(
+            (spot, log) -> {
+              Owner owner = owners.get(spot);
+              if (owner != null && !owner.job().equals(file)) {
+                PlacedLog placed = owner.placed();
+                String name = owner.job().getFileName().toString();
+                taken.add(new Taken(log, name, placed.round(), placed.wall().name()));
+              }
+            });
+    return taken;
+  }
+
+  private Map<Spot, Log> spots(Job job) {
+    Map<CellRef, Integer> counts = new HashMap<>();
+    Map<Spot, Log> spots = new LinkedHashMap<>();
+    for (Log log : job.logs()) {
+      if (files.contains(log.origin().file())) {
+        CellRef row = log.origin().atColumn(0);
+        spots.put(new Spot(row, counts.merge(row, 1, Integer::sum)), log);
+      }
+    }
+    return spots;
+  }
+}
