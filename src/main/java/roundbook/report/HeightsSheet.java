@@ -78,9 +78,14 @@ final class HeightsSheet {
         cells.bold(under.log().wall().name()).align(Cell.Align.CENTRE),
         cells.bold(under.log().piece().log().tag()).align(Cell.Align.CENTRE),
         cells.text(context.text(under.flat() ? "heights.flat" : "heights.under")),
-        cells.printed(under.butt()),
-        cells.printed(under.mid()),
-        cells.printed(under.tip()));
+        room(under.butt()),
+        room(under.mid()),
+        room(under.tip()));
+  }
+
+  /** A crown lower than the foundation would lift the log off its corners: it stands out. */
+  private Cell room(Length length) {
+    return length.isNegative() ? cells.printed(length).role(Role.FLAG) : cells.printed(length);
   }
 
   private void top(Top top) {

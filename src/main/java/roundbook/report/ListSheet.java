@@ -54,7 +54,7 @@ final class ListSheet {
   ListSheet title(String title, String side) {
     int columns = widths.length;
     int last = columnsFor(10, true);
-    int first = columnsFor(title.length() * 3.1 + 5, false);
+    int first = columnsFor(title.length() * 3.6 + 5, false);
     sheet.row(next);
     double wide = width(first, columns - last);
     high(Math.max(TITLE_HEIGHT, TextHeight.of(side, Role.TITLE_NOTE, Math.max(wide, 10))));
