@@ -45,9 +45,14 @@ record Room(String name, List<String> rooms, List<String> outside) {
               core("exchange", "units problem job notch stack balance rounds"),
               core("plan", "units problem job notch stack balance rounds wood takeoff exchange"),
               with("picture", "units job notch stack rounds plan", STREAMS + " java.util.zip"),
+              core("site", "units problem table page job intake"),
+              core(
+                  "replan",
+                  "units problem table page job intake notch stack balance rounds plan site"),
               core(
                   "report",
-                  "units problem page job notch stack rounds wood takeoff exchange plan picture"),
+                  "units problem page job notch stack rounds wood takeoff exchange plan picture"
+                      + " replan"),
               with(
                   "sheet",
                   "units problem table page xml",
@@ -64,8 +69,8 @@ record Room(String name, List<String> rooms, List<String> outside) {
               with("harvester", "units problem table xml", FILES + " javax.xml.stream"),
               with(
                   "app",
-                  "units problem table page job intake notch stack balance rounds wood takeoff exchange plan"
-                      + " picture report sheet csv harvester",
+                  "units problem table page job intake notch stack balance rounds wood takeoff"
+                      + " exchange plan picture site replan report sheet csv harvester",
                   FILES
                       + " java.time.. java.util.concurrent.. java.util.zip picocli.."
                       + " org.apache.commons.io.. org.slf4j.. ch.qos.logback.."))

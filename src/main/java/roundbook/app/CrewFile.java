@@ -40,12 +40,20 @@ final class CrewFile {
    * @return where it was written
    */
   Path write(IntFunction<Book> book) throws IOException {
-    Revision revision = Revision.of(file, folder());
+    return write(Revision.of(file, folder()), book);
+  }
+
+  /** Writes the workbook that follows a revision of a crew workbook, likewise. */
+  Path writeAfter(int revision, IntFunction<Book> book) throws IOException {
+    return write(Revision.after(revision, file, folder()), book);
+  }
+
+  private Path write(Revision revision, IntFunction<Book> book) throws IOException {
     StyleTemplate template = template();
     Optional<Path> named = options.out().filter(out -> !Files.isDirectory(out));
     if (named.isPresent()) {
       refuseInput(named.get());
-      write(named.get(), options.force(), book.apply(1), template);
+      write(named.get(), options.force(), book.apply(revision.first()), template);
       return named.get();
     }
     for (int tries = 1; ; tries++) {

@@ -123,7 +123,7 @@ final class JobRun {
   /** Reads the job; the outcome is there when nothing can be planned. */
   private Optional<Outcome> readJob() {
     findings = read();
-    job = findings.flatMap(Findings::job);
+    job = findings.flatMap(Findings::job).map(Job::corrected);
     return job.isEmpty() || badSetting() ? Optional.of(nothingPlanned(findings)) : Optional.empty();
   }
 
@@ -155,6 +155,11 @@ final class JobRun {
     Job whole = job.orElseThrow();
     List<Taken> taken = yard.taken(file, whole);
     return Optional.of(write(taken.isEmpty() ? chosen : Planner.of(whole, chosen.choice(), taken)));
+  }
+
+  /** Reads a crew workbook back, plans the rest anew, and writes the next revision. */
+  Optional<Outcome> replan() throws IOException {
+    return Optional.of(new ReplanRun(file, options, console).run());
   }
 
   private Outcome write(Plan plan) throws IOException {

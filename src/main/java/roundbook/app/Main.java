@@ -15,16 +15,22 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** The command line: new, check, plan. */
+/** The command line: new, check, plan, replan, compare. */
 @Command(
     name = "roundbook",
     description = "From a log tally to a crew workbook for hewn, chinked log walls.",
-    subcommands = {Main.NewCommand.class, Main.CheckCommand.class, Main.PlanCommand.class},
+    subcommands = {
+      Main.NewCommand.class,
+      Main.CheckCommand.class,
+      Main.PlanCommand.class,
+      Main.ReplanCommand.class,
+      Main.CompareCommand.class
+    },
     versionProvider = Main.VersionLine.class,
     footer = "A file alone is planned: roundbook FILE... is roundbook plan FILE...")
 public final class Main implements Runnable {
   private static final Set<String> WORDS =
-      Set.of("new", "check", "plan", "-h", "--help", "-V", "--version");
+      Set.of("new", "check", "plan", "replan", "compare", "-h", "--help", "-V", "--version");
 
   @Option(
       names = {"-h", "--help"},
@@ -122,6 +128,12 @@ public final class Main implements Runnable {
       if (type == CheckCommand.class) {
         return type.cast(new CheckCommand(main));
       }
+      if (type == ReplanCommand.class) {
+        return type.cast(new ReplanCommand(main));
+      }
+      if (type == CompareCommand.class) {
+        return type.cast(new CompareCommand(main));
+      }
       return type == PlanCommand.class
           ? type.cast(new PlanCommand(main))
           : CommandLine.defaultFactory().create(type);
@@ -201,6 +213,53 @@ public final class Main implements Runnable {
     public Integer call() throws IOException {
       Console console = new Console(main.out, main.err, options.quiet());
       return new Batch(options, console).plan().code();
+    }
+  }
+
+  /** Plans the rest anew from what was built. */
+  @Command(
+      name = "replan",
+      description = {
+        "Read back what was measured, cut and lost; keep what is cut; write the next revision.",
+        "FILE is a crew workbook. The workbook itself is never changed."
+      },
+      mixinStandardHelpOptions = true)
+  static final class ReplanCommand implements Callable<Integer> {
+    private final Main main;
+    @Mixin private Options options = new Options();
+
+    ReplanCommand(Main main) {
+      this.main = main;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+      Console console = new Console(main.out, main.err, options.quiet());
+      return new Batch(options, console).run(JobRun::replan).code();
+    }
+  }
+
+  /** Says what changed between two crew workbooks. */
+  @Command(
+      name = "compare",
+      description = "Say what changed between two crew workbooks, and which pages to print again.",
+      mixinStandardHelpOptions = true)
+  static final class CompareCommand implements Callable<Integer> {
+    private final Main main;
+
+    @Parameters(paramLabel = "OLD", description = "The crew workbook of the revision before.")
+    private Path old;
+
+    @Parameters(paramLabel = "NEW", description = "The crew workbook of the revision after.")
+    private Path now;
+
+    CompareCommand(Main main) {
+      this.main = main;
+    }
+
+    @Override
+    public Integer call() {
+      return new CompareRun(new Console(main.out, main.err, false)).run(old, now).code();
     }
   }
 }

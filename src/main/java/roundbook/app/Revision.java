@@ -8,8 +8,11 @@ import java.nio.file.Path;
  *
  * @param folder where it is written
  * @param stem the input's name without its ending
+ * @param first the least revision that may be written
  */
-record Revision(Path folder, String stem) {
+record Revision(Path folder, String stem, int first) {
+  private static final String OWN = " - rounds rev\\d+";
+
   /** Returns the workbook's path of a revision. */
   Path path(int number) {
     return folder.resolve(stem + " - rounds rev" + number + ".xlsx");
@@ -17,7 +20,7 @@ record Revision(Path folder, String stem) {
 
   /** Returns the first revision whose name is free. */
   int firstFree() {
-    int number = 1;
+    int number = first;
     while (Files.exists(path(number))) {
       number++;
     }
@@ -29,7 +32,15 @@ record Revision(Path folder, String stem) {
     String name = input.getFileName().toString();
     int dot = name.lastIndexOf('.');
     Path beside = input.toAbsolutePath().getParent();
-    return new Revision(folder == null ? beside : folder, dot > 0 ? name.substring(0, dot) : name);
+    String stem = dot > 0 ? name.substring(0, dot) : name;
+    return new Revision(folder == null ? beside : folder, stem, 1);
+  }
+
+  /** Returns the name for what follows a revision of a crew workbook. */
+  static Revision after(int revision, Path crew, Path folder) {
+    Revision own = of(crew, folder);
+    String stem = own.stem().replaceFirst(OWN + "$", "");
+    return new Revision(own.folder(), stem, revision + 1);
   }
 
   /** Returns whether a file is one of the program's own workbooks or another's lock file. */
@@ -38,6 +49,6 @@ record Revision(Path folder, String stem) {
     return name.startsWith("~$")
         || name.startsWith(".~lock")
         || name.endsWith(".part")
-        || name.matches(".* - rounds rev\\d+\\.xlsx");
+        || name.matches(".*" + OWN + "\\.xlsx");
   }
 }

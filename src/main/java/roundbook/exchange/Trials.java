@@ -122,7 +122,7 @@ final class Trials {
   Effect effect(PlacedLog place, Piece piece) {
     List<Course> other = new ArrayList<>(courses());
     other.set(place.round() - 1, with(other.get(place.round() - 1), place, piece));
-    Stack tried = Stack.of(job.rules(), job.building(), other);
+    Stack tried = Stack.of(job.rules(), job.building(), other, job.built());
     List<Joint> own =
         tried.joints(place.wall()).stream().filter(joint -> touches(joint, place)).toList();
     Length gap = job.rules().gap();

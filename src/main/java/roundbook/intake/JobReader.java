@@ -84,6 +84,13 @@ public final class JobReader {
     return reader.inFileOrder();
   }
 
+  /** Reads settings alone: label, value and unit a row, as the Job sheet has them. */
+  public static Read<BuildRules> rules(Table settings, Asked asked) {
+    Problems problems = new Problems();
+    BuildRules rules = new SettingsReader(problems).read(Optional.of(settings), asked);
+    return Read.of(rules, problems.sorted());
+  }
+
   /** Sorts problems by sheets as they stand in their files, then by row and column. */
   private List<Problem> inFileOrder() {
     List<CellRef> places = tables.stream().map(Table::place).toList();

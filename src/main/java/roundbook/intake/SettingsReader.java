@@ -144,6 +144,7 @@ final class SettingsReader {
     boolean zeroFits =
         setting == Setting.SIZE_STEP
             || setting == Setting.BARK_OFF
+            || setting == Setting.TALLY_CORRECTION
             || setting == Setting.CHINKING_GAP
             || setting == Setting.OVERHANG
             || setting == Setting.SQUARING_ALLOWANCE

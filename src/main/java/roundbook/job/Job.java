@@ -2,6 +2,7 @@ package roundbook.job;
 
 import java.util.List;
 import java.util.Optional;
+import roundbook.units.Length;
 
 /**
  * Everything that a plan is made from.
@@ -11,9 +12,15 @@ import java.util.Optional;
  * @param logs every usable log of the tally, in the order it was read
  * @param openings doors and windows
  * @param pins places that the builder has settled
+ * @param built what the crew has built and measured so far
  */
 public record Job(
-    BuildRules rules, Building building, List<Log> logs, List<Opening> openings, List<Pin> pins) {
+    BuildRules rules,
+    Building building,
+    List<Log> logs,
+    List<Opening> openings,
+    List<Pin> pins,
+    AsBuilt built) {
   /** Copies the lists. */
   public Job {
     logs = List.copyOf(logs);
@@ -23,12 +30,33 @@ public record Job(
 
   /** Returns the same job under other rules. */
   public Job with(BuildRules other) {
-    return new Job(other, building, logs, openings, pins);
+    return new Job(other, building, logs, openings, pins, built);
   }
 
   /** Returns the same job with other logs. */
   public Job withLogs(List<Log> other) {
-    return new Job(rules, building, other, openings, pins);
+    return new Job(rules, building, other, openings, pins, built);
+  }
+
+  /** A job of which nothing is built yet. */
+  public Job(
+      BuildRules rules, Building building, List<Log> logs, List<Opening> openings, List<Pin> pins) {
+    this(rules, building, logs, openings, pins, AsBuilt.NOTHING);
+  }
+
+  /** Returns the job with the correction of the tally put on the diameters of all logs. */
+  public Job corrected() {
+    Length correction =
+        rules.optionalLength(Setting.TALLY_CORRECTION).orElse(Length.ZERO).negated();
+    List<Log> other = logs.stream().map(log -> log.thinnedBy(correction)).toList();
+    return correction.isZero() ? this : new Job(rules, building, other, openings, pins, built);
+  }
+
+  /** Returns a log as it was tallied: not hewn, and without the job's correction. */
+  public Log tallied(Log log) {
+    return built
+        .beforeHewing(log)
+        .thinnedBy(rules.optionalLength(Setting.TALLY_CORRECTION).orElse(Length.ZERO));
   }
 
   /** Returns the log of a tag; empty when there is none. */

@@ -122,6 +122,24 @@ public record Log(
     return new Log(tag, length, profile, sources, traits, other, origin, extra);
   }
 
+  /** Returns the same log with every diameter so much smaller. */
+  public Log thinnedBy(Length difference) {
+    DiameterProfile other = difference.isZero() ? profile : profile.thinnedBy(difference);
+    return new Log(tag, length, other, sources, traits, place, origin, extra);
+  }
+
+  /** Returns the same log, left out of the plan. */
+  public Log skipped() {
+    Traits left =
+        new Traits(traits.species, traits.bark, traits.sweep, traits.keep, true, traits.remarks);
+    return new Log(tag, length, profile, sources, left, place, origin, extra);
+  }
+
+  /** Returns the same log with a profile that was measured. */
+  public Log measured(DiameterProfile other) {
+    return new Log(tag, length, other, Sources.MEASURED, traits, place, origin, extra);
+  }
+
   /** Returns the same log under another tag. */
   public Log tagged(String other) {
     return new Log(other, length, profile, sources, traits, place, origin, extra);

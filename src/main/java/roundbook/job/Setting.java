@@ -96,6 +96,11 @@ public enum Setting {
   BACKER_SQUEEZE(NUMBER, "25", "Backer bought thicker than the joint where it lies, percent"),
   /** The longest stretch that a mill scales as one log. */
   SCALE_LENGTH_MOST(LENGTH, "240", "6100", "Longest length scaled as one log by the log rules"),
+  /** What is added to the diameters of logs that are not hewn yet. */
+  TALLY_CORRECTION(LENGTH, "0", "0", "Added to tallied diameters of logs not yet hewn; may be -"),
+  /** What a change must pay before a log that is not cut yet changes its place. */
+  CHANGE_PAYS(
+      NUMBER, "1", "Least a log moved by replan must pay: fall of the score, square inches"),
   /** How the first round is bedded. */
   FIRST_BED(CHOICE, "flat", "First bed: flat (sawn at the lower mark), starter or level"),
   /** Paper. */

@@ -169,11 +169,15 @@ public sealed interface Figure {
     /** A dashed line, for a limit. */
     LINE_DASHED,
     /** A dotted line, for a second limit. */
-    LINE_DOTTED;
+    LINE_DOTTED,
+    /** A line of dashes and dots. */
+    LINE_CHAIN,
+    /** A thin grey line, for a limit beside other lines. */
+    LINE_LIMIT;
 
     /** Returns whether this is a line and not bars. */
     public boolean isLine() {
-      return this == LINE || this == LINE_DASHED || this == LINE_DOTTED;
+      return name().startsWith("LINE");
     }
   }
 }

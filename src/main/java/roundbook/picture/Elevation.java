@@ -64,7 +64,7 @@ record Elevation(Stack stack, Wall wall) {
   /** Returns the least distance between the centre lines of neighbouring logs. */
   double leastCourse() {
     List<PlacedLog> logs = logs();
-    double least = stack.courses().get(0).size().taken().inches();
+    double least = stack.courses().get(0).notch().size().inches();
     for (int i = 1; i < logs.size(); i++) {
       least = Math.min(least, centre(logs.get(i)) - centre(logs.get(i - 1)));
     }
@@ -119,7 +119,7 @@ record Elevation(Stack stack, Wall wall) {
   double foundation() {
     boolean starter = stack.rules().text(Setting.FIRST_BED).equals("starter");
     if (starter && !wall.laidFirst()) {
-      return stack.courses().get(0).size().taken().inches() / 2;
+      return stack.courses().get(0).notch().size().inches() / 2;
     }
     return belly(logs().get(0), length() / 2);
   }

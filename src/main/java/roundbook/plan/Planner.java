@@ -64,7 +64,7 @@ public final class Planner {
     Job job =
         whole.withLogs(whole.logs().stream().filter(log -> !gone.contains(log.tag())).toList());
     Choice choice = made.without(gone);
-    Stack stack = Stack.of(job.rules(), job.building(), choice.courses());
+    Stack stack = Stack.of(job.rules(), job.building(), choice.courses(), job.built());
     List<String> faults = Verifier.faults(job, choice, stack);
     if (!faults.isEmpty()) {
       throw new IllegalStateException("the plan does not hold: " + String.join("; ", faults));

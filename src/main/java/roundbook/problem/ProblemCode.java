@@ -94,6 +94,18 @@ public enum ProblemCode {
   TOO_LARGE(ERROR, "Save the tally alone as a new file."),
   /** The workbook is one that this program wrote for the crew. */
   CREW_WORKBOOK(ERROR, "Give the job workbook or the tally instead."),
+  /** The workbook is none that this program wrote for a crew. */
+  NOT_A_CREW_WORKBOOK(ERROR, "Give the crew workbook, named ... - rounds rev1.xlsx or so."),
+  /** The crew workbook was written by a version that lays its cells out otherwise. */
+  OTHER_VERSION(ERROR, "Plan again from the tally with this version, or use the other version."),
+  /** A cell or a list that the next plan needs is gone from the crew workbook. */
+  CELL_LOST(ERROR, "Type what was typed into a fresh copy of this revision, and use that."),
+  /** Two things that were typed on site cannot both be true. */
+  CONTRADICTION(ERROR, "Correct one of them."),
+  /** A log was cut and never measured. */
+  NOT_MEASURED(WARNING, "Measure the middle of each log as hewn, and type it on the round's page."),
+  /** Logs as hewn differ from the tally, all much alike. */
+  TALLY_BIAS(INFO, "Type the value as Tally_correction on the Settings sheet, and run replan."),
   /** A setting has a value that cannot be used. */
   BAD_SETTING(ERROR, "Correct the value."),
   /** A setting's name is not known. */

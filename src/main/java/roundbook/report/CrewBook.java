@@ -18,6 +18,7 @@ public final class CrewBook {
           RoundSheets::of,
           WallSheets::of,
           LevelsSheet::of,
+          AsBuiltSheet::sheets,
           HewingSheet::sheets,
           CutListSheet::sheets,
           LogListSheet::sheets,

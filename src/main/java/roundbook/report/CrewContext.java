@@ -2,6 +2,7 @@ package roundbook.report;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 import roundbook.job.BuildRules;
 import roundbook.job.Setting;
@@ -10,6 +11,7 @@ import roundbook.page.PageSetup.Kind;
 import roundbook.page.PageSetup.Paper;
 import roundbook.plan.Plan;
 import roundbook.problem.Problem;
+import roundbook.replan.Replan;
 import roundbook.units.LengthFormat;
 
 /**
@@ -19,11 +21,23 @@ import roundbook.units.LengthFormat;
  * @param found problems found while the input was read, in file order; the plan has its own
  * @param issue which revision this is and where it comes from
  * @param words the words of the workbook's language
+ * @param replan what changed since the revision before; empty in a first plan
  */
-public record CrewContext(Plan plan, List<Problem> found, Issue issue, Words words) {
+public record CrewContext(
+    Plan plan, List<Problem> found, Issue issue, Words words, Optional<Replan> replan) {
   /** Copies the list. */
   public CrewContext {
     found = List.copyOf(found);
+  }
+
+  /** A context of a first plan. */
+  public CrewContext(Plan plan, List<Problem> found, Issue issue, Words words) {
+    this(plan, found, issue, words, Optional.empty());
+  }
+
+  /** Returns this context with what changed since the revision before. */
+  public CrewContext following(Replan made) {
+    return new CrewContext(plan, found, issue, words, Optional.of(made));
   }
 
   /**

@@ -2,6 +2,7 @@ package roundbook.report;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import roundbook.job.Setting;
 import roundbook.page.Area;
 import roundbook.page.Cell;
@@ -69,6 +70,8 @@ final class LevelsSheet {
       sheet.row(last + 1).height(18).addAcross(columns(), Cell.text(line).role(Role.PLAIN));
       last++;
     }
+    new DriftChart(live, sheet, columns()).put(HEAD_ROW + 1);
+    last = sheet.row();
     return sheet
         .freeze(HEAD_ROW, 1)
         .printTitles(HEAD_ROW - 1, HEAD_ROW)
@@ -137,14 +140,16 @@ final class LevelsSheet {
     sheet.add(live.printed(planned, now, Role.BODY_CENTRE));
     for (String corner : corners) {
       String name = LiveNames.reading(round, corner);
-      Cell reading = Cell.formula("IF(ISNUMBER(" + name + ")," + name + ",\"\")", "");
-      sheet.add(reading.role(Role.BODY_CENTRE).format(live.markFormat()));
+      String formula = "IF(ISNUMBER(" + name + ")," + name + ",\"\")";
+      Optional<Length> read = live.plan().job().built().reading(round, corner);
+      sheet.add(Readings.cell(live, formula, read));
     }
-    sheet.add(Cell.formula(spread(round), "").role(Role.BODY_CENTRE).format(live.markFormat()));
-    sheet.add(Cell.formula(verdict(round, planned), "").role(Role.GOOD));
+    Readings known = new Readings(live, round);
+    sheet.add(Readings.cell(live, spread(round), known.spread()));
+    sheet.add(Cell.formula(verdict(round, planned), known.verdict()).role(Role.GOOD));
     looks(round);
-    corners.forEach(corner -> sheet.add(next(round, corner, planned)));
-    sheet.add(Cell.formula(note(round, planned), "").role(Role.BODY));
+    corners.forEach(corner -> sheet.add(next(round, corner)));
+    sheet.add(Cell.formula(note(round, planned), known.note()).role(Role.BODY));
   }
 
   /** Returns the cells of a round's readings. */
@@ -196,9 +201,9 @@ final class LevelsSheet {
   /**
    * Returns a corner's next lower mark: {@code r(L' + e)}, e being what the corner is low.
    *
-   * <p>The change is limited both ways; a level round or a corner without a reading keeps L'.
+   * <p>The change is limited both ways; where every corner is within half the tolerance it is L'.
    */
-  private Cell next(int round, String corner, String planned) {
+  private Cell next(int round, String corner) {
     if (round == live.plan().rounds()) {
       return Cell.text("–").role(Role.SHADED).align(Cell.Align.CENTRE);
     }
@@ -206,22 +211,29 @@ final class LevelsSheet {
     int index = corners.indexOf(corner);
     Area own = Area.cell(HEAD_ROW + round, verdict(round).left() + 1 + index);
     sheet.rule(new Rule.LooksLike(own, own.absolute() + "<>" + chart, Role.CHANGED));
-    String reading = Area.cell(HEAD_ROW + round, FIRST_CORNER + index).toString();
+    String high = live.map().high(round, corner);
     String most = live.map().rule(RuleLine.MOST_CHANGE);
-    String change = "MAX(-" + most + ",MIN(" + most + "," + planned + "-" + reading + "))";
+    String change = "MAX(-" + most + ",MIN(" + most + ",-" + high + "))";
     String formula =
-        "IF(AND("
-            + verdict(round)
-            + "="
-            + LiveMath.literal(live.text("levels.fix"))
-            + ",ISNUMBER("
-            + reading
-            + ")),"
-            + live.toStep(chart + "+" + change)
-            + ","
-            + chart
-            + ")";
-    return live.mark(formula, live.course(round + 1).notch().lower(), Role.RESULT);
+        "IF(" + unsettled(round) + "," + live.toStep(chart + "+" + change) + "," + chart + ")";
+    return live.mark(formula, nextNow(round, corner), Role.RESULT);
+  }
+
+  /** Returns whether a corner is further out than half the tolerance. */
+  private String unsettled(int round) {
+    String highs = live.map().highs(round);
+    String most = "MAX(" + highs + ")";
+    String least = "MIN(" + highs + ")";
+    String out = String.join(",", most + "-" + least, most, "-" + least);
+    return "ROUND(MAX(" + out + ")-" + live.map().rule(RuleLine.TOLERANCE) + "/2,6)>0";
+  }
+
+  private Length nextNow(int round, String corner) {
+    Length chart = live.course(round + 1).notch().lower();
+    return live.plan()
+        .stack()
+        .corners()
+        .nextLower(round, corner, chart, live.map().building(), live.rules());
   }
 
   /** Returns what else must be said: the rest that waits, or a next round cut already. */
@@ -233,7 +245,9 @@ final class LevelsSheet {
     String rest = LiveMath.literal(live.text("levels.rest"));
     String cut = LiveMath.literal(live.text("levels.is_cut", round + 1));
     boolean last = round == live.plan().rounds();
-    String done = last ? "" : "IF(" + LiveNames.cut(round + 1) + "<>\"\"," + cut + ",\"\")";
+    String late = verdict(round) + "=" + LiveMath.literal(live.text("levels.fix"));
+    String done =
+        last ? "" : "IF(AND(" + late + "," + LiveNames.cut(round + 1) + "<>\"\")," + cut + ",\"\")";
     return "IF(COUNT("
         + read
         + ")=0,\"\",IF("

@@ -1,7 +1,10 @@
 package roundbook.report;
 
 import java.util.List;
+import java.util.Optional;
 import roundbook.job.BuildRules;
+import roundbook.job.Log;
+import roundbook.job.Piece;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
 import roundbook.page.Cell.Format;
@@ -10,6 +13,7 @@ import roundbook.plan.PiecePlan;
 import roundbook.plan.Plan;
 import roundbook.report.LiveMap.RuleLine;
 import roundbook.stack.Course;
+import roundbook.stack.PlacedLog;
 import roundbook.units.Length;
 import roundbook.units.LengthFormat;
 import roundbook.units.LengthUnit;
@@ -76,6 +80,13 @@ record Live(CrewContext context, LiveMap map) {
         .orElseThrow();
   }
 
+  /** Returns the piece of a placed log as it was expected before hewing. */
+  Piece expected(PlacedLog placed) {
+    Piece piece = placed.piece();
+    Log log = plan().job().built().beforeHewing(piece.log());
+    return new Piece(log, piece.cutOffButt(), piece.trimmed());
+  }
+
   /** Returns the walls that cross a wall, at its start and its end. */
   List<Wall> crossing(Wall wall) {
     return List.of(map.building().before(wall), map.building().after(wall));
@@ -105,6 +116,12 @@ record Live(CrewContext context, LiveMap map) {
   Cell fixed(Length length, Role role) {
     Length printed = length.roundedTo(rules().printStep());
     return Cell.length(printed, unit()).role(role).format(markFormat());
+  }
+
+  /** Returns a cell that is typed in, with what is known already. */
+  Cell typed(Optional<Length> known, String name) {
+    Cell cell = known.map(length -> Cell.length(length, unit())).orElse(Cell.blank(Role.TYPED_IN));
+    return cell.role(Role.TYPED_IN).format(markFormat()).named(name);
   }
 
   /** Returns a live length in the format of marks. */

@@ -3,6 +3,7 @@ package roundbook.report;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import roundbook.job.AsBuilt;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
 import roundbook.report.LiveMap.PieceColumn;
@@ -87,7 +88,31 @@ final class LiveGaps {
           map.piece(round - 1, wall, station(joint.lower(), column))
               + "+"
               + at(station(joint.upper(), column));
-      return at(PieceColumn.HEIGHT) + "-" + below + "-(" + diameters + ")/2";
+      return at(PieceColumn.HEIGHT) + "-" + below + more(column) + "-(" + diameters + ")/2";
+    }
+
+    /** Returns how much further apart the logs are at a station by how their corners stand. */
+    private String more(PieceColumn gap) {
+      String left = more(PieceColumn.LEFT_LIFT, "");
+      String right = more(PieceColumn.RIGHT_LIFT, "");
+      return switch (gap) {
+        case LEFT_GAP -> left;
+        case RIGHT_GAP -> right;
+        default ->
+            more(PieceColumn.LEFT_LIFT, 1 - share() + "*")
+                + more(PieceColumn.RIGHT_LIFT, share() + "*");
+      };
+    }
+
+    private String more(PieceColumn lift, String factor) {
+      return "+" + factor + "(" + at(lift) + "-" + map.piece(round - 1, wall, lift) + ")";
+    }
+
+    /** Returns how far the middle lies from the left inside face, as a share of the way. */
+    private double share() {
+      Length half = joint.lower().piece().trimmed().dividedBy(2);
+      double way = joint.rightFace().minus(joint.leftFace()).nanometres();
+      return half.minus(joint.leftFace()).nanometres() / way;
     }
 
     /** Returns which diameter of a log lies at a gap's station, seen from outside. */
@@ -109,22 +134,28 @@ final class LiveGaps {
               + at(PieceColumn.MIDDLE_GAP)
               + ","
               + at(PieceColumn.RIGHT_GAP);
-      return function + "(" + gaps + ")" + sign + "IF(" + asTallied() + "," + at(between) + ",0)";
+      return function + "(" + gaps + ")" + sign + "IF(" + asPlanned() + "," + at(between) + ",0)";
     }
 
-    /** Returns whether both logs keep the shape of the tally, so that kinks stay what they are. */
-    private String asTallied() {
+    /** Returns whether both logs keep the shape they have here, so that kinks stay too. */
+    private String asPlanned() {
       String ends =
           Stream.of(round - 1, round)
-              .flatMap(
-                  number ->
-                      Stream.of(
-                          LiveNames.measuredButt(number, wall),
-                          LiveNames.measuredTip(number, wall)))
+              .flatMap(number -> Stream.of(end(number, true), end(number, false)))
               .reduce((one, other) -> one + "," + other)
               .orElseThrow();
       String below = map.piece(round - 1, wall, PieceColumn.SOURCE);
-      return "AND(" + at(PieceColumn.SOURCE) + "<=0," + below + "<=0,COUNT(" + ends + ")=0)";
+      return "AND(" + at(PieceColumn.SOURCE) + "<=0," + below + "<=0," + ends + ")";
+    }
+
+    /** Returns whether the diameter typed of an end is still the one of this revision. */
+    private String end(int number, boolean butt) {
+      AsBuilt.Measures typed = live.plan().job().built().measures(number, wall.name());
+      Optional<Length> now = butt ? typed.butt() : typed.tip();
+      String name =
+          butt ? LiveNames.measuredButt(number, wall) : LiveNames.measuredTip(number, wall);
+      return now.map(length -> "N(" + name + ")=" + live.number(length))
+          .orElse("COUNT(" + name + ")=0");
     }
 
     /** Returns the symbols of what is outside the limits, the printed value being compared. */

@@ -172,7 +172,11 @@ record LiveMap(String sheet, Plan plan) {
     /** What is cut off the butt first. */
     OFF_BUTT,
     /** What falls off the tip. */
-    FALLS_OFF
+    FALLS_OFF,
+    /** How much its centre line is above the plan at its left corner, seen from outside. */
+    LEFT_LIFT,
+    /** The same at its right corner. */
+    RIGHT_LIFT
   }
 
   /** Returns the ring of walls. */
@@ -200,9 +204,32 @@ record LiveMap(String sheet, Plan plan) {
     return wallHeadRow() + walls().size() + GAP_ROWS;
   }
 
+  /** Returns the row of the headings of the table of corners. */
+  int cornerHeadRow() {
+    return roundHeadRow() + plan.rounds() + GAP_ROWS;
+  }
+
   /** Returns the row of the headings of the table of placed logs. */
   int pieceHeadRow() {
-    return roundHeadRow() + plan.rounds() + GAP_ROWS;
+    return cornerHeadRow() + plan.rounds() + GAP_ROWS;
+  }
+
+  /** Returns where it stands how much a corner is above the plan after a round. */
+  String high(int round, String corner) {
+    return Area.cell(cornerHeadRow() + round, building().corners().indexOf(corner) + 2).on(sheet);
+  }
+
+  /** Returns where it stands how high all corners are after a round. */
+  String highs(int round) {
+    int corners = building().corners().size();
+    return Area.cell(cornerHeadRow() + round, 2).sized(1, corners).on(sheet);
+  }
+
+  /** Returns where it stands what a round's lower mark at a corner differs from the chart's. */
+  String change(int round, String corner) {
+    int corners = building().corners().size();
+    int column = corners + building().corners().indexOf(corner) + 2;
+    return Area.cell(cornerHeadRow() + round, column).on(sheet);
   }
 
   /** Returns the row of the headings of the table of all logs. */

@@ -1,7 +1,7 @@
 package roundbook.report;
 
 import roundbook.job.Wall;
-import roundbook.page.Book;
+import roundbook.page.CellNames;
 
 /**
  * The defined names of cells that are typed in on site.
@@ -13,41 +13,41 @@ final class LiveNames {
 
   /** Returns the name of the middle diameter as hewn, such as {@code Measured_1_N}. */
   static String measured(int round, Wall wall) {
-    return Book.nameOf("Measured", round, wall.name());
+    return CellNames.measured(round, wall.name());
   }
 
   /** Returns the name of the butt diameter as hewn. */
   static String measuredButt(int round, Wall wall) {
-    return Book.nameOf("Measured_butt", round, wall.name());
+    return CellNames.measuredButt(round, wall.name());
   }
 
   /** Returns the name of the tip diameter as hewn. */
   static String measuredTip(int round, Wall wall) {
-    return Book.nameOf("Measured_tip", round, wall.name());
+    return CellNames.measuredTip(round, wall.name());
   }
 
   /** Returns the name of the tag of the log used instead. */
   static String used(int round, Wall wall) {
-    return Book.nameOf("Used", round, wall.name());
+    return CellNames.used(round, wall.name());
   }
 
   /** Returns the name of the lower mark as cut. */
   static String lowerCut(int round, Wall wall) {
-    return Book.nameOf("Lower_cut", round, wall.name());
+    return CellNames.lowerCut(round, wall.name());
   }
 
   /** Returns the name of the upper mark as cut. */
   static String upperCut(int round, Wall wall) {
-    return Book.nameOf("Upper_cut", round, wall.name());
+    return CellNames.upperCut(round, wall.name());
   }
 
   /** Returns the name of the x that says a round is cut. */
   static String cut(int round) {
-    return Book.nameOf("Cut", round);
+    return CellNames.cut(round);
   }
 
   /** Returns the name of a corner's height as read after a round. */
   static String reading(int round, String corner) {
-    return Book.nameOf("Reading", round, corner);
+    return CellNames.reading(round, corner);
   }
 }

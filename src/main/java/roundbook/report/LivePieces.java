@@ -1,5 +1,6 @@
 package roundbook.report;
 
+import roundbook.job.AsBuilt;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
@@ -49,6 +50,7 @@ final class LivePieces {
     private final PiecePlan plan;
     private final PlacedLog placed;
     private final Piece piece;
+    private final Piece expected;
     private final Wall wall;
     private final int round;
 
@@ -56,6 +58,7 @@ final class LivePieces {
       this.plan = plan;
       this.placed = plan.placed();
       this.piece = placed.piece();
+      this.expected = live.expected(placed);
       this.wall = placed.wall();
       this.round = placed.round();
     }
@@ -72,25 +75,45 @@ final class LivePieces {
         case TO_FAR -> length(piece.trimmed().minus(plan.farShoulder()));
         case HALF -> length(piece.trimmed().dividedBy(2));
         case PLANNED_BUTT, PLANNED_NEAR, PLANNED_MID, PLANNED_FAR, PLANNED_TIP ->
-            length(station(column, PieceColumn.PLANNED_BUTT));
+            length(station(expected, column, PieceColumn.PLANNED_BUTT));
         case OWN_BUTT, OWN_NEAR, OWN_MID, OWN_FAR, OWN_TIP -> own(column);
-        case BUTT, NEAR, MID, FAR, TIP -> formula(hewn(column), station(column, PieceColumn.BUTT));
+        case BUTT, NEAR, MID, FAR, TIP ->
+            formula(hewn(column), station(piece, column, PieceColumn.BUTT));
         case LOWER ->
-            /** Returns a cell of a formula and a length as planned. */
             formula(
                 asCut(LiveNames.lowerCut(round, wall), RoundColumn.LOWER),
-                live.course(round).notch().lower());
+                typed().lowerCut().orElse(live.course(round).notch().lower()));
         case UPPER ->
-            /** Returns a cell of a formula and a length as planned. */
             formula(
                 asCut(LiveNames.upperCut(round, wall), RoundColumn.UPPER),
-                live.course(round).notch().upper());
+                typed().upperCut().orElse(live.course(round).notch().upper()));
         case HEIGHT -> formula(height(), plan.centre());
         case OFF_BUTT -> formula(offButt(), piece.cutOffButt());
         case FALLS_OFF -> formula(fallsOff(), piece.fallsOff());
+        case LEFT_LIFT, RIGHT_LIFT -> lift(column);
         case WEAK, BUTT_FAULTS, TIP_FAULTS, VERDICT, SAID -> ends.cell(plan, column);
         default -> gaps.cell(placed, column);
       };
+    }
+
+    /** Returns what was typed of this log before this revision. */
+    private AsBuilt.Measures typed() {
+      return live.plan().job().built().measures(round, wall.name());
+    }
+
+    /**
+     * Returns how much the centre line is above the plan at a corner: as {@link
+     * roundbook.stack.Corners} has it, with a quarter of what a reading tells in the first-laid
+     * log, three quarters in the second-laid one.
+     */
+    private Cell lift(PieceColumn column) {
+      boolean left = column == PieceColumn.LEFT_LIFT;
+      String corner = left ? map.building().endCorner(wall) : map.building().startCorner(wall);
+      String below = round == 1 ? "0" : map.high(round - 1, corner);
+      String start = below + "+" + map.change(round, corner);
+      String share = wall.laidFirst() ? "0.25" : "0.75";
+      String formula = start + "+" + share + "*(" + map.high(round, corner) + "-(" + start + "))";
+      return formula(formula, live.plan().stack().corners().lift(round, wall.laidFirst(), corner));
     }
 
     /** Returns where a value of this log stands. */
@@ -117,13 +140,13 @@ final class LivePieces {
     }
 
     /** Returns a diameter of the five as planned. */
-    private Length station(PieceColumn column, PieceColumn butt) {
+    private Length station(Piece of, PieceColumn column, PieceColumn butt) {
       return switch (column.ordinal() - butt.ordinal()) {
-        case 0 -> piece.butt();
-        case 1 -> piece.at(plan.nearShoulder());
-        case 2 -> piece.mid();
-        case 3 -> piece.at(plan.farShoulder());
-        default -> piece.tip();
+        case 0 -> of.butt();
+        case 1 -> of.at(plan.nearShoulder());
+        case 2 -> of.mid();
+        case 3 -> of.at(plan.farShoulder());
+        default -> of.tip();
       };
     }
 
@@ -134,7 +157,7 @@ final class LivePieces {
       String source = at(PieceColumn.SOURCE);
       String formula =
           "IF(" + source + ">0," + logs.lookUp(plan, number, source) + "," + at(planned) + ")";
-      return formula(formula, station(column, PieceColumn.OWN_BUTT));
+      return formula(formula, station(expected, column, PieceColumn.OWN_BUTT));
     }
 
     /** Returns a diameter as hewn, in the way of {@link roundbook.stack.Hewn}. */

@@ -47,8 +47,7 @@ final class LiveRounds {
       case ROUND -> Cell.number(round).role(Role.HELPER);
       case MEAN -> exact(mean(round), course.size().mean());
       case SPREAD -> exact(spread(round), course.spread());
-      case SIZE -> size(course);
-      case LOWER, NECK, UPPER, RISE -> mark(course, column);
+      case SIZE, LOWER, NECK, UPPER, RISE -> shared(course, column);
       case FIRST_HEIGHT -> exact(map.mean(round, true, PieceColumn.HEIGHT), first(round));
       case SECOND_HEIGHT -> exact(map.mean(round, false, PieceColumn.HEIGHT), second(round));
       case LEVEL_HEIGHT -> exact(level(round), live.plan().stack().levelHeight(round));
@@ -56,6 +55,15 @@ final class LiveRounds {
       case FIRST_GAP -> gap(round, RoundColumn.FIRST_HEIGHT);
       case SECOND_GAP -> gap(round, RoundColumn.SECOND_HEIGHT);
     };
+  }
+
+  /** Returns the size or a mark; of a round that is cut they are what it was cut to. */
+  private Cell shared(Course course, RoundColumn column) {
+    Cell cell = column == RoundColumn.SIZE ? size(course) : mark(course, column);
+    boolean cut = live.plan().job().built().isCut(course.round());
+    return cut && cell.value() instanceof Cell.Formula formula
+        ? Cell.number(((Cell.Number) formula.result()).number()).role(Role.HELPER)
+        : cell;
   }
 
   /** Returns a cell of a formula and a length as planned, not rounded. */
@@ -96,7 +104,7 @@ final class LiveRounds {
     String mean = map.round(course.round(), RoundColumn.MEAN);
     Length step = live.rules().sizeStep();
     String formula = LiveMath.rounded(mean, step, map.rule(RuleLine.SIZE_STEP));
-    return exact(formula, course.size().taken());
+    return exact(formula, course.notch().size());
   }
 
   /**
@@ -137,7 +145,7 @@ final class LiveRounds {
   Length nominalGap(int round, boolean firstLaid) {
     Length rise =
         firstLaid ? first(round).minus(first(round - 1)) : second(round).minus(second(round - 1));
-    Length sizes = live.course(round).size().taken().plus(live.course(round - 1).size().taken());
+    Length sizes = live.course(round).notch().size().plus(live.course(round - 1).notch().size());
     return rise.minus(sizes.dividedBy(2));
   }
 

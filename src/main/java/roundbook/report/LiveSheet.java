@@ -28,6 +28,7 @@ final class LiveSheet {
     sheet.put("A2", Cell.text(live.text("working.note")).role(Role.LABEL));
     new LiveRules(live).put(sheet);
     new LiveRounds(live).put(sheet);
+    new LiveCorners(live).put(sheet);
     new LivePieces(live).put(sheet);
     new LiveLogs(live).put(sheet);
     return List.of(sheet.build());

@@ -1,11 +1,11 @@
 package roundbook.report;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -17,12 +17,14 @@ import roundbook.job.Log;
 import roundbook.page.Area;
 import roundbook.page.Book;
 import roundbook.page.Cell;
+import roundbook.page.CellNames;
 import roundbook.page.PageSetup.Kind;
 import roundbook.page.Role;
 import roundbook.page.Rule;
 import roundbook.page.Sheet;
 import roundbook.plan.Plan.LogUse;
 import roundbook.plan.Plan.Use;
+import roundbook.units.Length;
 
 /**
  * Every log of the tally: as read, and what becomes of it.
@@ -32,26 +34,56 @@ import roundbook.plan.Plan.Use;
  */
 final class LogListSheet {
   /** Name of the column of tags, as text. */
-  static final String TAGS = "Log_tags";
+  static final String TAGS = CellNames.TAGS;
 
   /** Name of the column of exact lengths in the job's unit. */
-  static final String LENGTHS = "Log_lengths";
+  static final String LENGTHS = CellNames.log("lengths");
 
   /** Name of the column of butt diameters in the job's unit. */
-  static final String BUTTS = "Log_butts";
+  static final String BUTTS = CellNames.log("butts");
 
   /** Name of the column of middle diameters in the job's unit. */
-  static final String MIDS = "Log_mids";
+  static final String MIDS = CellNames.log("mids");
 
   /** Name of the column of tip diameters in the job's unit. */
-  static final String TIPS = "Log_tips";
+  static final String TIPS = CellNames.log("tips");
 
+  /** Names of the columns by their number on the sheet; the first and last read back a plan. */
+  private static final List<String> COLUMNS =
+      List.of(
+          "rows",
+          "tags",
+          "",
+          "butts",
+          "mids",
+          "tips",
+          "",
+          "species",
+          "sweeps",
+          "",
+          "rounds",
+          "walls",
+          "lost",
+          "",
+          "lengths",
+          "stations",
+          "butt_sources",
+          "mid_sources",
+          "tip_sources",
+          "barks",
+          "keeps",
+          "wished_walls",
+          "wished_rounds",
+          "skips",
+          "remarks",
+          "files",
+          "sheets",
+          "off_butts");
+
+  private static final int STATION_DECIMALS = 9;
   private static final int FIRST_ROW = 4;
-  private static final int TAG_COLUMN = 2;
-  private static final int BUTT_COLUMN = 4;
   private static final int LOST_COLUMN = 13;
   private static final double[] WIDTHS = {5, 9, 11, 9.5, 9.5, 9.5, 12, 11, 7.5, 9, 7, 6, 6, 23};
-  private static final int LENGTH_COLUMN = WIDTHS.length + 1;
 
   private final CrewContext context;
   private final Cells cells;
@@ -61,11 +93,14 @@ final class LogListSheet {
   private LogListSheet(CrewContext context) {
     this.context = context;
     this.cells = new Cells(context);
-    this.extras =
-        List.copyOf(
-            context.plan().uses().stream()
-                .flatMap(use -> use.log().extra().keySet().stream())
-                .collect(Collectors.toCollection(LinkedHashSet::new)));
+    this.extras = extras(context);
+  }
+
+  private static List<String> extras(CrewContext context) {
+    return List.copyOf(
+        context.plan().uses().stream()
+            .flatMap(use -> use.log().extra().keySet().stream())
+            .collect(Collectors.toCollection(LinkedHashSet::new)));
   }
 
   /** Returns the sheet. */
@@ -79,13 +114,16 @@ final class LogListSheet {
     int last = FIRST_ROW + context.plan().uses().size() - 1;
     if (last >= FIRST_ROW) {
       String tab = Tab.LOG_LIST.in(context.words());
-      Map.of(
-              TAGS, TAG_COLUMN,
-              LENGTHS, LENGTH_COLUMN,
-              BUTTS, BUTT_COLUMN,
-              MIDS, BUTT_COLUMN + 1,
-              TIPS, BUTT_COLUMN + 2)
-          .forEach((name, at) -> names.put(name, new Area(FIRST_ROW, at, last, at).on(tab)));
+      List<String> columns = new ArrayList<>(COLUMNS);
+      for (int extra = 1; extra <= extras(context).size(); extra++) {
+        columns.add("extra_" + extra);
+      }
+      for (int at = 1; at <= columns.size(); at++) {
+        if (!columns.get(at - 1).isEmpty()) {
+          String name = CellNames.log(columns.get(at - 1));
+          names.put(name, new Area(FIRST_ROW, at, last, at).on(tab));
+        }
+      }
     }
     return names;
   }
@@ -118,7 +156,7 @@ final class LogListSheet {
 
   private DoubleStream more() {
     return DoubleStream.concat(
-        DoubleStream.of(12, 40, 11, 11, 9, 9, 9, 9, 7, 40, 18, 12),
+        DoubleStream.of(12, 40, 11, 11, 11, 9, 9, 9, 9, 7, 40, 18, 12, 9),
         extras.stream().mapToDouble(heading -> 14));
   }
 
@@ -134,7 +172,7 @@ final class LogListSheet {
   }
 
   private List<Cell> row(LogUse use) {
-    Log log = use.log();
+    Log log = context.plan().job().tallied(use.log());
     List<Cell> row = new ArrayList<>();
     row.add(cells.count(log.origin().row()));
     row.add(cells.bold(log.tag()).align(Cell.Align.CENTRE));
@@ -148,30 +186,37 @@ final class LogListSheet {
     row.add(cells.word("use." + key(use.use())));
     row.add(cells.centre(use.placed().map(placed -> "" + placed.round()).orElse("")));
     row.add(cells.centre(use.placed().map(placed -> placed.wall().name()).orElse("")));
-    row.add(Cell.text("").role(Role.TYPED_IN_TEXT).named(lostName(log)));
+    boolean lost = context.plan().job().built().lost().contains(log.tag());
+    Cell box = lost ? Cell.text("x").role(Role.TYPED_IN_TEXT) : Cell.blank(Role.TYPED_IN_TEXT);
+    row.add(box.named(lostName(log)));
     row.add(cells.text(note(use)));
-    row.addAll(further(use));
+    row.addAll(further(use, log));
     return row;
   }
 
   /** A log that another job has taken is skipped by the next plan from this workbook. */
-  private List<Cell> further(LogUse use) {
-    Log log = use.log();
+  private List<Cell> further(LogUse use, Log log) {
     List<Cell> row = new ArrayList<>();
     row.add(cells.exact(log.length()));
     row.add(cells.text(stations(log)));
-    row.add(source(log.sources().butt()));
-    row.add(source(log.sources().tip()));
-    row.add(cells.word("bark." + key(log.traits().bark())));
-    row.add(cells.word("keep." + key(log.traits().keep())));
+    row.add(cells.text(log.sources().butt().word()));
+    row.add(cells.text(log.sources().mid().word()));
+    row.add(cells.text(log.sources().tip().word()));
+    row.add(cells.text(key(log.traits().bark())));
+    row.add(cells.text(key(log.traits().keep())));
     row.add(cells.centre(log.place().wall()));
     row.add(
         cells.centre(log.place().round().isPresent() ? "" + log.place().round().getAsInt() : ""));
-    boolean skip = log.traits().skip() || use.use() == Use.TAKEN;
+    boolean lost = context.plan().job().built().lost().contains(log.tag());
+    boolean skip = log.traits().skip() && !lost || use.use() == Use.TAKEN;
     row.add(cells.centre(skip ? "x" : ""));
     row.add(cells.text(log.traits().remarks()));
     row.add(cells.text(log.origin().file()));
     row.add(cells.text(log.origin().sheet()));
+    row.add(
+        use.placed()
+            .map(placed -> cells.exact(placed.piece().cutOffButt()))
+            .orElse(cells.text("")));
     extras.forEach(extra -> row.add(cells.text(log.extra().getOrDefault(extra, ""))));
     return row;
   }
@@ -183,8 +228,9 @@ final class LogListSheet {
 
   private String note(LogUse use) {
     Log.Keep keep = use.log().traits().keep();
+    boolean lost = context.plan().job().built().lost().contains(use.log().tag());
     return Stream.of(
-            context.told(use.note()),
+            lost ? context.text("log_list.is_lost") : context.told(use.note()),
             could(use.log()),
             keep == Log.Keep.ANY ? "" : context.text("keep.for", context.text("keep." + key(keep))),
             use.log().traits().remarks())
@@ -208,9 +254,13 @@ final class LogListSheet {
   }
 
   private String station(Station station) {
-    return cells.formats().decimal(station.fromButt())
-        + "="
-        + cells.formats().decimal(station.diameter());
+    return exact(station.fromButt()) + "=" + exact(station.diameter());
+  }
+
+  /** Returns a length with so many decimals that nothing of it is lost. */
+  private String exact(Length length) {
+    BigDecimal number = length.decimal(context.rules().unit(), STATION_DECIMALS);
+    return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
   }
 
   private String lostName(Log log) {

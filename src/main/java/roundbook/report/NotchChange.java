@@ -123,7 +123,7 @@ final class NotchChange {
   private Cell cell(Result result) {
     Course now = live.course(1);
     return switch (result) {
-      case SIZE -> live.mark(size(), now.size().taken(), Role.RESULT_LARGE);
+      case SIZE -> live.mark(size(), now.notch().size(), Role.RESULT_LARGE);
       case UPPER_INSIDE ->
           live.mark(
               at(Result.NECK) + "-" + at(Result.LOWER_SHOULDER), now.notch().upper(), Role.MARK);

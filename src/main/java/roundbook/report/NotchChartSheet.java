@@ -211,7 +211,7 @@ final class NotchChartSheet {
         shown(
             course.round(),
             RoundColumn.SIZE,
-            course.size().taken(),
+            course.notch().size(),
             exact ? Role.BODY_CENTRE : Role.LARGE_NUMBER);
     return exact ? cell.format(Cell.Format.DECIMAL_2) : cell;
   }

@@ -1,6 +1,7 @@
 package roundbook.report;
 
 import java.util.List;
+import java.util.Optional;
 import roundbook.page.Area;
 import roundbook.page.Cell;
 import roundbook.page.Role;
@@ -32,9 +33,9 @@ final class RoundLevels {
     for (int index = 0; index < corners.size(); index++) {
       String corner = corners.get(index);
       Area name = corner(top + 1, index);
-      Cell typed = Cell.blank(Role.TYPED_IN).format(live.markFormat());
+      Optional<Length> known = live.plan().job().built().reading(round, corner);
       sheet.merge(name, Cell.text(corner).role(Role.COLUMN_HEAD));
-      sheet.merge(corner(top + 2, index), typed.named(LiveNames.reading(round, corner)));
+      sheet.merge(corner(top + 2, index), live.typed(known, LiveNames.reading(round, corner)));
       lower(corner(top + 3, index), corner);
     }
     last(top + 4);
@@ -67,7 +68,8 @@ final class RoundLevels {
 
   /** Puts the lower mark that the first-laid log gets at a corner, by the readings before. */
   private void lower(Area area, String corner) {
-    Length now = live.course(round).notch().lower();
+    Length chart = live.course(round).notch().lower();
+    Length now = chart.plus(live.plan().stack().corners().change(round, corner));
     String formula =
         round == 1
             ? live.map().round(1, RoundColumn.LOWER)
@@ -84,13 +86,17 @@ final class RoundLevels {
     sheet.merge(
         new Area(row, LEFT, row, tick - 1),
         Cell.text(live.text("round.lower_now", live.names(true))).role(Role.LABEL_SMALL));
-    sheet.merge(
-        new Area(row, tick, row, RoundSheets.COLUMNS),
-        Cell.blank(Role.TYPED_IN_TEXT).named(LiveNames.cut(round)));
+    sheet.merge(new Area(row, tick, row, RoundSheets.COLUMNS), tick().named(LiveNames.cut(round)));
     Rule.Advice advice =
         Rule.Advice.refusing(live.text("advice.cut.title"), live.text("advice.cut"))
             .prompt(live.text("advice.cut"));
     sheet.rule(new Rule.OneOf(Area.cell(row, tick), List.of("x"), advice));
+  }
+
+  /** Returns the box that says the round is cut. */
+  private Cell tick() {
+    boolean cut = live.plan().job().built().isCut(round);
+    return cut ? Cell.text("x").role(Role.TYPED_IN_TEXT) : Cell.blank(Role.TYPED_IN_TEXT);
   }
 
   /** Lets only heights be typed as readings. */

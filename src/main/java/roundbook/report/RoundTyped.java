@@ -2,6 +2,7 @@ package roundbook.report;
 
 import java.util.List;
 import java.util.Locale;
+import roundbook.job.AsBuilt;
 import roundbook.job.Wall;
 import roundbook.page.Area;
 import roundbook.page.Cell;
@@ -90,20 +91,20 @@ final class RoundTyped {
       case PLANNED ->
           live.printed(
               live.map().piece(round, wall, PieceColumn.OWN_MID),
-              piece.placed().piece().mid(),
+              live.expected(piece.placed()).mid(),
               Role.BODY_CENTRE);
-      case MEASURED -> typed(LiveNames.measured(round, wall));
-      case MEASURED_BUTT -> typed(LiveNames.measuredButt(round, wall));
-      case MEASURED_TIP -> typed(LiveNames.measuredTip(round, wall));
+      case MEASURED -> live.typed(known(wall).mid(), LiveNames.measured(round, wall));
+      case MEASURED_BUTT -> live.typed(known(wall).butt(), LiveNames.measuredButt(round, wall));
+      case MEASURED_TIP -> live.typed(known(wall).tip(), LiveNames.measuredTip(round, wall));
       case USED -> Cell.blank(Role.TYPED_IN_TEXT).named(LiveNames.used(round, wall));
-      case LOWER_CUT -> typed(LiveNames.lowerCut(round, wall));
-      default -> typed(LiveNames.upperCut(round, wall));
+      case LOWER_CUT -> live.typed(known(wall).lowerCut(), LiveNames.lowerCut(round, wall));
+      default -> live.typed(known(wall).upperCut(), LiveNames.upperCut(round, wall));
     };
   }
 
-  /** Returns an empty cell that is typed in. */
-  private Cell typed(String name) {
-    return Cell.blank(Role.TYPED_IN).format(live.markFormat()).named(name);
+  /** Returns what was typed of a log before this revision. */
+  private AsBuilt.Measures known(Wall wall) {
+    return live.plan().job().built().measures(round, wall.name());
   }
 
   /** Checks what is typed, column by column. */

@@ -5,14 +5,17 @@ import java.util.List;
 import java.util.Locale;
 import roundbook.job.BuildRules;
 import roundbook.job.BuildRules.Origin;
+import roundbook.job.Opening;
 import roundbook.job.Pin;
 import roundbook.job.Setting;
 import roundbook.job.SettingKind;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
+import roundbook.page.CellNames;
 import roundbook.page.PageSetup.Kind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
+import roundbook.rounds.Shortage;
 import roundbook.units.Length;
 
 /**
@@ -22,7 +25,8 @@ import roundbook.units.Length;
  * were read. Each value's cell has the setting's own name.
  */
 final class SettingsSheet {
-  private static final double[] WIDTHS = {21, 16, 6, 11, 47};
+  private static final double[] WIDTHS = {21, 14, 6, 11, 10, 11, 9, 19};
+  private static final int SPANNED = 3;
   private final CrewContext context;
   private final Cells cells;
   private final ListSheet list;
@@ -40,11 +44,12 @@ final class SettingsSheet {
 
   private Sheet sheet() {
     list.title(Tab.SETTINGS).text(Role.NOTE, context.text("settings.note"));
-    list.headOf("settings.head").repeatHead();
+    list.spans(1, 1, 1, 1, 1, SPANNED).headOf("settings.head").repeatHead();
     for (Setting setting : Setting.values()) {
       list.row(setting(setting));
     }
     walls();
+    openings();
     pins();
     made();
     return list.build();
@@ -56,6 +61,7 @@ final class SettingsSheet {
         cells.bold(setting.label()),
         value(setting).named(setting.label()),
         cells.centre(length ? context.rules().unit().symbol() : ""),
+        value(setting).role(Role.BODY_CENTRE).named(CellNames.was(setting.label())),
         cells.word("origin." + origin(setting).name().toLowerCase(Locale.ROOT)),
         cells.told(setting.meaning()));
   }
@@ -80,14 +86,40 @@ final class SettingsSheet {
 
   private void walls() {
     list.heading(context.text("settings.walls", cells.unitWord()));
-    list.headOf("settings.walls.head");
+    list.spans(1, 1, 1, 1, 4).headOf("settings.walls.head");
+    int number = 0;
     for (Wall wall : context.plan().job().building().walls()) {
+      number++;
       list.row(
-          cells.bold(wall.name()),
-          cells.exact(wall.outside()),
-          cells.word(wall.laidFirst() ? "yes" : "no"),
-          cells.exact(wall.thickness()),
-          cells.text(wall.remarks()));
+          cells.bold(wall.name()).named(CellNames.item("Wall", number, "name")),
+          cells.exact(wall.outside()).named(CellNames.item("Wall", number, "outside")),
+          cells.centre(wall.laidFirst() ? "x" : "").named(CellNames.item("Wall", number, "first")),
+          cells.exact(wall.thickness()).named(CellNames.item("Wall", number, "thickness")),
+          cells.text(wall.remarks()).named(CellNames.item("Wall", number, "remarks")));
+    }
+  }
+
+  private void openings() {
+    List<Opening> openings = context.plan().job().openings();
+    if (openings.isEmpty()) {
+      return;
+    }
+    list.heading(context.text("settings.openings", cells.unitWord()));
+    list.spans(1, 1, 1, 1, 1, 1, 1, 1).headOf("settings.openings.head");
+    int number = 0;
+    for (Opening opening : openings) {
+      number++;
+      list.row(
+          cells.bold(opening.name()).named(CellNames.item("Opening", number, "name")),
+          cells.centre(opening.wall()).named(CellNames.item("Opening", number, "wall")),
+          cells.exact(opening.left()).named(CellNames.item("Opening", number, "left")),
+          cells.exact(opening.width()).named(CellNames.item("Opening", number, "width")),
+          cells.exact(opening.sill()).named(CellNames.item("Opening", number, "sill")),
+          cells.exact(opening.head()).named(CellNames.item("Opening", number, "head")),
+          cells
+              .centre(opening.shortLogs() ? "x" : "")
+              .named(CellNames.item("Opening", number, "short")),
+          cells.text(opening.remarks()).named(CellNames.item("Opening", number, "remarks")));
     }
   }
 
@@ -96,22 +128,30 @@ final class SettingsSheet {
     if (pins.isEmpty()) {
       return;
     }
-    list.heading(context.text("settings.pins")).headOf("settings.pins.head");
+    list.heading(context.text("settings.pins"));
+    list.spans(1, 1, 1, 1, 4).headOf("settings.pins.head");
+    int number = 0;
     for (Pin pin : pins) {
+      number++;
+      String round = pin.round().isPresent() ? "" + pin.round().getAsInt() : "";
       list.row(
-          cells.centre(pin.round().isPresent() ? "" + pin.round().getAsInt() : ""),
-          cells.centre(pin.log()),
-          cells.centre(pin.wall()),
-          cells.centre(pin.buttAt()),
-          cells.text(pin.why()));
+          cells.centre(round).named(CellNames.item("Pin", number, "round")),
+          cells.centre(pin.log()).named(CellNames.item("Pin", number, "log")),
+          cells.centre(pin.wall()).named(CellNames.item("Pin", number, "wall")),
+          cells.centre(pin.buttAt()).named(CellNames.item("Pin", number, "butt")),
+          cells.text(pin.why()).named(CellNames.item("Pin", number, "why")));
     }
   }
 
   private void made() {
-    list.heading(context.text("settings.made")).spans(1, 4).headOf("settings.made.head");
-    made("settings.version", cells.text(context.issue().version()).named("Made_by_version"));
-    made("settings.revision", cells.count(context.issue().revision()).named("Made_revision"));
-    made("settings.from", cells.text(context.issue().input()).named("Made_from"));
+    list.heading(context.text("settings.made")).spans(1, 7).headOf("settings.made.head");
+    made("settings.version", cells.text(context.issue().version()).named(CellNames.VERSION));
+    made("settings.revision", cells.count(context.issue().revision()).named(CellNames.REVISION));
+    int wanted =
+        context.plan().choice().shortage().map(Shortage::wanted).orElse(context.plan().rounds());
+    made("settings.wanted", cells.count(wanted).named(CellNames.WANTED));
+    made("settings.layout", cells.count(CellNames.LAYOUT_NOW).named(CellNames.LAYOUT));
+    made("settings.from", cells.text(context.issue().input()).named(CellNames.FROM));
   }
 
   private void made(String key, Cell value) {

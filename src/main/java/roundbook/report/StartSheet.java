@@ -41,6 +41,7 @@ final class StartSheet {
     list.title(Tab.START);
     list.text(Role.PLAIN, context.text("start.what", context.jobName(), context.issue().input()));
     list.text(Role.PLAIN_BOLD, context.text("start.void", context.revision()));
+    context.replan().ifPresent(replan -> new ChangesTable(context, replan).write(list));
     glance();
     if (plan.rounds() > 0) {
       new FirstPair(context, list).write();

@@ -14,6 +14,8 @@ enum Tab {
   NOTCH_CHART,
   /** Corner readings. */
   LEVELS,
+  /** What is cut and measured. */
+  AS_BUILT,
   /** What to hew or saw, log by log. */
   HEWING,
   /** Running distances of every log. */

@@ -11,6 +11,7 @@ import roundbook.balance.Cut;
 import roundbook.balance.Score;
 import roundbook.job.BuildRules;
 import roundbook.job.Job;
+import roundbook.job.Log;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
@@ -63,10 +64,11 @@ final class BalanceJob {
     if (!refuses()) {
       return true;
     }
-    for (int round = 0; round < places.rounds(); round++) {
+    for (int round = job.built().rounds(); round < places.rounds(); round++) {
       Length size = Length.ofNanometres(result.size(0, round));
       for (int side = 0; side < places.walls().size(); side++) {
-        if (!holds(piece(result, new Place(0, round, side)), places.walls().get(side), size)) {
+        Piece piece = piece(result, new Place(0, round, side));
+        if (!isSettled(piece.log()) && !holds(piece, places.walls().get(side), size)) {
           return false;
         }
       }
@@ -95,6 +97,9 @@ final class BalanceJob {
       builder.log(cuts(log));
     }
     restrict(builder);
+    for (int round = 0; round < Math.min(job.built().rounds(), places.rounds()); round++) {
+      builder.size(0, round, job.built().cut().get(round).size().nanometres());
+    }
     return builder.build();
   }
 
@@ -118,21 +123,33 @@ final class BalanceJob {
     Cut cut =
         Cut.of(piece.butt().nanometres(), piece.mid().nanometres(), piece.tip().nanometres())
             .wasting(offcut.nanometres(), offcut.inches() * OFFCUT_PRICE);
-    return refuses() ? cut.upTo(largestSize(piece, wall).nanometres()) : cut;
+    return refuses() && !isSettled(piece.log())
+        ? cut.upTo(largestSize(piece, wall).nanometres())
+        : cut;
   }
 
-  /** Lets each place take only the logs that wishes, pins and keeping let into it. */
+  /** Lets each place take only the logs that wishes, pins, keeping and what is built let in. */
   private void restrict(BalanceTask.Builder builder) {
     for (int at = 0; at < places.count(); at++) {
       int place = at;
       Wall wall = places.wall(at);
-      List<Integer> serving = logs(log -> !places.serving(log, wall).isEmpty());
+      Place here = new Place(0, places.round(at) - 1, at % places.walls().size());
       List<Integer> allowed = logs(log -> !places.pieces(log, place).isEmpty());
+      if (job.built().held(places.round(at), wall.name()).isPresent()) {
+        builder.pin(here, allowed.get(0));
+        continue;
+      }
+      List<Integer> serving =
+          logs(log -> !isSettled(job.logs().get(log)) && !places.serving(log, wall).isEmpty());
       if (allowed.size() < serving.size()) {
-        int side = at % places.walls().size();
-        builder.only(new Place(0, places.round(at) - 1, side), allowed);
+        builder.only(here, allowed);
       }
     }
+  }
+
+  /** Returns whether a log is cut or measured in its place. */
+  private boolean isSettled(Log log) {
+    return job.built().placeOf(log.tag()).isPresent();
   }
 
   private List<Integer> logs(java.util.function.IntPredicate which) {

@@ -69,11 +69,11 @@ public final class BalancedChooser implements Chooser {
   }
 
   /** Returns the effort, the usual one grown with the places. */
-  private static Effort engine(Effort effort, int places) {
+  static Effort engine(Effort effort, int places) {
     return effort.moves() == 0 ? effort.withMoves(MOVES_A_PLACE * places) : effort;
   }
 
-  private static Choice choice(
+  static Choice choice(
       Job job, Places places, BalanceJob balance, BalanceResult result, int wanted) {
     List<Course> courses = new ArrayList<>();
     List<Log> unused = new ArrayList<>(job.logs());
@@ -85,7 +85,7 @@ public final class BalancedChooser implements Chooser {
         logs.add(new PlacedLog(piece, places.walls().get(side), round, start));
         unused.remove(piece.log());
       }
-      courses.add(Course.of(round, logs, job.rules()));
+      courses.add(course(job, round, logs));
     }
     return new Choice(
         courses,
@@ -93,6 +93,13 @@ public final class BalancedChooser implements Chooser {
         BalanceJob.score(result.score()),
         new Wanted(job).shortage(wanted, places.rounds()),
         problems(job, places.rounds()));
+  }
+
+  static Course course(Job job, int round, List<PlacedLog> logs) {
+    return job.built()
+        .cutSize(round)
+        .map(cut -> Course.cut(round, logs, cut, job.rules()))
+        .orElseGet(() -> Course.of(round, logs, job.rules()));
   }
 
   private static List<Problem> problems(Job job, int rounds) {

@@ -78,7 +78,7 @@ record ByHeight(Job job, Length height, IntFunction<Choice> plan) {
   }
 
   private double miss(Choice choice) {
-    Stack stack = Stack.of(job.rules(), job.building(), choice.courses());
+    Stack stack = Stack.of(job.rules(), job.building(), choice.courses(), job.built());
     return height.minus(stack.wallHeight()).inches();
   }
 

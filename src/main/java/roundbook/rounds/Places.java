@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import roundbook.job.AsBuilt;
 import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.job.Piece;
 import roundbook.job.Pin;
 import roundbook.job.Wall;
+import roundbook.units.Length;
 
 /** The places of so many rounds, and which logs the rules, wishes and pins let into each. */
 public final class Places {
@@ -35,13 +37,27 @@ public final class Places {
     Fit fit = new Fit(job);
     List<Wall> walls = job.building().walls();
     return job.logs().stream()
-        .map(log -> walls.stream().map(wall -> fit.pieces(log, wall)).toList())
+        .map(log -> walls.stream().map(wall -> serving(job, fit, log, wall)).toList())
         .toList();
   }
 
   /** Returns whether there is a log for every place. */
   boolean fillable() {
     return Arrays.stream(match()).noneMatch(log -> log == NONE);
+  }
+
+  /** A log that is settled, cut or measured, serves walls like its own, and only as it is cut. */
+  private static List<Piece> serving(Job job, Fit fit, Log log, Wall wall) {
+    Optional<AsBuilt.Place> settled = job.built().placeOf(log.tag());
+    if (settled.isEmpty()) {
+      return fit.pieces(log, wall);
+    }
+    AsBuilt.Place place = settled.get();
+    Wall own = job.building().wall(place.wall()).orElseThrow();
+    boolean alike =
+        own.outside().equals(wall.outside()) && own.thickness().equals(wall.thickness());
+    Length cut = job.built().held(place.round(), place.wall()).orElseThrow().cutOffButt();
+    return alike ? List.of(new Piece(log, cut, fit.trimmed(wall))) : List.of();
   }
 
   /** Returns the places of another number of rounds, for the same logs. */
@@ -86,6 +102,10 @@ public final class Places {
 
   private boolean allowed(int index, int place) {
     Log log = job.logs().get(index);
+    Optional<AsBuilt.Held> held = job.built().held(round(place), wall(place).name());
+    if (held.isPresent() || job.built().placeOf(log.tag()).isPresent()) {
+      return held.filter(each -> each.tag().equals(log.tag())).isPresent();
+    }
     return keepAllows(log, round(place))
         && wishAllows(log, place)
         && job.pins().stream().allMatch(pin -> pinAllows(pin, log, place));
@@ -123,10 +143,26 @@ public final class Places {
    * @return for each place the index of its log, or −1 where none is left
    */
   int[] match() {
-    int[] logOf = new int[count()];
+    int[] none = new int[count()];
+    Arrays.fill(none, NONE);
+    return match(none);
+  }
+
+  /**
+   * Matches logs to the places that have none yet; others change only to make room where no log
+   * without a place would do.
+   *
+   * @param given for each place the index of its log, or −1
+   */
+  int[] match(int[] given) {
+    int[] logOf = given.clone();
     int[] placeOf = new int[job.logs().size()];
-    Arrays.fill(logOf, NONE);
     Arrays.fill(placeOf, NONE);
+    for (int place = 0; place < logOf.length; place++) {
+      if (logOf[place] != NONE) {
+        placeOf[logOf[place]] = place;
+      }
+    }
     List<Integer> byNeed = new ArrayList<>();
     for (int place = 0; place < count(); place++) {
       byNeed.add(place);
@@ -134,9 +170,22 @@ public final class Places {
     byNeed.sort((one, other) -> wall(other).outside().compareTo(wall(one).outside()));
     List<Integer> logs = largestFirst();
     for (int place : byNeed) {
-      augment(place, logOf, placeOf, logs, new boolean[placeOf.length]);
+      if (logOf[place] == NONE && !takesFree(place, logOf, placeOf, logs)) {
+        augment(place, logOf, placeOf, logs, new boolean[placeOf.length]);
+      }
     }
     return logOf;
+  }
+
+  private boolean takesFree(int place, int[] logOf, int[] placeOf, List<Integer> logs) {
+    for (int log : logs) {
+      if (placeOf[log] == NONE && !pieces(log, place).isEmpty()) {
+        placeOf[log] = place;
+        logOf[place] = log;
+        return true;
+      }
+    }
+    return false;
   }
 
   private List<Integer> largestFirst() {

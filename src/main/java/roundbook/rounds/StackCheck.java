@@ -10,6 +10,7 @@ import roundbook.stack.Course;
 import roundbook.stack.Joint;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
+import roundbook.units.Length;
 
 /** Recomputes sizes, marks, heights and gaps in binary inches and compares them. */
 final class StackCheck {
@@ -46,7 +47,11 @@ final class StackCheck {
             .mapToDouble(log -> diameter(log, log.piece().trimmed().inches() / 2))
             .average()
             .orElse(0);
-    double size = rounded(mean, job.rules().length(Setting.SIZE_STEP).inches());
+    double size =
+        job.built()
+            .cutSize(course.round())
+            .map(cut -> cut.size().inches())
+            .orElse(rounded(mean, job.rules().length(Setting.SIZE_STEP).inches()));
     String round = "round " + course.round();
     same(round + " size", size, course.notch().size().inches());
     same(round + " lower mark", lower(course), course.notch().lower().inches());
@@ -54,28 +59,45 @@ final class StackCheck {
   }
 
   private double lower(Course course) {
-    return rounded((course.notch().size().inches() - gap) / 4, step);
+    return rounded((course.notch().size().inches() - gap(course)) / 4, step);
   }
 
   private double upper(Course course) {
-    return rounded((course.notch().size().inches() + gap) / 2, step) - lower(course);
+    double neck = (course.notch().size().inches() + gap(course)) / 2;
+    return rounded(neck, step) - lower(course);
+  }
+
+  /** Returns the gap that a round's marks are made for: that of its time where it is cut. */
+  private double gap(Course course) {
+    return job.built().cutSize(course.round()).map(cut -> cut.gap().inches()).orElse(gap);
   }
 
   private void heights() {
-    double first = 0;
+    double top = "starter".equals(job.rules().text(Setting.FIRST_BED)) ? bedOfStarter() : 0;
     for (int i = 0; i < courses.size(); i++) {
       Course course = courses.get(i);
-      double neck = lower(course) + upper(course);
-      first = i == 0 ? bed(course) : first + lower(course);
+      double first = top + cut(course, true, true);
+      double second = first + cut(course, true, false) + cut(course, false, true);
       same("height of round " + (i + 1), first, stack.firstHeights().get(i).inches());
-      same("second height of " + (i + 1), first + neck, stack.secondHeights().get(i).inches());
-      first += neck + upper(course);
+      same("second height of " + (i + 1), second, stack.secondHeights().get(i).inches());
+      top = second + cut(course, false, false);
     }
   }
 
-  private double bed(Course course) {
-    boolean starter = "starter".equals(job.rules().text(Setting.FIRST_BED));
-    return starter ? lower(course) + upper(course) : lower(course);
+  private double bedOfStarter() {
+    return courses.isEmpty() ? 0 : upper(courses.get(0));
+  }
+
+  /** Returns the mean of the marks that the logs of one laying order are cut to. */
+  private double cut(Course course, boolean firstLaid, boolean lower) {
+    double chart = lower ? lower(course) : upper(course);
+    return job.building().walls().stream()
+        .filter(wall -> wall.laidFirst() == firstLaid)
+        .map(wall -> job.built().measures(course.round(), wall.name()))
+        .map(typed -> lower ? typed.lowerCut() : typed.upperCut())
+        .mapToDouble(mark -> mark.map(Length::inches).orElse(chart))
+        .average()
+        .orElse(chart);
   }
 
   private void gaps(Joint joint) {
@@ -97,15 +119,23 @@ final class StackCheck {
   }
 
   private double gapAt(Joint joint, double fromLeft, double trimmed) {
-    double spacing = height(joint.upper()) - height(joint.lower());
+    double spacing = height(joint.upper()) - height(joint.lower()) + more(joint, fromLeft, trimmed);
     return spacing
         - (fromLeft(joint.lower(), fromLeft, trimmed) + fromLeft(joint.upper(), fromLeft, trimmed))
             / 2;
   }
 
+  /** Returns how much further apart two logs are as their corners stand, straight between faces. */
+  private double more(Joint joint, double fromLeft, double trimmed) {
+    double from = overhang() + job.building().after(joint.lower().wall()).thickness().inches();
+    double to =
+        trimmed - overhang() - job.building().before(joint.lower().wall()).thickness().inches();
+    double left = joint.more().left().inches();
+    return left + (joint.more().right().inches() - left) * (fromLeft - from) / (to - from);
+  }
+
   private double height(PlacedLog log) {
-    var heights = log.wall().laidFirst() ? stack.firstHeights() : stack.secondHeights();
-    return heights.get(log.round() - 1).inches();
+    return stack.centre(log).inches();
   }
 
   private double overhang() {

@@ -42,8 +42,11 @@ public final class Verifier {
       verifier.oneLogAWall(course);
       verifier.buttsRunRound(course);
       course.logs().forEach(verifier::longEnough);
-      verifier.thinTips(course);
+      if (!job.built().isCut(course.round())) {
+        verifier.thinTips(course);
+      }
     }
+    verifier.asBuilt(choice);
     verifier.wishesKept(choice);
     verifier.pinsKept(choice);
     verifier.faults.addAll(new StackCheck(job, choice.courses(), stack).faults());
@@ -56,9 +59,12 @@ public final class Verifier {
       for (PlacedLog placed : course.logs()) {
         Log log = placed.piece().log();
         check(seen.add(log.tag()), "log " + log.tag() + " stands in two places");
-        check(!log.traits().skip(), "log " + log.tag() + " was to be skipped");
+        boolean skipped = log.traits().skip() && job.built().placeOf(log.tag()).isEmpty();
+        check(!skipped, "log " + log.tag() + " was to be skipped");
         check(job.logs().contains(log), "log " + log.tag() + " is not of this tally");
-        check(log.traits().keep() != Log.Keep.SPARE, "spare " + log.tag() + " is placed");
+        boolean spare = log.traits().keep() == Log.Keep.SPARE;
+        boolean settled = job.built().placeOf(log.tag()).isPresent();
+        check(settled || !spare, "spare " + log.tag() + " is placed");
       }
     }
     for (Log log : choice.unused()) {
@@ -89,6 +95,10 @@ public final class Verifier {
     double trimmed = placed.wall().outside().inches() + 2 * inches(Setting.OVERHANG);
     double offButt = placed.piece().cutOffButt().inches();
     double left = log.length().inches() - offButt - trimmed;
+    if (job.built().placeOf(log.tag()).isPresent()) {
+      check(left > -1e-7, "log " + log.tag() + " is cut longer than it is");
+      return;
+    }
     check(
         Math.abs(placed.piece().trimmed().inches() - trimmed) < 1e-7,
         "log " + log.tag() + " is trimmed to another length than its wall's");
@@ -102,6 +112,9 @@ public final class Verifier {
       return;
     }
     for (PlacedLog placed : course.logs()) {
+      if (job.built().placeOf(placed.piece().log().tag()).isPresent()) {
+        continue;
+      }
       double diameter = StackCheck.diameter(placed, placed.piece().trimmed().inches());
       double thickness = placed.wall().thickness().inches();
       double depth = Math.max(course.notch().upper().inches(), bearingDepth(placed, course));
@@ -121,9 +134,31 @@ public final class Verifier {
     return job.rules().number(Setting.SLOPE_RUN).doubleValue();
   }
 
+  /** What is cut or measured stands where it stood, cut as it was. */
+  private void asBuilt(Choice choice) {
+    job.built()
+        .held()
+        .forEach(
+            (place, held) -> {
+              boolean kept =
+                  choice.courses().stream()
+                      .filter(course -> course.round() == place.round())
+                      .flatMap(course -> course.logs().stream())
+                      .anyMatch(
+                          log ->
+                              log.wall().name().equals(place.wall())
+                                  && log.piece().log().tag().equals(held.tag())
+                                  && log.piece().cutOffButt().equals(held.cutOffButt()));
+              check(kept, "log " + held.tag() + " of round " + place.round() + " was moved");
+            });
+  }
+
   private void wishesKept(Choice choice) {
     for (Course course : choice.courses()) {
       for (PlacedLog placed : course.logs()) {
+        if (job.built().placeOf(placed.piece().log().tag()).isPresent()) {
+          continue;
+        }
         Log.Wish wish = placed.piece().log().place();
         String tag = placed.piece().log().tag();
         check(
@@ -140,6 +175,7 @@ public final class Verifier {
     job.pins().stream()
         .filter(pin -> !pin.log().isEmpty() && pin.round().isPresent() && !pin.wall().isEmpty())
         .filter(pin -> pin.round().getAsInt() <= choice.courses().size())
+        .filter(pin -> job.built().held(pin.round().getAsInt(), pin.wall()).isEmpty())
         .filter(
             pin -> choice.problems().stream().noneMatch(said -> said.where().equals(pin.origin())))
         .forEach(

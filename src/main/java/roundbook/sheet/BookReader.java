@@ -3,9 +3,11 @@ package roundbook.sheet;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
+import roundbook.table.NamedBook;
 import roundbook.table.Table;
 
 /**
@@ -33,6 +35,28 @@ public final class BookReader {
   /** Reads every sheet of a crew workbook, as {@link #read} does; other workbooks are a problem. */
   public static Read<List<Table>> readCrew(String file, Path path) {
     return read(file, path, true);
+  }
+
+  /**
+   * Reads every sheet of a workbook with its defined names, whoever wrote it; a workbook of the old
+   * kind has no names here.
+   */
+  public static Read<NamedBook> readNamed(String file, Path path) {
+    return Guard.read(
+        file,
+        () -> {
+          FileKind kind = FileKind.of(path);
+          return switch (kind) {
+            case ZIP -> new XlsxReader(file, path).readNamed();
+            case OLE2 -> named(file, new XlsReader(file, path).read());
+            default -> Read.failed(List.of(refusal(file, kind)));
+          };
+        });
+  }
+
+  private static Read<NamedBook> named(String file, Read<List<Table>> read) {
+    return new Read<>(
+        read.value().map(tables -> new NamedBook(file, tables, Map.of())), read.problems());
   }
 
   private static Read<List<Table>> read(String file, Path path, boolean crewWanted) {

@@ -14,6 +14,7 @@ import roundbook.page.Sheet;
 final class ChartSeries {
   private static final String BAR_EDGE = "9525";
   private static final String LINE_WIDTH = "28575";
+  private static final String LIMIT = "808080";
 
   private final Xml xml;
   private final Book book;
@@ -54,7 +55,7 @@ final class ChartSeries {
           if (!row.look().isLine()) {
             fill(row.look());
           }
-          line("000000", row.look());
+          line(row.look() == Look.LINE_LIMIT ? LIMIT : "000000", row.look());
         });
   }
 
@@ -84,13 +85,15 @@ final class ChartSeries {
   private void line(String colour, Look look) throws XMLStreamException {
     xml.element(
         "a:ln",
-        new String[] {"w", look.isLine() ? LINE_WIDTH : BAR_EDGE},
+        new String[] {"w", look.isLine() && look != Look.LINE_LIMIT ? LINE_WIDTH : BAR_EDGE},
         () -> {
           solid(colour);
           if (look == Look.LINE_DASHED) {
             xml.val("a:prstDash", "dash");
           } else if (look == Look.LINE_DOTTED) {
             xml.val("a:prstDash", "sysDot");
+          } else if (look == Look.LINE_CHAIN) {
+            xml.val("a:prstDash", "lgDashDot");
           }
         });
   }

@@ -4,7 +4,10 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import javax.xml.stream.XMLStreamException;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
@@ -14,6 +17,7 @@ import org.apache.poi.openxml4j.opc.PackageRelationship;
 import org.apache.poi.openxml4j.opc.PackagingURIHelper;
 import roundbook.page.Book;
 import roundbook.problem.ProblemCode;
+import roundbook.table.NamedBook;
 
 /** An open workbook of the zipped XML kind: its sheets, shared texts and cell looks. */
 final class XlsxBook implements AutoCloseable {
@@ -36,6 +40,7 @@ final class XlsxBook implements AutoCloseable {
   private final List<SheetPart> sheets = new ArrayList<>();
   private final List<String> strings;
   private final List<NumberLook> looks;
+  private final Map<String, NamedBook.Range> names = new TreeMap<>();
   private boolean system1904;
 
   /** A sheet as the workbook lists it. */
@@ -63,6 +68,11 @@ final class XlsxBook implements AutoCloseable {
 
   List<SheetPart> sheets() {
     return sheets;
+  }
+
+  /** Returns the cells of every defined name that is an area of one sheet. */
+  Map<String, NamedBook.Range> names() {
+    return names;
   }
 
   List<String> strings() {
@@ -125,6 +135,9 @@ final class XlsxBook implements AutoCloseable {
           system1904 = xml.flag("date1904");
         } else if (name.equals("sheet")) {
           addSheet(workbook, xml);
+        } else if (name.equals("definedName") && xml.attribute("localSheetId") == null) {
+          String own = xml.attribute("name").toLowerCase(Locale.ROOT);
+          DefinedArea.of(xml.elementText()).ifPresent(range -> names.put(own, range));
         }
       }
     }

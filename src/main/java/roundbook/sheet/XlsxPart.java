@@ -51,6 +51,11 @@ final class XlsxPart implements AutoCloseable {
     return xml.hasNext() ? xml.next() : XMLStreamConstants.END_DOCUMENT;
   }
 
+  /** Returns the text up to the end of the element. */
+  String elementText() throws XMLStreamException {
+    return xml.getElementText();
+  }
+
   String name() {
     return xml.getLocalName();
   }

@@ -11,6 +11,7 @@ import javax.xml.stream.XMLStreamException;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
+import roundbook.table.NamedBook;
 import roundbook.table.Row;
 import roundbook.table.Table;
 
@@ -38,15 +39,26 @@ final class XlsxReader {
         throw Guard.stop(
             ProblemCode.CREW_WORKBOOK, file, "this is a crew workbook that roundbook wrote");
       }
-      List<Table> tables = new ArrayList<>();
-      for (XlsxBook.SheetPart sheet : book.sheets()) {
-        tables.add(table(book, sheet));
-      }
-      if (tables.isEmpty()) {
-        throw Guard.stop(ProblemCode.EMPTY_FILE, file, "the workbook has no sheet of cells");
-      }
-      return Read.of(tables, List.of());
+      return Read.of(tables(book), List.of());
     }
+  }
+
+  /** Reads every sheet with the defined names, whoever wrote the workbook. */
+  Read<NamedBook> readNamed() throws Exception {
+    try (XlsxBook book = XlsxBook.open(file, path)) {
+      return Read.of(new NamedBook(file, tables(book), book.names()), List.of());
+    }
+  }
+
+  private List<Table> tables(XlsxBook book) throws IOException, XMLStreamException {
+    List<Table> tables = new ArrayList<>();
+    for (XlsxBook.SheetPart sheet : book.sheets()) {
+      tables.add(table(book, sheet));
+    }
+    if (tables.isEmpty()) {
+      throw Guard.stop(ProblemCode.EMPTY_FILE, file, "the workbook has no sheet of cells");
+    }
+    return tables;
   }
 
   private Table table(XlsxBook book, XlsxBook.SheetPart sheet)

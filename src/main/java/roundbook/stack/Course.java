@@ -2,6 +2,7 @@ package roundbook.stack;
 
 import java.util.List;
 import java.util.Optional;
+import roundbook.job.AsBuilt.CutSize;
 import roundbook.job.BuildRules;
 import roundbook.job.Wall;
 import roundbook.notch.Notch;
@@ -29,6 +30,13 @@ public record Course(
     List<Length> mids = logs.stream().map(log -> log.piece().mid()).toList();
     RoundSize size = RoundSize.of(mids, rules.sizeStep());
     return new Course(round, logs, size, Notch.of(size.taken(), rules), rules.clockwise(round));
+  }
+
+  /** Returns a round that is cut: its notch is what it was cut to, whatever its logs measure. */
+  public static Course cut(int round, List<PlacedLog> logs, CutSize cut, BuildRules rules) {
+    Notch notch = new Notch(cut.size(), cut.gap(), rules.slope(), rules.printStep());
+    RoundSize size = of(round, logs, rules).size();
+    return new Course(round, logs, size, notch, rules.clockwise(round));
   }
 
   /** Returns the log on a wall; empty when the round has none there. */

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import roundbook.job.DiameterProfile;
 import roundbook.job.DiameterProfile.Station;
-import roundbook.job.Log;
 import roundbook.job.Piece;
 import roundbook.units.Length;
 
@@ -65,17 +64,7 @@ public record Hewn(Optional<Length> butt, Optional<Length> mid, Optional<Length>
         fromCut.stream()
             .map(each -> new Station(each.fromButt().plus(planned.cutOffButt()), each.diameter()))
             .toList();
-    Log log = planned.log();
-    Log hewn =
-        new Log(
-            log.tag(),
-            log.length(),
-            new DiameterProfile(fromButt),
-            Log.Sources.MEASURED,
-            log.traits(),
-            log.place(),
-            log.origin(),
-            log.extra());
+    var hewn = planned.log().measured(new DiameterProfile(fromButt));
     return new Piece(hewn, planned.cutOffButt(), planned.trimmed());
   }
 }

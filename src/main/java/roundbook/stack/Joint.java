@@ -18,9 +18,26 @@ import roundbook.units.Length;
  * @param spacing height of the upper centre line above the lower one
  * @param leftFace distance from the left trimmed end (seen from outside) to the left inside face
  * @param rightFace distance from the left trimmed end to the right inside face
+ * @param more how much further apart the centre lines are at both inside faces than the plan has it
  */
 public record Joint(
-    PlacedLog lower, PlacedLog upper, Length spacing, Length leftFace, Length rightFace) {
+    PlacedLog lower,
+    PlacedLog upper,
+    Length spacing,
+    Length leftFace,
+    Length rightFace,
+    More more) {
+  /**
+   * How much further apart two centre lines are than planned, as built or with a corner put right.
+   *
+   * @param left at the left inside face, seen from outside
+   * @param right at the right inside face
+   */
+  public record More(Length left, Length right) {
+    /** As planned. */
+    public static final More NONE = new More(Length.ZERO, Length.ZERO);
+  }
+
   /** How a printed gap compares with the limits. */
   public enum Flag {
     /** Inside the limits. */
@@ -44,18 +61,34 @@ public record Joint(
     }
   }
 
-  /** Returns the joint of two logs of one wall. */
+  /** Returns the joint of two logs of one wall, as planned. */
   public static Joint of(
       PlacedLog lower, PlacedLog upper, Length spacing, Building building, Length overhang) {
     Length left = building.after(lower.wall()).thickness().plus(overhang);
     Length right = building.before(lower.wall()).thickness().plus(overhang);
-    return new Joint(lower, upper, spacing, left, lower.piece().trimmed().minus(right));
+    Length rightFace = lower.piece().trimmed().minus(right);
+    return new Joint(lower, upper, spacing, left, rightFace, More.NONE);
+  }
+
+  /** Returns this joint with its centre lines further apart. */
+  public Joint with(More other) {
+    return new Joint(lower, upper, spacing, leftFace, rightFace, other);
   }
 
   /** Returns the gap at a distance from the left trimmed end, seen from outside. */
   public Length gapAt(Length fromLeft) {
     Length sum = lower.fromLeft(fromLeft).plus(upper.fromLeft(fromLeft));
-    return spacing.minus(sum.dividedBy(2));
+    return spacing.plus(moreAt(fromLeft)).minus(sum.dividedBy(2));
+  }
+
+  /** Returns how much further apart the centre lines are; straight from face to face and beyond. */
+  private Length moreAt(Length fromLeft) {
+    Length rise = more.right().minus(more.left());
+    if (rise.isZero()) {
+      return more.left();
+    }
+    long along = fromLeft.minus(leftFace).nanometres();
+    return more.left().plus(rise.timesRatio(along, rightFace.minus(leftFace).nanometres()));
   }
 
   /** Returns the gap at the left inside face, seen from outside. */

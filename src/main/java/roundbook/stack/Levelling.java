@@ -8,13 +8,14 @@ import roundbook.units.Length;
 /**
  * Corner heights read after a round against the height that was planned.
  *
- * <p>A corner that reads low by e gets {@code L + e} under the next first-laid log, for less is cut
- * away there; a high one {@code L − e} (common practice). The second-laid logs keep the chart's
- * marks. A change is at most half an inch (12 mm) in a round; the rest waits for the next round.
+ * <p>Corners further out than half the tolerance are put right in the next round. A corner that
+ * reads low by e gets {@code L + e} under the next first-laid log, for less is cut away there; a
+ * high one {@code L − e} (common practice). The second-laid logs keep the chart's marks. A change
+ * is at most half an inch (12 mm) in a round; the rest waits for the next round.
  *
  * @param planned height wanted at every corner, from the heights' datum
  * @param readings heights read, of one corner or more
- * @param tolerance how much may be out without any change
+ * @param tolerance how much corners may be out of level
  */
 public record Levelling(Length planned, List<Length> readings, Length tolerance) {
   /** Copies the list. */
@@ -50,6 +51,16 @@ public record Levelling(Length planned, List<Length> readings, Length tolerance)
   }
 
   /**
+   * Returns whether the corners are so near the plan that the next lower marks stay the chart's.
+   *
+   * <p>That is half the tolerance, for the cuts of the next round add an error of their own: four
+   * marks each out by 1/16 in put a corner out by 1/8 in.
+   */
+  public boolean settled() {
+    return new Levelling(planned, readings, tolerance.dividedBy(2)).level();
+  }
+
+  /**
    * Returns the lower mark of the next first-laid log at a corner.
    *
    * @param lower L', the next round's mark by the chart
@@ -57,7 +68,7 @@ public record Levelling(Length planned, List<Length> readings, Length tolerance)
    * @param rules the limits and the step of marks
    */
   public Length nextLower(Length lower, Length reading, BuildRules rules) {
-    if (level()) {
+    if (settled()) {
       return lower;
     }
     Length most = mostChange(rules);

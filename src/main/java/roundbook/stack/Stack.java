@@ -2,11 +2,14 @@ package roundbook.stack;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import roundbook.job.AsBuilt;
+import roundbook.job.AsBuilt.Place;
 import roundbook.job.BuildRules;
 import roundbook.job.Building;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
-import roundbook.notch.Notch;
 import roundbook.units.Length;
 
 /**
@@ -16,49 +19,83 @@ import roundbook.units.Length;
  * below + L' of its own} above the centre line of the crossing log below it. With marks that needed
  * no rounding this is {@code b = a + (D + g) / 2} inside a round and {@code a₊ = b + (D + D₊ + 2 g)
  * / 4} from one round to the next. Heights run from the underside of the first bed; they depend on
- * the rounds' sizes only, never on single logs, so corners stay level.
+ * the rounds' sizes only, never on single logs, so corners stay level. Marks that were cut
+ * otherwise than the chart has them count as they were cut; what corners read is told by {@link
+ * Corners}.
  *
  * @param rules the job's rules
  * @param building the ring of walls
  * @param courses the rounds from the lowest up
  * @param firstHeights height of the centre lines of the first-laid logs, a round each
  * @param secondHeights height of the centre lines of the second-laid logs, a round each
+ * @param built what is built and measured
+ * @param centres height of the centre line of each log, by place; empty: as its round's
+ * @param corners how high the corners stand against these heights
  */
 public record Stack(
     BuildRules rules,
     Building building,
     List<Course> courses,
     List<Length> firstHeights,
-    List<Length> secondHeights) {
-  /** Copies the lists. */
+    List<Length> secondHeights,
+    AsBuilt built,
+    Map<Place, Length> centres,
+    Corners corners) {
+  /** Copies the lists and the map. */
   public Stack {
     courses = List.copyOf(courses);
     firstHeights = List.copyOf(firstHeights);
     secondHeights = List.copyOf(secondHeights);
+    centres = new TreeMap<>(centres);
+  }
+
+  /** A stack of which nothing is built yet. */
+  public Stack(
+      BuildRules rules,
+      Building building,
+      List<Course> courses,
+      List<Length> firstHeights,
+      List<Length> secondHeights) {
+    this(
+        rules,
+        building,
+        courses,
+        firstHeights,
+        secondHeights,
+        AsBuilt.NOTHING,
+        Map.of(),
+        Corners.AS_PLANNED);
   }
 
   /** Returns the stack of these courses on the first bed that the rules ask for. */
   public static Stack of(BuildRules rules, Building building, List<Course> courses) {
-    List<Length> first = new ArrayList<>();
-    List<Length> second = new ArrayList<>();
-    Length below = Length.ZERO;
-    for (Course course : courses) {
-      Notch notch = course.notch();
-      Length own = first.isEmpty() ? bed(rules, notch) : below.plus(notch.lower());
-      first.add(own);
-      second.add(own.plus(notch.neckHeight()));
-      below = own.plus(notch.neckHeight()).plus(notch.upper());
-    }
-    return new Stack(rules, building, courses, first, second);
+    return of(rules, building, courses, AsBuilt.NOTHING);
   }
 
-  /**
-   * Returns the height of the first centre line above its bed: the lower mark where the first logs
-   * are sawn flat there, or {@code (D + g) / 2} on a half-log starter.
-   */
-  private static Length bed(BuildRules rules, Notch notch) {
+  /** Returns the stack of these courses, the lower ones as they are built. */
+  public static Stack of(BuildRules rules, Building building, List<Course> courses, AsBuilt built) {
+    Heights heights = new Heights(building, built, bed(rules, courses));
+    courses.forEach(heights::add);
+    Stack planned =
+        new Stack(
+            rules,
+            building,
+            courses,
+            heights.means(true),
+            heights.means(false),
+            built,
+            heights.centres(),
+            Corners.AS_PLANNED);
+    return planned.with(Corners.of(rules, building, planned, built));
+  }
+
+  private Stack with(Corners other) {
+    return new Stack(rules, building, courses, firstHeights, secondHeights, built, centres, other);
+  }
+
+  private static Length bed(BuildRules rules, List<Course> courses) {
     boolean starter = rules.text(Setting.FIRST_BED).equals("starter");
-    return starter ? notch.neckHeight() : notch.lower();
+    return starter && !courses.isEmpty() ? courses.get(0).notch().upper() : Length.ZERO;
   }
 
   /** Returns the height of a log's centre line above the underside of the first bed. */
@@ -68,15 +105,24 @@ public record Stack(
 
   /** Returns the height of the centre line of a round on a wall. */
   public Length centre(int round, Wall wall) {
-    return (wall.laidFirst() ? firstHeights : secondHeights).get(round - 1);
+    Length mean = (wall.laidFirst() ? firstHeights : secondHeights).get(round - 1);
+    return centres.getOrDefault(new Place(round, wall.name()), mean);
   }
 
   /**
    * Returns the height of the top of the second-laid logs' necks at the inside shoulder, from which
-   * corners are checked for level after a round: {@code b + U'}.
+   * corners are checked for level after a round: {@code b + U'}, the mean of the walls.
    */
   public Length levelHeight(int round) {
-    return secondHeights.get(round - 1).plus(courses.get(round - 1).notch().upper());
+    Course course = courses.get(round - 1);
+    List<Length> uppers =
+        building.walls().stream()
+            .filter(wall -> !wall.laidFirst())
+            .map(wall -> Heights.upper(course, wall, built))
+            .toList();
+    Length sum = uppers.stream().reduce(Length.ZERO, Length::plus);
+    Length mean = uppers.isEmpty() ? course.notch().upper() : sum.dividedBy(uppers.size());
+    return secondHeights.get(round - 1).plus(mean);
   }
 
   /** Returns the joints of a wall from the lowest up. */
@@ -86,7 +132,8 @@ public record Stack(
       PlacedLog lower = courses.get(round - 1).on(wall).orElseThrow();
       PlacedLog upper = courses.get(round).on(wall).orElseThrow();
       Length spacing = centre(upper).minus(centre(lower));
-      joints.add(Joint.of(lower, upper, spacing, building, rules.overhang()));
+      Joint joint = Joint.of(lower, upper, spacing, building, rules.overhang());
+      joints.add(joint.with(corners.between(lower, upper, building)));
     }
     return List.copyOf(joints);
   }

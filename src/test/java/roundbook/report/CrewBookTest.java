@@ -38,7 +38,8 @@ class CrewBookTest {
     IntStream.rangeClosed(1, context.plan().rounds())
         .forEach(round -> expected.add(String.format(Locale.ROOT, "Round %02d", round)));
     expected.addAll(List.of("Wall N", "Wall E", "Wall S", "Wall W", "Levels"));
-    expected.addAll(List.of("Hewing", "Cut list", "Log list", "Spares", "Openings", "Heights"));
+    expected.addAll(List.of("As built", "Hewing", "Cut list", "Log list", "Spares"));
+    expected.addAll(List.of("Openings", "Heights"));
     expected.addAll(List.of("Materials", "Chinking", "Order"));
     expected.addAll(List.of("Lifting", "Tags", "Template", "Story pole", "Problems", "Settings"));
     assertEquals(expected, seen(CrewBook.of(context)).stream().map(Sheet::name).toList());

@@ -21,8 +21,9 @@ class LevellingTest {
   @ParameterizedTest(name = "{0} -> {2}")
   @CsvSource({
     "0 0 0 0, true, 40 40 40 40",
-    "0 2 -2 0, true, 40 40 40 40",
-    "0 4 0 0, true, 40 40 40 40",
+    "0 1 -1 0, true, 40 40 40 40",
+    "0 2 -2 0, true, 40 38 42 40",
+    "0 4 0 0, true, 40 36 40 40",
     "0 5 0 0, false, 40 35 40 40",
     "0 3 -2 0, false, 40 37 42 40",
     "-5 -5 -5 -5, false, 45 45 45 45",

@@ -1,0 +1,74 @@
+package roundbook.app;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import roundbook.intake.Asked;
+import roundbook.job.Building;
+import roundbook.job.Setting;
+import roundbook.plan.Plan;
+import roundbook.problem.CellRef;
+import roundbook.problem.Problem;
+import roundbook.problem.ProblemCode;
+import roundbook.problem.Read;
+import roundbook.replan.Comparison;
+import roundbook.replan.Replanner;
+import roundbook.report.ChangeWords;
+import roundbook.report.Words;
+import roundbook.site.SiteReport;
+
+/** Reads two crew workbooks and says what is printed otherwise in the second. */
+final class CompareRun {
+  private final Console console;
+
+  CompareRun(Console console) {
+    this.console = console;
+  }
+
+  Exit run(Path old, Path now) {
+    List<Problem> problems = new ArrayList<>();
+    Optional<Plan> before = plan(old, problems);
+    Optional<Plan> after = plan(now, problems);
+    if (before.isPresent() && after.isPresent() && !sameBuilding(before.get(), after.get())) {
+      CellRef where = CellRef.ofFile(now.getFileName().toString());
+      String message = "the two workbooks are of different buildings";
+      problems.add(
+          Problem.of(ProblemCode.CONTRADICTION, where, "", message)
+              .remedy("Give two revisions of one job."));
+    }
+    console.say(problems);
+    if (before.isEmpty() || after.isEmpty() || !problems.isEmpty()) {
+      return CrewSource.exit(problems);
+    }
+    Words words = Words.of(after.get().job().rules().text(Setting.LANGUAGE));
+    new ChangeWords(words)
+        .lines(after.get(), Comparison.of(before.get(), after.get()))
+        .forEach(console::result);
+    return Exit.DONE;
+  }
+
+  private static boolean sameBuilding(Plan before, Plan after) {
+    Building one = before.job().building();
+    Building other = after.job().building();
+    return one.walls().size() == other.walls().size()
+        && one.walls().stream()
+            .allMatch(
+                wall ->
+                    other
+                        .wall(wall.name())
+                        .filter(each -> each.outside().equals(wall.outside()))
+                        .isPresent());
+  }
+
+  private static Optional<Plan> plan(Path file, List<Problem> problems) {
+    Read<SiteReport> site = CrewSource.read(file, Asked.NOTHING);
+    if (site.value().isEmpty()) {
+      problems.addAll(site.problems());
+      return Optional.empty();
+    }
+    Read<Plan> plan = Replanner.printed(site.value().get());
+    problems.addAll(plan.problems());
+    return plan.value();
+  }
+}

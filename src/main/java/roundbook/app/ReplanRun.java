@@ -1,0 +1,96 @@
+package roundbook.app;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import roundbook.balance.Effort;
+import roundbook.job.Setting;
+import roundbook.plan.Plan;
+import roundbook.problem.CellRef;
+import roundbook.problem.Problem;
+import roundbook.problem.ProblemCode;
+import roundbook.problem.Read;
+import roundbook.problem.Severity;
+import roundbook.replan.Replan;
+import roundbook.replan.Replanner;
+import roundbook.report.ChangeWords;
+import roundbook.report.CrewBook;
+import roundbook.report.CrewContext;
+import roundbook.report.CrewContext.Issue;
+import roundbook.report.PlainTables;
+import roundbook.report.Words;
+import roundbook.site.SiteReport;
+
+/** Reads one crew workbook back, plans the rest anew and writes the next revision. */
+final class ReplanRun {
+  private static final Logger LOG = LoggerFactory.getLogger(ReplanRun.class);
+
+  private final Path file;
+  private final Options options;
+  private final Console console;
+  private final CrewFile output;
+  private final List<Problem> problems = new ArrayList<>();
+
+  ReplanRun(Path file, Options options, Console console) {
+    this.file = file;
+    this.options = options;
+    this.console = console;
+    this.output = new CrewFile(file, options, console);
+  }
+
+  Outcome run() throws IOException {
+    Read<SiteReport> site = CrewSource.read(file, options.asked());
+    problems.addAll(site.problems());
+    if (site.value().isEmpty() || badSetting()) {
+      return nothingWritten();
+    }
+    long seed = site.value().get().job().rules().number(Setting.SEED).longValue();
+    Read<Replan> made = Replanner.replan(site.value().get(), Effort.usual(seed));
+    problems.addAll(made.problems());
+    return made.value().isEmpty()
+        ? nothingWritten()
+        : write(site.value().get(), made.value().get());
+  }
+
+  private Outcome write(SiteReport site, Replan replan) throws IOException {
+    Plan plan = replan.plan();
+    CrewContext first = context(site, replan, site.issue().revision() + 1);
+    console.say(first.problems());
+    Path written =
+        output.writeAfter(
+            site.issue().revision(), revision -> CrewBook.of(context(site, replan, revision)));
+    output.tables(PlainTables.of(first));
+    LOG.info("{} re-planned: {} changes, written to {}", file, replan.changes().size(), written);
+    console.result(written.toString());
+    Words words = first.words();
+    new ChangeWords(words).brief(replan).forEach(console::say);
+    boolean shortage = plan.choice().shortage().isPresent();
+    boolean doubts =
+        first.problems().stream().anyMatch(problem -> problem.severity() != Severity.INFO);
+    Exit good = options.strict() && doubts ? Exit.BAD_INPUT : Exit.DONE;
+    Exit exit = shortage ? Exit.SHORT_OF_LOGS : good;
+    return Outcome.planned(file, exit, written, plan, first.problems());
+  }
+
+  private CrewContext context(SiteReport site, Replan replan, int revision) {
+    String from = site.issue().from();
+    String input = from.isEmpty() ? file.getFileName().toString() : from;
+    Issue issue = new Issue(revision, input, Version.NUMBER, options.pictures());
+    return CrewContext.of(replan.plan(), problems, issue).following(replan);
+  }
+
+  private Outcome nothingWritten() {
+    console.say(problems);
+    String said = "nothing was written: what was typed cannot be used as it is";
+    CellRef where = CellRef.ofFile(file.getFileName().toString());
+    console.fail(Problem.of(ProblemCode.NOTHING_PLANNED, where, "", said).toString());
+    return Outcome.failed(file, CrewSource.exit(problems), problems, said);
+  }
+
+  private boolean badSetting() {
+    return problems.stream().anyMatch(problem -> problem.code() == ProblemCode.BAD_SETTING);
+  }
+}

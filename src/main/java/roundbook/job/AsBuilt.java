@@ -1,0 +1,165 @@
+package roundbook.job;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import roundbook.units.Length;
+
+/**
+ * What a crew has built and measured so far.
+ *
+ * <p>Rounds are cut from the lowest up. What was cut stays: its logs, its size and its marks. Logs
+ * that were measured as hewn keep their places whether they are cut or not.
+ *
+ * @param cut the size that each round was cut to, from round 1 up
+ * @param held the places that are settled, cut or measured
+ * @param measures what was typed of the logs, by place
+ * @param readings corner heights read after rounds, from the heights' datum
+ * @param expected each log as it was expected before it was hewn, by tag; only those measured
+ * @param lost tags of logs that are lost or turned out useless
+ */
+public record AsBuilt(
+    List<CutSize> cut,
+    Map<Place, Held> held,
+    Map<Place, Measures> measures,
+    Map<Corner, Length> readings,
+    Map<String, Log> expected,
+    Set<String> lost) {
+  /** Nothing built yet. */
+  public static final AsBuilt NOTHING =
+      new AsBuilt(List.of(), Map.of(), Map.of(), Map.of(), Map.of(), Set.of());
+
+  /** Copies the list and the maps. */
+  public AsBuilt {
+    cut = List.copyOf(cut);
+    held = new TreeMap<>(held);
+    measures = new TreeMap<>(measures);
+    readings = new TreeMap<>(readings);
+    expected = new TreeMap<>(expected);
+    lost = Set.copyOf(lost);
+  }
+
+  /**
+   * What the marks of a round were cut by; settings that change later leave them as they are.
+   *
+   * @param size D, the size of the round
+   * @param gap g, the gap wanted when it was cut
+   */
+  public record CutSize(Length size, Length gap) {}
+
+  /**
+   * One place of the walls.
+   *
+   * @param round the round, counted from 1
+   * @param wall the wall's name
+   */
+  public record Place(int round, String wall) implements Comparable<Place> {
+    @Override
+    public int compareTo(Place other) {
+      int rounds = Integer.compare(round, other.round);
+      return rounds == 0 ? wall.compareTo(other.wall) : rounds;
+    }
+  }
+
+  /**
+   * One corner after one round.
+   *
+   * @param round the round, counted from 1
+   * @param name the corner's name
+   */
+  public record Corner(int round, String name) implements Comparable<Corner> {
+    @Override
+    public int compareTo(Corner other) {
+      int rounds = Integer.compare(round, other.round);
+      return rounds == 0 ? name.compareTo(other.name) : rounds;
+    }
+  }
+
+  /**
+   * The log of a settled place and how it is cut.
+   *
+   * @param tag the log's tag
+   * @param cutOffButt what is cut off its butt end
+   */
+  public record Held(String tag, Length cutOffButt) {}
+
+  /**
+   * What was measured on a log in its place; each is empty where nothing was typed.
+   *
+   * @param butt diameter as hewn at the trimmed butt end
+   * @param mid diameter as hewn at the middle of the trimmed log
+   * @param tip diameter as hewn at the trimmed tip end
+   * @param lowerCut lower mark at the shoulder as cut
+   * @param upperCut upper mark on the inside face as cut
+   */
+  public record Measures(
+      Optional<Length> butt,
+      Optional<Length> mid,
+      Optional<Length> tip,
+      Optional<Length> lowerCut,
+      Optional<Length> upperCut) {
+    /** Nothing measured. */
+    public static final Measures NONE =
+        new Measures(
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
+
+    /** Returns whether any diameter was measured. */
+    public boolean hewn() {
+      return butt.isPresent() || mid.isPresent() || tip.isPresent();
+    }
+
+    /** Returns whether nothing at all was measured. */
+    public boolean isEmpty() {
+      return !hewn() && lowerCut.isEmpty() && upperCut.isEmpty();
+    }
+  }
+
+  /** Returns how many rounds are cut. */
+  public int rounds() {
+    return cut.size();
+  }
+
+  /** Returns whether a round is cut. */
+  public boolean isCut(int round) {
+    return round <= cut.size();
+  }
+
+  /** Returns the size that a round was cut to; empty while it is not cut. */
+  public Optional<CutSize> cutSize(int round) {
+    return isCut(round) ? Optional.of(cut.get(round - 1)) : Optional.empty();
+  }
+
+  /** Returns the settled log of a place, if it has one. */
+  public Optional<Held> held(int round, String wall) {
+    return Optional.ofNullable(held.get(new Place(round, wall)));
+  }
+
+  /** Returns the place in which a log is settled, if it is. */
+  public Optional<Place> placeOf(String tag) {
+    return held.entrySet().stream()
+        .filter(each -> each.getValue().tag().equals(tag))
+        .map(Map.Entry::getKey)
+        .findFirst();
+  }
+
+  /** Returns what was measured in a place. */
+  public Measures measures(int round, String wall) {
+    return measures.getOrDefault(new Place(round, wall), Measures.NONE);
+  }
+
+  /** Returns the height read at a corner after a round, if it was. */
+  public Optional<Length> reading(int round, String corner) {
+    return Optional.ofNullable(readings.get(new Corner(round, corner)));
+  }
+
+  /** Returns a log as it was expected before it was hewn: as tallied, with the job's correction. */
+  public Log beforeHewing(Log log) {
+    return expected.getOrDefault(log.tag(), log);
+  }
+}

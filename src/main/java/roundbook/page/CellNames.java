@@ -1,0 +1,99 @@
+package roundbook.page;
+
+/**
+ * The defined names by which cells of a crew workbook are found again.
+ *
+ * <p>They are the same in every language, so that a later revision and other programs find them.
+ */
+public final class CellNames {
+  /** Name of the cell with the layout of the names, which {@link #LAYOUT_NOW} is. */
+  public static final String LAYOUT = "Made_layout";
+
+  /** The layout of this version: a workbook of another one is not read back. */
+  public static final int LAYOUT_NOW = 1;
+
+  /** Name of the cell with the version of the program. */
+  public static final String VERSION = "Made_by_version";
+
+  /** Name of the cell with the revision. */
+  public static final String REVISION = "Made_revision";
+
+  /** Name of the cell with the name of the file that the first revision was made from. */
+  public static final String FROM = "Made_from";
+
+  /** Name of the cell with the number of rounds that were wanted. */
+  public static final String WANTED = "Made_rounds_wanted";
+
+  /** What the names of the boxes for lost logs begin with. */
+  public static final String LOST = "Lost_";
+
+  /** Name of the column of tags on the log list. */
+  public static final String TAGS = "Log_tags";
+
+  private CellNames() {}
+
+  /** Returns the name of the middle diameter as hewn, such as {@code Measured_1_N}. */
+  public static String measured(int round, String wall) {
+    return Book.nameOf("Measured", round, wall);
+  }
+
+  /** Returns the name of the butt diameter as hewn. */
+  public static String measuredButt(int round, String wall) {
+    return Book.nameOf("Measured_butt", round, wall);
+  }
+
+  /** Returns the name of the tip diameter as hewn. */
+  public static String measuredTip(int round, String wall) {
+    return Book.nameOf("Measured_tip", round, wall);
+  }
+
+  /** Returns the name of the tag of the log used instead. */
+  public static String used(int round, String wall) {
+    return Book.nameOf("Used", round, wall);
+  }
+
+  /** Returns the name of the lower mark as cut. */
+  public static String lowerCut(int round, String wall) {
+    return Book.nameOf("Lower_cut", round, wall);
+  }
+
+  /** Returns the name of the upper mark as cut. */
+  public static String upperCut(int round, String wall) {
+    return Book.nameOf("Upper_cut", round, wall);
+  }
+
+  /** Returns the name of the x that says a round is cut. */
+  public static String cut(int round) {
+    return Book.nameOf("Cut", round);
+  }
+
+  /** Returns the name of a corner's height as read after a round. */
+  public static String reading(int round, String corner) {
+    return Book.nameOf("Reading", round, corner);
+  }
+
+  /** Returns the name of a setting's value as this revision was planned with. */
+  public static String was(String setting) {
+    return Book.nameOf("Was", setting);
+  }
+
+  /** Returns the name of a column of the log list, such as {@code Log_stations}. */
+  public static String log(String column) {
+    return Book.nameOf("Log", column);
+  }
+
+  /** Returns the name of one value of a list on the Settings sheet, such as {@code Wall_1_name}. */
+  public static String item(String list, int number, String what) {
+    return Book.nameOf(list, number, what);
+  }
+
+  /** Returns the name of what a cut round was cut to, such as {@code Built_size_1}. */
+  public static String built(String what, int round) {
+    return Book.nameOf("Built", what, round);
+  }
+
+  /** Returns the name of what is recorded of a log or a corner, such as {@code Built_mid_1_N}. */
+  public static String built(String what, int round, String where) {
+    return Book.nameOf("Built", what, round, where);
+  }
+}

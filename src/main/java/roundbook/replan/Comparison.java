@@ -1,0 +1,172 @@
+package roundbook.replan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import roundbook.job.BuildRules;
+import roundbook.job.Wall;
+import roundbook.notch.Notch;
+import roundbook.plan.OrderLine;
+import roundbook.plan.PiecePlan;
+import roundbook.plan.Plan;
+import roundbook.plan.Quantity;
+import roundbook.replan.Difference.Kind;
+import roundbook.stack.Joint;
+import roundbook.units.Length;
+import roundbook.units.LengthFormat;
+
+/** Holds two plans of one building against each other, as they are printed. */
+public final class Comparison {
+  private final Plan was;
+  private final Plan now;
+  private final LengthFormat formats;
+  private final List<Difference> found = new ArrayList<>();
+
+  private Comparison(Plan was, Plan now) {
+    this.was = was;
+    this.now = now;
+    BuildRules rules = now.job().rules();
+    this.formats = LengthFormat.forJob(rules.unit(), rules.printStep());
+  }
+
+  /** Returns everything that is printed otherwise in the second plan, round by round. */
+  public static List<Difference> of(Plan was, Plan now) {
+    Comparison comparison = new Comparison(was, now);
+    comparison.rounds();
+    comparison.order();
+    comparison.quantities();
+    return List.copyOf(comparison.found);
+  }
+
+  private void rounds() {
+    for (int round = 1; round <= Math.max(was.rounds(), now.rounds()); round++) {
+      if (round > was.rounds() || round > now.rounds()) {
+        boolean gone = round > now.rounds();
+        found.add(new Difference(Kind.ROUND, round, "", gone ? "+" : "", gone ? "" : "+"));
+        continue;
+      }
+      add(Kind.MARKS, round, "", marks(was, round), marks(now, round));
+      for (Wall wall : now.job().building().walls()) {
+        place(round, wall);
+      }
+      for (String corner : now.job().building().corners()) {
+        add(Kind.CORNER, round, corner, lower(was, round, corner), lower(now, round, corner));
+      }
+      add(
+          Kind.HEIGHT,
+          round,
+          "",
+          formats.feetInches(was.stack().levelHeight(round)),
+          formats.feetInches(now.stack().levelHeight(round)));
+    }
+  }
+
+  private void place(int round, Wall wall) {
+    Optional<PiecePlan> before = piece(was, round, wall);
+    Optional<PiecePlan> after = piece(now, round, wall);
+    String name = wall.name();
+    add(Kind.LOG, round, name, tag(before), tag(after));
+    add(Kind.CUT, round, name, cut(before), cut(after));
+    add(Kind.GAP, round, name, gaps(was, round, wall), gaps(now, round, wall));
+  }
+
+  private static Optional<PiecePlan> piece(Plan plan, int round, Wall wall) {
+    return plan.round(round).stream()
+        .filter(piece -> piece.placed().wall().name().equals(wall.name()))
+        .findFirst();
+  }
+
+  private static String tag(Optional<PiecePlan> piece) {
+    return piece.map(each -> each.placed().piece().log().tag()).orElse("");
+  }
+
+  /** Returns what is cut off the butt, the trimmed length and what falls off the tip. */
+  private String cut(Optional<PiecePlan> piece) {
+    return piece
+        .map(each -> each.placed().piece())
+        .map(
+            each ->
+                formats.mark(each.cutOffButt())
+                    + " | "
+                    + formats.feetInches(each.trimmed())
+                    + " | "
+                    + formats.mark(each.fallsOff()))
+        .orElse("");
+  }
+
+  /** Returns size, upper and lower mark. */
+  private String marks(Plan plan, int round) {
+    Notch notch = plan.choice().courses().get(round - 1).notch();
+    return "D "
+        + formats.mark(notch.size())
+        + ", U "
+        + formats.mark(notch.upper())
+        + ", L "
+        + formats.mark(notch.lower());
+  }
+
+  private String lower(Plan plan, int round, String corner) {
+    Length chart = plan.choice().courses().get(round - 1).notch().lower();
+    Length change = plan.stack().corners().change(round, corner);
+    return change.isZero() ? "" : formats.mark(chart.plus(change));
+  }
+
+  /** Returns the gaps under a log at its left end, its middle and its right end. */
+  private String gaps(Plan plan, int round, Wall wall) {
+    List<Joint> joints = plan.stack().joints(plan.job().building().wall(wall.name()).orElse(wall));
+    if (round == 1 || joints.size() < round - 1) {
+      return "";
+    }
+    Joint joint = joints.get(round - 2);
+    String flag = joint.flag(plan.job().rules()).symbol();
+    return String.join(
+            " | ",
+            formats.mark(joint.left()),
+            formats.mark(joint.middle()),
+            formats.mark(joint.right()))
+        + (flag.isEmpty() ? "" : " " + flag);
+  }
+
+  private void order() {
+    both(Kind.ORDER, order(was), order(now));
+  }
+
+  private Map<String, String> order(Plan plan) {
+    Map<String, String> lines = new LinkedHashMap<>();
+    for (OrderLine line : plan.order()) {
+      String key = line.walls() + " " + formats.feetInches(line.least());
+      lines.merge(key, String.valueOf(line.count()), (one, other) -> one + " + " + other);
+    }
+    return lines;
+  }
+
+  private void quantities() {
+    both(Kind.QUANTITY, quantities(was), quantities(now));
+  }
+
+  private static Map<String, String> quantities(Plan plan) {
+    Map<String, String> lines = new LinkedHashMap<>();
+    for (Quantity each : plan.quantities()) {
+      String number = String.format(java.util.Locale.ROOT, "%.1f %s", each.amount(), each.unit());
+      lines.put(each.section() + ": " + each.item(), number);
+    }
+    return lines;
+  }
+
+  private void both(Kind kind, Map<String, String> before, Map<String, String> after) {
+    Map<String, String> keys = new TreeMap<>(before);
+    keys.putAll(after);
+    keys.keySet()
+        .forEach(
+            key -> add(kind, 0, key, before.getOrDefault(key, ""), after.getOrDefault(key, "")));
+  }
+
+  private void add(Kind kind, int round, String place, String before, String after) {
+    if (!before.equals(after)) {
+      found.add(new Difference(kind, round, place, before, after));
+    }
+  }
+}

@@ -1,0 +1,109 @@
+package roundbook.replan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import roundbook.job.AsBuilt;
+import roundbook.job.AsBuilt.Held;
+import roundbook.job.AsBuilt.Place;
+import roundbook.job.Log;
+import roundbook.job.Wall;
+import roundbook.plan.Plan;
+import roundbook.replan.Change.Why;
+import roundbook.rounds.Fit;
+import roundbook.rounds.KeepingChooser.Move;
+import roundbook.site.SiteReport;
+
+/** Finds the reason of every place whose log or cut is another than in the revision before. */
+final class Reasons {
+  private final SiteReport site;
+  private final Plan plan;
+  private final AsBuilt built;
+  private final Map<Place, Held> now;
+  private final List<Move> moves;
+
+  Reasons(SiteReport site, Plan plan, List<Move> moves) {
+    this.site = site;
+    this.plan = plan;
+    this.built = plan.job().built();
+    this.now = Replanner.places(plan);
+    this.moves = moves;
+  }
+
+  List<Change> all() {
+    TreeSet<Place> places = new TreeSet<>(site.plan().keySet());
+    places.addAll(now.keySet());
+    List<Change> changes = new ArrayList<>();
+    for (Place place : places) {
+      Optional<Held> before = Optional.ofNullable(site.plan().get(place));
+      Optional<Held> after = Optional.ofNullable(now.get(place));
+      if (!before.equals(after)) {
+        changes.add(change(place, before, after));
+      }
+    }
+    return changes;
+  }
+
+  private Change change(Place place, Optional<Held> before, Optional<Held> after) {
+    String was = before.map(Held::tag).orElse("");
+    String is = after.map(Held::tag).orElse("");
+    if (after.isEmpty()) {
+      return new Change(place, was, is, Why.DROPPED, "");
+    }
+    if (before.isEmpty()) {
+      return new Change(place, was, is, Why.NEW_ROUND, "");
+    }
+    if (site.typed().used().containsKey(place)) {
+      return new Change(place, was, is, Why.USED_HERE, "");
+    }
+    return gone(place, was, is)
+        .or(() -> paying(place, was, is))
+        .orElseGet(() -> new Change(place, was, is, Why.MAKES_ROOM, movedTo(was)));
+  }
+
+  private Optional<Change> gone(Place place, String was, String is) {
+    if (was.equals(is)) {
+      return Optional.empty();
+    }
+    if (built.lost().contains(was)) {
+      return Optional.of(new Change(place, was, is, Why.LOST, was));
+    }
+    Optional<Place> elsewhere = built.placeOf(was);
+    if (elsewhere.isPresent()) {
+      return Optional.of(new Change(place, was, is, Why.USED_ELSEWHERE, named(elsewhere.get())));
+    }
+    Log log = plan.job().log(was).orElseThrow();
+    Wall wall = plan.job().building().wall(place.wall()).orElseThrow();
+    boolean serves = new Fit(plan.job()).serves(log, wall);
+    return serves ? Optional.empty() : Optional.of(new Change(place, was, is, Why.UNFIT, was));
+  }
+
+  private Optional<Change> paying(Place place, String was, String is) {
+    double gain =
+        moves.stream()
+            .filter(move -> move.place().equals(place) || move.other().equals(place))
+            .mapToDouble(Move::gain)
+            .sum();
+    boolean moved =
+        moves.stream().anyMatch(move -> move.place().equals(place) || move.other().equals(place));
+    return moved
+        ? Optional.of(
+            new Change(place, was, is, Why.PAYS, String.format(Locale.ROOT, "%.2f", gain)))
+        : Optional.empty();
+  }
+
+  private String movedTo(String tag) {
+    return now.entrySet().stream()
+        .filter(each -> each.getValue().tag().equals(tag))
+        .map(each -> named(each.getKey()))
+        .findFirst()
+        .orElse("");
+  }
+
+  private static String named(Place place) {
+    return place.round() + " " + place.wall();
+  }
+}

@@ -1,0 +1,164 @@
+package roundbook.replan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeMap;
+import roundbook.balance.Effort;
+import roundbook.job.AsBuilt.Held;
+import roundbook.job.AsBuilt.Place;
+import roundbook.job.BuildRules;
+import roundbook.job.Job;
+import roundbook.job.Setting;
+import roundbook.page.CellNames;
+import roundbook.plan.Plan;
+import roundbook.plan.Planner;
+import roundbook.plan.TallyBias;
+import roundbook.problem.CellRef;
+import roundbook.problem.Problem;
+import roundbook.problem.ProblemCode;
+import roundbook.problem.Read;
+import roundbook.rounds.KeepingChooser;
+import roundbook.rounds.Placement;
+import roundbook.site.SiteReport;
+import roundbook.units.Length;
+import roundbook.units.LengthFormat;
+
+/** Plans the rest of the walls anew from what a crew built, measured and typed. */
+public final class Replanner {
+  private static final long FAR_INCHES = 4;
+
+  private final SiteReport site;
+  private final Progress progress;
+
+  private Replanner(SiteReport site) {
+    this.site = site;
+    this.progress = new Progress(site);
+  }
+
+  /**
+   * Makes the next plan.
+   *
+   * @param site the crew workbook as it came back
+   * @param effort how hard to look for logs where places must be filled
+   * @return the plan, unless a reading cannot be; and what must be said
+   */
+  public static Read<Replan> replan(SiteReport site, Effort effort) {
+    Replanner replanner = new Replanner(site);
+    Read<Plan> printed = printed(site);
+    if (printed.value().isEmpty()) {
+      return Read.failed(printed.problems());
+    }
+    Plan before = printed.value().get();
+    KeepingChooser.Kept kept =
+        new KeepingChooser(site.plan(), replanner.wanted())
+            .choose(replanner.progress.job(), effort);
+    Plan plan = Planner.of(replanner.progress.job(), kept.choice());
+    List<Problem> impossible = replanner.impossible(plan);
+    if (!impossible.isEmpty()) {
+      return Read.failed(impossible);
+    }
+    List<Change> changes = new Reasons(site, plan, kept.moves()).all();
+    Replan replan =
+        new Replan(site.issue().revision(), before, plan, changes, Comparison.of(before, plan));
+    return new Read<>(Optional.of(replan), replanner.bias(plan));
+  }
+
+  /**
+   * Returns the plan of a workbook as it was printed, before anything more was typed into it; a
+   * problem where its lists do not hold together.
+   */
+  public static Read<Plan> printed(SiteReport site) {
+    try {
+      Job job = Progress.printed(site);
+      int wanted = site.issue().wanted().orElse(site.rounds());
+      return Read.of(Planner.of(job, Placement.choice(job, site.plan(), wanted)), List.of());
+    } catch (IllegalArgumentException | IllegalStateException broken) {
+      CellRef where = site.where(CellNames.TAGS);
+      String message = "the lists of the workbook do not hold together: " + broken.getMessage();
+      return Read.failed(List.of(Problem.of(ProblemCode.CELL_LOST, where, "", message)));
+    }
+  }
+
+  /** Returns how many rounds are wanted; empty to ask the job, where the wish was changed. */
+  private OptionalInt wanted() {
+    boolean same =
+        Set.of(Setting.ROUNDS, Setting.WALL_HEIGHT).stream()
+            .allMatch(
+                setting ->
+                    Objects.equals(
+                        value(site.job().rules(), setting), value(site.printed(), setting)));
+    return same ? OptionalInt.of(site.issue().wanted().orElse(site.rounds())) : OptionalInt.empty();
+  }
+
+  private static Object value(BuildRules rules, Setting setting) {
+    return rules.value(setting).map(BuildRules.Value::value).orElse(null);
+  }
+
+  /** Says readings so far from the plan that they must be typed or measured wrong. */
+  private List<Problem> impossible(Plan plan) {
+    Length far =
+        site.job().rules().metric() ? Length.ofMillimetres(100) : Length.ofInches(FAR_INCHES);
+    LengthFormat formats = LengthFormat.forJob(site.job().rules().unit(), Length.ZERO);
+    List<Problem> problems = new ArrayList<>();
+    site.typed()
+        .readings()
+        .forEach(
+            (corner, read) -> {
+              Length planned = plan.stack().levelHeight(corner.round());
+              if (read.minus(planned).absolute().isMoreThan(far)) {
+                CellRef where = site.where(CellNames.reading(corner.round(), corner.name()));
+                String message =
+                    "corner "
+                        + corner.name()
+                        + " cannot read "
+                        + formats.mark(read)
+                        + ": the plan has "
+                        + formats.mark(planned.roundedTo(site.job().rules().printStep()));
+                problems.add(
+                    Problem.of(ProblemCode.OUT_OF_RANGE, where, formats.mark(read), message)
+                        .remedy("Read it again from the datum, in the job's unit."));
+              }
+            });
+    return problems;
+  }
+
+  private List<Problem> bias(Plan plan) {
+    BuildRules rules = plan.job().rules();
+    return TallyBias.of(plan)
+        .filter(bias -> bias.worthCorrecting(rules))
+        .map(
+            bias -> {
+              String value =
+                  LengthFormat.forJob(rules.unit(), rules.printStep()).mark(bias.correction(rules));
+              String message =
+                  bias.logs()
+                      + " logs as hewn differ from the tally by "
+                      + value
+                      + " "
+                      + rules.unit().symbol()
+                      + " on average; the logs left may too";
+              CellRef where = site.where(Setting.TALLY_CORRECTION.label());
+              return Problem.of(ProblemCode.TALLY_BIAS, where, value, message);
+            })
+        .stream()
+        .toList();
+  }
+
+  /** Returns the log and the cut of every place of a plan. */
+  static Map<Place, Held> places(Plan plan) {
+    Map<Place, Held> places = new TreeMap<>();
+    plan.pieces()
+        .forEach(
+            piece ->
+                places.put(
+                    new Place(piece.placed().round(), piece.placed().wall().name()),
+                    new Held(
+                        piece.placed().piece().log().tag(), piece.placed().piece().cutOffButt())));
+    return places;
+  }
+}

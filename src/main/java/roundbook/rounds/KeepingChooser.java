@@ -1,0 +1,172 @@
+package roundbook.rounds;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import roundbook.balance.BalanceResult;
+import roundbook.balance.BalanceTask;
+import roundbook.balance.BalanceTask.Place;
+import roundbook.balance.Balancer;
+import roundbook.balance.Effort;
+import roundbook.balance.Mender;
+import roundbook.job.AsBuilt;
+import roundbook.job.AsBuilt.Held;
+import roundbook.job.Job;
+import roundbook.job.Piece;
+import roundbook.job.Setting;
+
+/**
+ * Chooses anew where something changed on site, and leaves every other log where it was.
+ *
+ * <p>Logs that are gone leave holes; the holes are filled from the logs left, moving others only
+ * where a hole could not be filled otherwise. Then changes are made one by one, each of which must
+ * pay what the job asks for a log that is moved.
+ *
+ * @param before the log and the cut that each place had
+ * @param wanted how many rounds are wanted; empty: as the job says now
+ */
+public record KeepingChooser(Map<AsBuilt.Place, Held> before, OptionalInt wanted) {
+  private static final int NONE = -1;
+
+  /** Copies the map. */
+  public KeepingChooser {
+    before = Map.copyOf(before);
+  }
+
+  /**
+   * A choice that keeps what can be kept.
+   *
+   * @param choice the choice
+   * @param moves the changes that pay, in the order they were made
+   */
+  public record Kept(Choice choice, List<Move> moves) {
+    /** Copies the list. */
+    public Kept {
+      moves = List.copyOf(moves);
+    }
+  }
+
+  /**
+   * A change that pays.
+   *
+   * @param place a place that got another log or another cut
+   * @param other the place that it changed logs with; the same when it was a spare or its own log
+   * @param gain by how much the score fell, in square inches
+   */
+  public record Move(AsBuilt.Place place, AsBuilt.Place other, double gain) {}
+
+  /** Chooses logs for a job of which a part is built. */
+  public Kept choose(Job job, Effort effort) {
+    int goal = wanted.orElseGet(() -> new Wanted(job).rounds());
+    Places places = new Places(job, goal);
+    int[] logs = fill(job, places);
+    while (places.rounds() > 0 && Arrays.stream(logs).anyMatch(log -> log == NONE)) {
+      places = places.withRounds(places.rounds() - 1);
+      logs = fill(job, places);
+    }
+    if (places.rounds() == 0) {
+      return new Kept(new BalancedChooser().choose(job, effort), List.of());
+    }
+    BalanceJob balance = new BalanceJob(job, places);
+    Start start = start(job, places, balance, logs, effort);
+    double price = job.rules().number(Setting.CHANGE_PAYS).doubleValue();
+    Mender.Mended mended = Mender.mend(balance.task(), start.logs(), start.cuts(), price);
+    if (!balance.keepsTips(mended.result())) {
+      return new Kept(new BalancedChooser().choose(job, effort), List.of());
+    }
+    Choice choice = BalancedChooser.choice(job, places, balance, mended.result(), goal);
+    return new Kept(choice, moves(job, mended.steps()));
+  }
+
+  /** Returns the logs kept in their places and others in the holes; −1 where there is none. */
+  private int[] fill(Job job, Places places) {
+    return places.match(kept(job, places));
+  }
+
+  private int[] kept(Job job, Places places) {
+    return IntStream.range(0, places.count()).map(at -> kept(job, places, at)).toArray();
+  }
+
+  private int kept(Job job, Places places, int at) {
+    Optional<Held> held = stood(job, places, at);
+    for (int log = 0; held.isPresent() && log < job.logs().size(); log++) {
+      if (job.logs().get(log).tag().equals(held.get().tag())) {
+        return cut(places.pieces(log, at), held.get()) == NONE ? NONE : log;
+      }
+    }
+    return NONE;
+  }
+
+  /** Returns what stands in a place, or stood there by the plan. */
+  private Optional<Held> stood(Job job, Places places, int at) {
+    int round = places.round(at);
+    String wall = places.wall(at).name();
+    return job.built()
+        .held(round, wall)
+        .or(() -> Optional.ofNullable(before.get(new AsBuilt.Place(round, wall))));
+  }
+
+  /** Returns the number of the cut that a log had; −1 when it cannot be cut so. */
+  private static int cut(List<Piece> pieces, Held held) {
+    return IntStream.range(0, pieces.size())
+        .filter(number -> pieces.get(number).cutOffButt().equals(held.cutOffButt()))
+        .findFirst()
+        .orElse(NONE);
+  }
+
+  /** A whole choice to begin with, in the engine's numbers. */
+  private record Start(Map<Place, Integer> logs, Map<Place, Integer> cuts) {}
+
+  private Start start(Job job, Places places, BalanceJob balance, int[] logs, Effort effort) {
+    int[] kept = kept(job, places);
+    BalanceTask.Builder builder = balance.task().toBuilder();
+    boolean holes = false;
+    for (int at = 0; at < logs.length; at++) {
+      if (logs[at] == kept[at]) {
+        builder.pin(place(places, at), logs[at]);
+      }
+      holes |= logs[at] != kept[at];
+    }
+    Optional<BalanceResult> filled =
+        holes
+            ? Optional.of(
+                Balancer.search()
+                    .solve(builder.build(), BalancedChooser.engine(effort, places.count())))
+            : Optional.empty();
+    Map<Place, Integer> start = new HashMap<>();
+    Map<Place, Integer> cuts = new HashMap<>();
+    for (int at = 0; at < logs.length; at++) {
+      Place place = place(places, at);
+      boolean keeps = logs[at] == kept[at];
+      start.put(place, keeps ? logs[at] : filled.orElseThrow().log(place));
+      cuts.put(
+          place,
+          keeps
+              ? cut(places.pieces(logs[at], at), stood(job, places, at).orElseThrow())
+              : filled.orElseThrow().cut(place));
+    }
+    return new Start(start, cuts);
+  }
+
+  private static Place place(Places places, int at) {
+    return new Place(0, places.round(at) - 1, at % places.walls().size());
+  }
+
+  private static List<Move> moves(Job job, List<Mender.Step> steps) {
+    List<Move> moves = new ArrayList<>();
+    for (Mender.Step step : steps) {
+      moves.add(new Move(named(job, step.place()), named(job, step.other()), step.gain()));
+    }
+    return moves;
+  }
+
+  private static AsBuilt.Place named(Job job, Place place) {
+    String wall = job.building().walls().get(place.side()).name();
+    return new AsBuilt.Place(place.round() + 1, wall);
+  }
+}

@@ -1,0 +1,52 @@
+package roundbook.rounds;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import roundbook.job.AsBuilt;
+import roundbook.job.AsBuilt.Held;
+import roundbook.job.Job;
+import roundbook.job.Log;
+import roundbook.job.Piece;
+import roundbook.job.Wall;
+import roundbook.stack.PlacedLog;
+
+/** Makes a choice again from where its logs stand, without choosing anything. */
+public final class Placement {
+  private Placement() {}
+
+  /**
+   * Returns the choice that puts these logs into these places.
+   *
+   * @param job the job
+   * @param places the log of each place, and what is cut off its butt
+   * @param wanted how many rounds were wanted
+   * @throws IllegalArgumentException if a place is empty or its log is not of the job
+   */
+  public static Choice choice(Job job, Map<AsBuilt.Place, Held> places, int wanted) {
+    int rounds = places.keySet().stream().mapToInt(AsBuilt.Place::round).max().orElse(0);
+    List<Log> unused = new ArrayList<>(job.logs());
+    List<roundbook.stack.Course> courses = new ArrayList<>();
+    for (int round = 1; round <= rounds; round++) {
+      List<PlacedLog> logs = new ArrayList<>();
+      for (Wall wall : job.building().walls()) {
+        Held held = places.get(new AsBuilt.Place(round, wall.name()));
+        Optional<Log> log = Optional.ofNullable(held).flatMap(each -> job.log(each.tag()));
+        if (log.isEmpty()) {
+          throw new IllegalArgumentException("no log in round " + round + " on " + wall.name());
+        }
+        Piece piece = new Piece(log.get(), held.cutOffButt(), new Fit(job).trimmed(wall));
+        logs.add(new PlacedLog(piece, wall, round, job.rules().clockwise(round)));
+        unused.remove(log.get());
+      }
+      courses.add(BalancedChooser.course(job, round, logs));
+    }
+    return new Choice(
+        courses,
+        unused,
+        new Choice.Score(0, 0, 0, 0, 0, 0),
+        new Wanted(job).shortage(wanted, rounds),
+        List.of());
+  }
+}

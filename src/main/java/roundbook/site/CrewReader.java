@@ -1,0 +1,167 @@
+package roundbook.site;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.TreeMap;
+import roundbook.intake.Asked;
+import roundbook.job.AsBuilt;
+import roundbook.job.AsBuilt.Place;
+import roundbook.job.BuildRules;
+import roundbook.job.Building;
+import roundbook.job.Job;
+import roundbook.job.Log;
+import roundbook.page.CellNames;
+import roundbook.problem.CellRef;
+import roundbook.problem.Problem;
+import roundbook.problem.ProblemCode;
+import roundbook.problem.Problems;
+import roundbook.problem.Read;
+import roundbook.problem.Severity;
+import roundbook.table.NamedBook;
+
+/**
+ * Reads a crew workbook back: the job it was planned for, its plan, and what was typed into it.
+ *
+ * <p>Every cell is found by its name, so hidden, added or moved columns, renamed sheets and another
+ * language change nothing. What cannot be true is said, with the cell, and then nothing is read.
+ */
+public final class CrewReader {
+  private final NamedBook book;
+  private final Problems problems = new Problems();
+
+  private CrewReader(NamedBook book) {
+    this.book = book;
+  }
+
+  /**
+   * Reads a workbook.
+   *
+   * @param book the workbook with its names
+   * @param asked settings given on the command line, which come before those typed
+   * @return the report, unless something in it is an error; and every problem
+   */
+  public static Read<SiteReport> read(NamedBook book, Asked asked) {
+    CrewReader reader = new CrewReader(book);
+    Optional<SiteReport> report = reader.report(asked);
+    List<Problem> all = reader.problems.sorted();
+    boolean failed = all.stream().anyMatch(each -> each.severity() == Severity.ERROR);
+    return failed ? Read.failed(all) : new Read<>(report, all);
+  }
+
+  private Optional<SiteReport> report(Asked asked) {
+    if (!isOurs()) {
+      return Optional.empty();
+    }
+    RulesFields settings = new RulesFields(book, problems);
+    BuildRules now = settings.now(asked);
+    BuildRules printed = settings.printed();
+    Fields fields = new Fields(book, printed.unit(), problems);
+    Optional<Building> building = settings.building(fields);
+    LogRows rows = new LogRows(book, fields, printed.unit(), problems);
+    boolean listed = rows.read();
+    if (building.isEmpty()) {
+      lost(CellRef.ofFile(book.file()), "the walls on the Settings sheet are gone");
+    }
+    if (building.isEmpty() || !listed) {
+      return Optional.empty();
+    }
+    Job job =
+        new Job(now, building.get(), rows.logs(), settings.openings(fields), settings.pins(fields));
+    return report(job, printed, rows, fields);
+  }
+
+  private Optional<SiteReport> report(Job job, BuildRules printed, LogRows rows, Fields fields) {
+    int rounds = rows.plan().keySet().stream().mapToInt(Place::round).max().orElse(0);
+    TypedFields typed = new TypedFields(book, fields, job.building(), rounds);
+    Map<Integer, String> missing = typed.missing();
+    missing.forEach(
+        (round, name) ->
+            lost(
+                CellRef.ofFile(book.file()),
+                "round " + round + " cannot be read back: the box " + name + " is gone"));
+    AsBuilt recorded = typed.recorded(rows.plan());
+    Checks checks = new Checks(job, rows, recorded, fields);
+    SiteReport report =
+        new SiteReport(
+            book,
+            issue(fields),
+            job,
+            printed,
+            rows.plan(),
+            recorded,
+            new SiteReport.Typed(
+                checks.cut(typed.ticks()),
+                typed.measures(),
+                tags(typed.used(), job, fields),
+                typed.readings(),
+                rows.lost().keySet()));
+    checks.check(report);
+    return missing.isEmpty() ? Optional.of(report) : Optional.empty();
+  }
+
+  private SiteReport.Issue issue(Fields fields) {
+    String wanted = fields.text(CellNames.WANTED);
+    String revision = fields.text(CellNames.REVISION);
+    return new SiteReport.Issue(
+        revision.matches("\\d{1,6}") ? Integer.parseInt(revision) : 1,
+        fields.text(CellNames.FROM),
+        wanted.matches("\\d{1,4}")
+            ? OptionalInt.of(Integer.parseInt(wanted))
+            : OptionalInt.empty());
+  }
+
+  /** Returns the tags of logs used instead as the log list spells them; says those not listed. */
+  private Map<Place, String> tags(Map<Place, String> used, Job job, Fields fields) {
+    Map<Place, String> tags = new TreeMap<>();
+    used.forEach(
+        (place, text) -> {
+          Optional<String> tag =
+              job.logs().stream()
+                  .map(Log::tag)
+                  .filter(each -> each.equalsIgnoreCase(text))
+                  .findFirst();
+          tag.ifPresent(each -> tags.put(place, each));
+          if (tag.isEmpty()) {
+            fields.contradict(
+                CellNames.used(place.round(), place.wall()),
+                text,
+                "there is no log " + text + " on the log list",
+                "Type the tag as the log list has it.");
+          }
+        });
+    return tags;
+  }
+
+  private boolean isOurs() {
+    CellRef file = CellRef.ofFile(book.file());
+    boolean crew = book.has(CellNames.VERSION) && book.has(CellNames.TAGS);
+    if (!crew) {
+      String message = "this is no crew workbook that roundbook wrote";
+      problems.add(Problem.of(ProblemCode.NOT_A_CREW_WORKBOOK, file, "", message));
+      return false;
+    }
+    Fields fields = new Fields(book, roundbook.units.LengthUnit.INCH, problems);
+    String layout = fields.text(CellNames.LAYOUT);
+    if (fields.text(CellNames.VERSION).isEmpty()) {
+      String message = "the file is damaged: its Settings sheet is gone";
+      problems.add(Problem.of(ProblemCode.UNREADABLE, file, "", message));
+      return false;
+    }
+    if (!layout.equals(String.valueOf(CellNames.LAYOUT_NOW))) {
+      String message =
+          "the workbook was written by version "
+              + fields.text(CellNames.VERSION)
+              + ", which lays"
+              + " its cells out otherwise";
+      fields.say(ProblemCode.OTHER_VERSION, CellNames.VERSION, message);
+      return false;
+    }
+    return true;
+  }
+
+  private void lost(CellRef where, String message) {
+    problems.add(Problem.of(ProblemCode.CELL_LOST, where, "", message));
+  }
+}

@@ -1,0 +1,110 @@
+package roundbook.site;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import roundbook.problem.CellRef;
+import roundbook.problem.Problem;
+import roundbook.problem.ProblemCode;
+import roundbook.problem.Problems;
+import roundbook.table.Cell;
+import roundbook.table.NamedBook;
+import roundbook.table.NamedBook.Found;
+import roundbook.units.Length;
+import roundbook.units.LengthReader;
+import roundbook.units.LengthUnit;
+
+/** Reads single named cells; says where one cannot be read. */
+final class Fields {
+  private static final Set<String> YES =
+      Set.of("x", "✓", "✔", "yes", "y", "ja", "j", "oui", "true", "1");
+
+  private final NamedBook book;
+  private final LengthUnit unit;
+  private final Problems problems;
+
+  Fields(NamedBook book, LengthUnit unit, Problems problems) {
+    this.book = book;
+    this.unit = unit;
+    this.problems = problems;
+  }
+
+  /** Returns what a person sees in a cell; empty where there is no such cell. */
+  String text(String name) {
+    return book.cell(name).map(Found::text).orElse("");
+  }
+
+  /** Returns the place of a named cell, or of the file where the name is gone. */
+  CellRef where(String name) {
+    return book.cell(name).map(Found::where).orElse(CellRef.ofFile(book.file()));
+  }
+
+  /** Returns a length typed as a number of the job's unit or as text; empty where it is blank. */
+  Optional<Length> length(String name) {
+    return book.cell(name).flatMap(found -> length(found.cell(), found.where()));
+  }
+
+  /** Returns a length of any cell. */
+  Optional<Length> length(Cell cell, CellRef where) {
+    if (cell.isBlank() || LengthReader.isNothing(cell.text()) && cell.kind() == Cell.Kind.TEXT) {
+      return Optional.empty();
+    }
+    Optional<Length> length =
+        switch (cell.kind()) {
+          case NUMBER ->
+              Optional.of(Length.of(cell.number(), LengthUnit.ofSymbol(cell.unit()).orElse(unit)));
+          case TEXT ->
+              new LengthReader(unit, false).read(cell.text()).map(LengthReader.Reading::length);
+          default -> Optional.empty();
+        };
+    if (length.isEmpty()) {
+      ProblemCode code =
+          cell.kind() == Cell.Kind.DATE ? ProblemCode.DATE_IN_NUMBER : ProblemCode.BAD_NUMBER;
+      String message = "'" + cell.text() + "' cannot be read as a length in " + unit.symbol();
+      problems.add(Problem.of(code, where, cell.text(), message));
+    }
+    return length;
+  }
+
+  /** Returns a length written as a plain number of the job's unit. */
+  Optional<Length> plain(String number) {
+    return new LengthReader(unit, false).read(number).map(LengthReader.Reading::length);
+  }
+
+  /** Returns whether a box is ticked; says so where something else stands in it. */
+  boolean ticked(String name) {
+    return book.cell(name).filter(found -> ticked(found.cell(), found.where())).isPresent();
+  }
+
+  /** Returns whether any cell is ticked. */
+  boolean ticked(Cell cell, CellRef where) {
+    if (cell.isBlank() || cell.text().equalsIgnoreCase("FALSE")) {
+      return false;
+    }
+    if (!YES.contains(cell.text().toLowerCase(Locale.ROOT))) {
+      String message = "'" + cell.text() + "' is no tick";
+      problems.add(
+          Problem.of(ProblemCode.BAD_NUMBER, where, cell.text(), message)
+              .remedy("Type x, or leave the box empty."));
+    }
+    return true;
+  }
+
+  /** Says that what the crew typed cannot all be true. */
+  void contradict(String name, String log, String message, String remedy) {
+    problems.add(
+        Problem.of(ProblemCode.CONTRADICTION, where(name), text(name), message)
+            .about(log)
+            .remedy(remedy));
+  }
+
+  /** Says anything of a named cell. */
+  void say(ProblemCode code, String name, String message) {
+    problems.add(Problem.of(code, where(name), text(name), message));
+  }
+
+  /** Says a problem. */
+  void say(Problem problem) {
+    problems.add(problem);
+  }
+}

@@ -1,0 +1,144 @@
+package roundbook.site;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import roundbook.intake.Asked;
+import roundbook.intake.JobReader;
+import roundbook.job.BuildRules;
+import roundbook.job.Building;
+import roundbook.job.Opening;
+import roundbook.job.Pin;
+import roundbook.job.Setting;
+import roundbook.job.SettingKind;
+import roundbook.job.Wall;
+import roundbook.page.CellNames;
+import roundbook.problem.CellRef;
+import roundbook.problem.Problem;
+import roundbook.problem.ProblemCode;
+import roundbook.problem.Problems;
+import roundbook.problem.Read;
+import roundbook.table.Cell;
+import roundbook.table.NamedBook;
+import roundbook.table.NamedBook.Found;
+import roundbook.table.Row;
+import roundbook.table.Table;
+import roundbook.units.Length;
+
+/** Reads settings, walls, openings and pins of a crew workbook by the names of their cells. */
+final class RulesFields {
+  private final NamedBook book;
+  private final Problems problems;
+
+  RulesFields(NamedBook book, Problems problems) {
+    this.book = book;
+    this.problems = problems;
+  }
+
+  /** Returns the settings as they stand in the yellow boxes, options of the command line first. */
+  BuildRules now(Asked asked) {
+    return rules(UnaryOperator.identity(), asked);
+  }
+
+  /** Returns the settings that the workbook was planned with. */
+  BuildRules printed() {
+    return rules(CellNames::was, Asked.NOTHING);
+  }
+
+  private BuildRules rules(UnaryOperator<String> name, Asked asked) {
+    String unit = book.cell(name.apply(Setting.UNITS.label())).map(Found::text).orElse("in");
+    List<Row> rows = new ArrayList<>();
+    String sheet = "";
+    for (Setting setting : Setting.values()) {
+      Optional<Found> found = book.cell(name.apply(setting.label()));
+      if (found.isEmpty()) {
+        String message = "the cell " + name.apply(setting.label()) + " is gone";
+        problems.add(Problem.of(ProblemCode.CELL_LOST, CellRef.ofFile(book.file()), "", message));
+        continue;
+      }
+      sheet = found.get().where().sheet();
+      rows.add(row(setting, found.get(), unit));
+    }
+    Table table = Table.of(book.file(), sheet, Set.of(), rows);
+    Read<BuildRules> read = JobReader.rules(table, asked);
+    read.problems().forEach(problems::add);
+    return read.value().orElseThrow();
+  }
+
+  /** Returns a row as the Job sheet has it: label, value, unit. */
+  private static Row row(Setting setting, Found found, String unit) {
+    Cell value = found.cell();
+    List<Cell> cells = new ArrayList<>();
+    cells.add(Cell.text(1, setting.label()));
+    cells.add(new Cell(2, value.kind(), value.text(), value.number(), value.unit()));
+    if (setting.kind() == SettingKind.LENGTH) {
+      cells.add(Cell.text(3, unit));
+    }
+    return new Row(found.where().row(), cells, false, false);
+  }
+
+  /** Returns the walls; empty when they are gone. */
+  Optional<Building> building(Fields fields) {
+    List<Wall> walls = new ArrayList<>();
+    for (int number = 1; book.has(CellNames.item("Wall", number, "name")); number++) {
+      Optional<Length> outside = fields.length(CellNames.item("Wall", number, "outside"));
+      Optional<Length> thickness = fields.length(CellNames.item("Wall", number, "thickness"));
+      if (outside.isEmpty() || thickness.isEmpty()) {
+        return Optional.empty();
+      }
+      walls.add(
+          new Wall(
+              fields.text(CellNames.item("Wall", number, "name")),
+              outside.get(),
+              fields.ticked(CellNames.item("Wall", number, "first")),
+              thickness.get(),
+              fields.text(CellNames.item("Wall", number, "remarks"))));
+    }
+    return walls.size() < 4 ? Optional.empty() : Optional.of(new Building(walls));
+  }
+
+  /** Returns the openings. */
+  List<Opening> openings(Fields fields) {
+    List<Opening> openings = new ArrayList<>();
+    for (int number = 1; book.has(CellNames.item("Opening", number, "name")); number++) {
+      int each = number;
+      openings.add(
+          new Opening(
+              fields.text(CellNames.item("Opening", number, "name")),
+              fields.text(CellNames.item("Opening", number, "wall")),
+              at(fields, each, "left"),
+              at(fields, each, "width"),
+              at(fields, each, "sill"),
+              at(fields, each, "head"),
+              fields.ticked(CellNames.item("Opening", number, "short")),
+              fields.text(CellNames.item("Opening", number, "remarks")),
+              fields.where(CellNames.item("Opening", number, "name"))));
+    }
+    return openings;
+  }
+
+  private static Length at(Fields fields, int number, String what) {
+    return fields.length(CellNames.item("Opening", number, what)).orElse(Length.ZERO);
+  }
+
+  /** Returns the places that the builder has settled. */
+  List<Pin> pins(Fields fields) {
+    List<Pin> pins = new ArrayList<>();
+    for (int number = 1; book.has(CellNames.item("Pin", number, "why")); number++) {
+      String round = fields.text(CellNames.item("Pin", number, "round"));
+      boolean told = round.matches("[1-9]\\d{0,2}");
+      pins.add(
+          new Pin(
+              told ? OptionalInt.of(Integer.parseInt(round)) : OptionalInt.empty(),
+              fields.text(CellNames.item("Pin", number, "wall")),
+              fields.text(CellNames.item("Pin", number, "log")),
+              fields.text(CellNames.item("Pin", number, "butt")),
+              fields.text(CellNames.item("Pin", number, "why")),
+              fields.where(CellNames.item("Pin", number, "log"))));
+    }
+    return pins;
+  }
+}

@@ -1,0 +1,92 @@
+package roundbook.site;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeMap;
+import roundbook.job.AsBuilt;
+import roundbook.job.AsBuilt.Corner;
+import roundbook.job.AsBuilt.Held;
+import roundbook.job.AsBuilt.Measures;
+import roundbook.job.AsBuilt.Place;
+import roundbook.job.BuildRules;
+import roundbook.job.Job;
+import roundbook.problem.CellRef;
+import roundbook.table.NamedBook;
+import roundbook.table.NamedBook.Found;
+import roundbook.units.Length;
+
+/**
+ * A crew workbook as it came back from the site.
+ *
+ * @param book the workbook, to find the places of cells in
+ * @param issue which revision it is
+ * @param job the tally, walls and openings with the settings as they stand now; nothing built
+ * @param printed the settings that this revision was planned with
+ * @param plan which log this revision puts in each place, and what is cut off its butt
+ * @param recorded what was built and measured when this revision was made
+ * @param typed what was typed into it
+ */
+public record SiteReport(
+    NamedBook book,
+    Issue issue,
+    Job job,
+    BuildRules printed,
+    Map<Place, Held> plan,
+    AsBuilt recorded,
+    Typed typed) {
+  /** Copies the map. */
+  public SiteReport {
+    plan = new TreeMap<>(plan);
+  }
+
+  /**
+   * Which revision a workbook is.
+   *
+   * @param revision counted from 1
+   * @param from the file that the first revision was made from
+   * @param wanted how many rounds were wanted
+   */
+  public record Issue(int revision, String from, OptionalInt wanted) {}
+
+  /**
+   * What was typed into a workbook.
+   *
+   * @param cut how many rounds are ticked cut, from the lowest up
+   * @param measures diameters and marks, by place
+   * @param used the log used instead of the planned one, by place
+   * @param readings corner heights
+   * @param lost logs that are lost
+   */
+  public record Typed(
+      int cut,
+      Map<Place, Measures> measures,
+      Map<Place, String> used,
+      Map<Corner, Length> readings,
+      Set<String> lost) {
+    /** Copies the maps. */
+    public Typed {
+      measures = new TreeMap<>(measures);
+      used = new TreeMap<>(used);
+      readings = new TreeMap<>(readings);
+      lost = Set.copyOf(lost);
+    }
+  }
+
+  /** Returns the place of a named cell in the workbook, or of its file. */
+  public CellRef where(String name) {
+    return book.cell(name).map(Found::where).orElse(CellRef.ofFile(book.file()));
+  }
+
+  /** Returns how many rounds this revision has. */
+  public int rounds() {
+    return plan.keySet().stream().mapToInt(Place::round).max().orElse(0);
+  }
+
+  /** Returns the log that stands in a place: the one used instead, or the one planned. */
+  public Optional<String> tag(Place place) {
+    return Optional.ofNullable(typed.used().get(place))
+        .or(() -> Optional.ofNullable(plan.get(place)).map(Held::tag));
+  }
+}

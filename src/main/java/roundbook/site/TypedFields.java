@@ -1,0 +1,168 @@
+package roundbook.site;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import roundbook.job.AsBuilt;
+import roundbook.job.AsBuilt.Corner;
+import roundbook.job.AsBuilt.CutSize;
+import roundbook.job.AsBuilt.Held;
+import roundbook.job.AsBuilt.Measures;
+import roundbook.job.AsBuilt.Place;
+import roundbook.job.Building;
+import roundbook.job.Wall;
+import roundbook.page.CellNames;
+import roundbook.table.NamedBook;
+import roundbook.units.Length;
+
+/** Reads what was typed on the rounds' pages, and what was recorded before. */
+final class TypedFields {
+  private final NamedBook book;
+  private final Fields fields;
+  private final Building building;
+  private final int rounds;
+
+  TypedFields(NamedBook book, Fields fields, Building building, int rounds) {
+    this.book = book;
+    this.fields = fields;
+    this.building = building;
+    this.rounds = rounds;
+  }
+
+  /** Returns the boxes of the rounds' pages that are gone, the first of each round. */
+  Map<Integer, String> missing() {
+    Map<Integer, String> missing = new TreeMap<>();
+    for (int round = 1; round <= rounds; round++) {
+      List<String> names = new ArrayList<>();
+      for (Wall wall : building.walls()) {
+        names.add(CellNames.measured(round, wall.name()));
+        names.add(CellNames.measuredButt(round, wall.name()));
+        names.add(CellNames.measuredTip(round, wall.name()));
+        names.add(CellNames.used(round, wall.name()));
+        names.add(CellNames.lowerCut(round, wall.name()));
+        names.add(CellNames.upperCut(round, wall.name()));
+      }
+      names.add(CellNames.cut(round));
+      for (String corner : building.corners()) {
+        names.add(CellNames.reading(round, corner));
+      }
+      for (String name : names) {
+        if (book.cell(name).isEmpty()) {
+          missing.putIfAbsent(round, name);
+        }
+      }
+    }
+    return missing;
+  }
+
+  /** Returns which rounds are ticked. */
+  List<Integer> ticks() {
+    List<Integer> ticks = new ArrayList<>();
+    for (int round = 1; round <= rounds; round++) {
+      if (fields.ticked(CellNames.cut(round))) {
+        ticks.add(round);
+      }
+    }
+    return ticks;
+  }
+
+  /** Returns what was measured, by place; only where something was. */
+  Map<Place, Measures> measures() {
+    Map<Place, Measures> all = new TreeMap<>();
+    for (int round = 1; round <= rounds; round++) {
+      for (Wall wall : building.walls()) {
+        String name = wall.name();
+        Measures measures =
+            new Measures(
+                fields.length(CellNames.measuredButt(round, name)),
+                fields.length(CellNames.measured(round, name)),
+                fields.length(CellNames.measuredTip(round, name)),
+                fields.length(CellNames.lowerCut(round, name)),
+                fields.length(CellNames.upperCut(round, name)));
+        if (!measures.isEmpty()) {
+          all.put(new Place(round, name), measures);
+        }
+      }
+    }
+    return all;
+  }
+
+  /** Returns the logs used instead, as they were typed. */
+  Map<Place, String> used() {
+    Map<Place, String> used = new TreeMap<>();
+    for (int round = 1; round <= rounds; round++) {
+      for (Wall wall : building.walls()) {
+        String tag = fields.text(CellNames.used(round, wall.name()));
+        if (!tag.isEmpty()) {
+          used.put(new Place(round, wall.name()), tag);
+        }
+      }
+    }
+    return used;
+  }
+
+  /** Returns the corner heights that were read. */
+  Map<Corner, Length> readings() {
+    Map<Corner, Length> readings = new TreeMap<>();
+    for (int round = 1; round <= rounds; round++) {
+      for (String corner : building.corners()) {
+        Optional<Length> read = fields.length(CellNames.reading(round, corner));
+        if (read.isPresent()) {
+          readings.put(new Corner(round, corner), read.get());
+        }
+      }
+    }
+    return readings;
+  }
+
+  /** Returns what the sheet As built holds: what was built when the workbook was written. */
+  AsBuilt recorded(Map<Place, Held> plan) {
+    List<CutSize> cut = new ArrayList<>();
+    for (int round = 1; book.has(CellNames.built("size", round)); round++) {
+      cut.add(
+          new CutSize(
+              fields.length(CellNames.built("size", round)).orElse(Length.ZERO),
+              fields.length(CellNames.built("gap", round)).orElse(Length.ZERO)));
+    }
+    Map<Place, Held> held = new TreeMap<>();
+    Map<Place, Measures> measures = new TreeMap<>();
+    plan.forEach(
+        (place, log) -> {
+          if (book.has(CellNames.built("log", place.round(), place.wall()))) {
+            held.put(place, log);
+            measures.put(place, recorded(place));
+          }
+        });
+    return new AsBuilt(cut, held, measures, recordedReadings(cut.size()), Map.of(), Set.of());
+  }
+
+  private Map<Corner, Length> recordedReadings(int cut) {
+    Map<Corner, Length> readings = new TreeMap<>();
+    for (int round = 1; round <= cut; round++) {
+      for (String each : fields.text(CellNames.built("readings", round)).split(";")) {
+        String[] halves = each.strip().split("=");
+        if (halves.length == 2) {
+          Corner corner = new Corner(round, halves[0]);
+          fields.plain(halves[1]).ifPresent(read -> readings.put(corner, read));
+        }
+      }
+    }
+    return readings;
+  }
+
+  private Measures recorded(Place place) {
+    return new Measures(
+        recorded("butt", place),
+        recorded("mid", place),
+        recorded("tip", place),
+        recorded("lower", place),
+        recorded("upper", place));
+  }
+
+  private Optional<Length> recorded(String what, Place place) {
+    return fields.length(CellNames.built(what, place.round(), place.wall()));
+  }
+}
