@@ -5,15 +5,17 @@ import roundbook.picture.FaceCase.Special;
 import roundbook.units.Length;
 
 /**
- * Both faces of a log, one under the other, each with its two ends and all marks.
+ * Both faces of a log side by side, each with its two ends and all marks.
  *
  * <p>Heights and lengths are not to scale, so that every mark can be read: the numbers rule. The
  * middle of the log is broken out.
  */
 final class FaceDrawing {
-  static final double WIDTH = 720;
-  static final double STRIP = 106;
-  static final double HEIGHT = 2 * STRIP + 12;
+  static final double BETWEEN = 16;
+  static final double WIDTH = 2 * FaceStrip.WIDTH + BETWEEN;
+  static final double HEIGHT = FaceStrip.HEIGHT + 16;
+
+  private static final double LINE = 9.5;
 
   private final FaceCase faces;
   private final Wording wording;
@@ -27,9 +29,9 @@ final class FaceDrawing {
   /** Returns the sheet with both faces, under a heading that says which logs it is for. */
   Canvas draw(String heading) {
     strip(new FaceStrip(this, true, 0), "inside", heading);
-    strip(new FaceStrip(this, false, STRIP), "outside", "");
-    double y = HEIGHT - 6;
-    canvas.write(note("faces.foot", y, WIDTH - 8, wording.unit()));
+    strip(new FaceStrip(this, false, FaceStrip.WIDTH + BETWEEN), "outside", "");
+    String foot = wording.say("faces.foot", wording.unit());
+    canvas.write(Label.of(foot, 11, new Spot(4, HEIGHT - 8)).within(WIDTH - 8));
     return canvas;
   }
 
@@ -48,24 +50,18 @@ final class FaceDrawing {
   /** Draws one face with its title, where to stand, and at the first one the heading. */
   private void strip(FaceStrip strip, String face, String heading) {
     strip.draw();
-    Box title = canvas.write(title("faces." + face, strip.top()));
-    double left = title.right() + 10;
-    double room = WIDTH - left - 4;
+    Spot begin = new Spot(strip.left() + 4, LINE);
+    Label name = Label.of(wording.say("faces." + face), 15, begin).bold();
+    double left = canvas.write(name.within(150)).right() + 10;
+    double end = strip.left() + FaceStrip.WIDTH - 4;
+    double room = end - left;
     if (!heading.isEmpty()) {
-      Label right = Label.of(heading, 15, new Spot(WIDTH - 4, strip.top() + 9.5)).bold().ending();
-      room -= canvas.write(right.within(230)).width() + 10;
+      Label right = Label.of(heading, 15, new Spot(end, LINE)).bold().ending();
+      room -= canvas.write(right.within(170)).width() + 10;
     }
     String side = strip.buttLeft() ? ".left" : ".right";
     String stand = wording.say("faces." + face + side);
-    canvas.write(Label.of(stand, 9.5, new Spot(left, strip.top() + 9.5)).within(room));
-  }
-
-  private Label title(String key, double top) {
-    return Label.of(wording.say(key), 15, new Spot(4, top + 9.5)).bold().within(190);
-  }
-
-  private Label note(String key, double y, double room, Object... values) {
-    return Label.of(wording.say(key, values), 9, new Spot(4, y)).within(room);
+    canvas.write(Label.of(stand, 12, new Spot(left, LINE)).within(room));
   }
 
   /** Returns the words for those who cannot see the drawing. */

@@ -8,11 +8,14 @@ import roundbook.units.Length;
 /** One end of a log's face: cuts, hatched waste, the marks with their numbers, butt or tip. */
 final class FaceEnd {
   /** How far from the trimmed end the shoulder is drawn. */
-  static final double SHOULDER = 122;
+  static final double SHOULDER = 110;
 
-  private static final double CORNER = 40;
-  private static final double NUMBER = 15;
-  private static final double LABEL_ROOM = 92;
+  /** How far from the trimmed end the corner line is drawn. */
+  static final double CORNER = 40;
+
+  private static final double ARROW = SHOULDER + 10;
+  private static final double NUMBER = 19;
+  private static final double LABEL_ROOM = 62;
 
   private final FaceStrip strip;
   private final End end;
@@ -72,7 +75,7 @@ final class FaceEnd {
     double arrow = CORNER;
     Arrows.dimension(canvas, at(arrow, 0), at(arrow, cornerHeight()));
     Length corner = strip.drawing().faces().lowerCorner(end);
-    number(wording().mark(corner), CORNER + 5, 9.4, SHOULDER - CORNER - 8);
+    number(wording().mark(corner), CORNER + 5, 12, SHOULDER - CORNER - 8);
   }
 
   /** Returns where the sloping lower line crosses the corner line on the drawing. */
@@ -83,23 +86,22 @@ final class FaceEnd {
 
   /** Says that there is no lower notch where the log lies flat. */
   private void bedMark() {
-    Label label = Label.of(wording().say("faces.no_notch"), 9.5, at(CORNER + 5, 7.2));
+    Label label = Label.of(wording().say("faces.no_notch"), 9.5, at(CORNER + 5, 8));
     canvas.write(label.across(across()).within(SHOULDER - CORNER - 10));
   }
 
   /** Writes the marks at the shoulder beside arrows from the centre line. */
   private void numbers() {
     Length upper = upperMark();
-    double arrow = SHOULDER + 12;
-    Arrows.dimension(canvas, at(arrow, 0), at(arrow, -strip.upper()));
-    canvas.line(Line.THIN, at(SHOULDER, -strip.upper()), at(arrow + 4, -strip.upper()));
+    Arrows.dimension(canvas, at(ARROW, 0), at(ARROW, -strip.upper()));
+    canvas.line(Line.THIN, at(SHOULDER, -strip.upper()), at(ARROW + 4, -strip.upper()));
     String text = wording().mark(upper.absolute());
     boolean below = upper.isNegative();
     String words = below ? wording().say("faces.below", text) : text;
-    number(words, arrow + 7, -Math.max(7.2, strip.upper() / 2), LABEL_ROOM);
-    Arrows.dimension(canvas, at(arrow, 0), at(arrow, FaceStrip.LOWER));
-    canvas.line(Line.THIN, at(SHOULDER, FaceStrip.LOWER), at(arrow + 4, FaceStrip.LOWER));
-    number(wording().mark(lower()), arrow + 7, 7.6, LABEL_ROOM);
+    number(words, ARROW + 6, -Math.max(9, strip.upper() / 2), LABEL_ROOM);
+    Arrows.dimension(canvas, at(ARROW, 0), at(ARROW, FaceStrip.LOWER));
+    canvas.line(Line.THIN, at(SHOULDER, FaceStrip.LOWER), at(ARROW + 4, FaceStrip.LOWER));
+    number(wording().mark(lower()), ARROW + 6, 9.5, LABEL_ROOM);
   }
 
   /** Returns the upper mark of the face that is shown, below nought when under the centre line. */
@@ -139,12 +141,12 @@ final class FaceEnd {
       small(wording().say("faces.cut"), -3, CORNER - 6);
     }
     small(corner, CORNER - 6, SHOULDER - CORNER - 4);
-    small(shoulder, SHOULDER - 4, 110);
+    small(shoulder, SHOULDER - 4, 88);
   }
 
   private void small(String text, double along, double room) {
     canvas.write(
-        Label.of(text, 9.5, at(along, FaceStrip.BUTT_HALF + 9)).across(across()).within(room));
+        Label.of(text, 12, at(along, FaceStrip.BUTT_HALF + 11)).across(across()).within(room));
   }
 
   /** Returns the place so far in from the trimmed end and so far below the centre line. */

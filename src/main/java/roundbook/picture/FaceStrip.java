@@ -12,36 +12,47 @@ import roundbook.picture.FaceCase.Special;
  * <p>Heights are fixed places above and below the centre line in the right order, not to scale.
  */
 final class FaceStrip {
-  static final double BUTT_HALF = 36;
-  static final double TIP_HALF = 33;
-  static final double UPPER_INSIDE = 23;
-  static final double UPPER_OUTSIDE = 13;
-  static final double UPPER_BELOW = -7;
-  static final double LOWER = 15;
-  static final double LOWER_CORNER = 23;
-  static final double LOWER_END = 27;
+  static final double WIDTH = 510;
+  static final double HEIGHT = 124;
+  static final double BUTT_HALF = 41;
+  static final double TIP_HALF = 38;
+  static final double UPPER_INSIDE = 28;
+  static final double UPPER_OUTSIDE = 18;
+  static final double UPPER_BELOW = -8;
+  static final double LOWER = 18;
+  static final double LOWER_END = 32;
+  static final double CENTRE = 64;
 
   private static final double MARGIN = 54;
-  private static final double CENTRE = 55;
+  private static final double BAND = 33;
   private static final double BREAK = 9;
 
   private final FaceDrawing drawing;
   private final boolean inside;
-  private final double top;
+  private final double left;
 
-  FaceStrip(FaceDrawing drawing, boolean inside, double top) {
+  FaceStrip(FaceDrawing drawing, boolean inside, double left) {
     this.drawing = drawing;
     this.inside = inside;
-    this.top = top;
+    this.left = left;
   }
 
-  double top() {
-    return top;
+  double left() {
+    return left;
   }
 
   /** Returns the height of the centre line on the sheet. */
   double centre() {
-    return top + CENTRE;
+    return CENTRE;
+  }
+
+  /** Returns where the trimmed end at the left, or at the right, is drawn. */
+  private double edge(boolean atLeft) {
+    return atLeft ? left + MARGIN : left + WIDTH - MARGIN;
+  }
+
+  private double middle() {
+    return left + WIDTH / 2;
   }
 
   /** Returns whether the butt lies left, looking at this face. */
@@ -75,8 +86,8 @@ final class FaceStrip {
     end(true).draw();
     end(false).draw();
     breakOut();
-    Spot from = new Spot(MARGIN - 14, centre());
-    canvas.line(Line.CENTRE, from, new Spot(FaceDrawing.WIDTH - MARGIN + 14, centre()));
+    Spot from = new Spot(edge(true) - 14, centre());
+    canvas.line(Line.CENTRE, from, new Spot(edge(false) + 14, centre()));
     words();
   }
 
@@ -84,20 +95,19 @@ final class FaceStrip {
   private FaceEnd end(boolean butt) {
     FaceCase faces = drawing.faces();
     End end = butt ? faces.butt() : faces.tip();
-    boolean left = butt == buttLeft();
-    return new FaceEnd(this, end, butt, left ? MARGIN : FaceDrawing.WIDTH - MARGIN, left ? 1 : -1);
+    boolean atLeft = butt == buttLeft();
+    return new FaceEnd(this, end, butt, edge(atLeft), atLeft ? 1 : -1);
   }
 
   /** Returns the uncut log, thicker at its butt. */
   private List<Spot> outline() {
     double leftHalf = buttLeft() ? BUTT_HALF : TIP_HALF;
     double rightHalf = buttLeft() ? TIP_HALF : BUTT_HALF;
-    double right = FaceDrawing.WIDTH - MARGIN;
     return List.of(
-        new Spot(MARGIN, centre() - leftHalf),
-        new Spot(right, centre() - rightHalf),
-        new Spot(right, centre() + rightHalf),
-        new Spot(MARGIN, centre() + leftHalf));
+        new Spot(edge(true), centre() - leftHalf),
+        new Spot(edge(false), centre() - rightHalf),
+        new Spot(edge(false), centre() + rightHalf),
+        new Spot(edge(true), centre() + leftHalf));
   }
 
   /** Hatches what is sawn off underneath where the log lies flat on its bed. */
@@ -107,36 +117,35 @@ final class FaceStrip {
       return;
     }
     double reach = special == Special.BED_WHOLE ? 0 : FaceEnd.SHOULDER;
-    double left = MARGIN + reach;
-    double right = FaceDrawing.WIDTH - MARGIN - reach;
+    double from = edge(true) + reach;
+    double to = edge(false) - reach;
     List<Spot> waste =
         List.of(
-            new Spot(left, centre() + LOWER),
-            new Spot(right, centre() + LOWER),
-            new Spot(right, bottom(right)),
-            new Spot(left, bottom(left)));
+            new Spot(from, centre() + LOWER),
+            new Spot(to, centre() + LOWER),
+            new Spot(to, bottom(to)),
+            new Spot(from, bottom(from)));
     drawing.canvas().shape(Line.NORMAL, waste, Ink.HATCH);
   }
 
   /** Returns the underside of the uncut log at a place along it. */
   double bottom(double x) {
-    double part = (x - MARGIN) / (FaceDrawing.WIDTH - 2 * MARGIN);
+    double part = (x - edge(true)) / (WIDTH - 2 * MARGIN);
     double fromButt = buttLeft() ? part : 1 - part;
     return centre() + BUTT_HALF - fromButt * (BUTT_HALF - TIP_HALF);
   }
 
   /** Wipes out a zigzag in the middle: the log is longer than it is drawn. */
   private void breakOut() {
-    double middle = FaceDrawing.WIDTH / 2;
-    List<Spot> left = zigzag(middle - BREAK / 2);
-    List<Spot> right = zigzag(middle + BREAK / 2);
-    List<Spot> gap = new ArrayList<>(left);
-    for (int i = right.size() - 1; i >= 0; i--) {
-      gap.add(right.get(i));
+    List<Spot> one = zigzag(middle() - BREAK / 2);
+    List<Spot> other = zigzag(middle() + BREAK / 2);
+    List<Spot> gap = new ArrayList<>(one);
+    for (int i = other.size() - 1; i >= 0; i--) {
+      gap.add(other.get(i));
     }
     drawing.canvas().fill(gap, Ink.WHITE);
-    drawing.canvas().line(Line.THIN, left);
-    drawing.canvas().line(Line.THIN, right);
+    drawing.canvas().line(Line.THIN, one);
+    drawing.canvas().line(Line.THIN, other);
   }
 
   private List<Spot> zigzag(double x) {
@@ -150,25 +159,27 @@ final class FaceStrip {
         new Spot(x - 3, centre() + reach));
   }
 
-  /** Writes which way the crown goes, what is kept, and what is special about the log. */
+  /** Writes which way the crown goes, what is kept or special, and what the middle line is. */
   private void words() {
-    double middle = FaceDrawing.WIDTH / 2;
-    Canvas canvas = drawing.canvas();
-    Spot crown = new Spot(middle - 100, centre() - 8);
-    Arrows.pointer(canvas, crown, crown.plus(0, -22), 9);
-    word("faces.crown", 14, middle - 88, -19);
-    word("faces.keep", 11, middle + 14, -19);
-    word("faces.centre", 8.5, middle + 14, 7);
-    String special = "faces." + drawing.faces().special().name().toLowerCase(Locale.ROOT);
-    if (drawing.faces().special() != Special.NONE) {
-      Label label =
-          Label.of(drawing.wording().say(special), 10, new Spot(middle - 108, centre() + 24));
-      canvas.write(label.bold().within(212).on(Label.Ground.CLEAR));
-    }
+    Special special = drawing.faces().special();
+    String crown = "▲ " + say("crown");
+    String said = special == Special.NONE ? "" : say(special.name().toLowerCase(Locale.ROOT));
+    boolean top = special == Special.TOP_FREE;
+    word(top ? said : crown, -BAND);
+    word(said.isEmpty() ? say("keep") : top ? crown : said, LOWER_END - 3);
+    double room = FaceEnd.SHOULDER - FaceEnd.CORNER - 8;
+    Spot above = new Spot(edge(true) + FaceEnd.CORNER + 5, centre() - 8);
+    drawing.canvas().write(Label.of(say("centre"), 9.5, above).within(room));
   }
 
-  private void word(String key, double size, double x, double below) {
-    Label label = Label.of(drawing.wording().say(key), size, new Spot(x, centre() + below));
-    drawing.canvas().write((size > 12 ? label.bold() : label).within(size > 12 ? 80 : 104));
+  private String say(String key) {
+    return drawing.wording().say("faces." + key);
+  }
+
+  /** Writes words in the middle of the log, between the dimensions of its corner lines. */
+  private void word(String text, double below) {
+    double room = WIDTH - 2 * (MARGIN + FaceEnd.CORNER) - 12;
+    Label label = Label.of(text, 11.5, new Spot(middle(), centre() + below)).bold();
+    drawing.canvas().write(label.centred().within(room).on(Label.Ground.CLEAR));
   }
 }

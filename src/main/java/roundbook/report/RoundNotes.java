@@ -49,11 +49,6 @@ final class RoundNotes {
     return lines;
   }
 
-  /** Returns the height of all lines when they are so many columns wide, in points. */
-  double points(int columns) {
-    return lines().stream().mapToDouble(line -> height(line.text(), columns)).sum();
-  }
-
   /** Puts the lines under the current row, so many columns wide. */
   void put(int columns) {
     List<Line> lines = lines();

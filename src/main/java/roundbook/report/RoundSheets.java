@@ -21,7 +21,6 @@ final class RoundSheets {
   static final int COLUMNS = 36;
 
   private static final double COLUMN_WIDTH = 3.86;
-  private static final double HEAD = 106;
 
   private RoundSheets() {}
 
@@ -43,10 +42,10 @@ final class RoundSheets {
     new RoundHead(live, course, sheet).put();
     RoundNotes notes = new RoundNotes(live, round, sheet);
     RoundPictures pictures = new RoundPictures(live, course, sheet.nextRow());
-    pictures.putFaces(HEAD + notes.points(pictures.noteColumns()));
+    pictures.putFaces();
     new RoundTable(live, round, sheet).put();
     new RoundTyped(live, round, sheet).put();
-    pictures.putPlanBelow(sheet.row() + 1);
+    pictures.putPlan(sheet.row() + 1);
     notes.put(pictures.noteColumns());
     return sheet.printArea(new Area(1, 1, sheet.row(), COLUMNS)).build();
   }

@@ -65,11 +65,6 @@ final class RoundTable {
     }
   }
 
-  /** Returns the height of the table, in points. */
-  static double points(Live live) {
-    return HEAD_HEIGHT + ROW_HEIGHT * live.walls().size();
-  }
-
   /** Puts the table under the current row. */
   void put() {
     sheet.nextRow().height(HEAD_HEIGHT);

@@ -53,11 +53,6 @@ final class RoundTyped {
     }
   }
 
-  /** Returns the height of the table, in points. */
-  static double points(Live live) {
-    return HEAD_HEIGHT + ROW_HEIGHT * live.walls().size();
-  }
-
   /** Puts the table under the current row, with the corner readings on its right. */
   void put() {
     sheet.nextRow().height(HEAD_HEIGHT);

@@ -20,9 +20,11 @@ import roundbook.stack.Stack;
  */
 class FaceDrawingTest {
   private static final double LEFT_SIGN = 22;
-  private static final double RIGHT_SIGN = FaceDrawing.WIDTH - 22;
-  private static final double INSIDE = 55;
-  private static final double OUTSIDE = INSIDE + FaceDrawing.STRIP;
+  private static final double RIGHT_SIGN = FaceStrip.WIDTH - 22;
+  private static final double CENTRE = FaceStrip.CENTRE;
+
+  /** Where the outside face begins, right of the inside one. */
+  private static final double OUTSIDE = FaceStrip.WIDTH + FaceDrawing.BETWEEN;
 
   @ParameterizedTest
   @CsvSource({
@@ -42,10 +44,10 @@ class FaceDrawingTest {
   void theButtIsBlackAndOnItsOwnSide(int round, boolean leftInside) {
     for (Picture picture : faces("flat", round)) {
       Pixels pixels = new Pixels(picture);
-      assertEquals(leftInside, sign(pixels, LEFT_SIGN, INSIDE) > 0.95);
-      assertEquals(!leftInside, sign(pixels, RIGHT_SIGN, INSIDE) > 0.95);
-      assertEquals(!leftInside, sign(pixels, LEFT_SIGN, OUTSIDE) > 0.95);
-      assertEquals(leftInside, sign(pixels, RIGHT_SIGN, OUTSIDE) > 0.95);
+      assertEquals(leftInside, sign(pixels, LEFT_SIGN) > 0.95);
+      assertEquals(!leftInside, sign(pixels, RIGHT_SIGN) > 0.95);
+      assertEquals(!leftInside, sign(pixels, OUTSIDE + LEFT_SIGN) > 0.95);
+      assertEquals(leftInside, sign(pixels, OUTSIDE + RIGHT_SIGN) > 0.95);
     }
   }
 
@@ -53,27 +55,27 @@ class FaceDrawingTest {
   @ValueSource(ints = {1, 2})
   void moreIsCutOffTheTopOnTheOutsideFace(int round) {
     Pixels pixels = new Pixels(faces("flat", round).get(0));
-    Box inside = pixels(110, INSIDE - 21, 165, INSIDE - 15);
-    Box outside = pixels(110, OUTSIDE - 21, 165, OUTSIDE - 15);
+    Box inside = pixels(100, CENTRE - 26, 158, CENTRE - 20);
+    Box outside = pixels(OUTSIDE + 100, CENTRE - 26, OUTSIDE + 158, CENTRE - 20);
     assertEquals(0, pixels.part(inside), 1e-9);
     assertEquals(Ink.HATCH, pattern(pixels, outside));
   }
 
   @Test
   void aFlatBedIsHatchedAllAlongAndASecondLogOnlyBetweenItsShoulders() {
-    List<Picture> first = faces("flat", 1);
-    Box neck = pixels(100, INSIDE + 17, 120, INSIDE + 20);
-    Box body = pixels(200, INSIDE + 20, 240, INSIDE + 32);
+    List<Picture> first = withoutWords("flat").faces(1);
+    Box neck = pixels(100, CENTRE + 20, 120, CENTRE + 34);
+    Box body = pixels(190, CENTRE + 20, 230, CENTRE + 36);
     assertEquals(Ink.HATCH, pattern(new Pixels(first.get(0)), neck));
     assertEquals(Ink.HATCH, pattern(new Pixels(first.get(0)), body));
     assertEquals(Ink.HATCH, pattern(new Pixels(first.get(1)), body));
-    Pixels second = new Pixels(faces("flat", 2).get(0));
+    Pixels second = new Pixels(withoutWords("flat").faces(2).get(0));
     assertEquals(0, second.part(body), 1e-9);
   }
 
   @Test
   void nothingIsHatchedAboveWhereNothingCrosses() {
-    Box top = pixels(60, INSIDE - 33, 88, INSIDE - 26);
+    Box top = pixels(60, CENTRE - 37, 88, CENTRE - 30);
     List<Picture> last = faces("flat", 3);
     assertEquals(Ink.HATCH, pattern(new Pixels(last.get(0)), top));
     assertEquals(0, new Pixels(last.get(1)).part(top), 1e-9);
@@ -114,8 +116,8 @@ class FaceDrawingTest {
     assertTrue(new FaceStrip(drawing, true, 0).upper() > 0);
   }
 
-  private static double sign(Pixels pixels, double x, double centre) {
-    return pixels.part(pixels(x - 4, centre - 24, x + 4, centre - 16));
+  private static double sign(Pixels pixels, double x) {
+    return pixels.part(pixels(x - 4, CENTRE - 24, x + 4, CENTRE - 16));
   }
 
   /** Returns hatching where a box is neither white nor black, else nothing. */
@@ -126,6 +128,13 @@ class FaceDrawingTest {
 
   private static List<Picture> faces(String bed, int round) {
     return drawings(PlanFixtures.inches().set(Setting.FIRST_BED, bed).plan(3).stack()).faces(round);
+  }
+
+  /** Returns drawings of three rounds whose words hide no ink. */
+  private static Drawings withoutWords(String bed) {
+    Stack stack = PlanFixtures.inches().set(Setting.FIRST_BED, bed).plan(3).stack();
+    Wording wording = RandomStacks.wording(stack);
+    return new Drawings(stack, new Wording(wording.lengths(), (key, values) -> "."));
   }
 
   private static Drawings drawings(Stack stack) {
