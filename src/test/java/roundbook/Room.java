@@ -72,7 +72,7 @@ record Room(String name, List<String> rooms, List<String> outside) {
                   "units problem table page job intake notch stack balance rounds wood takeoff"
                       + " exchange plan picture site replan report sheet csv harvester",
                   FILES
-                      + " java.time.. java.util.concurrent.. java.util.zip picocli.."
+                      + " java.security java.time.. java.util.concurrent.. java.util.zip picocli.."
                       + " org.apache.commons.io.. org.slf4j.. ch.qos.logback.."))
           .collect(Collectors.toUnmodifiableMap(Room::name, Function.identity()));
 

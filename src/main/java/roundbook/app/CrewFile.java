@@ -78,6 +78,17 @@ final class CrewFile {
     }
   }
 
+  /** Returns the newest workbook of the file, under the name asked for or the last revision's. */
+  Optional<Path> newest() {
+    Optional<Path> named = options.out().filter(out -> !Files.isDirectory(out));
+    if (named.isPresent()) {
+      return named.filter(Files::isRegularFile);
+    }
+    Revision revision = Revision.of(file, folder());
+    int last = revision.firstFree() - 1;
+    return last == 0 ? Optional.empty() : Optional.of(revision.path(last));
+  }
+
   private static void write(Path target, boolean replace, Book book, StyleTemplate template)
       throws IOException {
     SafeFile.write(

@@ -2,6 +2,7 @@ package roundbook.app;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -107,11 +108,28 @@ final class JobRun {
   /** Reads, plans and writes the crew workbook. */
   Optional<Outcome> plan() throws IOException {
     Yard own = new Yard(List.of(), List.of(file));
-    Optional<Outcome> ended = readJob();
+    Optional<Outcome> ended = options.resume() ? before() : Optional.empty();
+    if (ended.isEmpty()) {
+      ended = readJob();
+    }
     if (ended.isEmpty()) {
       ended = choose(own);
     }
     return ended.isPresent() ? ended : write(own);
+  }
+
+  /** Returns the outcome of an earlier run whose workbook was made from the same. */
+  private Optional<Outcome> before() throws IOException {
+    if (!Files.isReadable(file)) {
+      return Optional.empty();
+    }
+    Optional<Path> newest = output.newest();
+    Optional<Made> made = newest.flatMap(Made::read);
+    if (made.isEmpty() || !made.get().inputs().equals(Made.inputs(file, options))) {
+      return Optional.empty();
+    }
+    console.say("%s: planned before, as %s".formatted(file.getFileName(), newest.get()));
+    return Optional.of(made.get().outcome(file, newest.get()));
   }
 
   /** Reads the job of a shared yard; what could not be written is told before it takes a log. */
@@ -166,7 +184,15 @@ final class JobRun {
     List<Problem> found = List.copyOf(problems);
     CrewContext first = context(plan, found, 1);
     console.say(first.problems());
-    Path written = output.write(revision -> CrewBook.of(context(plan, found, revision)));
+    Exit exit = exit(plan, first.problems());
+    String made =
+        Made.of(
+                Made.inputs(file, options),
+                Outcome.planned(file, exit, file, plan, first.problems()))
+            .text();
+    Path written =
+        output.write(
+            revision -> CrewBook.of(context(plan, found, revision)).property(Made.PROPERTY, made));
     output.tables(PlainTables.of(first));
     LOG.info("{} planned: {} rounds, written to {}", file, plan.rounds(), written);
     console.result(written.toString());
@@ -180,7 +206,7 @@ final class JobRun {
                 plan.count(Plan.Use.SPARE),
                 plan.count(Plan.Use.LEFT_OUT),
                 taken == 0 ? "" : ", " + taken + " taken by other jobs"));
-    return Outcome.planned(file, exit(plan, first.problems()), written, plan, first.problems());
+    return Outcome.planned(file, exit, written, plan, first.problems());
   }
 
   private void sayHeight(Plan plan, WantedHeight wanted) {

@@ -112,6 +112,11 @@ final class Options {
       description = "How many files to run at once.")
   private int jobs = 1;
 
+  @Option(
+      names = "--resume",
+      description = "Go on with a batch: pass over files whose workbook was made from the same.")
+  private boolean resume;
+
   @Option(names = "--report", paramLabel = "FILE", description = "Write what became of each file.")
   private Path report;
 
@@ -170,6 +175,11 @@ final class Options {
 
   Optional<Path> report() {
     return Optional.ofNullable(report);
+  }
+
+  /** Returns whether files whose workbook stands already are passed over. */
+  boolean resume() {
+    return resume && yard.isEmpty();
   }
 
   /** Returns whether more than one file is run. */

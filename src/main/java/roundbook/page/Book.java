@@ -97,6 +97,11 @@ public record Book(Properties properties, List<Sheet> sheets, SortedMap<String, 
     return new Book(properties, sheets, all);
   }
 
+  /** Returns this book with one more property of the program's own. */
+  public Book property(String key, String value) {
+    return new Book(properties.with(key, value), sheets, names);
+  }
+
   /** Returns this book with one more sheet at the end. */
   public Book plus(Sheet sheet) {
     List<Sheet> more = new ArrayList<>(sheets);

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
@@ -82,6 +84,19 @@ public final class BookReader {
     if (read.value().filter(tables -> !tables.isEmpty()).isEmpty()) {
       throw new IOException("the workbook written does not open: " + read.problems());
     }
+  }
+
+  /** Returns the text of a property that this program gave a workbook; empty when it has none. */
+  public static Optional<String> property(Path path, String name) {
+    Read<Optional<String>> read =
+        Guard.read(
+            path.toString(),
+            () -> {
+              try (XlsxBook book = XlsxBook.open(path.toString(), path)) {
+                return Read.of(Optional.ofNullable(book.property(name)), List.of());
+              }
+            });
+    return read.value().flatMap(Function.identity());
   }
 
   /** Returns the problem of a file that is no table at all. */

@@ -106,16 +106,21 @@ final class XlsxBook implements AutoCloseable {
   boolean isCrew() throws IOException, XMLStreamException {
     boolean rounds = sheets.stream().anyMatch(sheet -> sheet.name().matches("Round \\d\\d+"));
     boolean chart = sheets.stream().anyMatch(sheet -> sheet.name().equals("Notch chart"));
+    return property(Book.CREW_PROPERTY) != null || rounds && chart;
+  }
+
+  /** Returns the text of a property that a program gave the workbook; null when it has none. */
+  String property(String wanted) throws IOException, XMLStreamException {
     for (PackagePart part : packed.getPartsByContentType(CUSTOM)) {
       try (XlsxPart custom = XlsxPart.open(file, part, OTHER_LIMIT)) {
         for (String name = custom.nextStart(); name != null; name = custom.nextStart()) {
-          if (name.equals("property") && Book.CREW_PROPERTY.equals(custom.attribute("name"))) {
-            return true;
+          if (name.equals("property") && wanted.equals(custom.attribute("name"))) {
+            return custom.nextStart() == null ? null : custom.textOfElement();
           }
         }
       }
     }
-    return rounds && chart;
+    return null;
   }
 
   private PackagePart workbook() throws InvalidFormatException {

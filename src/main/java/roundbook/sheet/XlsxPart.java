@@ -64,6 +64,11 @@ final class XlsxPart implements AutoCloseable {
     return xml.getText();
   }
 
+  /** Returns the whole text of an element without elements in it; stands at its end afterwards. */
+  String textOfElement() throws XMLStreamException {
+    return xml.getElementText();
+  }
+
   /** Returns an attribute by its local name; null when there is none. */
   String attribute(String name) {
     for (int i = 0; i < xml.getAttributeCount(); i++) {

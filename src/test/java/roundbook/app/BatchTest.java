@@ -44,6 +44,24 @@ class BatchTest {
   }
 
   @Test
+  void goesOnWhereAnEarlierRunStopped() throws IOException {
+    mixed(folder);
+    Path first = folder.resolve("a.csv");
+    assertEquals(0, run(first.toString(), "--walls", "18x18"), err.toString());
+    byte[] done = Files.readAllBytes(folder.resolve("a - rounds rev1.xlsx"));
+    Path report = folder.resolve("report.csv.out");
+    run(folder.toString(), "--walls", "18x18", "--resume", "--report", report.toString());
+    assertEquals(2, workbooks(folder).size(), "one for each sound tally");
+    assertArrayEquals(done, Files.readAllBytes(folder.resolve("a - rounds rev1.xlsx")));
+    assertTrue(Files.readAllLines(report).get(1).endsWith("planned before"), "and the report says");
+    run(folder.toString(), "--walls", "18x20", "--resume");
+    assertEquals(4, workbooks(folder).size(), "other walls are another job");
+    Files.writeString(first, Files.readString(first) + "\n");
+    run(folder.toString(), "--walls", "18x20", "--resume");
+    assertEquals(5, workbooks(folder).size(), "a changed tally is planned again");
+  }
+
+  @Test
   void subfoldersAreReadOnlyWhenAsked() throws IOException {
     Path below = Files.createDirectories(folder.resolve("yard/deck"));
     mixed(below);
