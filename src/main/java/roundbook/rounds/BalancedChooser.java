@@ -3,6 +3,7 @@ package roundbook.rounds;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import roundbook.balance.BalanceResult;
 import roundbook.balance.BalanceTask.Place;
 import roundbook.balance.Balancer;
@@ -46,9 +47,14 @@ public final class BalancedChooser implements Chooser {
 
   /** Chooses logs for a number of rounds, or for as many of them as the logs allow. */
   private Choice choose(Job job, int wanted, Effort effort) {
+    return new KeptLogs(job).choose(headers -> choose(job, wanted, headers, effort));
+  }
+
+  private Choice choose(Job job, int wanted, Optional<Set<Integer>> headers, Effort effort) {
     Places places = fillable(new Places(job, wanted));
+    KeptLogs kept = new KeptLogs(job);
     while (places.rounds() > 0) {
-      BalanceJob balance = new BalanceJob(job, places);
+      BalanceJob balance = new BalanceJob(job, kept.reserved(places, headers));
       BalanceResult result = balancer.solve(balance.task(), engine(effort, places.count()));
       if (result.isComplete() && balance.keepsTips(result)) {
         return choice(job, places, balance, result, wanted);

@@ -3,7 +3,9 @@ package roundbook.rounds;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import roundbook.job.AsBuilt;
 import roundbook.job.Job;
 import roundbook.job.Log;
@@ -19,6 +21,17 @@ public final class Places {
   private final Job job;
   private final int rounds;
   private final List<List<List<Piece>>> pieces;
+  private final Kept kept;
+
+  /**
+   * What places are kept for.
+   *
+   * @param headers the places over openings; empty where they are not known
+   * @param reserved the places that only logs kept for them may take
+   */
+  private record Kept(Optional<Set<Integer>> headers, Map<Integer, Log.Keep> reserved) {
+    static final Kept NOTHING = new Kept(Optional.empty(), Map.of());
+  }
 
   /** The places of so many rounds of a job. */
   public Places(Job job, int rounds) {
@@ -27,9 +40,14 @@ public final class Places {
 
   /** The places of a job whose logs can be cut so, by log and wall. */
   Places(Job job, int rounds, List<List<List<Piece>>> pieces) {
+    this(job, rounds, pieces, Kept.NOTHING);
+  }
+
+  private Places(Job job, int rounds, List<List<List<Piece>>> pieces, Kept kept) {
     this.job = job;
     this.rounds = rounds;
     this.pieces = pieces;
+    this.kept = kept;
   }
 
   /** Returns the ways to cut each log of a job for each wall. */
@@ -60,7 +78,22 @@ public final class Places {
     return alike ? List.of(new Piece(log, cut, fit.trimmed(wall))) : List.of();
   }
 
-  /** Returns the places of another number of rounds, for the same logs. */
+  /** Returns the places with those over openings known: only there may header logs stand. */
+  Places withHeaders(Optional<Set<Integer>> headers) {
+    return new Places(job, rounds, pieces, new Kept(headers, kept.reserved()));
+  }
+
+  /** Returns the places that only logs kept for them may take. */
+  Map<Integer, Log.Keep> reserved() {
+    return kept.reserved();
+  }
+
+  /** Returns the places with some reserved for the logs kept for them. */
+  Places withReserved(Map<Integer, Log.Keep> reserved) {
+    return new Places(job, rounds, pieces, new Kept(kept.headers(), Map.copyOf(reserved)));
+  }
+
+  /** Returns the places of another number of rounds, for the same logs, none reserved. */
   Places withRounds(int other) {
     return new Places(job, other, pieces);
   }
@@ -106,18 +139,22 @@ public final class Places {
     if (held.isPresent() || job.built().placeOf(log.tag()).isPresent()) {
       return held.filter(each -> each.tag().equals(log.tag())).isPresent();
     }
-    return keepAllows(log, round(place))
+    return keepAllows(log.traits().keep(), place)
         && wishAllows(log, place)
         && job.pins().stream().allMatch(pin -> pinAllows(pin, log, place));
   }
 
-  private boolean keepAllows(Log log, int round) {
-    return switch (log.traits().keep()) {
-      case SPARE -> false;
-      case SILL -> round == 1;
-      case PLATE -> round == rounds;
-      case ANY, HEADER -> true;
-    };
+  private boolean keepAllows(Log.Keep keep, int place) {
+    Log.Keep reserved = kept.reserved().get(place);
+    boolean here =
+        switch (keep) {
+          case SPARE -> false;
+          case SILL -> round(place) == 1;
+          case PLATE -> round(place) == rounds;
+          case HEADER -> kept.headers().map(over -> over.contains(place)).orElse(true);
+          case ANY -> true;
+        };
+    return here && (reserved == null || reserved == keep);
   }
 
   private boolean wishAllows(Log log, int place) {

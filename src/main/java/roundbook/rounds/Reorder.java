@@ -130,7 +130,8 @@ public final class Reorder {
       fewer = Math.max(fewer, rounds(fewer(order, line)));
     }
     Length gap = job.rules().gap();
-    List<Joint> joints = Stack.of(job.rules(), job.building(), middle.courses()).joints();
+    List<Joint> joints =
+        Stack.of(job.rules(), job.building(), middle.courses(), job.built()).joints();
     return Optional.of(
         new Proof(
             middle.courses().size(),

@@ -62,15 +62,24 @@ public final class Verifier {
         boolean skipped = log.traits().skip() && job.built().placeOf(log.tag()).isEmpty();
         check(!skipped, "log " + log.tag() + " was to be skipped");
         check(job.logs().contains(log), "log " + log.tag() + " is not of this tally");
-        boolean spare = log.traits().keep() == Log.Keep.SPARE;
-        boolean settled = job.built().placeOf(log.tag()).isPresent();
-        check(settled || !spare, "spare " + log.tag() + " is placed");
+        if (job.built().placeOf(log.tag()).isEmpty()) {
+          keptForItsPlace(log, course.round(), choice.courses().size());
+        }
       }
     }
     for (Log log : choice.unused()) {
       check(seen.add(log.tag()), "log " + log.tag() + " is both placed and unused");
     }
     check(seen.size() == job.logs().size(), "some logs are neither placed nor unused");
+  }
+
+  private void keptForItsPlace(Log log, int round, int rounds) {
+    Log.Keep keep = log.traits().keep();
+    check(keep != Log.Keep.SPARE, "spare " + log.tag() + " is placed");
+    check(keep != Log.Keep.SILL || round == 1, "sill " + log.tag() + " lies in round " + round);
+    check(
+        keep != Log.Keep.PLATE || round == rounds,
+        "plate " + log.tag() + " lies in round " + round);
   }
 
   private void oneLogAWall(Course course) {

@@ -1,0 +1,105 @@
+package roundbook.rounds;
+
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import roundbook.job.Job;
+import roundbook.job.Log;
+import roundbook.stack.PlacedLog;
+import roundbook.stack.Stack;
+import roundbook.takeoff.Headers;
+
+/**
+ * Sees to it that logs kept for sills, plates and headers lie there, and not unused.
+ *
+ * <p>A place of the first or last round, or over an opening, is reserved for logs kept for it for
+ * as long as every place can still be filled: the first-laid walls first, the longest first. Which
+ * places lie over openings follows from the heights, so the plan is made once without and again
+ * with them, until they stay; where that costs a round, or they never stay, header logs may lie
+ * anywhere and the plan says which do.
+ */
+final class KeptLogs {
+  private static final int TRIES = 3;
+
+  private final Job job;
+
+  KeptLogs(Job job) {
+    this.job = job;
+  }
+
+  /** Returns the choice with header logs over openings, made by planning with such places. */
+  Choice choose(Function<Optional<Set<Integer>>, Choice> plan) {
+    Choice free = plan.apply(Optional.empty());
+    if (!isKept(Log.Keep.HEADER) || job.openings().isEmpty() || free.courses().isEmpty()) {
+      return free;
+    }
+    Set<Integer> places = headers(free);
+    for (int tries = 1; tries <= TRIES; tries++) {
+      Choice kept = plan.apply(Optional.of(places));
+      if (kept.courses().size() < free.courses().size()) {
+        return free;
+      }
+      Set<Integer> found = headers(kept);
+      if (found.equals(places)) {
+        return kept;
+      }
+      places = found;
+    }
+    return free;
+  }
+
+  private boolean isKept(Log.Keep keep) {
+    return job.logs().stream().anyMatch(log -> log.traits().keep() == keep);
+  }
+
+  private Set<Integer> headers(Choice choice) {
+    Stack stack = Stack.of(job.rules(), job.building(), choice.courses(), job.built());
+    int walls = job.building().walls().size();
+    Set<Integer> places = new HashSet<>();
+    for (PlacedLog log : Headers.of(job, stack)) {
+      places.add((log.round() - 1) * walls + job.building().walls().indexOf(log.wall()));
+    }
+    return places;
+  }
+
+  /** Returns the places with those reserved that kept logs can fill. */
+  Places reserved(Places places, Optional<Set<Integer>> headers) {
+    Places kept = places.withHeaders(headers);
+    if (!kept.fillable()) {
+      return reserved(places, Optional.empty());
+    }
+    int last = places.count() - places.walls().size();
+    kept = reserved(kept, Log.Keep.SILL, IntStream.range(0, places.walls().size()));
+    kept = reserved(kept, Log.Keep.PLATE, IntStream.range(last, places.count()));
+    Set<Integer> over = headers.orElse(Set.of());
+    return reserved(kept, Log.Keep.HEADER, over.stream().mapToInt(Integer::intValue));
+  }
+
+  private Places reserved(Places places, Log.Keep keep, IntStream zone) {
+    if (!isKept(keep)) {
+      return places;
+    }
+    List<Integer> order =
+        zone.filter(place -> place < places.count())
+            .boxed()
+            .sorted(
+                Comparator.<Integer, Boolean>comparing(place -> !places.wall(place).laidFirst())
+                    .thenComparing(place -> places.wall(place).outside(), Comparator.reverseOrder())
+                    .thenComparing(place -> place))
+            .toList();
+    Places kept = places;
+    for (int place : order) {
+      Map<Integer, Log.Keep> more = new HashMap<>(kept.reserved());
+      more.putIfAbsent(place, keep);
+      Places tried = kept.withReserved(more);
+      kept = tried.fillable() ? tried : kept;
+    }
+    return kept;
+  }
+}
