@@ -67,7 +67,8 @@ final class LevelsSheet {
     live.plan().choice().courses().forEach(this::row);
     int last = HEAD_ROW + live.plan().rounds();
     for (String line : live.context().words().lines("levels.how")) {
-      sheet.row(last + 1).height(18).addAcross(columns(), Cell.text(line).role(Role.PLAIN));
+      double high = TextHeight.of(line, Role.PLAIN, 8 + 15 + 24 + 10 * (columns() - 3));
+      sheet.row(last + 1).height(high).addAcross(columns(), Cell.text(line).role(Role.PLAIN));
       last++;
     }
     new DriftChart(live, sheet, columns()).put(HEAD_ROW + 1);

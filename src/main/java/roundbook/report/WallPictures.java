@@ -11,11 +11,17 @@ import roundbook.units.Length;
 /** The drawing of a wall on its sheet. */
 final class WallPictures {
   private static final double WIDTH = 6.9;
+  private static final double LEAST_WIDTH = 4.6;
+  private static final double POINTS = 72;
 
   private WallPictures() {}
 
-  /** Puts the drawing in the current row of the sheet. */
-  static void put(Live live, Wall wall, SheetBuilder sheet) {
+  /**
+   * Puts the drawing in the current row of the sheet.
+   *
+   * @param room how high it may be for the table to stay on its page, in points
+   */
+  static void put(Live live, Wall wall, SheetBuilder sheet, double room) {
     Drawn drawn = new Drawn(live, sheet);
     List<Picture> pictures =
         drawn.made(
@@ -29,7 +35,9 @@ final class WallPictures {
                             opening -> settling(live, opening))));
     double high = 0;
     for (Picture picture : pictures) {
-      high = drawn.lay(picture, 0, 0, WIDTH);
+      double fitting = room / POINTS * picture.widthInches() / picture.heightInches();
+      double width = Math.max(LEAST_WIDTH, Math.min(WIDTH, fitting));
+      high = drawn.lay(picture, (WIDTH - width) / 2, 0, width);
     }
     drawn.room(high + 0.1);
   }

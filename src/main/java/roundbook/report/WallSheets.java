@@ -2,11 +2,13 @@ package roundbook.report;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import roundbook.job.Wall;
 import roundbook.page.Area;
 import roundbook.page.Cell;
 import roundbook.page.PageSetup;
 import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.Paper;
 import roundbook.page.Role;
 import roundbook.page.Rule;
 import roundbook.page.Sheet;
@@ -21,6 +23,11 @@ import roundbook.units.Length;
 final class WallSheets {
   private static final double[] WIDTHS = {8, 12, 10, 10, 14, 11, 11, 11, 9};
   private static final double ROW_HEIGHT = 20;
+  private static final double TITLE = 44;
+  private static final double HEAD = 46;
+  private static final double NOTES = 58;
+  private static final double ROOM_LETTER = 690;
+  private static final double ROOM_A4 = 735;
   private static final double TAG_ROOM = 56;
   private final Live live;
   private final Wall wall;
@@ -64,11 +71,11 @@ final class WallSheets {
 
   /** Writes the sheet from the top down. */
   private Sheet sheet() {
-    sheet.row(1).height(44);
+    sheet.row(1).height(TITLE);
     sheet.addAcross(4, Cell.text(live.text("wall.title", wall.name())).role(Role.TITLE));
     sheet.addAcross(3, Cell.text(side()).role(Role.TITLE_NOTE));
     sheet.addAcross(2, Cell.text(live.context().revision()).role(Role.REVISION));
-    WallPictures.put(live, wall, sheet.nextRow());
+    WallPictures.put(live, wall, sheet.nextRow(), room());
     heads();
     int first = sheet.row() + 1;
     for (int round = live.plan().rounds(); round >= 1; round--) {
@@ -89,7 +96,7 @@ final class WallSheets {
 
   /** Writes the headings. */
   private void heads() {
-    sheet.nextRow().height(46);
+    sheet.nextRow().height(HEAD);
     for (Column column : Column.values()) {
       String key = "wall.head." + column.name().toLowerCase(Locale.ROOT);
       String corner =
@@ -100,10 +107,25 @@ final class WallSheets {
     }
   }
 
+  /** Returns how high the drawing may be for the table and the notes to stay on its page. */
+  private double room() {
+    double rows =
+        IntStream.rangeClosed(1, live.plan().rounds())
+            .mapToDouble(round -> height(live.piece(round, wall)))
+            .sum();
+    double page = live.context().paper() == Paper.A4 ? ROOM_A4 : ROOM_LETTER;
+    return page - TITLE - HEAD - NOTES - rows;
+  }
+
+  /** Returns the height of a log's row, which a very long tag makes higher. */
+  private static double height(PiecePlan piece) {
+    String tag = piece.placed().piece().log().tag();
+    return StrictMath.max(ROW_HEIGHT, TextWidth.height(tag, TAG_ROOM));
+  }
+
   /** Writes one log's row. */
   private void row(PiecePlan piece) {
-    String tag = piece.placed().piece().log().tag();
-    sheet.nextRow().height(StrictMath.max(ROW_HEIGHT, TextWidth.height(tag, TAG_ROOM)));
+    sheet.nextRow().height(height(piece));
     for (Column column : Column.values()) {
       sheet.add(cell(piece, column));
     }
