@@ -56,6 +56,7 @@ record Made(String inputs, List<Integer> numbers) {
     options.template().ifPresent(files::add);
     MessageDigest digest = digest();
     String asked = options.asked() + " " + options.pictures() + " " + Version.NUMBER;
+    asked += options.yard().isEmpty() ? "" : " shared yard " + options.yard();
     digest.update((asked + " " + Version.COMMIT).getBytes(StandardCharsets.UTF_8));
     for (Path each : files) {
       digest.update(each.getFileName().toString().getBytes(StandardCharsets.UTF_8));

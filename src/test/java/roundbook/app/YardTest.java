@@ -178,6 +178,20 @@ class YardTest {
     assertFalse(err().contains("takes-all"), "the last may take the rest");
   }
 
+  /** A workbook made from a shared yard is none of the same file planned alone. */
+  @Test
+  void whatASharedYardMadeIsNotGoneOnWithAlone() throws IOException {
+    Path own = Files.writeString(folder.resolve("own.csv"), HEADER + logs("Z", 1, 8));
+    String[] walls = {"--walls", "18x18", "--rounds", "2"};
+    assertEquals(0, plan(own, walls[0], walls[1], walls[2], walls[3]), err());
+    err.reset();
+    String[] alone = {"plan", own.toString(), "--no-pictures", "--resume"};
+    List<String> words = new ArrayList<>(List.of(alone));
+    words.addAll(List.of(walls));
+    assertEquals(0, run(words.toArray(new String[0])), err());
+    assertFalse(err().contains("planned before"), err());
+  }
+
   @Test
   void theYardItselfIsNoJobOfAFolder() throws IOException {
     assertEquals(0, run("plan", folder.toString(), "--yard", yard.toString()), err());
