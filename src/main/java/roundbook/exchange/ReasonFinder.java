@@ -83,9 +83,7 @@ final class ReasonFinder {
   }
 
   private Stream<Exchange> withPlaced(PlacedLog out) {
-    return trials.placed().stream()
-        .filter(other -> other.round() != out.round())
-        .flatMap(other -> withPlaced(out, other).stream());
+    return trials.nearestPlaced(out).stream().flatMap(other -> withPlaced(out, other).stream());
   }
 
   private Optional<Exchange> withPlaced(PlacedLog out, PlacedLog other) {

@@ -1,7 +1,9 @@
 package roundbook.exchange;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import roundbook.balance.Aims;
 import roundbook.job.BuildRules;
@@ -9,9 +11,9 @@ import roundbook.job.Job;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
-import roundbook.notch.RoundSize;
 import roundbook.stack.Course;
 import roundbook.units.Length;
+import roundbook.units.LengthUnit;
 
 /**
  * The score of chosen logs, by the formula that the search makes small, with any log exchanged.
@@ -20,11 +22,14 @@ import roundbook.units.Length;
  * better. Only the rounds that an exchange touches need be summed again.
  */
 final class Score {
+  private static final long INCH = LengthUnit.INCH.nanometres();
   private static final double OFFCUT_PRICE = 0.001;
 
   private final Job job;
   private final List<Wall> walls;
   private final List<Station[]> rounds = new ArrayList<>();
+  private final Map<Piece, Station> stations = new IdentityHashMap<>();
+  private final Aims aims;
   private final Aims.Weights weights = Aims.Weights.USUAL;
   private final double gap;
   private final double leastGap;
@@ -37,6 +42,7 @@ final class Score {
     this.gap = rules.gap().inches();
     this.leastGap = Math.min(gap, rules.length(Setting.GAP_LEAST).inches());
     this.spreadMost = rules.length(Setting.SPREAD_MOST).inches();
+    this.aims = Aims.usual(INCH).withSizeStep(rules.sizeStep().nanometres());
     for (Course course : courses) {
       rounds.add(
           course.logs().stream().map(log -> Station.of(log.piece(), job)).toArray(Station[]::new));
@@ -55,8 +61,9 @@ final class Score {
     return before;
   }
 
+  /** Returns the numbers of a piece; those of one piece are worked out once. */
   Station station(Piece piece) {
-    return Station.of(piece, job);
+    return stations.computeIfAbsent(piece, each -> Station.of(each, job));
   }
 
   /** Returns the whole score. */
@@ -71,12 +78,20 @@ final class Score {
       sum += own(round);
     }
     for (int lower = 1; lower < rounds.size(); lower++) {
-      int level = lower;
-      if (IntStream.of(touched).anyMatch(round -> round == level || round == level + 1)) {
+      if (holds(touched, lower) || holds(touched, lower + 1)) {
         sum += level(lower);
       }
     }
     return sum;
+  }
+
+  private static boolean holds(int[] rounds, int wanted) {
+    for (int round : rounds) {
+      if (round == wanted) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Returns what a round costs by itself: its spread and its waste. */
@@ -111,12 +126,12 @@ final class Score {
   }
 
   private double size(int round) {
-    Length sum = Length.ZERO;
+    long sum = 0;
     Station[] logs = rounds.get(round - 1);
     for (Station log : logs) {
-      sum = sum.plus(log.exact());
+      sum += log.exact();
     }
-    return new RoundSize(sum, logs.length, job.rules().sizeStep()).taken().inches();
+    return Length.ofNanometres(aims.size(sum, logs.length)).inches();
   }
 
   /** Returns the square of what is above zero. */

@@ -11,16 +11,20 @@ import roundbook.units.Length;
  * @param butt diameter at the trimmed butt end
  * @param mid diameter at the middle
  * @param tip diameter at the trimmed tip end
- * @param exact the middle diameter to the nanometre, from which sizes are taken
+ * @param exact the middle diameter in nanometres, from which sizes are taken
  * @param offcut length cut off beyond the squaring allowance
  */
-record Station(double butt, double mid, double tip, Length exact, double offcut) {
+record Station(double butt, double mid, double tip, long exact, double offcut) {
   static Station of(Piece piece, Job job) {
     Length allowance = job.rules().length(Setting.SQUARING_ALLOWANCE).times(2);
     Length offcut = piece.log().length().minus(piece.trimmed()).minus(allowance);
     Length mid = piece.mid();
     return new Station(
-        piece.butt().inches(), mid.inches(), piece.tip().inches(), mid, offcut.inches());
+        piece.butt().inches(),
+        mid.inches(),
+        piece.tip().inches(),
+        mid.nanometres(),
+        offcut.inches());
   }
 
   /** Returns the diameter at the butt, the middle or the tip: 0, 1 or 2. */

@@ -10,12 +10,14 @@ import roundbook.stack.PlacedLog;
 /**
  * Finds the best spare for each placed log.
  *
- * <p>Each spare is cut as the score likes best; then the one with the fewest flags wins, and among
- * those the one with the least score.
+ * <p>Each spare is cut as the score likes best; of the six that it likes best the one with the
+ * fewest flags wins, and among those the one with the least score.
  *
  * @param trials tries logs in places
  */
 record SubstituteFinder(Trials trials) {
+  private static final int WEIGHED = 6;
+
   private static final Comparator<Substitute> BETTER =
       Comparator.<Substitute>comparingInt(each -> each.effect().flagsAfter())
           .thenComparingDouble(each -> each.effect().change());
@@ -27,6 +29,8 @@ record SubstituteFinder(Trials trials) {
   private Optional<Substitute> best(PlacedLog place) {
     return trials.nearest(place).stream()
         .flatMap(log -> cut(log, place).stream())
+        .sorted(Comparator.comparingDouble(piece -> trials.change(place, piece)))
+        .limit(WEIGHED)
         .map(piece -> new Substitute(place, piece, trials.effect(place, piece)))
         .min(BETTER);
   }

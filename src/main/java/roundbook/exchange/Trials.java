@@ -22,10 +22,11 @@ import roundbook.units.Length;
 /**
  * Tries other logs in the places of a plan.
  *
- * <p>In a large yard only the spares nearest in middle diameter are tried in a place.
+ * <p>Only the spares and the placed logs nearest in middle diameter are tried in a place: others
+ * would change the size of its round.
  */
 final class Trials {
-  private static final int NEAREST = 24;
+  private static final int NEAREST = 16;
 
   private final Job job;
   private final Choice choice;
@@ -34,6 +35,7 @@ final class Trials {
   private final Score score;
   private final EndFit ends;
   private final Map<String, Integer> numbers = new HashMap<>();
+  private final Map<Integer, Integer> planned = new HashMap<>();
 
   Trials(Job job, Choice choice, Stack stack) {
     this.job = job;
@@ -74,6 +76,16 @@ final class Trials {
     return unused().stream()
         .filter(log -> !pieces(log, place).isEmpty())
         .sorted(Comparator.comparing(log -> log.mid().minus(mid).absolute()))
+        .limit(NEAREST)
+        .toList();
+  }
+
+  /** Returns the logs of other rounds nearest to a placed one in middle diameter. */
+  List<PlacedLog> nearestPlaced(PlacedLog place) {
+    Length mid = place.piece().mid();
+    return placed().stream()
+        .filter(log -> log.round() != place.round())
+        .sorted(Comparator.comparing(log -> log.piece().mid().minus(mid).absolute()))
         .limit(NEAREST)
         .toList();
   }
@@ -123,19 +135,14 @@ final class Trials {
     List<Course> other = new ArrayList<>(courses());
     other.set(place.round() - 1, with(other.get(place.round() - 1), place, piece));
     Stack tried = Stack.of(job.rules(), job.building(), other, job.built());
-    List<Joint> own =
-        tried.joints(place.wall()).stream().filter(joint -> touches(joint, place)).toList();
+    List<Joint> own = tried.joints(place.wall(), place.round());
     Length gap = job.rules().gap();
     return new Effect(
         change(place, piece),
-        flags(stack, place.round()),
+        planned.computeIfAbsent(place.round(), round -> flags(stack, round)),
         flags(tried, place.round()),
         own.stream().map(Joint::least).reduce(Length::least).orElse(gap),
         own.stream().map(Joint::most).reduce(Length::most).orElse(gap));
-  }
-
-  private static boolean touches(Joint joint, PlacedLog place) {
-    return joint.lower().round() == place.round() || joint.upper().round() == place.round();
   }
 
   private Course with(Course course, PlacedLog place, Piece piece) {
@@ -148,8 +155,8 @@ final class Trials {
   private int flags(Stack tried, int round) {
     Course course = tried.courses().get(round - 1);
     long joints =
-        tried.joints().stream()
-            .filter(joint -> joint.lower().round() == round || joint.upper().round() == round)
+        job.building().walls().stream()
+            .flatMap(wall -> tried.joints(wall, round).stream())
             .filter(joint -> joint.flag(job.rules()) != Joint.Flag.NONE)
             .count();
     long thin =

@@ -1,9 +1,9 @@
 package roundbook.stack;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.BuildRules;
@@ -127,15 +127,23 @@ public record Stack(
 
   /** Returns the joints of a wall from the lowest up. */
   public List<Joint> joints(Wall wall) {
-    List<Joint> joints = new ArrayList<>();
-    for (int round = 1; round < courses.size(); round++) {
-      PlacedLog lower = courses.get(round - 1).on(wall).orElseThrow();
-      PlacedLog upper = courses.get(round).on(wall).orElseThrow();
-      Length spacing = centre(upper).minus(centre(lower));
-      Joint joint = Joint.of(lower, upper, spacing, building, rules.overhang());
-      joints.add(joint.with(corners.between(lower, upper, building)));
-    }
-    return List.copyOf(joints);
+    return IntStream.range(1, courses.size()).mapToObj(round -> joint(wall, round)).toList();
+  }
+
+  /** Returns the joints of a wall over and under one round. */
+  public List<Joint> joints(Wall wall, int round) {
+    return IntStream.of(round - 1, round)
+        .filter(lower -> lower >= 1 && lower < courses.size())
+        .mapToObj(lower -> joint(wall, lower))
+        .toList();
+  }
+
+  private Joint joint(Wall wall, int round) {
+    PlacedLog lower = courses.get(round - 1).on(wall).orElseThrow();
+    PlacedLog upper = courses.get(round).on(wall).orElseThrow();
+    Length spacing = centre(upper).minus(centre(lower));
+    Joint joint = Joint.of(lower, upper, spacing, building, rules.overhang());
+    return joint.with(corners.between(lower, upper, building));
   }
 
   /** Returns every joint of the building, wall by wall in clockwise order. */
