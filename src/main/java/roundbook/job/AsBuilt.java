@@ -148,6 +148,31 @@ public record AsBuilt(
         .findFirst();
   }
 
+  /**
+   * Returns whether the log of a settled place may still change with that of another wall of its
+   * round: it is measured, but nothing of it is marked or cut.
+   */
+  public boolean isMovable(Place place) {
+    Measures typed = measures.getOrDefault(place, Measures.NONE);
+    boolean marked = typed.lowerCut().isPresent() || typed.upperCut().isPresent();
+    return !isCut(place.round()) && typed.hewn() && !marked && held.containsKey(place);
+  }
+
+  /** Returns this record with the logs that are measured only in the places they have now. */
+  public AsBuilt moved(Map<Place, Held> now) {
+    Map<Place, Held> places = new TreeMap<>(held);
+    Map<Place, Measures> typed = new TreeMap<>(measures);
+    now.forEach(
+        (place, log) -> {
+          Optional<Place> from = placeOf(log.tag()).filter(at -> !at.equals(place));
+          if (from.isPresent()) {
+            places.put(place, log);
+            typed.put(place, measures.get(from.get()));
+          }
+        });
+    return new AsBuilt(cut, places, typed, readings, expected, lost);
+  }
+
   /** Returns what was measured in a place. */
   public Measures measures(int round, String wall) {
     return measures.getOrDefault(new Place(round, wall), Measures.NONE);

@@ -71,7 +71,7 @@ final class Reasons {
     if (built.lost().contains(was)) {
       return Optional.of(new Change(place, was, is, Why.LOST, was));
     }
-    Optional<Place> elsewhere = built.placeOf(was);
+    Optional<Place> elsewhere = built.placeOf(was).filter(at -> !built.isMovable(at));
     if (elsewhere.isPresent()) {
       return Optional.of(new Change(place, was, is, Why.USED_ELSEWHERE, named(elsewhere.get())));
     }

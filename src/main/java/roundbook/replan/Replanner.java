@@ -22,6 +22,7 @@ import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
+import roundbook.rounds.Choice;
 import roundbook.rounds.KeepingChooser;
 import roundbook.rounds.Placement;
 import roundbook.site.SiteReport;
@@ -57,7 +58,7 @@ public final class Replanner {
     KeepingChooser.Kept kept =
         new KeepingChooser(site.plan(), replanner.wanted())
             .choose(replanner.progress.job(), effort);
-    Plan plan = Planner.of(replanner.progress.job(), kept.choice());
+    Plan plan = replanner.plan(kept.choice());
     List<Problem> impossible = replanner.impossible(plan);
     if (!impossible.isEmpty()) {
       return Read.failed(impossible);
@@ -66,6 +67,28 @@ public final class Replanner {
     Replan replan =
         new Replan(site.issue().revision(), before, plan, changes, Comparison.of(before, plan));
     return new Read<>(Optional.of(replan), replanner.bias(plan));
+  }
+
+  /** Makes the plan; what was measured goes with a log that changes walls. */
+  private Plan plan(Choice choice) {
+    Job job = progress.job();
+    Map<Place, Held> places = new TreeMap<>();
+    choice.courses().stream()
+        .flatMap(course -> course.logs().stream())
+        .forEach(
+            log ->
+                places.put(
+                    new Place(log.round(), log.wall().name()),
+                    new Held(log.piece().log().tag(), log.piece().cutOffButt())));
+    Job moved =
+        new Job(
+            job.rules(),
+            job.building(),
+            job.logs(),
+            job.openings(),
+            job.pins(),
+            job.built().moved(places));
+    return Planner.of(moved, choice);
   }
 
   /**

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import roundbook.job.Wall;
+import roundbook.notch.Notch;
 import roundbook.page.Area;
 import roundbook.page.Book;
 import roundbook.page.Cell;
@@ -42,7 +43,7 @@ final class NotchChange {
       sheet.add(head("change.hewn", wall.name()));
     }
     sheet.nextRow().height(26);
-    sheet.add(Cell.number(1).role(Role.TYPED_IN_LARGE).format(Cell.Format.WHOLE).named(ROUND));
+    sheet.add(Cell.number(hand()).role(Role.TYPED_IN_LARGE).format(Cell.Format.WHOLE).named(ROUND));
     for (Wall wall : live.walls()) {
       Cell typed = Cell.blank(Role.TYPED_IN_LARGE).format(live.markFormat());
       sheet.add(typed.named(name(wall)));
@@ -119,9 +120,14 @@ final class NotchChange {
     return Area.cell(sheet.row(), result.ordinal() + FIRST_RESULT).toString();
   }
 
-  /** Returns the cell of a result, as it is for the first round. */
+  /** Returns the round in hand: the lowest that is not cut. */
+  private int hand() {
+    return Math.min(live.plan().rounds(), live.plan().job().built().rounds() + 1);
+  }
+
+  /** Returns the cell of a result, as it is for the round in hand. */
   private Cell cell(Result result) {
-    Course now = live.course(1);
+    Course now = live.course(hand());
     return switch (result) {
       case SIZE -> live.mark(size(), now.notch().size(), Role.RESULT_LARGE);
       case UPPER_INSIDE ->
@@ -171,7 +177,19 @@ final class NotchChange {
     String neck = result.first ? of(RoundColumn.NECK, round) : at(Result.NECK);
     String rise = neck + "+" + of(RoundColumn.UPPER, round) + "+" + at(Result.LOWER_SHOULDER);
     String formula = "IF(" + ROUND + "=1,\"–\"," + gap(rise, round) + ")";
-    return Cell.formula(formula, "–").role(Role.RESULT).format(live.markFormat());
+    return hand() == 1
+        ? Cell.formula(formula, "–").role(Role.RESULT).format(live.markFormat())
+        : live.mark(formula, gapNow(hand() - 1, result.first), Role.RESULT);
+  }
+
+  /** Returns the gap over a round by the marks of the chart. */
+  private Length gapNow(int lower, boolean first) {
+    Notch below = live.course(lower).notch();
+    Notch above = live.course(lower + 1).notch();
+    Length neck = first ? below.neckHeight() : above.neckHeight();
+    Length rise = neck.plus(below.upper()).plus(above.lower());
+    return rise.minus(below.size().plus(above.size()).dividedBy(2))
+        .roundedTo(live.rules().printStep());
   }
 
   /** Returns the gap to the round above the one in hand. */
@@ -181,11 +199,9 @@ final class NotchChange {
     String rise = neck + "+" + at(Result.UPPER_INSIDE) + "+" + of(RoundColumn.LOWER, round);
     int rounds = live.plan().rounds();
     String formula = "IF(" + ROUND + "=" + rounds + ",\"–\"," + gap(rise, round) + ")";
-    if (rounds == 1) {
-      return Cell.formula(formula, "–").role(Role.RESULT);
-    }
-    Length now = new LiveRounds(live).nominalGap(2, result.first);
-    return live.mark(formula, now.roundedTo(live.rules().printStep()), Role.RESULT);
+    return hand() == rounds
+        ? Cell.formula(formula, "–").role(Role.RESULT).format(live.markFormat())
+        : live.mark(formula, gapNow(hand(), result.first), Role.RESULT);
   }
 
   /** Returns a rise less half of both sizes, rounded to the printed step. */

@@ -198,7 +198,8 @@ final class NotchChartSheet {
   /** Returns the round's number, ticked when it is cut. */
   private Cell round(int round) {
     String cut = "IF(" + LiveNames.cut(round) + "<>\"\",\"✓ \",\"\")&" + round;
-    return Cell.formula(cut, String.valueOf(round))
+    String tick = live.plan().job().built().isCut(round) ? "✓ " : "";
+    return Cell.formula(cut, tick + round)
         .role(Role.LARGE)
         .linkTo(Tab.ofRound(live.context().words(), round));
   }

@@ -135,13 +135,13 @@ final class BalanceJob {
       Wall wall = places.wall(at);
       Place here = new Place(0, places.round(at) - 1, at % places.walls().size());
       List<Integer> allowed = logs(log -> !places.pieces(log, place).isEmpty());
-      if (job.built().held(places.round(at), wall.name()).isPresent()) {
+      if (job.built().held(places.round(at), wall.name()).isPresent() && allowed.size() == 1) {
         builder.pin(here, allowed.get(0));
         continue;
       }
       List<Integer> serving =
           logs(log -> !isSettled(job.logs().get(log)) && !places.serving(log, wall).isEmpty());
-      if (allowed.size() < serving.size()) {
+      if (!allowed.equals(serving)) {
         builder.only(here, allowed);
       }
     }

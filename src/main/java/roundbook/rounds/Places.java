@@ -136,12 +136,22 @@ public final class Places {
   private boolean allowed(int index, int place) {
     Log log = job.logs().get(index);
     Optional<AsBuilt.Held> held = job.built().held(round(place), wall(place).name());
-    if (held.isPresent() || job.built().placeOf(log.tag()).isPresent()) {
-      return held.filter(each -> each.tag().equals(log.tag())).isPresent();
+    Optional<AsBuilt.Place> settled = job.built().placeOf(log.tag());
+    if (held.isPresent() || settled.isPresent()) {
+      return held.filter(each -> each.tag().equals(log.tag())).isPresent()
+          || settled.filter(from -> mayChange(from, place)).isPresent();
     }
     return keepAllows(log.traits().keep(), place)
         && wishAllows(log, place)
         && job.pins().stream().allMatch(pin -> pinAllows(pin, log, place));
+  }
+
+  /** Logs of one round that are measured and not cut may change walls. */
+  private boolean mayChange(AsBuilt.Place from, int place) {
+    AsBuilt.Place here = new AsBuilt.Place(round(place), wall(place).name());
+    return from.round() == here.round()
+        && job.built().isMovable(from)
+        && job.built().isMovable(here);
   }
 
   private boolean keepAllows(Log.Keep keep, int place) {

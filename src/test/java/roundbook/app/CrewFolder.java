@@ -34,7 +34,7 @@ final class CrewFolder {
       boolean across = i % 2 == 0;
       double length = (across ? 252 : 180) + random.nextInt(20);
       double size = 13.5 - 3.5 * Math.min(i, rounds * 4) / (rounds * 4.0);
-      double mid = quarter(size + random.nextDouble(-0.6, 0.6));
+      double mid = quarter(size + random.nextDouble(-0.3, 0.3));
       double half = length * random.nextDouble(0.06, 0.16) / 24;
       lines.add(
           "T%d,%s,%s,%s,%s,B%d"

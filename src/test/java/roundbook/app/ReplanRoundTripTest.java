@@ -1,0 +1,110 @@
+package roundbook.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import roundbook.sheet.LibreOffice;
+import roundbook.site.SiteReport;
+
+/** Crew workbooks that another program saved, sorted or laid out anew are read back alike. */
+class ReplanRoundTripTest {
+  @TempDir private Path folder;
+
+  private static Map<String, Object> typed(CrewFolder site) {
+    Map<String, Object> typed = new TreeMap<>(Map.of("Cut_1", "x", "Lower_cut_1_E", 3.125));
+    site.planOf(1)
+        .round(1)
+        .forEach(
+            piece -> {
+              double mid = piece.placed().piece().mid().inches();
+              String wall = piece.placed().wall().name();
+              typed.put("Measured_1_" + wall, Math.rint(mid * 8) / 8 + 0.25);
+            });
+    double level = Math.rint(site.planOf(1).stack().levelHeight(1).inches() * 16) / 16;
+    typed.put("Reading_1_NW", level - 0.75);
+    typed.put("Reading_1_NE", level + 0.125);
+    typed.put("Measured_butt_1_N", 14.25);
+    typed.put("Measured_tip_2_S", 11.5);
+    return typed;
+  }
+
+  @Test
+  void anotherProgramSavesWhatItReadsAndRecalculatesTheSame() throws Exception {
+    LibreOffice.assumePresent();
+    CrewFolder site = new CrewFolder(folder).tally(5, 3, 3).plan("--rounds", "3");
+    Map<String, Object> typed = typed(site);
+    Path saved = LibreOffice.recalculate(site.book(1), typed);
+    TypedBook.type(site.book(1), typed);
+    SiteReport before = site.report(1);
+    Files.copy(saved, site.book(1), java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+    assertEquals(before.typed(), site.report(1).typed());
+    assertEquals(before.plan(), site.report(1).plan());
+    assertEquals(before.job().logs(), site.report(1).job().logs());
+    assertEquals(0, site.replan(1), site.said());
+    Path again = LibreOffice.recalculate(site.book(2));
+    List<String> differences = LibreOffice.compare(site.book(2), again, 1e-6).differences();
+    assertEquals(List.of(), differences);
+  }
+
+  @Test
+  void aSortedListAndAddedColumnsChangeNothing() throws Exception {
+    CrewFolder site =
+        new CrewFolder(folder).tally(6, 2, 3).plan("--rounds", "2", "--set", "Language=de");
+    TypedBook.type(site.book(1), Map.of("Lost_4", "x"));
+    SiteReport before = site.report(1);
+    TypedBook.change(
+        site.book(1),
+        book -> {
+          Cell tag = TypedBook.cell(book, "Log_tags");
+          XSSFSheet list = (XSSFSheet) tag.getSheet();
+          swap(list.getRow(tag.getRowIndex()), list.getRow(tag.getRowIndex() + 2));
+          book.setSheetName(book.getSheetIndex(list), "Logs sorted by Sam");
+          list.setColumnHidden(tag.getColumnIndex() + 3, true);
+        });
+    SiteReport after = site.report(1);
+    assertEquals(before.typed().lost(), after.typed().lost());
+    assertEquals(1, after.typed().lost().size());
+    assertEquals(before.plan(), after.plan());
+    assertEquals(before.job().logs(), after.job().logs());
+    assertEquals(0, site.replan(1), site.said());
+    assertTrue(site.said().contains("Kein Blatt muss neu gedruckt werden."), site.said());
+  }
+
+  /** Lets two rows change places as sorting does: contents move, names stay. */
+  private static void swap(Row one, Row other) {
+    for (int column = 0; column < 40; column++) {
+      Cell first = one.getCell(column, Row.MissingCellPolicy.CREATE_NULL_AS_BLANK);
+      Cell second = other.getCell(column, Row.MissingCellPolicy.CREATE_NULL_AS_BLANK);
+      Object kept = value(first);
+      put(first, value(second));
+      put(second, kept);
+    }
+  }
+
+  private static Object value(Cell cell) {
+    return switch (cell.getCellType()) {
+      case NUMERIC -> cell.getNumericCellValue();
+      case STRING -> cell.getStringCellValue();
+      default -> "";
+    };
+  }
+
+  private static void put(Cell cell, Object value) {
+    cell.setBlank();
+    if (value instanceof Double number) {
+      cell.setCellValue(number);
+    } else if (!value.toString().isEmpty()) {
+      cell.setCellValue(value.toString());
+    }
+  }
+}

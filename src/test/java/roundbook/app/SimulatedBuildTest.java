@@ -1,0 +1,24 @@
+package roundbook.app;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A short build through real workbooks; the benchmark builds twelve rounds several times. */
+class SimulatedBuildTest {
+  @TempDir private Path folder;
+
+  @Test
+  void fourRoundsAreBuiltLevelWhileTheTallyIsOut() throws Exception {
+    SimulatedBuild build = new SimulatedBuild(folder, 2, 4, 0.375).run();
+    var corners = build.wall().worstCorners();
+    assertTrue(corners.get(3) <= 0.25, build.report());
+    assertTrue(SimulatedBuild.inside(build.wall().gaps()) > 0.95, build.report());
+    assertTrue(
+        SimulatedBuild.inside(build.wall().gaps()) > SimulatedBuild.inside(build.blind().gaps()),
+        build.report());
+    assertTrue(build.site().said().contains("tally-bias"), build.site().said());
+  }
+}
