@@ -3,7 +3,6 @@
  *
  * <p>It knows nothing of the rest of the project. {@link roundbook.balance.BalanceTask} says what
  * is wanted, a {@link roundbook.balance.Balancer} answers with a {@link
- * roundbook.balance.BalanceResult}; {@link roundbook.balance.Shortage} and {@link
- * roundbook.balance.Substitutes} answer what is missing and what could stand in.
+ * roundbook.balance.BalanceResult}; {@link roundbook.balance.Shortage} answers what is missing.
  */
 package roundbook.balance;

@@ -23,8 +23,6 @@ import roundbook.stack.PlacedLog;
  * the engine makes the score small.
  */
 public final class BalancedChooser implements Chooser {
-  private static final long MOVES_A_PLACE = 100_000;
-
   private final Balancer balancer;
 
   /** Chooses with the engine's search. */
@@ -55,7 +53,7 @@ public final class BalancedChooser implements Chooser {
     KeptLogs kept = new KeptLogs(job);
     while (places.rounds() > 0) {
       BalanceJob balance = new BalanceJob(job, kept.reserved(places, headers));
-      BalanceResult result = balancer.solve(balance.task(), engine(effort, places.count()));
+      BalanceResult result = balancer.solve(balance.task(), effort);
       if (result.isComplete() && balance.keepsTips(result)) {
         return choice(job, places, balance, result, wanted);
       }
@@ -72,11 +70,6 @@ public final class BalancedChooser implements Chooser {
       places = places.withRounds(places.rounds() - 1);
     }
     return places;
-  }
-
-  /** Returns the effort, the usual one grown with the places. */
-  static Effort engine(Effort effort, int places) {
-    return effort.moves() == 0 ? effort.withMoves(MOVES_A_PLACE * places) : effort;
   }
 
   static Choice choice(

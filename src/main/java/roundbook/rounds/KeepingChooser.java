@@ -133,11 +133,7 @@ public record KeepingChooser(Map<AsBuilt.Place, Held> before, OptionalInt wanted
       holes |= logs[at] != kept[at];
     }
     Optional<BalanceResult> filled =
-        holes
-            ? Optional.of(
-                Balancer.search()
-                    .solve(builder.build(), BalancedChooser.engine(effort, places.count())))
-            : Optional.empty();
+        holes ? Optional.of(Balancer.search().solve(builder.build(), effort)) : Optional.empty();
     Map<Place, Integer> start = new HashMap<>();
     Map<Place, Integer> cuts = new HashMap<>();
     for (int at = 0; at < logs.length; at++) {

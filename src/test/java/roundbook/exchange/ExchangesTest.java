@@ -28,7 +28,7 @@ import roundbook.units.Length;
 
 /** What other logs would do, against whole plans made with them. */
 class ExchangesTest {
-  private static final Effort EFFORT = new Effort(20_000, 1, 1, () -> false, done -> {});
+  private static final Effort EFFORT = new Effort(20_000, 1, () -> false, done -> {});
   private static final Length LONG = Length.ofInches(250);
 
   /** A thin log between thick ones: two gaps over the most, and a spare as thick as the rest. */

@@ -32,7 +32,7 @@ class FacePolygonsTest {
         new Planner(new BalancedChooser())
             .plan(
                 Jobs.random(seed, 36, seed % 2 == 0),
-                new Effort(5_000, seed, 1, () -> false, done -> {}));
+                new Effort(5_000, seed, () -> false, done -> {}));
     for (Joint joint : plan.stack().joints()) {
       Polygon lower = between(plan.stack(), joint.lower(), joint);
       Polygon upper = between(plan.stack(), joint.upper(), joint);

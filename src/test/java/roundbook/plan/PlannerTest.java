@@ -19,7 +19,7 @@ import roundbook.units.Length;
 
 /** Whole plans of made-up yards; each is checked by the verifier as it is made. */
 class PlannerTest {
-  private static final Effort SHORT = new Effort(20_000, 1, 1, () -> false, done -> {});
+  private static final Effort SHORT = new Effort(20_000, 1, () -> false, done -> {});
 
   @ParameterizedTest(name = "seed {0}")
   @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})

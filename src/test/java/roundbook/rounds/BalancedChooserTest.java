@@ -26,7 +26,7 @@ import roundbook.units.Length;
 
 /** Choices keep wishes, pins and refusals, beat a plain deal, and hold against the verifier. */
 class BalancedChooserTest {
-  private static final Effort EFFORT = new Effort(100_000, 1, 1, () -> false, done -> {});
+  private static final Effort EFFORT = new Effort(100_000, 1, () -> false, done -> {});
 
   @ParameterizedTest(name = "seed {0}")
   @ValueSource(longs = {21, 22, 23, 24, 25})

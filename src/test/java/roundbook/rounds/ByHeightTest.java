@@ -17,7 +17,7 @@ import roundbook.units.Length;
 
 /** A wall height gives the number of rounds whose own plan comes nearest to it. */
 class ByHeightTest {
-  private static final Effort EFFORT = new Effort(20_000, 1, 1, () -> false, done -> {});
+  private static final Effort EFFORT = new Effort(20_000, 1, () -> false, done -> {});
 
   /** The true answer is found by planning every number of rounds. */
   @ParameterizedTest(name = "{0} in")

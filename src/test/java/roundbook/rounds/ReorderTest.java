@@ -23,7 +23,7 @@ import roundbook.units.Length;
 
 /** An order makes the job whole, and not one of its logs can be left out. */
 class ReorderTest {
-  private static final Effort EFFORT = new Effort(20_000, 1, 1, () -> false, done -> {});
+  private static final Effort EFFORT = new Effort(20_000, 1, () -> false, done -> {});
 
   @ParameterizedTest(name = "seed {0}")
   @ValueSource(longs = {41, 42, 43, 44})

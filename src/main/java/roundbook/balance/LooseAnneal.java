@@ -1,0 +1,121 @@
+package roundbook.balance;
+
+import java.util.function.LongPredicate;
+
+/** Anneals a choice whose sizes are held loosely at first and strictly in the end. */
+final class LooseAnneal implements Annealer {
+  /** Of a thousand moves, how many change the size of a round or exchange logs within one. */
+  private static final int SIZE_MOVES = 50;
+
+  private static final int ROUND_MOVES = 100;
+
+  /** What an inch of misfit, or whatever the unit is, costs first and last, in unit². */
+  private static final Schedule STRICTNESS = new Schedule(0.5, 8);
+
+  private final Model model;
+  private final LooseState state;
+  private final Dice dice;
+  private final Moves moves;
+  private final int[] best;
+  private long bestTotal;
+
+  LooseAnneal(Model model, Dice dice) {
+    this.model = model;
+    this.dice = dice;
+    state = new LooseState(model);
+    moves = new Moves(model, dice);
+    best = new int[model.slots.count];
+  }
+
+  @Override
+  public void from(int[] variants) {
+    state.set(variants);
+    note();
+  }
+
+  @Override
+  public void run(Schedule schedule, long count, LongPredicate goOn) {
+    if (moves.none()) {
+      return;
+    }
+    double square = model.grains * model.grains;
+    for (long done = 0; done < count && goOn.test(done); done += BLOCK) {
+      double share = (double) done / count;
+      double heat = square * schedule.at(share);
+      state.strictness = square / model.task.scale.unit() * STRICTNESS.at(share);
+      block((int) Math.min(BLOCK, count - done), heat);
+    }
+    state.set(state.variant);
+    noteBetter();
+  }
+
+  private void block(int count, double heat) {
+    for (int i = 0; i < count; i++) {
+      if (step(moves.bound(heat))) {
+        noteBetter();
+      }
+    }
+  }
+
+  private void noteBetter() {
+    if (state.misfit == 0 && state.total < bestTotal) {
+      note();
+    }
+  }
+
+  private void note() {
+    bestTotal = state.total;
+    System.arraycopy(state.variant, 0, best, 0, best.length);
+  }
+
+  private boolean step(long bound) {
+    int kind = dice.below(1_000);
+    if (kind < SIZE_MOVES) {
+      return state.step(dice.below(model.slots.courses()), dice.next() < 0 ? 1 : -1, bound);
+    }
+    int slot = moves.slot();
+    return kind < SIZE_MOVES + ROUND_MOVES ? exchange(slot, bound) : replace(slot, bound);
+  }
+
+  /** Exchanges two logs of a round, or cuts one log in another way. */
+  private boolean exchange(int slot, long bound) {
+    int c = model.slots.courseOf[slot];
+    int from = model.slots.courseSlot[c];
+    int other = from + dice.below(model.slots.courseSlot[c + 1] - from);
+    if (other == slot) {
+      return state.put(slot, moves.variant(state.log(slot), slot), bound);
+    }
+    return exchange(slot, other, bound);
+  }
+
+  private boolean exchange(int slot, int other, long bound) {
+    int log = state.log(slot);
+    int there = state.log(other);
+    return model.fits(there, slot)
+        && model.fits(log, other)
+        && state.put(slot, moves.variant(there, slot), other, moves.variant(log, other), bound);
+  }
+
+  private boolean replace(int slot, long bound) {
+    int log = moves.near(state.log(slot));
+    if (log < 0) {
+      return false;
+    }
+    int there = state.slotOf[log];
+    if (there >= 0) {
+      return exchange(slot, there, bound);
+    }
+    return model.fits(log, slot) && state.put(slot, moves.variant(log, slot), bound);
+  }
+
+  @Override
+  public int[] best() {
+    state.set(best);
+    return state.straight();
+  }
+
+  @Override
+  public long bestTotal() {
+    return bestTotal;
+  }
+}

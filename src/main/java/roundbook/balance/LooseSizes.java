@@ -1,0 +1,93 @@
+package roundbook.balance;
+
+import java.util.Arrays;
+
+/** The sizes of courses as choices of their own, and by how much the logs laid misfit them. */
+final class LooseSizes {
+  /** Size of each course in M-th parts of a tick. */
+  final long[] size;
+
+  private final Model model;
+  private final Aims aims;
+  private final long[] steps;
+  private final long[] sum;
+  private final long[] from;
+  private final long[] to;
+  private final long[] misfit;
+
+  LooseSizes(Model model) {
+    this.model = model;
+    aims = model.task.aims();
+    int courses = model.slots.courses();
+    size = new long[courses];
+    steps = new long[courses];
+    sum = new long[courses];
+    from = new long[courses];
+    to = new long[courses];
+    misfit = new long[courses];
+  }
+
+  /** Sums up a choice and rounds every size from it. */
+  void set(int[] variants) {
+    Arrays.fill(sum, 0);
+    for (int s = 0; s < variants.length; s++) {
+      sum[model.slots.courseOf[s]] += model.fineMids[variants[s]];
+    }
+    for (int c = 0; c < size.length; c++) {
+      steps[c] = aims.size(sum[c], sides(c)) / aims.sizeStep();
+      resize(c);
+      misfit[c] = misfit(c);
+    }
+  }
+
+  private int sides(int c) {
+    return model.slots.courseSlot[c + 1] - model.slots.courseSlot[c];
+  }
+
+  /** Changes the sum of middle diameters of a course. */
+  void replace(int c, long by) {
+    sum[c] += by;
+  }
+
+  /** Returns whether the size of a course may move by so many steps. */
+  boolean isFree(int c, int by) {
+    return model.fixedSize[c] < 0 && steps[c] + by > 0;
+  }
+
+  /** Moves the size of a course. */
+  void step(int c, int by) {
+    steps[c] += by;
+    resize(c);
+  }
+
+  private void resize(int c) {
+    if (model.fixedSize[c] >= 0) {
+      size[c] = model.part(model.fixedSize[c]);
+      from[c] = Long.MIN_VALUE;
+      to[c] = Long.MAX_VALUE;
+    } else {
+      size[c] = model.part(steps[c] * aims.sizeStep());
+      from[c] = aims.leastSum(steps[c], sides(c));
+      to[c] = aims.leastSum(steps[c] + 1, sides(c));
+    }
+  }
+
+  private long misfit(int c) {
+    if (sum[c] < from[c]) {
+      return from[c] - sum[c];
+    }
+    return sum[c] >= to[c] ? sum[c] - to[c] + 1 : 0;
+  }
+
+  /** Returns by how much the misfit of a course has grown since it was last kept. */
+  long misfitChange(int c) {
+    return misfit(c) - misfit[c];
+  }
+
+  /** Keeps the misfit of a course; returns by how much it has grown. */
+  long keep(int c) {
+    long change = misfitChange(c);
+    misfit[c] += change;
+    return change;
+  }
+}
