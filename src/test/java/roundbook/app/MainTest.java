@@ -81,7 +81,9 @@ class MainTest {
     String gap = err().replaceAll("(?s).*a gap of (.*?) in gives it.*", "$1");
     err.reset();
     run("plan", tally.toString(), "--walls", "18x18", "--height", "92", "--gap", gap);
-    assertTrue(err().contains("6 rounds come to 7' 8"), gap + ": " + err());
+    // The gap is that of the same logs; with it the search may choose others, half an inch off.
+    String near = "(?s).*6 rounds come to 7' (?:7 [5-7]/8|8|8 [1-3]/8)\".*";
+    assertTrue(err().matches(near), gap + ": " + err());
   }
 
   @ParameterizedTest(name = "{0}")
