@@ -8,9 +8,10 @@ import roundbook.stack.Stack;
 /**
  * What other logs would do in the places of a plan.
  *
- * @param substitutes the best spare for each placed log that has one, by round, then wall
+ * @param substitutes the best spare for each log that is placed and not cut, where it has one, by
+ *     round, then wall
  * @param spares the logs without a place that could take one, in tally order
- * @param reasons why each round has its logs, from the lowest up
+ * @param reasons why each round that is not cut has its logs, from the lowest up
  * @param score the whole score of the plan, in square inches
  */
 public record Exchanges(

@@ -13,7 +13,10 @@ import roundbook.stack.Course;
 import roundbook.stack.PlacedLog;
 import roundbook.units.Length;
 
-/** Finds why each round has its logs: what was on hand, and what the next best choice costs. */
+/**
+ * Finds why each round that is not cut has its logs: what was on hand, and what the next best
+ * choice costs.
+ */
 final class ReasonFinder {
   private final Trials trials;
   private final Fit fit;
@@ -31,7 +34,7 @@ final class ReasonFinder {
   }
 
   List<Reason> reasons() {
-    return trials.courses().stream().map(this::reason).toList();
+    return trials.uncut().stream().map(this::reason).toList();
   }
 
   private Reason reason(Course course) {
@@ -83,7 +86,10 @@ final class ReasonFinder {
   }
 
   private Stream<Exchange> withPlaced(PlacedLog out) {
-    return trials.nearestPlaced(out).stream().flatMap(other -> withPlaced(out, other).stream());
+    return Stream.of(out)
+        .filter(trials::free)
+        .flatMap(free -> trials.nearestPlaced(free).stream())
+        .flatMap(other -> withPlaced(out, other).stream());
   }
 
   private Optional<Exchange> withPlaced(PlacedLog out, PlacedLog other) {

@@ -126,6 +126,9 @@ final class Score {
   }
 
   private double size(int round) {
+    if (job.built().isCut(round)) {
+      return job.built().cut().get(round - 1).size().inches();
+    }
     long sum = 0;
     Station[] logs = rounds.get(round - 1);
     for (Station log : logs) {

@@ -8,7 +8,7 @@ import roundbook.job.Piece;
 import roundbook.stack.PlacedLog;
 
 /**
- * Finds the best spare for each placed log.
+ * Finds the best spare for each placed log that is not cut.
  *
  * <p>Each spare is cut as the score likes best; of the six that it likes best the one with the
  * fewest flags wins, and among those the one with the least score.
@@ -23,7 +23,7 @@ record SubstituteFinder(Trials trials) {
           .thenComparingDouble(each -> each.effect().change());
 
   List<Substitute> best() {
-    return trials.placed().stream().flatMap(place -> best(place).stream()).toList();
+    return trials.uncutLogs().stream().flatMap(place -> best(place).stream()).toList();
   }
 
   private Optional<Substitute> best(PlacedLog place) {

@@ -23,7 +23,8 @@ import roundbook.units.Length;
  * Tries other logs in the places of a plan.
  *
  * <p>Only the spares and the placed logs nearest in middle diameter are tried in a place: others
- * would change the size of its round.
+ * would change the size of its round. Rounds that are cut are left alone. A log that is measured
+ * and not cut may have a spare, for it can still be spoilt, but changes places with no other.
  */
 final class Trials {
   private static final int NEAREST = 16;
@@ -31,7 +32,7 @@ final class Trials {
   private final Job job;
   private final Choice choice;
   private final Stack stack;
-  private final Places places;
+  private final Places open;
   private final Score score;
   private final EndFit ends;
   private final Map<String, Integer> numbers = new HashMap<>();
@@ -41,7 +42,7 @@ final class Trials {
     this.job = job;
     this.choice = choice;
     this.stack = stack;
-    this.places = new Places(job, choice.courses().size());
+    this.open = new Places(job.withBuilt(job.built().onlyCut()), choice.courses().size());
     this.score = new Score(job, choice.courses());
     this.ends = new EndFit(job.rules(), job.building());
     for (int log = 0; log < job.logs().size(); log++) {
@@ -65,6 +66,21 @@ final class Trials {
     return courses().stream().flatMap(course -> course.logs().stream()).toList();
   }
 
+  /** Returns the rounds that are not cut. */
+  List<Course> uncut() {
+    return courses().subList(Math.min(job.built().rounds(), courses().size()), courses().size());
+  }
+
+  /** Returns the placed logs that are not cut. */
+  List<PlacedLog> uncutLogs() {
+    return uncut().stream().flatMap(course -> course.logs().stream()).toList();
+  }
+
+  /** Returns whether a placed log may change with another: it is neither cut nor measured. */
+  boolean free(PlacedLog placed) {
+    return job.built().placeOf(placed.piece().log().tag()).isEmpty();
+  }
+
   /** Returns the logs without a place. */
   List<Log> unused() {
     return choice.unused();
@@ -80,11 +96,11 @@ final class Trials {
         .toList();
   }
 
-  /** Returns the logs of other rounds nearest to a placed one in middle diameter. */
+  /** Returns the free logs of other rounds nearest to a placed one in middle diameter. */
   List<PlacedLog> nearestPlaced(PlacedLog place) {
     Length mid = place.piece().mid();
     return placed().stream()
-        .filter(log -> log.round() != place.round())
+        .filter(log -> log.round() != place.round() && free(log))
         .sorted(Comparator.comparing(log -> log.piece().mid().minus(mid).absolute()))
         .limit(NEAREST)
         .toList();
@@ -92,7 +108,7 @@ final class Trials {
 
   /** Returns the ways to cut a log for the place of another; none where it may not stand. */
   List<Piece> pieces(Log log, PlacedLog place) {
-    return places.pieces(numbers.get(log.tag()), place.wall(), place.round());
+    return open.pieces(numbers.get(log.tag()), place.wall(), place.round());
   }
 
   /** Returns by how much the score would grow with a piece in a place. */

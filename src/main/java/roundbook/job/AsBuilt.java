@@ -173,6 +173,13 @@ public record AsBuilt(
     return new AsBuilt(cut, places, typed, readings, expected, lost);
   }
 
+  /** Returns this record with the places alone that are cut; logs that are measured stand open. */
+  public AsBuilt onlyCut() {
+    Map<Place, Held> places = new TreeMap<>(held);
+    places.keySet().removeIf(place -> !isCut(place.round()));
+    return new AsBuilt(cut, places, measures, readings, expected, lost);
+  }
+
   /** Returns what was measured in a place. */
   public Measures measures(int round, String wall) {
     return measures.getOrDefault(new Place(round, wall), Measures.NONE);

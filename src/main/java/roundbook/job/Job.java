@@ -33,6 +33,11 @@ public record Job(
     return new Job(other, building, logs, openings, pins, built);
   }
 
+  /** Returns the same job with another record of what is built. */
+  public Job withBuilt(AsBuilt other) {
+    return new Job(rules, building, logs, openings, pins, other);
+  }
+
   /** Returns the same job with other logs. */
   public Job withLogs(List<Log> other) {
     return new Job(rules, building, other, openings, pins, built);

@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import roundbook.exchange.Effect;
-import roundbook.exchange.Exchanges;
 import roundbook.exchange.Reason;
 import roundbook.exchange.Reason.Exchange;
 import roundbook.exchange.Substitute;
@@ -24,10 +23,19 @@ final class ExchangeWords {
     this.cells = new Cells(context);
   }
 
-  /** Returns one sentence or two on a round: sizes, order, spread, long logs, the next best. */
+  /**
+   * Returns one sentence or two on a round: sizes, order, spread, long logs, the next best; empty
+   * when it is cut.
+   */
   String why(int round) {
-    Exchanges exchanges = context.plan().exchanges();
-    Reason reason = exchanges.reasons().get(round - 1);
+    return context.plan().exchanges().reasons().stream()
+        .filter(reason -> reason.round() == round)
+        .findFirst()
+        .map(this::why)
+        .orElse("");
+  }
+
+  private String why(Reason reason) {
     String sizes =
         context.text(
             "why.sizes",
@@ -36,7 +44,11 @@ final class ExchangeWords {
             cells.formats().mark(reason.handThin()),
             cells.withUnit(reason.handThick()),
             cells.withUnit(reason.spread()));
-    return sizes + thicker(reason) + spent(reason) + "." + next(reason, exchanges.score());
+    return sizes
+        + thicker(reason)
+        + spent(reason)
+        + "."
+        + next(reason, context.plan().exchanges().score());
   }
 
   private String thicker(Reason reason) {

@@ -44,7 +44,10 @@ final class RoundNotes {
     }
     ExchangeWords words = new ExchangeWords(live.context());
     String cures = words.cures(round);
-    lines.add(new Line((words.why(round) + " " + cures).strip(), Role.PLAIN));
+    String why = (words.why(round) + " " + cures).strip();
+    if (!why.isEmpty()) {
+      lines.add(new Line(why, Role.PLAIN));
+    }
     lines.add(new Line(live.text("round.caution"), Role.PLAIN));
     return lines;
   }

@@ -12,7 +12,7 @@ import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.stack.PlacedLog;
 
-/** Which spare could stand where, and the best one for each log of the walls. */
+/** Which spare could stand where, and the best one for each log that is not cut yet. */
 final class SparesSheet {
   private static final double[] WIDTHS = ListSheet.grid(24, 4.2);
 
@@ -36,8 +36,14 @@ final class SparesSheet {
   private Sheet sheet() {
     list.title(Tab.SPARES);
     Exchanges exchanges = context.plan().exchanges();
+    int cut = context.plan().job().built().rounds();
     if (exchanges.spares().isEmpty()) {
-      return list.text(Role.PLAIN_BOLD, context.text("spares.none")).build();
+      boolean all = cut > 0 && cut == context.plan().rounds();
+      return list.text(Role.PLAIN_BOLD, context.text(all ? "spares.all_cut" : "spares.none"))
+          .build();
+    }
+    if (cut > 0) {
+      list.text(Role.PLAIN_BOLD, context.text("spares.cut", cut));
     }
     list.text(Role.NOTE, context.text("spares.note", cells.unitWord()));
     list.heading(context.text("spares.where"));
@@ -46,6 +52,7 @@ final class SparesSheet {
     list.room(ListSheet.tableHeight(8)).heading(context.text("spares.best"));
     list.spans(2, 2, 3, 3, 2, 2, 3, 5, 2).headOf("spares.best.head");
     context.plan().stack().courses().stream()
+        .filter(course -> !context.plan().job().built().isCut(course.round()))
         .flatMap(course -> course.logs().stream())
         .forEach(placed -> list.row(row(placed)));
     return list.build();

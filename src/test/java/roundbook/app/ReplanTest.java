@@ -9,7 +9,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import org.apache.poi.ss.usermodel.DataFormatter;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -82,7 +85,7 @@ class ReplanTest {
     String tag = site.report(1).plan().get(place).tag();
     TypedBook.type(site.book(1), Map.of("Lost_" + row(tag), "x"));
     assertEquals(0, site.replan(1), site.said());
-    assertEquals(java.util.Set.of(tag), site.report(1).typed().lost());
+    assertEquals(Set.of(tag), site.report(1).typed().lost());
     Map<Place, ?> was = site.report(1).plan();
     Map<Place, ?> now = site.report(2).plan();
     List<Place> moved =
@@ -90,6 +93,26 @@ class ReplanTest {
     assertTrue(moved.contains(place) && moved.size() <= 3, site.said());
     assertTrue(site.said().contains("Log " + tag + " is lost."), site.said());
     assertTrue(site.report(2).typed().lost().contains(tag));
+  }
+
+  @Test
+  void sparesAreOfferedForWhatIsNotCut() throws Exception {
+    assertEquals(Set.of("1", "2", "3", "4"), roundsWithSpares(1));
+    TypedBook.type(site.book(1), Map.of("Cut_1", "x", "Cut_2", "x"));
+    assertEquals(0, site.replan(1), site.said());
+    assertEquals(Set.of("3", "4"), roundsWithSpares(2));
+  }
+
+  /** Returns the rounds in the first column of the sheet Spares. */
+  private Set<String> roundsWithSpares(int revision) throws Exception {
+    Set<String> rounds = new TreeSet<>();
+    TypedBook.change(
+        site.book(revision),
+        book ->
+            book.getSheet("Spares")
+                .forEach(row -> rounds.add(new DataFormatter().formatCellValue(row.getCell(0)))));
+    rounds.removeIf(text -> !text.matches("\\d+"));
+    return rounds;
   }
 
   @Test

@@ -6,11 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import roundbook.balance.Effort;
+import roundbook.job.AsBuilt;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Job;
 import roundbook.job.Log;
@@ -148,6 +152,46 @@ class ExchangesTest {
     assertEquals("5", next.out().piece().log().tag());
     assertEquals("13", next.in());
     assertTrue(next.cost() < 0, "it would better this poor plan");
+  }
+
+  /** Nothing is offered for what is cut; a measured log may have a spare but moves no more. */
+  @Test
+  void whatIsCutIsNotExchangedAndWhatIsMeasuredOnlyForASpare() {
+    Job job = eightRounds(Jobs.random(69, 38));
+    Choice choice = new BalancedChooser().choose(job, EFFORT);
+    Job built = job.withBuilt(twoCutAndThirdMeasured(job, choice));
+    Exchanges exchanges = of(built, choice);
+    assertTrue(exchanges.substitutes().stream().allMatch(each -> each.placed().round() > 2));
+    assertTrue(exchanges.substitutes().stream().anyMatch(each -> each.placed().round() == 3));
+    for (Spare spare : exchanges.spares()) {
+      assertTrue(spare.places().stream().allMatch(place -> place.round() > 2));
+    }
+    assertEquals(
+        List.of(3, 4, 5, 6, 7, 8), exchanges.reasons().stream().map(Reason::round).toList());
+    for (Reason reason : exchanges.reasons()) {
+      Optional<PlacedLog> from = reason.next().flatMap(Reason.Exchange::from);
+      assertTrue(from.isEmpty() || reason.round() > 3, "a measured log stays");
+      assertTrue(from.isEmpty() || from.get().round() > 3, "and so does one that is cut");
+    }
+  }
+
+  private static AsBuilt twoCutAndThirdMeasured(Job job, Choice choice) {
+    List<AsBuilt.CutSize> cut = new ArrayList<>();
+    Map<AsBuilt.Place, AsBuilt.Held> held = new TreeMap<>();
+    Map<AsBuilt.Place, AsBuilt.Measures> measures = new TreeMap<>();
+    for (Course course : choice.courses().subList(0, 3)) {
+      if (course.round() <= 2) {
+        cut.add(new AsBuilt.CutSize(course.notch().size(), job.rules().gap()));
+      }
+      for (PlacedLog log : course.logs()) {
+        AsBuilt.Place place = new AsBuilt.Place(course.round(), log.wall().name());
+        held.put(place, new AsBuilt.Held(log.piece().log().tag(), log.piece().cutOffButt()));
+        Optional<Length> none = Optional.empty();
+        Optional<Length> mid = Optional.of(log.piece().mid());
+        measures.put(place, new AsBuilt.Measures(none, mid, none, none, none));
+      }
+    }
+    return new AsBuilt(cut, held, measures, Map.of(), Map.of(), Set.of());
   }
 
   @Test
