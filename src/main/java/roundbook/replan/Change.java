@@ -28,6 +28,8 @@ public record Change(Place place, String was, String now, Why why, String about)
     DROPPED,
     /** The change makes the gaps evener by more than a moved log must pay. */
     PAYS,
+    /** The log is kept for a sill, plate or header, and this is such a place. */
+    KEPT,
     /** Its log was needed in another place. */
     MAKES_ROOM
   }

@@ -10,6 +10,7 @@ import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Held;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.Log;
+import roundbook.job.Log.Keep;
 import roundbook.job.Wall;
 import roundbook.plan.Plan;
 import roundbook.replan.Change.Why;
@@ -60,6 +61,7 @@ final class Reasons {
       return new Change(place, was, is, Why.USED_HERE, "");
     }
     return gone(place, was, is)
+        .or(() -> kept(place, was, is))
         .or(() -> paying(place, was, is))
         .orElseGet(() -> new Change(place, was, is, Why.MAKES_ROOM, movedTo(was)));
   }
@@ -79,6 +81,19 @@ final class Reasons {
     Wall wall = plan.job().building().wall(place.wall()).orElseThrow();
     boolean serves = new Fit(plan.job()).serves(log, wall);
     return serves ? Optional.empty() : Optional.of(new Change(place, was, is, Why.UNFIT, was));
+  }
+
+  /** Says that a log was put where such logs are kept for, in the stead of one that is not. */
+  private Optional<Change> kept(Place place, String was, String is) {
+    Keep keep = keep(is);
+    boolean wanted = keep == Keep.SILL || keep == Keep.PLATE || keep == Keep.HEADER;
+    return wanted && keep(was) != keep
+        ? Optional.of(new Change(place, was, is, Why.KEPT, is))
+        : Optional.empty();
+  }
+
+  private Keep keep(String tag) {
+    return plan.job().log(tag).orElseThrow().traits().keep();
   }
 
   private Optional<Change> paying(Place place, String was, String is) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import roundbook.balance.BalanceResult;
 import roundbook.balance.BalanceTask;
@@ -25,7 +26,8 @@ import roundbook.job.Setting;
  *
  * <p>Logs that are gone leave holes; the holes are filled from the logs left, moving others only
  * where a hole could not be filled otherwise. Then changes are made one by one, each of which must
- * pay what the job asks for a log that is moved.
+ * pay what the job asks for a log that is moved. Places are reserved for logs kept for sills,
+ * plates and headers as in a first plan, for openings lie under other logs when the heights change.
  *
  * @param before the log and the cut that each place had
  * @param wanted how many rounds are wanted; empty: as the job says now
@@ -63,15 +65,31 @@ public record KeepingChooser(Map<AsBuilt.Place, Held> before, OptionalInt wanted
   /** Chooses logs for a job of which a part is built. */
   public Kept choose(Job job, Effort effort) {
     int goal = wanted.orElseGet(() -> new Wanted(job).rounds());
+    List<Kept> made = new ArrayList<>();
+    KeptLogs keptLogs = new KeptLogs(job);
+    Choice best =
+        keptLogs.choose(
+            headers -> {
+              made.add(choose(job, goal, places -> keptLogs.reserved(places, headers), effort));
+              return made.get(made.size() - 1).choice();
+            });
+    return made.stream().filter(each -> each.choice() == best).findFirst().orElseThrow();
+  }
+
+  /** Chooses for as many rounds as can be filled, some of whose places are reserved. */
+  private Kept choose(Job job, int goal, UnaryOperator<Places> reserved, Effort effort) {
     Places places = new Places(job, goal);
-    int[] logs = fill(job, places);
-    while (places.rounds() > 0 && Arrays.stream(logs).anyMatch(log -> log == NONE)) {
+    while (places.rounds() > 0 && isShort(fill(job, places))) {
       places = places.withRounds(places.rounds() - 1);
-      logs = fill(job, places);
     }
     if (places.rounds() == 0) {
       return new Kept(new BalancedChooser().choose(job, effort), List.of());
     }
+    return choose(job, reserved.apply(places), goal, effort);
+  }
+
+  private Kept choose(Job job, Places places, int goal, Effort effort) {
+    int[] logs = fill(job, places);
     BalanceJob balance = new BalanceJob(job, places);
     Start start = start(job, places, balance, logs, effort);
     double price = job.rules().number(Setting.CHANGE_PAYS).doubleValue();
@@ -81,6 +99,10 @@ public record KeepingChooser(Map<AsBuilt.Place, Held> before, OptionalInt wanted
     }
     Choice choice = BalancedChooser.choice(job, places, balance, mended.result(), goal);
     return new Kept(choice, moves(job, mended.steps()));
+  }
+
+  private static boolean isShort(int[] logs) {
+    return Arrays.stream(logs).anyMatch(log -> log == NONE);
   }
 
   /** Returns the logs kept in their places and others in the holes; −1 where there is none. */

@@ -1,0 +1,118 @@
+package roundbook.rounds;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import roundbook.balance.Effort;
+import roundbook.job.AsBuilt.Held;
+import roundbook.job.AsBuilt.Place;
+import roundbook.job.Job;
+import roundbook.job.Log;
+import roundbook.job.Opening;
+import roundbook.plan.Jobs;
+import roundbook.problem.CellRef;
+import roundbook.stack.Course;
+import roundbook.stack.PlacedLog;
+import roundbook.stack.Stack;
+import roundbook.takeoff.Headers;
+import roundbook.units.Length;
+
+/** Choosing anew keeps what was planned, and kept logs where they are wanted. */
+class KeepingChooserTest {
+  private static final Effort EFFORT = new Effort(20_000, 1, () -> false, done -> {});
+
+  @ParameterizedTest(name = "seed {0}")
+  @ValueSource(longs = {81, 82, 83})
+  void aHeaderLogFollowsItsDoor(long seed) {
+    Job high = withDoor(keep(Jobs.random(seed, 48), Log.Keep.HEADER, 6), 82);
+    Choice searched = new BalancedChooser().choose(high, EFFORT);
+    Choice first = keeping(searched).choose(high, EFFORT).choice();
+    assertEquals("L6", header(high, first));
+    Job low = withDoor(high, 55);
+    assertNotEquals("L6", header(low, first), "the lower door lies under another log");
+    KeepingChooser.Kept kept = keeping(first).choose(low, EFFORT);
+    assertEquals("L6", header(low, kept.choice()));
+    long same =
+        places(kept.choice()).entrySet().stream()
+            .filter(places(first).entrySet()::contains)
+            .count();
+    assertTrue(2 * same > places(first).size(), "most logs stay: " + same);
+  }
+
+  @Test
+  void aSillLogThatCameLaterLiesInTheFirstRound() {
+    Job job = Jobs.random(84, 40);
+    Choice first = new BalancedChooser().choose(job.withLogs(job.logs().subList(0, 36)), EFFORT);
+    Job more = keep(job, Log.Keep.SILL, 38);
+    Map<Place, Held> now = places(keeping(first).choose(more, EFFORT).choice());
+    Place place =
+        now.keySet().stream()
+            .filter(at -> now.get(at).tag().equals("L38"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(1, place.round());
+  }
+
+  private static KeepingChooser keeping(Choice first) {
+    return new KeepingChooser(places(first), OptionalInt.of(first.courses().size()));
+  }
+
+  private static Map<Place, Held> places(Choice choice) {
+    Map<Place, Held> places = new TreeMap<>();
+    for (Course course : choice.courses()) {
+      for (PlacedLog log : course.logs()) {
+        places.put(
+            new Place(course.round(), log.wall().name()),
+            new Held(log.piece().log().tag(), log.piece().cutOffButt()));
+      }
+    }
+    return places;
+  }
+
+  private static String header(Job job, Choice choice) {
+    Stack stack = Stack.of(job.rules(), job.building(), choice.courses());
+    return Headers.of(job, stack).get(0).piece().log().tag();
+  }
+
+  private static Job withDoor(Job job, long head) {
+    Opening door =
+        new Opening(
+            "Door",
+            "N",
+            Length.ofInches(90),
+            Length.ofInches(36),
+            Length.ZERO,
+            Length.ofInches(head),
+            false,
+            "",
+            new CellRef("job.xlsx", "Openings", 2, 0));
+    return new Job(job.rules(), job.building(), job.logs(), List.of(door), List.of());
+  }
+
+  private static Job keep(Job job, Log.Keep keep, int number) {
+    List<Log> logs = new ArrayList<>(job.logs());
+    Log log = logs.get(number - 1);
+    Log.Traits traits = new Log.Traits("", Log.Bark.UNSTATED, Length.ZERO, keep, false, "");
+    logs.set(
+        number - 1,
+        new Log(
+            log.tag(),
+            log.length(),
+            log.profile(),
+            log.sources(),
+            traits,
+            log.place(),
+            log.origin(),
+            log.extra()));
+    return job.withLogs(logs);
+  }
+}
