@@ -79,7 +79,15 @@ final class ReplanRun {
     String from = site.issue().from();
     String input = from.isEmpty() ? file.getFileName().toString() : from;
     Issue issue = new Issue(revision, input, Version.NUMBER, options.pictures());
-    return CrewContext.of(replan.plan(), problems, issue).following(replan);
+    return CrewContext.of(replan.plan(), carried(site), issue).following(replan, problems);
+  }
+
+  /** Returns what was found when the tally was read, as it was said then. */
+  private static List<Problem> carried(SiteReport site) {
+    Words words = Words.of(site.printed().text(Setting.LANGUAGE));
+    return site.carried().stream()
+        .map(each -> words.inEnglish(each.told(), each.severity()))
+        .toList();
   }
 
   private Outcome nothingWritten() {

@@ -82,6 +82,11 @@ public final class CellNames {
     return Book.nameOf("Log", column);
   }
 
+  /** Returns the name of a column of the problems found while the tally was read. */
+  public static String problem(String column) {
+    return Book.nameOf("Problem", column);
+  }
+
   /** Returns the name of one value of a list on the Settings sheet, such as {@code Wall_1_name}. */
   public static String item(String list, int number, String what) {
     return Book.nameOf(list, number, what);

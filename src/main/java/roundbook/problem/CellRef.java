@@ -1,6 +1,9 @@
 package roundbook.problem;
 
 import java.util.Comparator;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * The place of a cell, a row, a sheet or a whole file.
@@ -12,6 +15,9 @@ import java.util.Comparator;
  */
 public record CellRef(String file, String sheet, int row, int column)
     implements Comparable<CellRef> {
+  private static final Pattern CELL =
+      Pattern.compile("(?:(.*)!)?([A-Z]{0,3})([0-9]{1,9})", Pattern.DOTALL);
+
   private static final Comparator<CellRef> ORDER =
       Comparator.comparing(CellRef::file)
           .thenComparing(CellRef::sheet)
@@ -51,6 +57,28 @@ public record CellRef(String file, String sheet, int row, int column)
   @Override
   public int compareTo(CellRef other) {
     return ORDER.compare(this, other);
+  }
+
+  /** Reads what {@link #toString} makes of a place of a file. */
+  public static CellRef parse(String text) {
+    int mark = text.lastIndexOf(": ");
+    if (mark < 0) {
+      return ofFile(text);
+    }
+    String file = text.substring(0, mark);
+    String inside = text.substring(mark + 2);
+    Matcher cell = CELL.matcher(inside);
+    return cell.matches()
+        ? new CellRef(
+            file,
+            Optional.ofNullable(cell.group(1)).orElse(""),
+            Integer.parseInt(cell.group(3)),
+            columnNumber(cell.group(2)))
+        : ofSheet(file, inside);
+  }
+
+  private static int columnNumber(String letters) {
+    return letters.chars().reduce(0, (number, letter) -> number * 26 + letter - 'A' + 1);
   }
 
   /** Returns {@code file: Sheet!B9}, leaving out what is not known. */

@@ -4,7 +4,9 @@ import static roundbook.problem.Severity.ERROR;
 import static roundbook.problem.Severity.INFO;
 import static roundbook.problem.Severity.WARNING;
 
+import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * The kinds of problems, each with its usual severity and remedy.
@@ -163,6 +165,11 @@ public enum ProblemCode {
   /** Returns the identifier used in messages and tables, such as {@code date-in-number}. */
   public String id() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** Returns the code of an identifier; empty where there is none. */
+  public static Optional<ProblemCode> of(String id) {
+    return Arrays.stream(values()).filter(code -> code.id().equals(id)).findFirst();
   }
 
   /** Returns the usual severity; a problem may carry another. */

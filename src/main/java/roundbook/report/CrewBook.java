@@ -1,6 +1,8 @@
 package roundbook.report;
 
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import roundbook.page.Book;
 import roundbook.page.Sheet;
 
@@ -44,6 +46,12 @@ public final class CrewBook {
     Book.Properties properties =
         Book.Properties.titled(context.jobName() + " - " + context.revision())
             .with(Book.CREW_PROPERTY, context.issue().version());
-    return Book.of(properties, sheets).names(LogListSheet.names(context));
+    return Book.of(properties, sheets).names(names(context));
+  }
+
+  private static SortedMap<String, String> names(CrewContext context) {
+    SortedMap<String, String> names = new TreeMap<>(LogListSheet.names(context));
+    names.putAll(ProblemsSheet.names(context));
+    return names;
   }
 }

@@ -18,26 +18,33 @@ import roundbook.units.LengthFormat;
  * What every sheet of a crew workbook is made from.
  *
  * @param plan the plan
- * @param found problems found while the input was read, in file order; the plan has its own
+ * @param found problems found while the tally was read, in file order; the plan has its own
  * @param issue which revision this is and where it comes from
  * @param words the words of the workbook's language
  * @param replan what changed since the revision before; empty in a first plan
+ * @param typed problems of what was typed into the revision before
  */
 public record CrewContext(
-    Plan plan, List<Problem> found, Issue issue, Words words, Optional<Replan> replan) {
-  /** Copies the list. */
+    Plan plan,
+    List<Problem> found,
+    Issue issue,
+    Words words,
+    Optional<Replan> replan,
+    List<Problem> typed) {
+  /** Copies the lists. */
   public CrewContext {
     found = List.copyOf(found);
+    typed = List.copyOf(typed);
   }
 
   /** A context of a first plan. */
   public CrewContext(Plan plan, List<Problem> found, Issue issue, Words words) {
-    this(plan, found, issue, words, Optional.empty());
+    this(plan, found, issue, words, Optional.empty(), List.of());
   }
 
-  /** Returns this context with what changed since the revision before. */
-  public CrewContext following(Replan made) {
-    return new CrewContext(plan, found, issue, words, Optional.of(made));
+  /** Returns this context with what changed since the revision before, and what is said of it. */
+  public CrewContext following(Replan made, List<Problem> said) {
+    return new CrewContext(plan, found, issue, words, Optional.of(made), said);
   }
 
   /**
@@ -61,9 +68,9 @@ public record CrewContext(
     return plan.job().rules();
   }
 
-  /** Returns every problem: those of the input in file order, then those of the plan. */
+  /** Returns every problem: of the tally in file order, of what was typed, then of the plan. */
   public List<Problem> problems() {
-    return Stream.concat(found.stream(), plan.problems().stream()).distinct().toList();
+    return Stream.of(found, typed, plan.problems()).flatMap(List::stream).distinct().toList();
   }
 
   /** Returns the job's name, or the input's name without its ending when it has none. */

@@ -1,7 +1,11 @@
 package roundbook.report;
 
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import roundbook.page.Area;
 import roundbook.page.Cell;
+import roundbook.page.CellNames;
 import roundbook.page.PageSetup.Kind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
@@ -12,7 +16,26 @@ import roundbook.problem.Severity;
 final class ProblemsSheet {
   private static final double[] WIDTHS = {12, 20, 9, 38, 12, 30, 13};
 
+  private static final List<String> COLUMNS =
+      List.of("severities", "places", "logs", "messages", "founds", "remedies", "codes");
+  private static final int FIRST_ROW = 4;
+
   private ProblemsSheet() {}
+
+  /**
+   * Returns the names of the columns of what was found while the tally was read, which stands
+   * first; a later revision tells it again. None where nothing was found.
+   */
+  static SortedMap<String, String> names(CrewContext context) {
+    SortedMap<String, String> names = new TreeMap<>();
+    int last = FIRST_ROW - 1 + (int) context.found().stream().distinct().count();
+    String tab = Tab.PROBLEMS.in(context.words());
+    for (int at = 1; last >= FIRST_ROW && at <= COLUMNS.size(); at++) {
+      String name = CellNames.problem(COLUMNS.get(at - 1));
+      names.put(name, new Area(FIRST_ROW, at, last, at).on(tab));
+    }
+    return names;
+  }
 
   /** Returns the sheet. */
   static List<Sheet> sheets(CrewContext context) {

@@ -1,10 +1,13 @@
 package roundbook.report;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import roundbook.problem.Problem;
+import roundbook.problem.Severity;
 
 /**
  * The words of the crew workbook in one language, by key.
@@ -23,7 +26,7 @@ public final class Words {
   private Words(String language, ResourceBundle bundle) {
     this.language = language;
     this.bundle = bundle;
-    this.sayings = new Sayings(this);
+    this.sayings = Sayings.fromEnglish(this);
   }
 
   /** Returns the words of a language such as {@code en}; English where there are none of it. */
@@ -64,6 +67,29 @@ public final class Words {
   /** Returns in this language what the reading or the planning says in English. */
   String told(String english) {
     return sayings.told(english);
+  }
+
+  /**
+   * Returns a problem in English as it was before it was told in this language.
+   *
+   * @param told the problem in the words of this language
+   * @param severity the word for how grave it is
+   */
+  public Problem inEnglish(Problem told, String severity) {
+    Sayings english = Sayings.toEnglish(this);
+    Severity grave =
+        Arrays.stream(Severity.values())
+            .filter(each -> text("severity." + each.word()).equals(severity.strip()))
+            .findFirst()
+            .orElse(told.severity());
+    return new Problem(
+        told.where(),
+        grave,
+        told.code(),
+        told.log(),
+        told.found(),
+        english.told(told.message()),
+        english.told(told.remedy()));
   }
 
   /** Returns a plain number with this language's mark before its decimals. */

@@ -96,7 +96,8 @@ public final class CrewReader {
                 typed.measures(),
                 tags(typed.used(), job, fields),
                 typed.readings(),
-                rows.lost().keySet()));
+                rows.lost().keySet()),
+            new ProblemRows(book).all());
     checks.check(report);
     return missing.isEmpty() ? Optional.of(report) : Optional.empty();
   }

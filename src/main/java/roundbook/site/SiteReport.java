@@ -1,5 +1,6 @@
 package roundbook.site;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -13,6 +14,7 @@ import roundbook.job.AsBuilt.Place;
 import roundbook.job.BuildRules;
 import roundbook.job.Job;
 import roundbook.problem.CellRef;
+import roundbook.problem.Problem;
 import roundbook.table.NamedBook;
 import roundbook.table.NamedBook.Found;
 import roundbook.units.Length;
@@ -27,6 +29,7 @@ import roundbook.units.Length;
  * @param plan which log this revision puts in each place, and what is cut off its butt
  * @param recorded what was built and measured when this revision was made
  * @param typed what was typed into it
+ * @param carried what was found when the tally was read, in this revision or one before
  */
 public record SiteReport(
     NamedBook book,
@@ -35,11 +38,21 @@ public record SiteReport(
     BuildRules printed,
     Map<Place, Held> plan,
     AsBuilt recorded,
-    Typed typed) {
-  /** Copies the map. */
+    Typed typed,
+    List<Carried> carried) {
+  /** Copies the map and the list. */
   public SiteReport {
     plan = new TreeMap<>(plan);
+    carried = List.copyOf(carried);
   }
+
+  /**
+   * A problem that the workbook tells.
+   *
+   * @param severity the word that the workbook has for how grave it is
+   * @param told the problem in the workbook's language, as grave as its kind usually is
+   */
+  public record Carried(String severity, Problem told) {}
 
   /**
    * Which revision a workbook is.

@@ -13,6 +13,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import roundbook.job.Setting;
 import roundbook.notch.NeckFit;
+import roundbook.problem.CellRef;
+import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.rounds.Fit;
 
@@ -60,6 +62,20 @@ class SayingsTest {
         .flatMap(each -> each)
         .filter(text -> !text.isEmpty())
         .distinct();
+  }
+
+  /** What a workbook tells in another language is told again in English as it was said. */
+  @Test
+  void everySayingComesBackAsItWas() {
+    Words english = Words.of("en");
+    Words german = Words.of("de");
+    Object[] values = {"17", "7.5 in", "Logs", "12.25 mm", "N", "8", "9", "10", "11", "12"};
+    for (String key : english.keys("said.")) {
+      String said = english.text(key, values);
+      Problem told =
+          Problem.of(ProblemCode.NO_ROWS, CellRef.ofFile("a.csv"), "", german.told(said));
+      assertEquals(said, german.inEnglish(told, "").message(), key);
+    }
   }
 
   /** The groups of a form are taken in turn, so English fills its holes in turn. */
