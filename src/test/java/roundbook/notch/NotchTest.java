@@ -221,6 +221,37 @@ class NotchTest {
     assertEquals(true, thin.bearingSquareInches() < 30 && thin.bearingSquareInches() > 10);
   }
 
+  /** Wane on the tail alone is no weakness, for the tail carries nothing: common practice. */
+  @ParameterizedTest
+  @CsvSource({
+    "13, ok, false",
+    "11.9, tail waney, false",
+    "9, shoulder thin + bearing waney + tail waney, true"
+  })
+  void onlyATailMayBeWaney(String diameter, String verdict, boolean weak) {
+    Notch notch = new Notch(inches("12"), inches("1"), Slope.oneIn(3), SIXTEENTH);
+    NeckFit.Corner corner =
+        new NeckFit.Corner(inches("6"), inches("6"), inches("3"), inches("0.5"));
+    NeckFit fit = new NeckFit(notch, corner, inches(diameter));
+    assertEquals(verdict, fit.verdict());
+    assertEquals(weak, fit.weak());
+  }
+
+  /** A log as thick as the wall has no face, and one that just holds a mark holds it. */
+  @Test
+  void theLeastDiameterIsEnough() {
+    Notch notch = new Notch(inches("12"), inches("1"), Slope.oneIn(3), SIXTEENTH);
+    NeckFit.Corner corner =
+        new NeckFit.Corner(inches("6"), inches("6"), inches("3"), inches("0.5"));
+    Length tail = new NeckFit(notch, corner, inches("13")).leastForTail();
+    assertEquals("ok", new NeckFit(notch, corner, tail).verdict());
+    Length less = tail.minus(Length.ofNanometres(1));
+    assertEquals("tail waney", new NeckFit(notch, corner, less).verdict());
+    NeckFit none = new NeckFit(notch, corner, inches("6"));
+    assertEquals(NeckFit.Fault.NO_FACE, none.faults().get(0));
+    assertEquals(0, none.reachInches(), 0);
+  }
+
   private static Length inches(String text) {
     return Length.of(new BigDecimal(text), LengthUnit.INCH);
   }

@@ -178,6 +178,61 @@ class LengthReaderTest {
   }
 
   @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "1'0\" | 12",
+        "0' 11\" | 11",
+        "2e+1 | 20",
+        "2e-1 | 0.2",
+        "25.e1 | 250",
+        "999 999 mm | 39370.03937",
+        "1 234 567 mm |",
+        "4 90 mm |",
+        "12\" 3/3 |",
+        "12' 11\" 1/2 | 155.5",
+        "12' 3\" 4 |",
+        "10000000 | 10000000",
+        "10000001 |",
+        "12\u2010 1/2 | 12.5",
+        "12\u2015 1/2 | 12.5",
+        "\u2080\u2089 | 9",
+        "\u06F1\u06F2 | 12",
+        "\u215E | 0.875",
+        "\u2150 | 0.142857",
+        "\u2189 | 0",
+        "\u00BE | 0.75",
+        "1,234,567 | 1234567",
+        "1.234.567,5 | 1234567.5",
+        "12 , 1/2 | 12.5",
+        "12 and 1/2 | 12.5"
+      })
+  void readsTheEdgesOfEveryForm(String text, BigDecimal inches) {
+    double found = INCHES.read(text).map(each -> each.length().inches()).orElse(Double.NaN);
+    assertEquals(inches == null ? Double.NaN : inches.doubleValue(), found, 5e-5, text);
+  }
+
+  @Test
+  void tellsADoubtOnlyWhereThereIsOne() {
+    assertEquals("", INCHES.read("12' 11\"").orElseThrow().doubt());
+    assertEquals(
+        "the smaller part is a whole ft or more", INCHES.read("12' 12\"").orElseThrow().doubt());
+    assertEquals("", INCHES.read("12 3/4").orElseThrow().doubt());
+    assertEquals("the fraction is one or more", INCHES.read("12 4/4").orElseThrow().doubt());
+    assertEquals("", INCHES.read("5/4").orElseThrow().doubt());
+    assertEquals("", INCHES.read("1,234,500").orElseThrow().doubt());
+    assertEquals("", INCHES.read("1,250.5").orElseThrow().doubt());
+    assertEquals(
+        "1,250 is taken as 1250, a thousand and more", INCHES.read("1,250").orElseThrow().doubt());
+    assertEquals(new BigDecimal("12.5"), INCHES.number("12.5").orElseThrow());
+    assertTrue(INCHES.number("12 ft").isEmpty());
+    assertEquals(
+        Length.of(12, LengthUnit.FOOT),
+        INCHES.in(LengthUnit.FOOT).read("12").orElseThrow().length());
+  }
+
+  @ParameterizedTest
   @CsvSource({
     "12-14, true, false, false",
     "12 to 14, true, false, false",
