@@ -6,11 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import roundbook.sheet.BookReader;
@@ -21,6 +26,27 @@ import roundbook.sheet.BookReader;
  */
 class KilledBatchTest {
   private static final int FILES = Integer.getInteger("batch", 12);
+
+  /** What a file holds, and how planning it ends. */
+  private enum Kind {
+    TALLY(0, false),
+    JOB(0, true),
+    UNREADABLE(3, false),
+    CUT_OFF(5, true),
+    MORE_TALLY(0, false),
+    SHORT_OF_LOGS(4, false),
+    BAD_JOB(3, true),
+    STILL_MORE_TALLY(0, false);
+
+    private final int exit;
+    private final boolean book;
+
+    Kind(int exit, boolean book) {
+      this.exit = exit;
+      this.book = book;
+    }
+  }
+
   private static final List<String> QUICK = List.of("-XX:TieredStopAtLevel=1");
 
   @TempDir Path jobs;
@@ -31,7 +57,7 @@ class KilledBatchTest {
     Map<String, Integer> expected = new TreeMap<>();
     for (int i = 0; i < FILES; i++) {
       String name = "job %03d".formatted(i);
-      expected.put(write(name, i), i % 4 == 3 ? 5 : i % 4 == 2 ? 3 : 0);
+      expected.put(write(name, i), Kind.values()[i % Kind.values().length].exit);
     }
     Path report = logs.resolve("report.csv");
     String[] plan = {
@@ -76,7 +102,7 @@ class KilledBatchTest {
     TreeSet<String> books = new TreeSet<>();
     expected.forEach(
         (file, exit) -> {
-          if (exit == 0) {
+          if (exit == 0 || exit == 4) {
             books.add(file.replaceFirst("\\.[a-z]+$", "") + " - rounds rev1.xlsx");
           }
         });
@@ -92,21 +118,50 @@ class KilledBatchTest {
     }
   }
 
-  /** Two sound tallies, one with nothing usable and one damaged workbook of every four files. */
+  /** Writes a file whose kind, one of eight, goes by its number. */
   private String write(String name, int i) throws IOException {
-    if (i % 4 == 3) {
-      byte[] sample = Files.readAllBytes(Path.of("samples", "hill-cabin.xlsx"));
-      Files.write(jobs.resolve(name + ".xlsx"), java.util.Arrays.copyOf(sample, sample.length / 2));
-      return name + ".xlsx";
+    Kind kind = Kind.values()[i % Kind.values().length];
+    String file = name + (kind.book ? ".xlsx" : ".csv");
+    Path path = jobs.resolve(file);
+    switch (kind) {
+      case JOB -> TypedBook.change(sample(path), book -> thicken(book.getSheet("Logs"), i));
+      case BAD_JOB -> TypedBook.change(sample(path), book -> spoil(book.getSheet("Job")));
+      case CUT_OFF -> {
+        byte[] whole = Files.readAllBytes(sample(path));
+        Files.write(path, Arrays.copyOf(whole, whole.length / 2));
+      }
+      default -> Files.writeString(path, tally(kind, i));
     }
+    return file;
+  }
+
+  private static Path sample(Path path) throws IOException {
+    return Files.copy(Path.of("samples", "hill-cabin.xlsx"), path);
+  }
+
+  private static void thicken(Sheet logs, int i) {
+    for (Row row : logs) {
+      Cell cell = row.getCell(3);
+      if (cell != null && cell.getCellType() == CellType.NUMERIC) {
+        cell.setCellValue(cell.getNumericCellValue() + (row.getRowNum() + i) % 3 / 4.0);
+      }
+    }
+  }
+
+  private static void spoil(Sheet settings) {
+    for (Row row : settings) {
+      row.createCell(1).setCellValue("about so much");
+    }
+  }
+
+  private static String tally(Kind kind, int i) {
     StringBuilder tally = new StringBuilder("Log,Length (ft),Butt (in),Mid (in),Tip (in)\n");
-    for (int log = 0; log < 14; log++) {
+    for (int log = 0; log < (kind == Kind.SHORT_OF_LOGS ? 6 : 14); log++) {
       double mid = 11 + (log * 7 + i) % 9 / 4.0;
-      String length = i % 4 == 2 ? "long" : "22";
+      String length = kind == Kind.UNREADABLE ? "long" : "22";
       tally.append(log).append(',').append(length).append(',').append(mid + 1).append(',');
       tally.append(mid).append(',').append(mid - 1).append('\n');
     }
-    Files.writeString(jobs.resolve(name + ".csv"), tally);
-    return name + ".csv";
+    return tally.toString();
   }
 }
