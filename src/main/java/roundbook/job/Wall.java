@@ -12,4 +12,21 @@ import roundbook.units.Length;
  * @param remarks free text, or empty
  */
 public record Wall(
-    String name, Length outside, boolean laidFirst, Length thickness, String remarks) {}
+    String name, Length outside, boolean laidFirst, Length thickness, String remarks) {
+  /** Compares as any record does; most walls compared are one and the same, which is seen first. */
+  @Override
+  public boolean equals(Object other) {
+    return this == other
+        || other instanceof Wall wall
+            && name.equals(wall.name)
+            && outside.equals(wall.outside)
+            && laidFirst == wall.laidFirst
+            && thickness.equals(wall.thickness)
+            && remarks.equals(wall.remarks);
+  }
+
+  @Override
+  public int hashCode() {
+    return name.hashCode();
+  }
+}

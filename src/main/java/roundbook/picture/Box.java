@@ -16,11 +16,18 @@ record Box(double left, double top, double right, double bottom) {
     if (spots.isEmpty()) {
       return new Box(0, 0, 0, 0);
     }
-    Box box = between(spots.get(0), spots.get(0));
-    for (Spot spot : spots) {
-      box = box.with(spot);
+    double left = spots.get(0).x();
+    double right = left;
+    double top = spots.get(0).y();
+    double bottom = top;
+    for (int i = 1; i < spots.size(); i++) {
+      Spot spot = spots.get(i);
+      left = Math.min(left, spot.x());
+      right = Math.max(right, spot.x());
+      top = Math.min(top, spot.y());
+      bottom = Math.max(bottom, spot.y());
     }
-    return box;
+    return new Box(left, top, right, bottom);
   }
 
   /** Returns the box with two opposite corners. */
@@ -30,15 +37,6 @@ record Box(double left, double top, double right, double bottom) {
         Math.min(one.y(), other.y()),
         Math.max(one.x(), other.x()),
         Math.max(one.y(), other.y()));
-  }
-
-  /** Returns the least box that holds this one and a point. */
-  private Box with(Spot spot) {
-    return new Box(
-        Math.min(left, spot.x()),
-        Math.min(top, spot.y()),
-        Math.max(right, spot.x()),
-        Math.max(bottom, spot.y()));
   }
 
   /** Returns the box grown by so much on every side. */

@@ -57,7 +57,11 @@ final class Canvas {
 
   /** Fills an outline. */
   void fill(List<Spot> outline, Ink ink) {
-    raster.fill(outline.stream().map(Canvas::scaled).toList(), ink);
+    List<Spot> pixels = new ArrayList<>(outline.size());
+    for (Spot spot : outline) {
+      pixels.add(scaled(spot));
+    }
+    raster.fill(pixels, ink);
   }
 
   /** Fills a box. */

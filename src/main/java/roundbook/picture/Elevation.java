@@ -2,7 +2,6 @@ package roundbook.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.DoubleStream;
 import roundbook.job.Opening;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
@@ -22,6 +21,8 @@ import roundbook.units.LengthUnit;
  * @param wall the wall
  */
 record Elevation(Stack stack, Wall wall) {
+  private static final int PARTS = 12;
+
   /** Returns the wall's logs from the lowest up. */
   List<PlacedLog> logs() {
     return stack.courses().stream().map(course -> course.on(wall).orElseThrow()).toList();
@@ -54,11 +55,7 @@ record Elevation(Stack stack, Wall wall) {
 
   /** Returns the highest point of the wall and of the logs that cross it. */
   double top() {
-    return logs().stream()
-        .flatMap(log -> outline(log).stream())
-        .mapToDouble(Spot::y)
-        .max()
-        .orElse(0);
+    return logs().stream().mapToDouble(log -> Box.around(outline(log)).bottom()).max().orElse(0);
   }
 
   /** Returns the least distance between the centre lines of neighbouring logs. */
@@ -78,7 +75,9 @@ record Elevation(Stack stack, Wall wall) {
     List<Spot> outline = new ArrayList<>();
     outline.add(new Spot(0, Math.min(above, crown(log, 0))));
     outline.add(new Spot(leftFace(), Math.min(above, crown(log, leftFace()))));
-    stations().forEach(x -> outline.add(new Spot(x, crown(log, x))));
+    for (double x : stations()) {
+      outline.add(new Spot(x, crown(log, x)));
+    }
     outline.add(new Spot(rightFace(), Math.min(above, crown(log, rightFace()))));
     outline.add(new Spot(length(), Math.min(above, crown(log, length()))));
     under(log, outline);
@@ -139,9 +138,9 @@ record Elevation(Stack stack, Wall wall) {
     double left = end(log, stack.building().after(wall));
     outline.add(new Spot(length(), Math.max(right, centre(log) - radius(log, length()))));
     outline.add(new Spot(rightFace(), Math.max(shoulder, centre(log) - radius(log, rightFace()))));
-    List<Double> stations = stations().boxed().toList();
-    for (int i = stations.size() - 1; i >= 0; i--) {
-      outline.add(new Spot(stations.get(i), belly(log, stations.get(i))));
+    double[] stations = stations();
+    for (int i = stations.length - 1; i >= 0; i--) {
+      outline.add(new Spot(stations[i], belly(log, stations[i])));
     }
     outline.add(new Spot(leftFace(), Math.max(shoulder, centre(log) - radius(log, leftFace()))));
     outline.add(new Spot(0, Math.max(left, centre(log) - radius(log, 0))));
@@ -165,9 +164,14 @@ record Elevation(Stack stack, Wall wall) {
   }
 
   /** Returns the places, face to face, at which curved outlines are measured. */
-  private DoubleStream stations() {
-    double step = (rightFace() - leftFace()) / 12;
-    return DoubleStream.iterate(leftFace(), x -> x <= rightFace() + step / 2, x -> x + step);
+  private double[] stations() {
+    double[] stations = new double[PARTS + 1];
+    stations[0] = leftFace();
+    double step = (rightFace() - leftFace()) / PARTS;
+    for (int i = 1; i <= PARTS; i++) {
+      stations[i] = stations[i - 1] + step;
+    }
+    return stations;
   }
 
   /** Returns half the natural diameter at a place along the wall. */

@@ -1,5 +1,6 @@
 package roundbook.picture;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -28,11 +29,11 @@ record Glyph(double width, List<Stroke> strokes) {
 
     /** Returns the stroke scaled about nothing, then moved. */
     Stroke moved(double scale, Spot by) {
-      return new Stroke(
-          path.stream()
-              .map(spot -> new Spot(spot.x() * scale + by.x(), spot.y() * scale + by.y()))
-              .toList(),
-          filled);
+      List<Spot> moved = new ArrayList<>(path.size());
+      for (Spot spot : path) {
+        moved.add(new Spot(spot.x() * scale + by.x(), spot.y() * scale + by.y()));
+      }
+      return new Stroke(moved, filled);
     }
   }
 

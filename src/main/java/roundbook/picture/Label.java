@@ -1,5 +1,8 @@
 package roundbook.picture;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * A text with its place and look, ready to be written on a drawing.
  *
@@ -98,12 +101,10 @@ record Label(
   /** Returns the ink's box, its ground included. */
   Box box() {
     Spot base = base();
-    Box ink =
-        Box.around(
-            lettering.strokes(text).stream()
-                .flatMap(stroke -> stroke.path().stream())
-                .map(spot -> spot.plus(base.x(), base.y()))
-                .toList());
-    return ink.grown(lettering.reach() + (ground == Ground.OPEN ? 0 : PADDING));
+    List<Spot> spots = new ArrayList<>();
+    for (Glyph.Stroke stroke : lettering.strokes(text)) {
+      spots.addAll(stroke.moved(1, base).path());
+    }
+    return Box.around(spots).grown(lettering.reach() + (ground == Ground.OPEN ? 0 : PADDING));
   }
 }

@@ -32,12 +32,16 @@ record Lettering(double size, boolean bold) {
 
   /** Returns the strokes of a text, from the left end of its base line, downwards positive. */
   List<Glyph.Stroke> strokes(String text) {
-    return run(text).strokes;
+    Run run = new Run(true);
+    set(text, run);
+    return run.strokes;
   }
 
   /** Returns the width of a text in points, pen included. */
   double width(String text) {
-    return run(text).end() + 2 * reach();
+    Run run = new Run(false);
+    set(text, run);
+    return run.end() + 2 * reach();
   }
 
   /** Returns the same lettering in another size. */
@@ -56,8 +60,11 @@ record Lettering(double size, boolean bold) {
   }
 
   /** Sets a text letter by letter, whole fractions apart. */
-  private Run run(String text) {
-    Run run = new Run();
+  private static void set(String text, Run run) {
+    if (text.indexOf('/') < 0) {
+      run.plain(text);
+      return;
+    }
     Matcher fraction = FRACTION.matcher(text);
     int from = 0;
     while (fraction.find(from)) {
@@ -68,7 +75,6 @@ record Lettering(double size, boolean bold) {
       from = fraction.end();
     }
     run.plain(text.substring(from));
-    return run;
   }
 
   /** A text while its letters are set one after the other. */
@@ -77,11 +83,23 @@ record Lettering(double size, boolean bold) {
     private final double unit = capital() / GRID;
     private final double space = (bold ? 2.7 : 2.2) * unit;
     private final double small = size < 12 ? 0.74 : 0.66;
+    private final boolean drawn;
     private double at;
+
+    /** Begins a text, of which the strokes or only the width are wanted. */
+    Run(boolean drawn) {
+      this.drawn = drawn;
+    }
 
     /** Sets letters in full size. */
     void plain(String text) {
-      text.codePoints().forEach(character -> letter(character, 1, 0));
+      letters(text, 1, 0);
+    }
+
+    private void letters(String text, double scale, double raised) {
+      for (int i = 0; i < text.length(); i = text.offsetByCodePoints(i, 1)) {
+        letter(text.codePointAt(i), scale, raised);
+      }
     }
 
     /** Draws a fraction nearer to its whole number. */
@@ -91,11 +109,11 @@ record Lettering(double size, boolean bold) {
 
     /** Sets a fraction as small digits above and below a slanting bar. */
     void built(String numerator, String denominator) {
-      numerator.codePoints().forEach(character -> letter(character, small, GRID * (1 - small)));
+      letters(numerator, small, GRID * (1 - small));
       at -= space * small / 2;
       letter('⁄', 1, 0);
       at -= space * (1 + small) / 2;
-      denominator.codePoints().forEach(character -> letter(character, small, 0));
+      letters(denominator, small, 0);
     }
 
     /** Sets one letter, so large and so far raised above the base line. */
@@ -105,8 +123,10 @@ record Lettering(double size, boolean bold) {
         return;
       }
       Glyph glyph = Alphabet.standard().glyph(character);
-      for (Glyph.Stroke stroke : glyph.strokes()) {
-        strokes.add(turned(stroke.moved(scale * unit, new Spot(0, raised * unit))));
+      if (drawn) {
+        for (Glyph.Stroke stroke : glyph.strokes()) {
+          strokes.add(set(stroke, scale * unit, raised * unit));
+        }
       }
       at += glyph.width() * unit * scale + space * scale;
     }
@@ -115,9 +135,12 @@ record Lettering(double size, boolean bold) {
       return Math.max(0, at - space);
     }
 
-    private Glyph.Stroke turned(Glyph.Stroke stroke) {
-      List<Spot> path =
-          stroke.path().stream().map(spot -> new Spot(at + spot.x(), -spot.y())).toList();
+    /** Scales a stroke, raises it, turns it downwards and moves it to the place reached. */
+    private Glyph.Stroke set(Glyph.Stroke stroke, double scale, double raised) {
+      List<Spot> path = new ArrayList<>(stroke.path().size());
+      for (Spot spot : stroke.path()) {
+        path.add(new Spot(at + spot.x() * scale, -(spot.y() * scale + raised)));
+      }
       return new Glyph.Stroke(path, stroke.filled());
     }
   }

@@ -16,6 +16,9 @@ final class Png {
   private static final byte[] SIGNATURE = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n'};
   private static final double INCHES_PER_METRE = 1 / 0.0254;
 
+  /** A tenth larger than the best that can be had, in a tenth of its time. */
+  private static final int LEVEL = 5;
+
   private Png() {}
 
   /** Returns the file of a raster that is to be shown at so many pixels an inch. */
@@ -43,18 +46,16 @@ final class Png {
 
   /** Rows without a filter, each after a zero byte; grey has a one for white. */
   private static byte[] rows(Raster raster) {
-    ByteArrayOutputStream rows = new ByteArrayOutputStream();
+    int stride = raster.stride();
+    byte[] rows = new byte[(1 + stride) * raster.height()];
     for (int row = 0; row < raster.height(); row++) {
-      rows.write(0);
-      for (byte eight : raster.row(row)) {
-        rows.write(~eight);
-      }
+      raster.whites(row, rows, row * (1 + stride) + 1);
     }
-    return rows.toByteArray();
+    return rows;
   }
 
   private static byte[] deflated(byte[] bytes) {
-    Deflater deflater = new Deflater(Deflater.BEST_COMPRESSION);
+    Deflater deflater = new Deflater(LEVEL);
     try {
       deflater.setInput(bytes);
       deflater.finish();

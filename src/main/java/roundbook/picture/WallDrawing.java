@@ -24,6 +24,7 @@ final class WallDrawing {
   private final Elevation elevation;
   private final List<Opening> openings;
   private final Wording wording;
+  private final double top;
   private final double scale;
   private final double shift;
   private final Canvas canvas;
@@ -34,9 +35,10 @@ final class WallDrawing {
         openings.stream().filter(each -> each.wall().equalsIgnoreCase(wall.name())).toList();
     this.wording = wording;
     double room = WIDTH - LEFT - RIGHT;
-    this.scale = Math.min(room / elevation.length(), MOST_HIGH / elevation.top());
+    this.top = elevation.top();
+    this.scale = Math.min(room / elevation.length(), MOST_HIGH / top);
     this.shift = LEFT + (room - scale * elevation.length()) / 2;
-    this.canvas = new Canvas(WIDTH, HEAD + scale * elevation.top() + FOOT);
+    this.canvas = new Canvas(WIDTH, HEAD + scale * top + FOOT);
   }
 
   /** Returns the sheet; settling says how much space an opening wants over its frame. */
@@ -90,7 +92,7 @@ final class WallDrawing {
 
   /** Returns a point of the wall on the sheet. */
   Spot on(double x, double z) {
-    return new Spot(shift + scale * x, HEAD + scale * (elevation.top() - z));
+    return new Spot(shift + scale * x, HEAD + scale * (top - z));
   }
 
   /** Returns an outline of the wall on the sheet. */

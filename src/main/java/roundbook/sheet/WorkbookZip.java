@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
 import java.util.Map;
+import java.util.zip.Deflater;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 
@@ -15,10 +16,12 @@ import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
  * <p>POI writes straight into such a stream. Two things are changed on the way. All entries bear
  * the same time, in every time zone: the library's own switch for that is one for the whole
  * process, so it does not serve several files written side by side. And where a sheet's rows would
- * stand, which the library has none of, stand those made by {@link RowWriter}.
+ * stand, which the library has none of, stand those made by {@link RowWriter}. Pictures, packed as
+ * they are, are not packed again.
  */
 final class WorkbookZip extends ZipArchiveOutputStream {
   private static final LocalDateTime TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
+  private static final int LEVEL = 6;
   private static final String NO_ROWS = "<sheetData/>";
 
   private final Map<String, byte[]> rows;
@@ -40,6 +43,7 @@ final class WorkbookZip extends ZipArchiveOutputStream {
   public void putArchiveEntry(ZipArchiveEntry entry) throws IOException {
     entry.setTimeLocal(TIME);
     rowsOfEntry = rows.get(entry.getName());
+    setLevel(entry.getName().endsWith(".png") ? Deflater.NO_COMPRESSION : LEVEL);
     super.putArchiveEntry(entry);
   }
 

@@ -41,7 +41,12 @@ public record Course(
 
   /** Returns the log on a wall; empty when the round has none there. */
   public Optional<PlacedLog> on(Wall wall) {
-    return logs.stream().filter(log -> log.wall().equals(wall)).findFirst();
+    for (PlacedLog log : logs) {
+      if (log.wall().equals(wall)) {
+        return Optional.of(log);
+      }
+    }
+    return Optional.empty();
   }
 
   /** Returns the difference between the largest and the smallest middle diameter. */

@@ -21,6 +21,16 @@ public final class Length implements Comparable<Length> {
 
   private static final BigInteger MILLION = BigInteger.valueOf(1_000_000);
 
+  /** Up to here, some 1100 m, the binary product is right to a thousandth of a nanometre. */
+  private static final double SURE = 1L << 40;
+
+  private static final double DOUBT = 0x1p-10;
+
+  /** Below this, some 1100 m, and for a mean of so many, a long holds what rounding takes. */
+  private static final long SMALL = 1L << 40;
+
+  private static final int MOST_PARTS = 1 << 20;
+
   private final long nanometres;
 
   private Length(long nanometres) {
@@ -69,7 +79,12 @@ public final class Length implements Comparable<Length> {
 
   /** Returns the length of a binary number of a unit, to the nearest nanometre. */
   public static Length of(double count, LengthUnit unit) {
-    return of(BigDecimal.valueOf(count), unit);
+    double nanometres = count * unit.nanometres();
+    double whole = Math.floor(nanometres);
+    boolean sure = Math.abs(nanometres) < SURE && Math.abs(nanometres - whole - 0.5) > DOUBT;
+    return sure
+        ? ofNanometres((long) whole + (nanometres - whole > 0.5 ? 1 : 0))
+        : of(BigDecimal.valueOf(count), unit);
   }
 
   /**
@@ -204,10 +219,19 @@ public final class Length implements Comparable<Length> {
     if (step.nanometres == 0) {
       return dividedBy(count);
     }
+    if (isSmall(nanometres) && isSmall(step.nanometres) && count <= MOST_PARTS) {
+      long divisor = step.nanometres * count;
+      long quotient = Math.floorDiv(2_000_000L * nanometres + divisor, 2 * divisor);
+      return step.times(Math.floorDiv(quotient + 500_000, 1_000_000L));
+    }
     BigInteger divisor = BigInteger.valueOf(step.nanometres).multiply(BigInteger.valueOf(count));
     BigInteger millionths = BigInteger.valueOf(nanometres).multiply(MILLION).shiftLeft(1);
     long quotient = floorDivide(millionths.add(divisor), divisor.shiftLeft(1));
     return step.times(Math.floorDiv(quotient + 500_000, 1_000_000L));
+  }
+
+  private static boolean isSmall(long nanometres) {
+    return -SMALL < nanometres && nanometres < SMALL;
   }
 
   private static long floorDivide(BigInteger dividend, BigInteger divisor) {

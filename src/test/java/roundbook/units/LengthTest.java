@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -85,6 +86,35 @@ class LengthTest {
         .divide(
             BigDecimal.valueOf(denominator).multiply(BigDecimal.valueOf(2)), 0, RoundingMode.FLOOR)
         .toBigInteger();
+  }
+
+  /** The quick ways with doubles and longs must not differ from decimals in a single nanometre. */
+  @Test
+  void roundsAsDecimalsDo() {
+    SplittableRandom random = new SplittableRandom(11);
+    for (int i = 0; i < 20_000; i++) {
+      double count = (random.nextInt(2_000_000) - 1_000_000) / Math.pow(10, random.nextInt(8));
+      for (LengthUnit unit : LengthUnit.values()) {
+        BigDecimal exact = new BigDecimal(Double.toString(count));
+        BigDecimal scaled = exact.multiply(BigDecimal.valueOf(unit.nanometres()));
+        long wanted = scaled.setScale(0, RoundingMode.HALF_UP).longValueExact();
+        assertEquals(wanted, Length.of(count, unit).nanometres(), count + " " + unit);
+      }
+      long sum = random.nextLong(-1L << 42, 1L << 42);
+      long step = random.nextLong(1, 30_000_000);
+      int parts = 1 + random.nextInt(5);
+      Length mean = Length.ofNanometres(sum).meanRoundedTo(parts, Length.ofNanometres(step));
+      assertEquals(steps(sum, step * parts) * step, mean.nanometres(), sum + " / " + step);
+    }
+  }
+
+  /** Rounds a quotient to six decimals, then to the nearest whole number, ties up. */
+  private static long steps(long sum, long divisor) {
+    MathContext digits = new MathContext(60, RoundingMode.FLOOR);
+    BigDecimal half = new BigDecimal("0.0000005");
+    BigDecimal quotient = BigDecimal.valueOf(sum).divide(BigDecimal.valueOf(divisor), digits);
+    BigDecimal six = quotient.add(half).setScale(6, RoundingMode.FLOOR);
+    return six.add(new BigDecimal("0.5")).setScale(0, RoundingMode.FLOOR).longValueExact();
   }
 
   @Test
