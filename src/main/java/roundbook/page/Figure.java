@@ -85,8 +85,14 @@ public sealed interface Figure {
    * @param png the file's bytes, not to be changed afterwards
    * @param place where it lies
    * @param altText the words for those who cannot see it
+   * @param letters the size of its smallest letters in points as it lies at 100 percent, 0 if none
    */
-  record Picture(byte[] png, Place place, String altText) implements Figure {
+  record Picture(byte[] png, Place place, String altText, double letters) implements Figure {
+    /** A picture without letters. */
+    public Picture(byte[] png, Place place, String altText) {
+      this(png, place, altText, 0);
+    }
+
     /** Copies the bytes. */
     public Picture {
       png = png.clone();

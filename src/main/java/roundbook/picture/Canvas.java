@@ -19,14 +19,25 @@ final class Canvas {
 
   private final Box page;
   private final Raster raster;
+  private final double least;
   private final List<Box> texts = new ArrayList<>();
+  private double smallest = Double.MAX_VALUE;
+
+  /** Makes a white sheet on which words may be of any size. */
+  Canvas(double width, double height) {
+    this(width, height, 0);
+  }
 
   /**
    * Makes a white sheet.
    *
+   * @param width in points
+   * @param height in points
+   * @param least the size under which no words are written, in points
    * @throws DrawingFault if it would have no size, or be larger than any paper
    */
-  Canvas(double width, double height) {
+  Canvas(double width, double height, double least) {
+    this.least = least;
     double most = MOST_INCHES * POINTS_PER_INCH;
     if (!(width > 0 && height > 0 && width <= most && height <= most)) {
       throw new DrawingFault("no sheet of " + width + " by " + height + " points", null);
@@ -48,6 +59,11 @@ final class Canvas {
   /** Returns the boxes of all texts written so far. */
   List<Box> texts() {
     return List.copyOf(texts);
+  }
+
+  /** Returns the size of the smallest letters written so far, in points. */
+  double smallestLetters() {
+    return smallest;
   }
 
   /** Returns the pixels drawn so far. */
@@ -104,7 +120,7 @@ final class Canvas {
 
   /** Writes a text, made to fit its room, and returns its box. */
   Box write(Label label) {
-    Label fitted = label.fitted();
+    Label fitted = label.fitted(least);
     Box box = fitted.box();
     ground(fitted, box);
     Spot base = fitted.base();
@@ -113,15 +129,21 @@ final class Canvas {
       letter(stroke.moved(1, base), fitted.lettering().reach(), white ? Ink.WHITE : Ink.BLACK);
     }
     if (!fitted.text().isBlank()) {
+      smallest = Math.min(smallest, fitted.lettering().size());
       texts.add(box);
     }
     return box;
   }
 
-  /** Writes a text only where it covers no other and nothing is cut off; returns whether it did. */
+  /**
+   * Writes a text only where it covers no other, nothing is cut off and it is large enough to be
+   * read; returns whether it did.
+   */
   boolean writeIfFree(Label label) {
-    Box box = label.fitted().box();
-    boolean free = box.inside(page) && texts.stream().noneMatch(box::overlaps);
+    Label fitted = label.fitted(least);
+    Box box = fitted.box();
+    boolean large = fitted.lettering().size() >= Math.min(least, label.lettering().size());
+    boolean free = large && box.inside(page) && texts.stream().noneMatch(box::overlaps);
     if (free) {
       write(label);
     }

@@ -13,13 +13,16 @@ import roundbook.units.Length;
 final class FaceDrawing {
   static final double BETWEEN = 16;
   static final double WIDTH = 2 * FaceStrip.WIDTH + BETWEEN;
-  static final double HEIGHT = FaceStrip.HEIGHT + 16;
+  static final double HEIGHT = FaceStrip.HEIGHT + 18;
+
+  /** The least lettering: a drawing is laid at seven tenths of its size, the page at nine. */
+  static final double SMALL = 13;
 
   private static final double LINE = 9.5;
 
   private final FaceCase faces;
   private final Wording wording;
-  private final Canvas canvas = new Canvas(WIDTH, HEIGHT);
+  private final Canvas canvas = new Canvas(WIDTH, HEIGHT, SMALL);
 
   FaceDrawing(FaceCase faces, Wording wording) {
     this.faces = faces;
@@ -31,7 +34,7 @@ final class FaceDrawing {
     strip(new FaceStrip(this, true, 0), "inside", heading);
     strip(new FaceStrip(this, false, FaceStrip.WIDTH + BETWEEN), "outside", "");
     String foot = wording.say("faces.foot", wording.unit());
-    canvas.write(Label.of(foot, 11, new Spot(4, HEIGHT - 8)).within(WIDTH - 8));
+    canvas.write(Label.of(foot, SMALL, new Spot(4, HEIGHT - 9)).within(WIDTH - 8));
     return canvas;
   }
 
@@ -61,7 +64,7 @@ final class FaceDrawing {
     }
     String side = strip.buttLeft() ? ".left" : ".right";
     String stand = wording.say("faces." + face + side);
-    canvas.write(Label.of(stand, 12, new Spot(left, LINE)).within(room));
+    canvas.write(Label.of(stand, SMALL, new Spot(left, LINE)).within(room));
   }
 
   /** Returns the words for those who cannot see the drawing. */

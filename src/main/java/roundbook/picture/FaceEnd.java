@@ -8,10 +8,10 @@ import roundbook.units.Length;
 /** One end of a log's face: cuts, hatched waste, the marks with their numbers, butt or tip. */
 final class FaceEnd {
   /** How far from the trimmed end the shoulder is drawn. */
-  static final double SHOULDER = 110;
+  static final double SHOULDER = 118;
 
   /** How far from the trimmed end the corner line is drawn. */
-  static final double CORNER = 40;
+  static final double CORNER = 42;
 
   private static final double ARROW = SHOULDER + 10;
   private static final double NUMBER = 19;
@@ -86,7 +86,7 @@ final class FaceEnd {
 
   /** Says that there is no lower notch where the log lies flat. */
   private void bedMark() {
-    Label label = Label.of(wording().say("faces.no_notch"), 9.5, at(CORNER + 5, 8));
+    Label label = Label.of(wording().say("faces.no_notch"), FaceDrawing.SMALL, at(CORNER + 5, 8));
     canvas.write(label.across(across()).within(SHOULDER - CORNER - 10));
   }
 
@@ -122,12 +122,12 @@ final class FaceEnd {
 
   /** Draws the sign and the word of this end outside of the log. */
   private void name() {
-    Spot sign = new Spot(edge - inward * 32, strip.centre() - 20);
+    Spot sign = new Spot(edge - inward * 30, strip.centre() - 20);
     canvas.write(Label.of(butt ? "●" : "○", 24, sign).centred());
     Spot word = new Spot(sign.x(), strip.centre() + 1);
-    canvas.fill(new Box(word.x() - 22, word.y() - 7, word.x() + 22, word.y() + 7), Ink.WHITE);
+    canvas.fill(new Box(word.x() - 26, word.y() - 7, word.x() + 26, word.y() + 7), Ink.WHITE);
     String key = butt ? "faces.butt" : "faces.tip";
-    canvas.write(Label.of(wording().say(key), 13, word).bold().centred().within(42));
+    canvas.write(Label.of(wording().say(key), 13, word).bold().centred().within(54));
   }
 
   /** Writes under the log what the lines are, at the butt with their distance from it. */
@@ -138,15 +138,15 @@ final class FaceEnd {
       corner = corner + " " + wording().mark(end.overhang());
       shoulder = shoulder + " " + wording().mark(end.shoulder());
     } else {
-      small(wording().say("faces.cut"), -3, CORNER - 6);
+      small(wording().say("faces.cut"), -3, 11, CORNER + 20);
     }
-    small(corner, CORNER - 6, SHOULDER - CORNER - 4);
-    small(shoulder, SHOULDER - 4, 88);
+    small(corner, CORNER - 6, 26, SHOULDER + 60);
+    small(shoulder, SHOULDER - 30, 11, 118);
   }
 
-  private void small(String text, double along, double room) {
-    canvas.write(
-        Label.of(text, 12, at(along, FaceStrip.BUTT_HALF + 11)).across(across()).within(room));
+  private void small(String text, double along, double below, double room) {
+    Spot at = at(along, FaceStrip.BUTT_HALF + below);
+    canvas.write(Label.of(text, FaceDrawing.SMALL, at).across(across()).within(room));
   }
 
   /** Returns the place so far in from the trimmed end and so far below the centre line. */

@@ -13,7 +13,7 @@ import roundbook.picture.FaceCase.Special;
  */
 final class FaceStrip {
   static final double WIDTH = 510;
-  static final double HEIGHT = 124;
+  static final double HEIGHT = 138;
   static final double BUTT_HALF = 41;
   static final double TIP_HALF = 38;
   static final double UPPER_INSIDE = 28;
@@ -23,7 +23,7 @@ final class FaceStrip {
   static final double LOWER_END = 32;
   static final double CENTRE = 64;
 
-  private static final double MARGIN = 54;
+  private static final double MARGIN = 58;
   private static final double BAND = 33;
   private static final double BREAK = 9;
 
@@ -169,7 +169,7 @@ final class FaceStrip {
     word(said.isEmpty() ? say("keep") : top ? crown : said, LOWER_END - 3);
     double room = FaceEnd.SHOULDER - FaceEnd.CORNER - 8;
     Spot above = new Spot(edge(true) + FaceEnd.CORNER + 5, centre() - 8);
-    drawing.canvas().write(Label.of(say("centre"), 9.5, above).within(room));
+    drawing.canvas().write(Label.of(say("centre"), FaceDrawing.SMALL, above).within(room));
   }
 
   private String say(String key) {
@@ -179,7 +179,7 @@ final class FaceStrip {
   /** Writes words in the middle of the log, between the dimensions of its corner lines. */
   private void word(String text, double below) {
     double room = WIDTH - 2 * (MARGIN + FaceEnd.CORNER) - 12;
-    Label label = Label.of(text, 11.5, new Spot(middle(), centre() + below)).bold();
+    Label label = Label.of(text, FaceDrawing.SMALL, new Spot(middle(), centre() + below)).bold();
     drawing.canvas().write(label.centred().within(room).on(Label.Ground.CLEAR));
   }
 }

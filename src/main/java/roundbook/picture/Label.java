@@ -81,15 +81,21 @@ record Label(
 
   /** Returns the same text small enough, or cut short enough, for its room. */
   Label fitted() {
-    Lettering smaller = shrunk(shrunk(lettering));
+    return fitted(0);
+  }
+
+  /** Returns the same; only numbers, which are never cut, get smaller than so many points. */
+  Label fitted(double least) {
+    Lettering smaller = shrunk(shrunk(lettering, least), least);
     String cut = whole ? text : smaller.cut(text, room);
     return new Label(cut, smaller, at, across, room, whole, ground);
   }
 
   /** Returns a lettering as much smaller as the room asks for and the text bears. */
-  private Lettering shrunk(Lettering from) {
+  private Lettering shrunk(Lettering from, double least) {
     double wanted = from.size() * Math.min(1, room / from.width(text));
-    return from.sized(whole ? wanted : Math.max(lettering.size() * SMALLEST, wanted));
+    double smallest = Math.max(lettering.size() * SMALLEST, Math.min(least, lettering.size()));
+    return from.sized(whole ? wanted : Math.max(smallest, wanted));
   }
 
   /** Returns the left end of the base line. */

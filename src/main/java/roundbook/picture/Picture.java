@@ -11,6 +11,7 @@ import java.util.Objects;
  * @param heightPx height in pixels
  * @param widthInches width on paper at 100 percent
  * @param heightInches height on paper at 100 percent
+ * @param smallestPoints the size of its smallest letters in points at 100 percent
  * @param altText the words for those who cannot see it
  */
 public record Picture(
@@ -19,6 +20,7 @@ public record Picture(
     int heightPx,
     double widthInches,
     double heightInches,
+    double smallestPoints,
     String altText) {
   /** Copies the bytes. */
   public Picture {
@@ -36,6 +38,7 @@ public record Picture(
         raster.height(),
         raster.width() / scale,
         raster.height() / scale,
+        canvas.smallestLetters(),
         altText);
   }
 

@@ -9,18 +9,19 @@ import roundbook.stack.PlacedLog;
 
 /** The building seen from above: four walls, their corners, where each butt lies. */
 final class PlanDrawing {
-  static final double WIDTH = 252;
-  static final double HEIGHT = 180;
+  static final double WIDTH = 176;
+  static final double HEIGHT = 124;
 
-  private static final double LOG = 13;
-  private static final double PAST = 9;
-  private static final double UPRIGHT_ROOM = 42;
-  private static final double LEVEL_ROOM = 124;
-  private static final Box WALLS = new Box(44, 28, WIDTH - 44, HEIGHT - 28);
+  private static final double SMALL = 9.4;
+  private static final double LOG = 11;
+  private static final double PAST = 8;
+  private static final double UPRIGHT_ROOM = 30;
+  private static final double LEVEL_ROOM = 84;
+  private static final Box WALLS = new Box(36, 24, WIDTH - 36, HEIGHT - 26);
 
   private final Building building;
   private final Wording wording;
-  private final Canvas canvas = new Canvas(WIDTH, HEIGHT);
+  private final Canvas canvas = new Canvas(WIDTH, HEIGHT, SMALL);
 
   PlanDrawing(Building building, Wording wording) {
     if (building.walls().size() != 4) {
@@ -61,7 +62,7 @@ final class PlanDrawing {
     boolean atStart = placed.get().buttAtStart();
     Spot butt = side.along(atStart ? 0.13 : 0.87);
     Spot tip = side.along(atStart ? 0.87 : 0.13);
-    Arrows.pointer(canvas, butt, tip, 10);
+    Arrows.pointer(canvas, butt, tip, 9);
     sign("●", butt);
     Spot ring = side.along(atStart ? 0.915 : 0.085);
     sign("○", ring);
@@ -71,7 +72,7 @@ final class PlanDrawing {
   private void sign(String sign, Spot at) {
     Box field = new Box(at.x() - 5, at.y() - 5, at.x() + 5, at.y() + 5);
     canvas.fill(field, Ink.WHITE);
-    canvas.write(Label.of(sign, 13, at).centred());
+    canvas.write(Label.of(sign, 12, at).centred());
   }
 
   /** Writes the name of a wall's first corner outside of it. */
@@ -82,32 +83,32 @@ final class PlanDrawing {
     double down = start.y() < middle.y() ? -1 : 1;
     Spot at = start.plus(right * (PAST + 4), down * (PAST + 5));
     Label label = Label.of(building.startCorner(wall), 13, at).bold();
-    canvas.write(label.across(right < 0 ? 1 : 0).within(30));
+    canvas.write(label.across(right < 0 ? 1 : 0).within(27));
   }
 
   /** Writes the name of a wall and the tag of its log inside of it. */
   private void name(Course course, Wall wall) {
     Side side = side(wall);
     String tag = course.on(wall).map(log -> log.piece().log().tag()).orElse("");
-    Spot at = side.inwards(side.along(0.5), side.upright() ? 12 : 16);
+    Spot at = side.inwards(side.along(0.5), side.upright() ? 9 : 14);
     if (!side.upright()) {
       String both = (wall.name() + "  " + tag).strip();
-      canvas.write(Label.of(both, 15, at).bold().centred().within(LEVEL_ROOM));
+      canvas.write(Label.of(both, 12, at).bold().centred().within(LEVEL_ROOM));
       return;
     }
     double across = at.x() < WALLS.middle().x() ? 0 : 1;
-    Label name = Label.of(wall.name(), 15, at.plus(0, -9)).bold().across(across);
+    Label name = Label.of(wall.name(), 12, at.plus(0, -7)).bold().across(across);
     canvas.write(name.within(UPRIGHT_ROOM));
-    canvas.write(Label.of(tag, 11, at.plus(0, 9)).across(across).within(UPRIGHT_ROOM));
+    canvas.write(Label.of(tag, SMALL, at.plus(0, 7)).across(across).within(UPRIGHT_ROOM));
   }
 
-  /** Says which way the butts run and that this is seen from above. */
+  /** Shows which way the butts run, which the page says too, and says where this is seen from. */
   private void middle(Course course) {
     Spot at = WALLS.middle();
     String turn = course.clockwise() ? "↻" : "↺";
-    String words = turn + " " + run(course);
-    canvas.write(Label.of(words, 11, at.plus(0, -27)).bold().centred().within(136));
-    canvas.write(Label.of(wording.say("plan.above"), 9, at.plus(0, 26)).centred().within(136));
+    canvas.write(Label.of(turn, 20, at).centred());
+    Spot foot = new Spot(at.x(), HEIGHT - 7);
+    canvas.write(Label.of(wording.say("plan.above"), SMALL, foot).centred().within(100));
   }
 
   private String run(Course course) {

@@ -31,7 +31,7 @@ final class SlopeTemplate {
   private final BuildRules rules;
   private final List<Wall> walls;
   private final Wording wording;
-  private final Canvas canvas = new Canvas(WIDTH, HEIGHT);
+  private final Canvas canvas = new Canvas(WIDTH, HEIGHT, 8.2);
 
   SlopeTemplate(Stack stack, Wording wording) {
     this.rules = stack.rules();

@@ -46,7 +46,7 @@ final class StoryPole {
 
   /** Returns a page, counted from nought. */
   Canvas draw(int page) {
-    Canvas canvas = new Canvas(SlopeTemplate.WIDTH, HEIGHT);
+    Canvas canvas = new Canvas(SlopeTemplate.WIDTH, HEIGHT, 8.2);
     for (int i = 0; i < ACROSS && page * ACROSS + i < strips(); i++) {
       strip(canvas, page * ACROSS + i, 6 + i * PITCH);
     }

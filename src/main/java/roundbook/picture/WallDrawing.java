@@ -13,13 +13,16 @@ import roundbook.units.Length;
 
 /** A wall to scale, seen from outside: logs, ends, gaps, openings and heights. */
 final class WallDrawing {
-  static final double WIDTH = 720;
+  static final double WIDTH = 497;
 
-  private static final double LEFT = 66;
-  private static final double RIGHT = 104;
-  private static final double HEAD = 34;
-  private static final double FOOT = 74;
-  private static final double MOST_HIGH = 400;
+  /** The least lettering, as large as it is printed. */
+  static final double SMALL = 8.2;
+
+  private static final double LEFT = 59;
+  private static final double RIGHT = 84;
+  private static final double HEAD = 28;
+  private static final double FOOT = 84;
+  private static final double MOST_HIGH = 320;
 
   private final Elevation elevation;
   private final List<Opening> openings;
@@ -38,7 +41,7 @@ final class WallDrawing {
     this.top = elevation.top();
     this.scale = Math.min(room / elevation.length(), MOST_HIGH / top);
     this.shift = LEFT + (room - scale * elevation.length()) / 2;
-    this.canvas = new Canvas(WIDTH, HEAD + scale * top + FOOT);
+    this.canvas = new Canvas(WIDTH, HEAD + scale * top + FOOT, SMALL);
   }
 
   /** Returns the sheet; settling says how much space an opening wants over its frame. */
@@ -134,7 +137,7 @@ final class WallDrawing {
 
   /** Writes the gap of a joint at both inside faces and in the middle. */
   private void gaps(Joint joint, WallOpenings holes) {
-    double size = size(0.4, 6.5, 10);
+    double size = size(0.4, SMALL, 9);
     gap(joint, holes, new Station(elevation.leftFace(), 0, joint.left(), size));
     gap(joint, holes, new Station(elevation.length() / 2, 0.5, joint.middle(), size));
     gap(joint, holes, new Station(elevation.rightFace(), 1, joint.right(), size));

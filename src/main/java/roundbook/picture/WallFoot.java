@@ -7,7 +7,8 @@ import roundbook.job.Wall;
 
 /** What stands under a wall drawing: corner names, a scale, what the signs mean. */
 final class WallFoot {
-  private static final double SMALL = 9.5;
+  private static final double SMALL = WallDrawing.SMALL;
+  private static final int LINES = 3;
 
   private final WallDrawing drawing;
   private final double top;
@@ -31,7 +32,7 @@ final class WallFoot {
 
   /** Writes the name of a corner under its end of the wall. */
   private void corner(String name, double x, double across) {
-    Label label = Label.of(name, 13, new Spot(x, top + 12)).bold().across(across);
+    Label label = Label.of(name, 11, new Spot(x, top + 11)).bold().across(across);
     drawing.canvas().write(label.within(40));
   }
 
@@ -60,8 +61,8 @@ final class WallFoot {
     String unit = wording.unit();
     String text = wording.say("wall.legend", least, most, unit, ends);
     List<String> lines = Paragraph.lines(text, new Lettering(SMALL, false), WallDrawing.WIDTH - 8);
-    for (int i = 0; i < Math.min(2, lines.size()); i++) {
-      Spot at = new Spot(4, top + 44 + i * 14);
+    for (int i = 0; i < Math.min(LINES, lines.size()); i++) {
+      Spot at = new Spot(4, top + 42 + i * 12);
       drawing.canvas().write(Label.of(lines.get(i), SMALL, at).within(WallDrawing.WIDTH - 8));
     }
   }

@@ -8,7 +8,7 @@ import roundbook.units.Length;
 
 /** The doors and windows of a wall drawing, and where they leave no room for words. */
 final class WallOpenings {
-  private static final double LINE = 14;
+  private static final double LINE = 11;
   private static final double MARGIN = 4;
 
   private final WallDrawing drawing;
@@ -36,7 +36,7 @@ final class WallOpenings {
     }
     drawing.canvas().outline(Line.HEAVY, box);
     boxes.add(box);
-    write(box, texts(opening, settling));
+    write(box, texts(opening, settling, box.width() - 8));
   }
 
   /** Returns whether a box lies on an opening, wholly or in part. */
@@ -68,13 +68,16 @@ final class WallOpenings {
     return parts;
   }
 
-  private List<String> texts(Opening opening, Optional<Length> settling) {
+  private List<String> texts(Opening opening, Optional<Length> settling, double room) {
     Wording wording = drawing.wording();
     List<String> texts = new ArrayList<>();
     texts.add(opening.name());
     Length high = opening.head().minus(opening.sill());
     texts.add(wording.mark(opening.width()) + " × " + wording.mark(high));
-    settling.ifPresent(each -> texts.add(wording.say("wall.settle", wording.mark(each))));
+    settling
+        .map(each -> wording.say("wall.settle", wording.mark(each)))
+        .map(text -> Paragraph.lines(text, new Lettering(WallDrawing.SMALL, false), room))
+        .ifPresent(texts::addAll);
     return texts;
   }
 
@@ -84,7 +87,8 @@ final class WallOpenings {
     int count = (int) Math.min(texts.size(), (box.height() - 8) / LINE);
     Spot at = box.middle().plus(0, -(count - 1) * LINE / 2);
     for (int i = 0; i < count && room > 16; i++) {
-      Label label = Label.of(texts.get(i), i == 0 ? 12 : 10, at.plus(0, i * LINE)).centred();
+      Label label =
+          Label.of(texts.get(i), i == 0 ? 9.5 : WallDrawing.SMALL, at.plus(0, i * LINE)).centred();
       Label number = label.within(room).uncut();
       drawing.canvas().writeIfFree(i == 0 ? label.bold().within(room) : number);
     }

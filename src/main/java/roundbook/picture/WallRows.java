@@ -14,7 +14,7 @@ final class WallRows {
   WallRows(WallDrawing drawing) {
     this.drawing = drawing;
     this.canvas = drawing.canvas();
-    this.size = drawing.size(0.55, 7.5, 13);
+    this.size = drawing.size(0.55, 8.4, 10.5);
   }
 
   /** Writes the row of a log. */
@@ -24,11 +24,11 @@ final class WallRows {
     Spot right = drawing.on(drawing.elevation().length(), z);
     boolean buttLeft = !log.buttAtStart();
     String round = drawing.wording().say("wall.round", log.round());
-    canvas.write(Label.of(round, size, left.plus(-8 - size, 0)).bold().ending().within(44).uncut());
+    canvas.write(Label.of(round, size, left.plus(-8 - size, 0)).bold().ending().within(39).uncut());
     sign(buttLeft, left.plus(-4 - size / 2, 0));
     sign(!buttLeft, right.plus(4 + size / 2, 0));
     String height = drawing.wording().tape(drawing.stack().centre(log));
-    canvas.write(Label.of(height, size, right.plus(8 + size, 0)).within(80).uncut());
+    canvas.write(Label.of(height, size, right.plus(8 + size, 0)).within(64).uncut());
     tag(log, holes);
   }
 
@@ -36,10 +36,10 @@ final class WallRows {
   void heading() {
     Wording wording = drawing.wording();
     String wall = drawing.elevation().wall().name();
-    Label title = Label.of(wording.say("wall.title", wall), 15, new Spot(4, 10)).bold();
-    canvas.write(title.within(400));
+    Label title = Label.of(wording.say("wall.title", wall), 13, new Spot(4, 10)).bold();
+    canvas.write(title.within(250));
     Spot at = new Spot(WallDrawing.WIDTH - 4, 10);
-    canvas.write(Label.of(wording.say("wall.heights"), 9, at).ending().within(300));
+    canvas.write(Label.of(wording.say("wall.heights"), WallDrawing.SMALL, at).ending().within(230));
   }
 
   /** Writes the sign of a butt or a tip. */
@@ -72,6 +72,10 @@ final class WallRows {
     Spot from = new Spot(free.left() + free.width() * 0.06, free.middle().y());
     canvas.writeIfFree(Label.of(WallDrawing.tag(log), size, from).bold().within(half));
     Spot to = new Spot(free.right() - free.width() * 0.06, free.middle().y());
-    canvas.writeIfFree(Label.of(middle, size * 0.9, to).ending().within(half).uncut());
+    canvas.writeIfFree(
+        Label.of(middle, Math.max(WallDrawing.SMALL, size * 0.9), to)
+            .ending()
+            .within(half)
+            .uncut());
   }
 }

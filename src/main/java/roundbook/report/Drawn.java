@@ -53,16 +53,11 @@ final class Drawn {
   /** Lays a drawing in the current row, so wide, from a distance right of the first column. */
   double lay(Picture picture, double right, double down, double width) {
     double height = width * picture.heightInches() / picture.widthInches();
-    sheet.figure(
-        new Figure.Picture(
-            picture.png(),
-            new Figure.At(
-                Area.of("A" + sheet.row()),
-                inches(right),
-                inches(down),
-                inches(width),
-                inches(height)),
-            picture.altText()));
+    Area corner = Area.of("A" + sheet.row());
+    put(
+        picture,
+        new Figure.At(corner, inches(right), inches(down), inches(width), inches(height)),
+        width);
     return height;
   }
 
@@ -70,8 +65,13 @@ final class Drawn {
   void layAt(Picture picture, Area cell, double width) {
     double height = width * picture.heightInches() / picture.widthInches();
     Length in = inches(INSIDE);
-    Figure.At place = new Figure.At(cell, in, in, inches(width), inches(height));
-    sheet.figure(new Figure.Picture(picture.png(), place, picture.altText()));
+    put(picture, new Figure.At(cell, in, in, inches(width), inches(height)), width);
+  }
+
+  /** Puts a drawing in its place; its letters grow or shrink with it. */
+  private void put(Picture picture, Figure.At place, double width) {
+    double letters = picture.smallestPoints() * width / picture.widthInches();
+    sheet.figure(new Figure.Picture(picture.png(), place, picture.altText(), letters));
   }
 
   /** Makes the current row so many inches high; a sheet's row holds at most 409 points. */

@@ -24,6 +24,9 @@ import roundbook.units.Length;
  * <p>A diameter that is left empty is the one that the round has now.
  */
 final class NotchChange {
+  /** How high the block stands, in points. */
+  static final double HEIGHT = 24 + 32 + 26 + 46 + 28;
+
   private static final String ROUND = "Change_round";
   private static final int FIRST_RESULT = 2;
   private final Live live;

@@ -1,5 +1,6 @@
 package roundbook.report;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
@@ -9,6 +10,7 @@ import roundbook.page.Cell;
 import roundbook.page.PageSetup;
 import roundbook.page.PageSetup.Fit;
 import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.Paper;
 import roundbook.page.Role;
 import roundbook.page.Rule;
 import roundbook.page.Sheet;
@@ -28,9 +30,8 @@ final class NotchChartSheet {
   private static final int FIRST_MARK = 2;
   private static final int MARKS = 4;
   private static final double WITH_SIXTEENTHS = 16.8;
-  private static final int ON_ONE_PAGE = 8;
-  private static final double ROOM = 370;
-  private static final double ROOM_WITH_CHANGE = 216;
+  private static final double TITLE = 44;
+  private static final double HEAD = 46;
   private static final double LEAST_HEIGHT = 26;
   private static final double MOST_HEIGHT = 34;
   private final Live live;
@@ -92,7 +93,7 @@ final class NotchChartSheet {
       flags(course.round());
     }
     notes();
-    if (live.plan().rounds() > ON_ONE_PAGE) {
+    if (!withChange()) {
       sheet.breakAfter(sheet.row());
     }
     new NotchChange(live, sheet).put(WIDTHS.length);
@@ -123,14 +124,25 @@ final class NotchChartSheet {
 
   /** Returns the height of a round's row, as large as the page allows. */
   private double rowHeight() {
-    int rounds = live.plan().rounds();
-    double room = rounds > ON_ONE_PAGE ? ROOM : ROOM_WITH_CHANGE;
-    return StrictMath.max(LEAST_HEIGHT, StrictMath.min(MOST_HEIGHT, room / rounds));
+    double height = room(withChange()) / live.plan().rounds();
+    return StrictMath.max(LEAST_HEIGHT, StrictMath.min(MOST_HEIGHT, height));
+  }
+
+  /** Returns whether the block for the round in hand has room on the page of the chart. */
+  private boolean withChange() {
+    return room(true) >= LEAST_HEIGHT * live.plan().rounds();
+  }
+
+  /** Returns how high the rounds' rows may be together, in points. */
+  private double room(boolean withChange) {
+    double notes = noteLines().mapToDouble(NotchChartSheet::noteHeight).sum();
+    double page = live.context().paper() == Paper.A4 ? 508 : 525;
+    return page - TITLE - HEAD - notes - (withChange ? NotchChange.HEIGHT : 0);
   }
 
   /** Writes the black bar. */
   private void title() {
-    sheet.row(1).height(44);
+    sheet.row(1).height(TITLE);
     sheet.addAcross(4, Cell.text(live.text("chart.title")).role(Role.TITLE));
     sheet.addAcross(8, Cell.text(subtitle()).role(Role.TITLE_NOTE));
     sheet.addAcross(2, Cell.text(live.context().revision()).role(Role.REVISION));
@@ -151,7 +163,7 @@ final class NotchChartSheet {
 
   /** Writes the headings. */
   private void heads() {
-    sheet.row(HEAD_ROW).height(46);
+    sheet.row(HEAD_ROW).height(HEAD);
     for (Column column : Column.values()) {
       String key = "chart.head." + column.name().toLowerCase(Locale.ROOT);
       boolean lower = column == Column.LOWER_SHOULDER || column == Column.LOWER_CORNER;
@@ -275,9 +287,19 @@ final class NotchChartSheet {
 
   /** Writes what the columns mean. */
   private void notes() {
-    for (String line : live.context().words().lines("chart.note")) {
-      sheet.nextRow().height(15 * Math.max(1, (line.length() + 159) / 160));
-      sheet.addAcross(WIDTHS.length, Cell.text(line).role(Role.PLAIN));
-    }
+    noteLines()
+        .forEach(
+            line -> {
+              sheet.nextRow().height(noteHeight(line));
+              sheet.addAcross(WIDTHS.length, Cell.text(line).role(Role.PLAIN));
+            });
+  }
+
+  private Stream<String> noteLines() {
+    return live.context().words().lines("chart.note").stream();
+  }
+
+  private static double noteHeight(String line) {
+    return TextHeight.of(line, Role.PLAIN, StrictMath.floor(Arrays.stream(WIDTHS).sum()));
   }
 }

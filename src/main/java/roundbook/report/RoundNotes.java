@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
 import roundbook.page.Role;
@@ -15,8 +16,6 @@ import roundbook.units.Length;
 
 /** How to lay out, what is special about this round, and the cautions, at the foot of its page. */
 final class RoundNotes {
-  private static final double LINE = 14.5;
-  private static final double CHARACTERS = 122;
   private final Live live;
   private final int round;
   private final SheetBuilder sheet;
@@ -29,35 +28,48 @@ final class RoundNotes {
     this.ends = new RoundEnds(live, round, sheet);
   }
 
-  /** A line with its role; the first is live and its text only the planned one. */
-  private record Line(String text, Role role) {}
+  /**
+   * A line with its role.
+   *
+   * @param text what it says as planned
+   * @param role its looks
+   * @param live whether it is the line of weak ends, which follows what is typed
+   */
+  record Line(String text, Role role, boolean live) {}
 
-  /** Returns the lines from the top down. */
-  private List<Line> lines() {
+  /** Returns all lines from the top down. */
+  List<Line> all() {
+    return Stream.concat(laying().stream(), others().stream()).toList();
+  }
+
+  /** Returns what must be known to lay a log out; the live line keeps its row, first. */
+  List<Line> laying() {
     List<Line> lines = new ArrayList<>();
-    lines.add(new Line(ends.now(), Role.BODY));
+    lines.add(new Line(ends.now(), Role.BODY, true));
     String layout = live.text("round.layout", runOf(), overhang()) + squareness();
-    lines.add(new Line(layout, Role.PLAIN_BOLD));
+    lines.add(new Line(layout, Role.PLAIN_BOLD, false));
     String special = String.join(" ", specials());
     if (!special.isEmpty()) {
-      lines.add(new Line(special, Role.CAUTION));
+      lines.add(new Line(special, Role.CAUTION, false));
     }
-    ExchangeWords words = new ExchangeWords(live.context());
-    String cures = words.cures(round);
-    String why = (words.why(round) + " " + cures).strip();
-    if (!why.isEmpty()) {
-      lines.add(new Line(why, Role.PLAIN));
-    }
-    lines.add(new Line(live.text("round.caution"), Role.PLAIN));
     return lines;
   }
 
-  /** Puts the lines under the current row, so many columns wide. */
-  void put(int columns) {
-    List<Line> lines = lines();
+  /** Returns why these logs were chosen, and the cautions. */
+  List<Line> others() {
+    ExchangeWords words = new ExchangeWords(live.context());
+    String why = (words.why(round) + " " + words.cures(round)).strip();
+    return Stream.of(why, live.text("round.caution"))
+        .filter(text -> !text.isEmpty())
+        .map(text -> new Line(text, Role.PLAIN, false))
+        .toList();
+  }
+
+  /** Puts lines under the current row, so many columns wide. */
+  void put(List<Line> lines, int columns) {
     for (Line line : lines) {
-      sheet.nextRow().height(height(line.text(), columns));
-      if (line == lines.get(0)) {
+      sheet.nextRow().height(height(line, columns));
+      if (line.live()) {
         ends.put(columns);
       } else {
         sheet.addAcross(columns, Cell.text(line.text()).role(line.role()));
@@ -65,10 +77,9 @@ final class RoundNotes {
     }
   }
 
-  /** Returns the height of a row that holds a text, in points. */
-  private static double height(String text, int columns) {
-    double characters = CHARACTERS * columns / RoundSheets.COLUMNS;
-    return LINE * StrictMath.max(1, StrictMath.ceil(text.length() / characters));
+  /** Returns the height of a row that holds a line, in points. */
+  static double height(Line line, int columns) {
+    return TextHeight.of(line.text(), line.role(), columns * RoundSheets.COLUMN_WIDTH);
   }
 
   /** Returns the run of the template's slope. */

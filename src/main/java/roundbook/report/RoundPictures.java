@@ -15,7 +15,8 @@ import roundbook.stack.Course;
  */
 final class RoundPictures {
   private static final double WIDE = 10.1;
-  private static final double PLAN = 2.1;
+  private static final double PLAN = 2.44;
+  private static final double POINTS = 72;
   private static final double BETWEEN = 0.05;
   private static final int PLAN_COLUMNS = 9;
 
@@ -34,13 +35,21 @@ final class RoundPictures {
     return RoundSheets.COLUMNS - (plans.isEmpty() ? 0 : PLAN_COLUMNS);
   }
 
-  /** Puts the drawings of the faces in the current row of the sheet. */
-  void putFaces() {
-    double top = BETWEEN;
+  /** Puts each drawing of the faces in a row of its own under the current one. */
+  void putFaces(SheetBuilder sheet) {
     for (Picture face : faces) {
-      top += drawn.lay(face, 0, top, WIDE) + BETWEEN;
+      sheet.nextRow();
+      drawn.room(drawn.lay(face, 0, BETWEEN, WIDE) + 2 * BETWEEN);
     }
-    drawn.room(top);
+  }
+
+  /** Returns how high the plan stands, in points. */
+  double planHeight() {
+    return plans.stream()
+        .mapToDouble(plan -> PLAN * plan.heightInches() / plan.widthInches() + 2 * BETWEEN)
+        .map(inches -> inches * POINTS)
+        .max()
+        .orElse(0);
   }
 
   /** Puts the plan beside the notes, from a row on. */

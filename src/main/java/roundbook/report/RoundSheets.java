@@ -1,14 +1,17 @@
 package roundbook.report;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import roundbook.page.Area;
 import roundbook.page.PageSetup;
 import roundbook.page.PageSetup.Fit;
 import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.Paper;
 import roundbook.page.Sheet;
 import roundbook.page.SheetBuilder;
 import roundbook.stack.Course;
+import roundbook.units.LengthUnit;
 
 /**
  * One page a round, from which a crew lays out, cuts and sets the logs of that round.
@@ -20,9 +23,32 @@ final class RoundSheets {
   /** How many columns the grid of a page has. */
   static final int COLUMNS = 36;
 
-  private static final double COLUMN_WIDTH = 3.86;
+  /** The width of a column in characters. */
+  static final double COLUMN_WIDTH = 3.86;
 
-  private RoundSheets() {}
+  /** The least scale at which a page is still read at arm's length: 11 points become 9.7. */
+  private static final double LEAST_SCALE = 0.88;
+
+  private final Live live;
+  private final int round;
+  private final SheetBuilder sheet;
+  private final RoundHead head;
+  private final RoundPictures pictures;
+  private final RoundNotes notes;
+
+  private RoundSheets(Live live, Course course, Fit fit) {
+    this.live = live;
+    this.round = course.round();
+    PageSetup page = live.context().page(Kind.SITE).lying().fit(fit);
+    String name = Tab.ofRound(live.context().words(), round);
+    this.sheet = new SheetBuilder(name, page).id(Tab.roundId(round));
+    double[] widths = new double[COLUMNS];
+    Arrays.fill(widths, COLUMN_WIDTH);
+    sheet.widths(widths);
+    this.head = new RoundHead(live, course, sheet);
+    this.pictures = new RoundPictures(live, course, sheet);
+    this.notes = new RoundNotes(live, round, sheet);
+  }
 
   /** Returns the sheets of all rounds from the lowest up. */
   static List<Sheet> of(CrewContext context) {
@@ -30,23 +56,79 @@ final class RoundSheets {
     return context.plan().choice().courses().stream().map(course -> sheet(live, course)).toList();
   }
 
-  /** Writes one round's page. */
+  /** Writes one round's page, or two pages where one would print too small to be read. */
   private static Sheet sheet(Live live, Course course) {
-    int round = course.round();
-    PageSetup page = live.context().page(Kind.SITE).lying().fit(Fit.ONE_PAGE);
-    String name = Tab.ofRound(live.context().words(), round);
-    SheetBuilder sheet = new SheetBuilder(name, page).id(Tab.roundId(round));
-    double[] widths = new double[COLUMNS];
-    Arrays.fill(widths, COLUMN_WIDTH);
-    sheet.widths(widths);
-    new RoundHead(live, course, sheet).put();
-    RoundNotes notes = new RoundNotes(live, round, sheet);
-    RoundPictures pictures = new RoundPictures(live, course, sheet.nextRow());
-    pictures.putFaces();
+    RoundSheets whole = new RoundSheets(live, course, Fit.ONE_PAGE);
+    whole.onOnePage();
+    if (whole.high(1) * LEAST_SCALE <= whole.page()) {
+      return whole.build();
+    }
+    RoundSheets parted = new RoundSheets(live, course, Fit.ONE_WIDE);
+    parted.onTwoPages();
+    return parted.build();
+  }
+
+  /** Puts everything in the order of work, to be scaled to one page. */
+  private void onOnePage() {
+    head.put();
+    pictures.putFaces(sheet);
     new RoundTable(live, round, sheet).put();
     new RoundTyped(live, round, sheet).put();
-    pictures.putPlan(sheet.row() + 1);
-    notes.put(pictures.noteColumns());
+    besidePlan(notes.all());
+  }
+
+  /** Puts what is needed to lay out on one page and what is typed afterwards on the next. */
+  private void onTwoPages() {
+    sheet.printTitles(1, 1);
+    head.put();
+    pictures.putFaces(sheet);
+    int table = sheet.row() + 1;
+    new RoundTable(live, round, sheet).put();
+    if (high(1) > page()) {
+      sheet.breakAfter(table - 1);
+    } else {
+      table = 1;
+    }
+    List<RoundNotes.Line> left = new ArrayList<>();
+    for (RoundNotes.Line line : notes.laying()) {
+      if (high(table) + RoundNotes.height(line, COLUMNS) <= page()) {
+        notes.put(List.of(line), COLUMNS);
+      } else {
+        left.add(line);
+      }
+    }
+    left.addAll(notes.others());
+    sheet.breakAfter(sheet.row());
+    new RoundTyped(live, round, sheet).put();
+    besidePlan(left);
+  }
+
+  /** Puts notes with the plan beside them, in rows at least as high as the plan. */
+  private void besidePlan(List<RoundNotes.Line> lines) {
+    int first = sheet.row() + 1;
+    pictures.putPlan(first);
+    notes.put(lines, pictures.noteColumns());
+    double missing = pictures.planHeight() - high(first);
+    if (missing > 0) {
+      sheet.nextRow().height(missing);
+    }
+  }
+
+  /** Returns how high the rows from one to the current row stand, in points. */
+  private double high(int from) {
+    return 72
+        * sheet
+            .sizeOf(new Area(from, 1, StrictMath.max(from, sheet.row()), 1))
+            .height()
+            .in(LengthUnit.INCH);
+  }
+
+  /** Returns how high a page is between its margins, in points. */
+  private double page() {
+    return live.context().paper() == Paper.A4 ? 508 : 525;
+  }
+
+  private Sheet build() {
     return sheet.printArea(new Area(1, 1, sheet.row(), COLUMNS)).build();
   }
 }

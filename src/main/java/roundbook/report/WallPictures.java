@@ -11,13 +11,13 @@ import roundbook.units.Length;
 /** The drawing of a wall on its sheet. */
 final class WallPictures {
   private static final double WIDTH = 6.9;
-  private static final double LEAST_WIDTH = 4.6;
   private static final double POINTS = 72;
 
   private WallPictures() {}
 
   /**
-   * Puts the drawing in the current row of the sheet.
+   * Puts the drawing in the current row of the sheet; the table that has no room goes to the next
+   * page, for a smaller drawing could not be read.
    *
    * @param room how high it may be for the table to stay on its page, in points
    */
@@ -35,11 +35,12 @@ final class WallPictures {
                             opening -> settling(live, opening))));
     double high = 0;
     for (Picture picture : pictures) {
-      double fitting = room / POINTS * picture.widthInches() / picture.heightInches();
-      double width = Math.max(LEAST_WIDTH, Math.min(WIDTH, fitting));
-      high = drawn.lay(picture, (WIDTH - width) / 2, 0, width);
+      high = drawn.lay(picture, 0, 0, WIDTH);
     }
     drawn.room(high + 0.1);
+    if (high * POINTS > room) {
+      sheet.breakAfter(sheet.row());
+    }
   }
 
   /** Returns the room left over an opening's frame. */

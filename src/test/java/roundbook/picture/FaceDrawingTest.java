@@ -19,8 +19,8 @@ import roundbook.stack.Stack;
  * mirrored inside one, and a first log on a flat bed has no lower notch is common practice.
  */
 class FaceDrawingTest {
-  private static final double LEFT_SIGN = 22;
-  private static final double RIGHT_SIGN = FaceStrip.WIDTH - 22;
+  private static final double LEFT_SIGN = 28;
+  private static final double RIGHT_SIGN = FaceStrip.WIDTH - 28;
   private static final double CENTRE = FaceStrip.CENTRE;
 
   /** Where the outside face begins, right of the inside one. */
@@ -55,8 +55,8 @@ class FaceDrawingTest {
   @ValueSource(ints = {1, 2})
   void moreIsCutOffTheTopOnTheOutsideFace(int round) {
     Pixels pixels = new Pixels(faces("flat", round).get(0));
-    Box inside = pixels(100, CENTRE - 26, 158, CENTRE - 20);
-    Box outside = pixels(OUTSIDE + 100, CENTRE - 26, OUTSIDE + 158, CENTRE - 20);
+    Box inside = pixels(104, CENTRE - 26, 164, CENTRE - 20);
+    Box outside = pixels(OUTSIDE + 104, CENTRE - 26, OUTSIDE + 164, CENTRE - 20);
     assertEquals(0, pixels.part(inside), 1e-9);
     assertEquals(Ink.HATCH, pattern(pixels, outside));
   }
