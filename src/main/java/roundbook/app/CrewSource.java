@@ -2,8 +2,8 @@ package roundbook.app;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import roundbook.intake.Asked;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
@@ -13,6 +13,7 @@ import roundbook.sheet.BookReader;
 import roundbook.site.CrewReader;
 import roundbook.site.SiteReport;
 import roundbook.table.NamedBook;
+import roundbook.table.Table;
 
 /** Opens crew workbooks. */
 final class CrewSource {
@@ -20,6 +21,11 @@ final class CrewSource {
 
   /** Reads a crew workbook back, with every problem that is in it. */
   static Read<SiteReport> read(Path file, Asked asked) {
+    return read(file, List.of(), asked);
+  }
+
+  /** Reads a crew workbook back and further tallies with it. */
+  static Read<SiteReport> read(Path file, List<Path> logs, Asked asked) {
     String name = file.getFileName().toString();
     if (!Files.isRegularFile(file) || !Files.isReadable(file)) {
       String message = "the file cannot be read: there is no such file, or it cannot be opened";
@@ -27,8 +33,22 @@ final class CrewSource {
           List.of(Problem.of(ProblemCode.UNREADABLE, CellRef.ofFile(name), "", message)));
     }
     Read<NamedBook> book = BookReader.readNamed(name, file);
-    Optional<Read<SiteReport>> report = book.value().map(each -> CrewReader.read(each, asked));
-    return report.orElseGet(() -> Read.failed(book.problems()));
+    if (book.value().isEmpty()) {
+      return Read.failed(book.problems());
+    }
+    List<Table> tallies = new ArrayList<>();
+    List<Problem> problems = new ArrayList<>();
+    for (Path each : logs) {
+      Read<List<Table>> tally = Sources.read(each);
+      if (tally.value().isEmpty()) {
+        return Read.failed(tally.problems());
+      }
+      tallies.addAll(tally.value().get());
+      problems.addAll(tally.problems());
+    }
+    Read<SiteReport> report = CrewReader.read(book.value().get(), tallies, asked);
+    problems.addAll(report.problems());
+    return new Read<>(report.value(), problems);
   }
 
   /** Returns the exit of a workbook that could not be used. */

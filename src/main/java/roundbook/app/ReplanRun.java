@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import roundbook.balance.Effort;
@@ -42,7 +43,7 @@ final class ReplanRun {
   }
 
   Outcome run() throws IOException {
-    Read<SiteReport> site = CrewSource.read(file, options.asked());
+    Read<SiteReport> site = CrewSource.read(file, options.logs(), options.asked());
     problems.addAll(site.problems());
     if (site.value().isEmpty() || badSetting()) {
       return nothingWritten();
@@ -79,15 +80,25 @@ final class ReplanRun {
     String from = site.issue().from();
     String input = from.isEmpty() ? file.getFileName().toString() : from;
     Issue issue = new Issue(revision, input, Version.NUMBER, options.pictures());
-    return CrewContext.of(replan.plan(), carried(site), issue).following(replan, problems);
+    return CrewContext.of(replan.plan(), found(site), issue).following(replan, typed());
   }
 
-  /** Returns what was found when the tally was read, as it was said then. */
-  private static List<Problem> carried(SiteReport site) {
+  /** Returns what was found when tallies were read: as it was said then, and now. */
+  private List<Problem> found(SiteReport site) {
     Words words = Words.of(site.printed().text(Setting.LANGUAGE));
-    return site.carried().stream()
-        .map(each -> words.inEnglish(each.told(), each.severity()))
-        .toList();
+    Stream<Problem> before =
+        site.tally().found().stream().map(each -> words.inEnglish(each.told(), each.severity()));
+    Stream<Problem> now = problems.stream().filter(problem -> !isTyped(problem));
+    return Stream.concat(before, now).toList();
+  }
+
+  private List<Problem> typed() {
+    return problems.stream().filter(this::isTyped).toList();
+  }
+
+  /** Returns whether a problem is of the crew workbook and not of a further tally. */
+  private boolean isTyped(Problem problem) {
+    return problem.where().file().equals(file.getFileName().toString());
   }
 
   private Outcome nothingWritten() {

@@ -84,6 +84,23 @@ public final class JobReader {
     return reader.inFileOrder();
   }
 
+  /**
+   * Reads the logs of further tallies for a job that is known.
+   *
+   * @param tables every sheet of the tallies, in file order
+   * @param rules the job's settings
+   * @param building the job's walls
+   * @param asked what the command line asked
+   * @return the usable logs, with every problem in file order
+   */
+  public static Read<List<Log>> logs(
+      List<Table> tables, BuildRules rules, Building building, Asked asked) {
+    JobReader reader = new JobReader(tables, asked);
+    List<Log> logs = new ArrayList<>();
+    reader.logs(rules, log -> logs.add(reader.wishChecked(log, Optional.of(building))));
+    return Read.of(logs, reader.inFileOrder());
+  }
+
   /** Reads settings alone: label, value and unit a row, as the Job sheet has them. */
   public static Read<BuildRules> rules(Table settings, Asked asked) {
     Problems problems = new Problems();

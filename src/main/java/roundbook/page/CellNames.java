@@ -24,6 +24,12 @@ public final class CellNames {
   /** Name of the cell with the number of rounds that were wanted. */
   public static final String WANTED = "Made_rounds_wanted";
 
+  /** Name of the cell with the tags of the logs that were lost when the workbook was made. */
+  public static final String LOST_BEFORE = "Made_lost";
+
+  /** What stands between the tags of lost logs. */
+  public static final String BETWEEN_TAGS = "; ";
+
   /** What the names of the boxes for lost logs begin with. */
   public static final String LOST = "Lost_";
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.CutSize;
@@ -131,7 +130,7 @@ final class Progress {
    * Returns the job as a workbook was printed with: what was recorded then, nothing typed since.
    */
   static Job printed(SiteReport site) {
-    Job expected = withRules(site.job(), site.printed()).corrected();
+    Job expected = withRules(site.job(), site.printed()).withLogs(site.logsBefore()).corrected();
     AsBuilt recorded = site.recorded();
     Map<String, Log> before = new TreeMap<>();
     Map<String, Log> hewn = new HashMap<>();
@@ -146,7 +145,10 @@ final class Progress {
               }
             });
     List<Log> logs =
-        expected.logs().stream().map(log -> hewn.getOrDefault(log.tag(), log)).toList();
+        expected.logs().stream()
+            .map(log -> hewn.getOrDefault(log.tag(), log))
+            .map(log -> recorded.lost().contains(log.tag()) ? log.skipped() : log)
+            .toList();
     AsBuilt built =
         new AsBuilt(
             recorded.cut(),
@@ -154,7 +156,7 @@ final class Progress {
             recorded.measures(),
             recorded.readings(),
             before,
-            Set.of());
+            recorded.lost());
     return new Job(
         expected.rules(), expected.building(), logs, expected.openings(), expected.pins(), built);
   }

@@ -23,8 +23,10 @@ import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
 import roundbook.rounds.Choice;
+import roundbook.rounds.Chooser;
 import roundbook.rounds.KeepingChooser;
 import roundbook.rounds.Placement;
+import roundbook.rounds.Reorder;
 import roundbook.site.SiteReport;
 import roundbook.units.Length;
 import roundbook.units.LengthFormat;
@@ -58,7 +60,7 @@ public final class Replanner {
     KeepingChooser.Kept kept =
         new KeepingChooser(site.plan(), replanner.wanted())
             .choose(replanner.progress.job(), effort);
-    Plan plan = replanner.plan(kept.choice());
+    Plan plan = replanner.plan(replanner.ordered(kept.choice(), effort));
     List<Problem> impossible = replanner.impossible(plan);
     if (!impossible.isEmpty()) {
       return Read.failed(impossible);
@@ -67,6 +69,14 @@ public final class Replanner {
     Replan replan =
         new Replan(site.issue().revision(), before, plan, changes, Comparison.of(before, plan));
     return new Read<>(Optional.of(replan), replanner.bias(plan));
+  }
+
+  /** Returns the choice with the smallest order for what is missing of the rest, and its proof. */
+  private Choice ordered(Choice choice, Effort effort) {
+    Chooser again =
+        (job, looking) ->
+            new KeepingChooser(site.plan(), job.rules().rounds()).choose(job, looking).choice();
+    return Reorder.proved(again, progress.job(), choice, effort);
   }
 
   /** Makes the plan; what was measured goes with a log that changes walls. */

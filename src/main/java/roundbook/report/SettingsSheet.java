@@ -3,6 +3,7 @@ package roundbook.report;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import roundbook.job.BuildRules;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Opening;
@@ -151,6 +152,11 @@ final class SettingsSheet {
         context.plan().choice().shortage().map(Shortage::wanted).orElse(context.plan().rounds());
     made("settings.wanted", cells.count(wanted).named(CellNames.WANTED));
     made("settings.layout", cells.count(CellNames.LAYOUT_NOW).named(CellNames.LAYOUT));
+    String lost =
+        context.plan().job().built().lost().stream()
+            .sorted()
+            .collect(Collectors.joining(CellNames.BETWEEN_TAGS));
+    made("settings.lost", cells.text(lost).named(CellNames.LOST_BEFORE));
     made("settings.from", cells.text(context.issue().input()).named(CellNames.FROM));
   }
 

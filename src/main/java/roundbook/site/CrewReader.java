@@ -1,9 +1,11 @@
 package roundbook.site;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.TreeMap;
 import roundbook.intake.Asked;
 import roundbook.job.AsBuilt;
@@ -20,6 +22,7 @@ import roundbook.problem.Problems;
 import roundbook.problem.Read;
 import roundbook.problem.Severity;
 import roundbook.table.NamedBook;
+import roundbook.table.Table;
 
 /**
  * Reads a crew workbook back: the job it was planned for, its plan, and what was typed into it.
@@ -29,25 +32,33 @@ import roundbook.table.NamedBook;
  */
 public final class CrewReader {
   private final NamedBook book;
+  private final List<Table> tallies;
   private final Problems problems = new Problems();
 
-  private CrewReader(NamedBook book) {
+  private CrewReader(NamedBook book, List<Table> tallies) {
     this.book = book;
+    this.tallies = tallies;
   }
 
   /**
    * Reads a workbook.
    *
    * @param book the workbook with its names
+   * @param tallies the sheets of further tallies whose logs come to those of the workbook
    * @param asked settings given on the command line, which come before those typed
    * @return the report, unless something in it is an error; and every problem
    */
-  public static Read<SiteReport> read(NamedBook book, Asked asked) {
-    CrewReader reader = new CrewReader(book);
+  public static Read<SiteReport> read(NamedBook book, List<Table> tallies, Asked asked) {
+    CrewReader reader = new CrewReader(book, tallies);
     Optional<SiteReport> report = reader.report(asked);
     List<Problem> all = reader.problems.sorted();
-    boolean failed = all.stream().anyMatch(each -> each.severity() == Severity.ERROR);
-    return failed ? Read.failed(all) : new Read<>(report, all);
+    boolean failed = all.stream().anyMatch(reader::isFatal);
+    return report.isEmpty() || failed ? Read.failed(all) : new Read<>(report, all);
+  }
+
+  /** An error in the workbook is fatal; one in a further tally leaves out its row alone. */
+  private boolean isFatal(Problem problem) {
+    return problem.severity() == Severity.ERROR && problem.where().file().equals(book.file());
   }
 
   private Optional<SiteReport> report(Asked asked) {
@@ -67,12 +78,16 @@ public final class CrewReader {
     if (building.isEmpty() || !listed) {
       return Optional.empty();
     }
-    Job job =
-        new Job(now, building.get(), rows.logs(), settings.openings(fields), settings.pins(fields));
-    return report(job, printed, rows, fields);
+    MoreLogs more =
+        MoreLogs.read(tallies, now, building.get(), asked, problems).checked(rows.logs(), problems);
+    List<Log> logs = new ArrayList<>(rows.logs());
+    logs.addAll(more.logs());
+    Job job = new Job(now, building.get(), logs, settings.openings(fields), settings.pins(fields));
+    return more.failed() ? Optional.empty() : report(job, printed, rows, fields, more.tags());
   }
 
-  private Optional<SiteReport> report(Job job, BuildRules printed, LogRows rows, Fields fields) {
+  private Optional<SiteReport> report(
+      Job job, BuildRules printed, LogRows rows, Fields fields, Set<String> bought) {
     int rounds = rows.plan().keySet().stream().mapToInt(Place::round).max().orElse(0);
     TypedFields typed = new TypedFields(book, fields, job.building(), rounds);
     Map<Integer, String> missing = typed.missing();
@@ -97,7 +112,7 @@ public final class CrewReader {
                 tags(typed.used(), job, fields),
                 typed.readings(),
                 rows.lost().keySet()),
-            new ProblemRows(book).all());
+            new SiteReport.Tallied(new ProblemRows(book).all(), bought));
     checks.check(report);
     return missing.isEmpty() ? Optional.of(report) : Optional.empty();
   }

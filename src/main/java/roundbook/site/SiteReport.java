@@ -13,6 +13,7 @@ import roundbook.job.AsBuilt.Measures;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.BuildRules;
 import roundbook.job.Job;
+import roundbook.job.Log;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.table.NamedBook;
@@ -29,7 +30,7 @@ import roundbook.units.Length;
  * @param plan which log this revision puts in each place, and what is cut off its butt
  * @param recorded what was built and measured when this revision was made
  * @param typed what was typed into it
- * @param carried what was found when the tally was read, in this revision or one before
+ * @param tally what the tally told, before and now
  */
 public record SiteReport(
     NamedBook book,
@@ -39,11 +40,24 @@ public record SiteReport(
     Map<Place, Held> plan,
     AsBuilt recorded,
     Typed typed,
-    List<Carried> carried) {
-  /** Copies the map and the list. */
+    Tallied tally) {
+  /** Copies the map. */
   public SiteReport {
     plan = new TreeMap<>(plan);
-    carried = List.copyOf(carried);
+  }
+
+  /**
+   * What the tally told.
+   *
+   * @param found what was found when it was read, in this revision or one before
+   * @param bought tags of logs that come from a further tally and that this revision had not
+   */
+  public record Tallied(List<Carried> found, Set<String> bought) {
+    /** Copies the list and the set. */
+    public Tallied {
+      found = List.copyOf(found);
+      bought = Set.copyOf(bought);
+    }
   }
 
   /**
@@ -95,6 +109,11 @@ public record SiteReport(
   /** Returns how many rounds this revision has. */
   public int rounds() {
     return plan.keySet().stream().mapToInt(Place::round).max().orElse(0);
+  }
+
+  /** Returns the logs that this revision was planned with. */
+  public List<Log> logsBefore() {
+    return job.logs().stream().filter(log -> !tally.bought().contains(log.tag())).toList();
   }
 
   /** Returns the log that stands in a place: the one used instead, or the one planned. */

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Corner;
 import roundbook.job.AsBuilt.CutSize;
@@ -136,7 +137,13 @@ final class TypedFields {
             measures.put(place, recorded(place));
           }
         });
-    return new AsBuilt(cut, held, measures, recordedReadings(cut.size()), Map.of(), Set.of());
+    return new AsBuilt(cut, held, measures, recordedReadings(cut.size()), Map.of(), lostBefore());
+  }
+
+  /** Returns the logs that were lost when the workbook was made. */
+  private Set<String> lostBefore() {
+    String tags = fields.text(CellNames.LOST_BEFORE);
+    return tags.isEmpty() ? Set.of() : new TreeSet<>(List.of(tags.split(CellNames.BETWEEN_TAGS)));
   }
 
   private Map<Corner, Length> recordedReadings(int cut) {
