@@ -17,7 +17,7 @@ import roundbook.sheet.BookReader;
 import roundbook.sheet.FileKind;
 import roundbook.table.Table;
 
-/** Opens files and tells by their content what reads them. */
+/** Opens files and tells by their content what reads them; long ones are read ahead. */
 final class Sources {
   private static final long BYTES_MOST = 2L * 1024 * 1024 * 1024;
   private static final Set<String> WORKBOOK_ENDINGS = Set.of("xlsx", "xls", "xlsm", "xlsb", "ods");
@@ -37,7 +37,9 @@ final class Sources {
       if (Files.size(file) > BYTES_MOST) {
         return unreadable(name, "it is larger than 2 GB");
       }
-      return read(name, file, FileKind.of(file));
+      Read<List<Table>> read = read(name, file, FileKind.of(file));
+      return new Read<>(
+          read.value().map(tables -> tables.stream().map(ReadAhead::of).toList()), read.problems());
     } catch (IOException | SecurityException denied) {
       return unreadable(name, "it cannot be opened");
     }
