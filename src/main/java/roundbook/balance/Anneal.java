@@ -21,20 +21,19 @@ final class Anneal implements Annealer {
   public void from(int[] variants) {
     state.set(variants);
     note();
+    bestTotal = Long.MAX_VALUE;
   }
 
   @Override
   public void run(Schedule schedule, long count, LongPredicate goOn) {
-    if (moves.none()) {
-      return;
-    }
     double square = model.grains * model.grains;
-    for (long done = 0; done < count && goOn.test(done); done += BLOCK) {
+    for (long done = 0; done < count && !moves.none() && goOn.test(done); done += BLOCK) {
       double heat = square * schedule.at((double) done / count);
       for (int i = 0; i < Math.min(BLOCK, count - done); i++) {
         step(heat);
       }
     }
+    noteBetter();
   }
 
   private void step(double heat) {
@@ -43,11 +42,15 @@ final class Anneal implements Annealer {
     }
     if (state.trial() <= moves.bound(heat)) {
       state.keep();
-      if (state.total < bestTotal) {
-        note();
-      }
+      noteBetter();
     } else {
       state.undo();
+    }
+  }
+
+  private void noteBetter() {
+    if (state.total < bestTotal) {
+      note();
     }
   }
 

@@ -7,7 +7,7 @@ interface Annealer {
   /** Moves tried between two looks at whether to go on. */
   int BLOCK = 1 << 10;
 
-  /** Starts over from a choice, which is the best met so far. */
+  /** Starts over from a choice. */
   void from(int[] variants);
 
   /**
@@ -19,10 +19,10 @@ interface Annealer {
    */
   void run(Schedule schedule, long moves, LongPredicate goOn);
 
-  /** Returns the choice of the least score met. */
+  /** Returns the choice of the least score met since the start. */
   int[] best();
 
-  /** Returns the least score met, in squared grains. */
+  /** Returns the least score met since the start, in squared grains. */
   long bestTotal();
 
   /**

@@ -31,15 +31,13 @@ final class LooseAnneal implements Annealer {
   public void from(int[] variants) {
     state.set(variants);
     note();
+    bestTotal = Long.MAX_VALUE;
   }
 
   @Override
   public void run(Schedule schedule, long count, LongPredicate goOn) {
-    if (moves.none()) {
-      return;
-    }
     double square = model.grains * model.grains;
-    for (long done = 0; done < count && goOn.test(done); done += BLOCK) {
+    for (long done = 0; done < count && !moves.none() && goOn.test(done); done += BLOCK) {
       double share = (double) done / count;
       double heat = square * schedule.at(share);
       state.strictness = square / model.task.scale.unit() * STRICTNESS.at(share);

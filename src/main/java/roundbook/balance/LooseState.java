@@ -38,6 +38,7 @@ final class LooseState {
   private final Columns columns;
   private final int[] courseOf;
   private final int[] lead;
+  private final boolean[] reversed;
   private final int[] station;
   private final long[] base;
   private final long[] joint;
@@ -63,6 +64,10 @@ final class LooseState {
     columns = new Columns(model);
     courseOf = slots.courseOf;
     lead = columns.lead;
+    reversed = new boolean[slots.count];
+    for (int s = 0; s < slots.count; s++) {
+      reversed[s] = slots.round(courseOf[s]) % 2 == 1;
+    }
     sizes = new LooseSizes(model);
     variant = new int[slots.count];
     slotOf = new int[model.logs];
@@ -277,7 +282,7 @@ final class LooseState {
   }
 
   private void stand(int slot, int v) {
-    boolean turned = slots.round(courseOf[slot]) % 2 == 1;
+    boolean turned = reversed[slot];
     station[3 * slot] = model.diameters[turned ? 3 * v + 2 : 3 * v];
     station[3 * slot + 1] = model.diameters[3 * v + 1];
     station[3 * slot + 2] = model.diameters[turned ? 3 * v : 3 * v + 2];

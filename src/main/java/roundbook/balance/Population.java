@@ -1,0 +1,107 @@
+package roundbook.balance;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Choices that are bettered together, as in a memetic search.
+ *
+ * <p>Two good choices differ in the sizes of some rounds. Crossed, the lower rounds of one go under
+ * the upper rounds of the other, so that what is good in both can meet. A new choice takes the
+ * place of the worst, or of the one that it was made from where it is better; none stands twice.
+ */
+final class Population {
+  private final Model model;
+  private final Dice dice;
+  private final List<Member> members = new ArrayList<>();
+
+  Population(Model model, Dice dice) {
+    this.model = model;
+    this.dice = dice;
+  }
+
+  /** A choice and its score in squared grains. */
+  record Member(int[] variants, long total) {}
+
+  /** Adds a choice. */
+  void add(Member member) {
+    members.add(member);
+  }
+
+  /** Returns the choice of the least score. */
+  Member best() {
+    return members.stream().min(Comparator.comparingLong(Member::total)).orElseThrow();
+  }
+
+  /** Returns one of the choices by chance. */
+  Member any() {
+    return members.get(dice.below(members.size()));
+  }
+
+  /** Takes a new choice in if it is better than the worst one. */
+  void offer(Member made) {
+    offer(made, members.stream().max(Comparator.comparingLong(Member::total)).orElseThrow());
+  }
+
+  /** Takes a choice in that was made from one of the others. */
+  void offer(Member made, Member from) {
+    if (members.stream().anyMatch(member -> member.total() == made.total())) {
+      return;
+    }
+    if (made.total() < from.total()) {
+      members.set(members.indexOf(from), made);
+    } else if (made.total() < members.stream().mapToLong(Member::total).max().orElseThrow()) {
+      offer(made);
+    }
+  }
+
+  /** Returns a choice of the lower rounds of one member and the upper rounds of another. */
+  int[] cross() {
+    int[] low = any().variants();
+    int[] high = any().variants();
+    int from = model.slots.courseSlot[1 + dice.below(Math.max(1, model.slots.courses() - 1))];
+    int[] made = low.clone();
+    BitSet used = new BitSet();
+    for (int slot = 0; slot < from; slot++) {
+      used.set(model.variantLog[low[slot]]);
+    }
+    BitSet open = new BitSet();
+    for (int slot = from; slot < made.length; slot++) {
+      open.set(slot, used.get(model.variantLog[high[slot]]));
+      used.set(model.variantLog[high[slot]]);
+      made[slot] = high[slot];
+    }
+    return fill(made, open, used) ? made : low;
+  }
+
+  /** Fills slots whose logs lie elsewhere already; false when nothing fits. */
+  private boolean fill(int[] made, BitSet open, BitSet used) {
+    for (int slot = open.nextSetBit(0); slot >= 0; slot = open.nextSetBit(slot + 1)) {
+      made[slot] = nearest(made[slot], slot, used);
+      if (made[slot] < 0) {
+        return false;
+      }
+      used.set(model.variantLog[made[slot]]);
+    }
+    return true;
+  }
+
+  /** Returns the first cut of the unused log nearest in size that fits, or -1. */
+  private int nearest(int wanted, int slot, BitSet used) {
+    int found = -1;
+    long least = Long.MAX_VALUE;
+    for (int log = 0; log < model.logs; log++) {
+      if (!used.get(log) && model.fits(log, slot)) {
+        int variant = model.firstVariant(log, slot);
+        long off = Math.abs(model.mids[variant] - model.mids[wanted]);
+        if (off < least) {
+          least = off;
+          found = variant;
+        }
+      }
+    }
+    return found;
+  }
+}
