@@ -8,8 +8,10 @@ import ch.qos.logback.classic.spi.ILoggingEvent;
 import ch.qos.logback.core.FileAppender;
 import ch.qos.logback.core.spi.ContextAwareBase;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.slf4j.helpers.NOP_FallbackServiceProvider;
 
 /**
  * Sets the log up in code, which starts faster than a configuration file.
@@ -18,10 +20,25 @@ import org.slf4j.LoggerFactory;
  * of the run, never through the log.
  */
 public final class LogSetup extends ContextAwareBase implements Configurator {
+  private static final String NO_LOG = NOP_FallbackServiceProvider.class.getName();
+
   @Override
   public ExecutionStatus configure(LoggerContext context) {
     context.getLogger(Logger.ROOT_LOGGER_NAME).setLevel(Level.OFF);
     return ExecutionStatus.DO_NOT_INVOKE_NEXT_IF_ANY;
+  }
+
+  /**
+   * Leaves Logback alone where no log was asked for: setting it up takes as long as starting Java.
+   *
+   * @param args the command line
+   */
+  static void choose(String[] args) {
+    boolean maybe = Stream.of(args).anyMatch(arg -> arg.startsWith("--log") || arg.startsWith("@"));
+    if (!maybe) {
+      System.setProperty("slf4j.internal.verbosity", "WARN");
+      System.setProperty(LoggerFactory.PROVIDER_PROPERTY_KEY, NO_LOG);
+    }
   }
 
   /** Starts logging to a file; what stands in it already is kept. */

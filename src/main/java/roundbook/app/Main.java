@@ -6,31 +6,41 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** The command line: new, check, plan, replan, compare. */
 @Command(
     name = "roundbook",
     description = "From a log tally to a crew workbook for hewn, chinked log walls.",
-    subcommands = {
-      Main.NewCommand.class,
-      Main.CheckCommand.class,
-      Main.PlanCommand.class,
-      Main.ReplanCommand.class,
-      Main.CompareCommand.class
-    },
+    addMethodSubcommands = false,
     versionProvider = Main.VersionLine.class,
     footer = "A file alone is planned: roundbook FILE... is roundbook plan FILE...")
 public final class Main implements Runnable {
-  private static final Set<String> WORDS =
-      Set.of("new", "check", "plan", "replan", "compare", "-h", "--help", "-V", "--version");
+  private static final Set<String> OWN_OPTIONS = Set.of("-h", "--help", "-V", "--version");
+
+  /** The commands by name, in the order in which help shows them. */
+  private static final Map<String, Function<Main, Callable<Integer>>> COMMANDS =
+      new LinkedHashMap<>();
+
+  static {
+    COMMANDS.put("new", NewCommand::new);
+    COMMANDS.put("check", CheckCommand::new);
+    COMMANDS.put("plan", PlanCommand::new);
+    COMMANDS.put("replan", ReplanCommand::new);
+    COMMANDS.put("compare", CompareCommand::new);
+  }
 
   @Option(
       names = {"-h", "--help"},
@@ -44,6 +54,8 @@ public final class Main implements Runnable {
       description = "Show the version.")
   private boolean version;
 
+  @Spec private CommandSpec spec;
+
   private final PrintWriter out;
   private final PrintWriter err;
 
@@ -54,6 +66,7 @@ public final class Main implements Runnable {
 
   /** Runs the program and ends the process with its exit code. */
   public static void main(String[] args) {
+    LogSetup.choose(args);
     System.exit(run(args, System.out, System.err));
   }
 
@@ -67,21 +80,28 @@ public final class Main implements Runnable {
    *     planned, 4 not enough logs, 5 cannot read or write
    */
   public static int run(String[] args, PrintStream out, PrintStream err) {
-    CommandLine line = line(out, err);
+    String first = args.length == 0 ? "" : args[0];
+    boolean whole = first.isEmpty() || OWN_OPTIONS.contains(first);
+    String[] all = whole || COMMANDS.containsKey(first) ? args : planOf(args);
+    CommandLine line = line(out, err, whole ? COMMANDS.keySet() : Set.of(all[0]));
     Main main = line.getCommand();
     line.setExecutionExceptionHandler((fault, failed, parsed) -> main.fault(fault, args));
-    return line.execute(args.length > 0 && !WORDS.contains(args[0]) ? planOf(args) : args);
+    return line.execute(all);
   }
 
-  /** Returns the commands, ready to run. */
+  /** Returns all commands, ready to run. */
   static CommandLine line(PrintStream out, PrintStream err) {
+    return line(out, err, COMMANDS.keySet());
+  }
+
+  /** Returns the commands named, ready to run: describing one takes a while, so only those. */
+  private static CommandLine line(PrintStream out, PrintStream err, Set<String> names) {
     PrintWriter results = new PrintWriter(out, true, StandardCharsets.UTF_8);
     PrintWriter messages = new PrintWriter(err, true, StandardCharsets.UTF_8);
     Main main = new Main(results, messages);
-    return new CommandLine(main, new Commands(main))
-        .setOut(results)
-        .setErr(messages)
-        .setCaseInsensitiveEnumValuesAllowed(true);
+    CommandLine line = new CommandLine(main);
+    names.forEach(name -> line.addSubcommand(COMMANDS.get(name).apply(main)));
+    return line.setOut(results).setErr(messages).setCaseInsensitiveEnumValuesAllowed(true);
   }
 
   private static String[] planOf(String[] args) {
@@ -115,29 +135,7 @@ public final class Main implements Runnable {
 
   @Override
   public void run() {
-    new CommandLine(this, new Commands(this)).usage(err);
-  }
-
-  /** Makes the commands with the streams of the run. */
-  private record Commands(Main main) implements CommandLine.IFactory {
-    @Override
-    public <K> K create(Class<K> type) throws Exception {
-      if (type == NewCommand.class) {
-        return type.cast(new NewCommand(main));
-      }
-      if (type == CheckCommand.class) {
-        return type.cast(new CheckCommand(main));
-      }
-      if (type == ReplanCommand.class) {
-        return type.cast(new ReplanCommand(main));
-      }
-      if (type == CompareCommand.class) {
-        return type.cast(new CompareCommand(main));
-      }
-      return type == PlanCommand.class
-          ? type.cast(new PlanCommand(main))
-          : CommandLine.defaultFactory().create(type);
-    }
+    spec.commandLine().usage(err);
   }
 
   /** Says the version. */
@@ -152,6 +150,7 @@ public final class Main implements Runnable {
   @Command(
       name = "new",
       description = "Write a blank job workbook.",
+      addMethodSubcommands = false,
       mixinStandardHelpOptions = true)
   static final class NewCommand implements Callable<Integer> {
     private final Main main;
@@ -180,6 +179,7 @@ public final class Main implements Runnable {
   @Command(
       name = "check",
       description = "Read, report every problem, write no workbook.",
+      addMethodSubcommands = false,
       mixinStandardHelpOptions = true)
   static final class CheckCommand implements Callable<Integer> {
     private final Main main;
@@ -200,6 +200,7 @@ public final class Main implements Runnable {
   @Command(
       name = "plan",
       description = "Plan and write the crew workbook.",
+      addMethodSubcommands = false,
       mixinStandardHelpOptions = true)
   static final class PlanCommand implements Callable<Integer> {
     private final Main main;
@@ -223,6 +224,7 @@ public final class Main implements Runnable {
         "Read back what was measured, cut and lost; keep what is cut; write the next revision.",
         "FILE is a crew workbook. The workbook itself is never changed."
       },
+      addMethodSubcommands = false,
       mixinStandardHelpOptions = true)
   static final class ReplanCommand implements Callable<Integer> {
     private final Main main;
@@ -243,6 +245,7 @@ public final class Main implements Runnable {
   @Command(
       name = "compare",
       description = "Say what changed between two crew workbooks, and which pages to print again.",
+      addMethodSubcommands = false,
       mixinStandardHelpOptions = true)
   static final class CompareCommand implements Callable<Integer> {
     private final Main main;
