@@ -3,6 +3,7 @@ package roundbook.units;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.math.BigDecimal;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -55,5 +56,16 @@ class LengthFormatTest {
   void aStepThatIsNoFractionPrintsDecimals(BigDecimal step, BigDecimal inches, String mark) {
     LengthFormat format = LengthFormat.forJob(LengthUnit.INCH, Length.of(step, LengthUnit.INCH));
     assertEquals(mark, format.mark(Length.of(inches, LengthUnit.INCH)));
+  }
+
+  @Test
+  void aDecimalCommaStandsInMetricNumbersOnly() {
+    LengthFormat metric = LengthFormat.forJob(LengthUnit.CENTIMETRE, Length.ofMillimetres(1));
+    Length length = Length.ofMillimetres(374);
+    assertEquals("37.4", metric.diameter(length));
+    assertEquals("37,4", metric.withDecimalMark(',').diameter(length));
+    assertEquals("37,4 cm", metric.withDecimalMark(',').feetInches(length));
+    assertEquals("cm", metric.symbol());
+    assertEquals("37.4", metric.withDecimalMark(',').decimal(length), "plain tables keep points");
   }
 }
