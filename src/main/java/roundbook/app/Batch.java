@@ -106,6 +106,11 @@ final class Batch {
       console.fail("error: there is no file to read");
       return Exit.NO_ACCESS;
     }
+    if (options.batch() && options.outFile().isPresent()) {
+      String book = options.outFile().get().toString();
+      console.fail("error: " + files.size() + " files cannot all be written to " + book);
+      return Exit.USAGE;
+    }
     List<Outcome> outcomes =
         files.size() == 1 ? List.of(alone(files.get(0), steps)) : all(files, steps);
     if (options.report().isPresent()) {

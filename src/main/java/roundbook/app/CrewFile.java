@@ -50,12 +50,13 @@ final class CrewFile {
 
   private Path write(Revision revision, IntFunction<Book> book) throws IOException {
     StyleTemplate template = template();
-    Optional<Path> named = options.out().filter(out -> !Files.isDirectory(out));
+    Optional<Path> named = options.outFile();
     if (named.isPresent()) {
       refuseInput(named.get());
       write(named.get(), options.force(), book.apply(revision.first()), template);
       return named.get();
     }
+    makeFolder();
     for (int tries = 1; ; tries++) {
       int number = revision.firstFree();
       try {
@@ -71,8 +72,9 @@ final class CrewFile {
 
   /** Fails early where the workbook could not be written, before any log is taken for it. */
   void checkFolder() throws IOException {
-    Path target = options.out().map(Path::toAbsolutePath).orElse(file.toAbsolutePath());
-    Path folder = Files.isDirectory(target) ? target : target.getParent();
+    makeFolder();
+    Path beside = options.outFile().orElse(file).toAbsolutePath().getParent();
+    Path folder = options.outFolder().orElse(beside);
     if (!Files.isWritable(folder)) {
       throw new AccessDeniedException(folder.toString());
     }
@@ -80,7 +82,7 @@ final class CrewFile {
 
   /** Returns the newest workbook of the file, under the name asked for or the last revision's. */
   Optional<Path> newest() {
-    Optional<Path> named = options.out().filter(out -> !Files.isDirectory(out));
+    Optional<Path> named = options.outFile();
     if (named.isPresent()) {
       return named.filter(Files::isRegularFile);
     }
@@ -118,8 +120,14 @@ final class CrewFile {
     return read.value().orElseGet(StyleTemplate::standard);
   }
 
+  private void makeFolder() throws IOException {
+    if (options.outFolder().isPresent()) {
+      Files.createDirectories(options.outFolder().get());
+    }
+  }
+
   private Path folder() {
-    return options.out().filter(Files::isDirectory).orElse(null);
+    return options.outFolder().orElse(null);
   }
 
   /** Writes the plain tables where they are asked for; a batch gives each file a folder. */

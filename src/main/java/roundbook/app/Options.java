@@ -1,9 +1,11 @@
 package roundbook.app;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Option;
@@ -90,7 +92,7 @@ final class Options {
   @Option(
       names = {"-o", "--out"},
       paramLabel = "FILE|DIR",
-      description = "Where the crew workbook goes; beside the input if not given.")
+      description = "The crew workbook (.xlsx) or its folder; beside the input if not given.")
   private Path out;
 
   @Option(names = "--tables", paramLabel = "DIR", description = "Also write plain tables (CSV).")
@@ -153,8 +155,22 @@ final class Options {
     return logs;
   }
 
-  Optional<Path> out() {
-    return Optional.ofNullable(out);
+  /** Returns the workbook that is to be written, where one is named. */
+  Optional<Path> outFile() {
+    return Optional.ofNullable(out).filter(path -> !isFolder(path));
+  }
+
+  /**
+   * Returns the folder that workbooks go to, which may have to be made; empty: beside the input.
+   */
+  Optional<Path> outFolder() {
+    return Optional.ofNullable(out).filter(Options::isFolder);
+  }
+
+  /** What is not there yet is a folder too, unless it is named like a workbook. */
+  private static boolean isFolder(Path path) {
+    boolean book = path.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx");
+    return Files.isDirectory(path) || !book && !Files.exists(path);
   }
 
   Optional<Path> tables() {

@@ -72,6 +72,24 @@ class BatchTest {
   }
 
   @Test
+  void aFolderThatIsNotThereIsMade() throws IOException {
+    mixed(folder);
+    Path out = folder.resolve("for the crew/2");
+    run(folder.toString(), "--walls", "18x18", "-o", out.toString());
+    assertEquals(2, workbooks(out).size());
+    assertEquals(0, workbooks(folder).size());
+  }
+
+  @Test
+  void severalFilesDoNotGoIntoOneWorkbook() throws IOException {
+    mixed(folder);
+    String book = folder.resolve("all.xlsx").toString();
+    assertEquals(2, run(folder.toString(), "--walls", "18x18", "--force", "-o", book));
+    assertTrue(err.toString().contains("cannot all be written to " + book), err.toString());
+    assertTrue(Files.notExists(Path.of(book)));
+  }
+
+  @Test
   void patternsAreExpandedByTheProgram() throws IOException {
     mixed(folder);
     run(folder.resolve("[ac].csv").toString(), "--walls", "18x18");
