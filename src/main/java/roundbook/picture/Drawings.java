@@ -27,8 +27,9 @@ import roundbook.units.Length;
  */
 public record Drawings(Stack stack, Wording wording) {
   /**
-   * Returns both faces of the logs of a round, 10 by 3 inches, one drawing for all logs that are
-   * cut alike: one a round, two in the first and last round, more where walls differ in thickness.
+   * Returns both faces of the logs of a round, 14.4 by 2.2 inches, one drawing for all logs that
+   * are cut alike: one a round, two in the first and last round, more where walls differ in
+   * thickness.
    *
    * @param round counted from 1
    */
@@ -37,7 +38,7 @@ public record Drawings(Stack stack, Wording wording) {
   }
 
   /**
-   * Returns the building seen from above with the butts of a round, 3 1/2 by 2 1/2 inches.
+   * Returns the building seen from above with the butts of a round, 2.4 by 1.7 inches.
    *
    * @param round counted from 1
    */
@@ -52,7 +53,7 @@ public record Drawings(Stack stack, Wording wording) {
   }
 
   /**
-   * Returns a wall to scale, seen from outside, 10 inches wide and 7 high at the most.
+   * Returns a wall to scale, seen from outside, 6.9 inches wide and 6 high at the most.
    *
    * @param wall the wall
    * @param openings doors and windows; those of other walls are left out
@@ -60,10 +61,27 @@ public record Drawings(Stack stack, Wording wording) {
    */
   public Picture elevation(
       Wall wall, List<Opening> openings, Function<Opening, Optional<Length>> settling) {
+    return elevation(wall, openings, settling, log -> List.of());
+  }
+
+  /**
+   * Returns the same, with the tags of short logs that stand beside an opening in place of a long
+   * one.
+   *
+   * @param wall the wall
+   * @param openings doors and windows; those of other walls are left out
+   * @param settling the space that an opening wants over its frame, if it is known
+   * @param inPlace the tags left and right of the opening; empty where the log itself stands
+   */
+  public Picture elevation(
+      Wall wall,
+      List<Opening> openings,
+      Function<Opening, Optional<Length>> settling,
+      Function<PlacedLog, List<String>> inPlace) {
     return guarded(
         "wall " + wall.name(),
         () -> {
-          WallDrawing drawing = new WallDrawing(stack, wall, openings, wording);
+          WallDrawing drawing = new WallDrawing(stack, wall, openings, wording).with(inPlace);
           return Picture.of(drawing.draw(settling), drawing.altText());
         });
   }

@@ -1,15 +1,19 @@
 package roundbook.picture;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import roundbook.job.Opening;
+import roundbook.job.Setting;
+import roundbook.stack.Joint;
 import roundbook.units.Length;
 
 /** The doors and windows of a wall drawing, and where they leave no room for words. */
 final class WallOpenings {
   private static final double LINE = 11;
   private static final double MARGIN = 4;
+  private static final double DOT = 2;
 
   private final WallDrawing drawing;
   private final List<Box> boxes = new ArrayList<>();
@@ -46,11 +50,43 @@ final class WallOpenings {
 
   /** Returns the widest stretch between two places at a height that no opening takes. */
   Optional<Box> widest(Box row) {
-    List<Box> free = new ArrayList<>(List.of(row));
+    return free(row).stream().max(Comparator.comparingDouble(Box::width));
+  }
+
+  /** Returns the stretches between two places at a height that no opening takes, from the left. */
+  List<Box> free(Box row) {
+    List<Box> free = List.of(row);
     for (Box box : boxes) {
       free = free.stream().flatMap(each -> without(each, box).stream()).toList();
     }
-    return free.stream().max(java.util.Comparator.comparingDouble(Box::width));
+    return free.stream().sorted(Comparator.comparingDouble(Box::left)).toList();
+  }
+
+  /**
+   * Draws a dot on each joint beside an opening where a pin may stand nearest to its sides, clear
+   * of the cut by what the rules ask for; one a joint at each side is common practice.
+   */
+  void pins(Opening opening) {
+    double clear = drawing.stack().rules().length(Setting.PIN_CLEAR).inches();
+    Box hole = drawing.elevation().opening(opening);
+    for (Joint joint : drawing.stack().joints(drawing.elevation().wall())) {
+      pin(joint, hole, hole.left() - clear);
+      pin(joint, hole, hole.right() + clear);
+    }
+  }
+
+  private void pin(Joint joint, Box hole, double x) {
+    Elevation wall = drawing.elevation();
+    if (x < wall.leftFace() || x > wall.rightFace()) {
+      return;
+    }
+    double z = (wall.crown(joint.lower(), x) + wall.belly(joint.upper(), x)) / 2;
+    Spot at = drawing.on(x, z);
+    Box dot = new Box(at.x() - DOT, at.y() - DOT, at.x() + DOT, at.y() + DOT);
+    boolean beside = z > hole.top() && z < hole.bottom();
+    if (beside && !cover(dot) && drawing.canvas().texts().stream().noneMatch(dot::overlaps)) {
+      drawing.canvas().fill(dot, Ink.BLACK);
+    }
   }
 
   /** Returns what is left of a row at both sides of a box. */

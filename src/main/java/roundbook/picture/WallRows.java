@@ -1,5 +1,6 @@
 package roundbook.picture;
 
+import java.util.List;
 import java.util.Optional;
 import roundbook.stack.PlacedLog;
 
@@ -53,10 +54,24 @@ final class WallRows {
     double z = middle(log);
     Spot left = drawing.on(elevation.leftFace(), z).plus(6, -size / 2);
     Spot right = drawing.on(elevation.rightFace(), z).plus(-6, size / 2);
-    Optional<Box> free = holes.widest(new Box(left.x(), left.y(), right.x(), right.y()));
+    Box whole = new Box(left.x(), left.y(), right.x(), right.y());
+    List<String> tags = drawing.inPlace(log);
+    List<Box> parts = holes.free(whole);
+    if (tags.size() == 2 && parts.size() > 1) {
+      shortLog(tags.get(0), parts.get(0));
+      shortLog(tags.get(1), parts.get(parts.size() - 1));
+      return;
+    }
+    Optional<Box> free = holes.widest(whole);
     if (free.isPresent() && free.get().width() > LEAST_ROOM) {
       write(log, free.get());
     }
+  }
+
+  /** Writes the tag of a short log in the middle of its stretch. */
+  private void shortLog(String tag, Box free) {
+    Label label = Label.of(tag, size, free.middle()).bold().centred();
+    canvas.writeIfFree(label.within(free.width()));
   }
 
   /** Returns the height half between a log's top and its underside, sawn flat or not. */

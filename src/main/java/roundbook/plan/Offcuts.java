@@ -6,7 +6,7 @@ import java.util.stream.Stream;
 import roundbook.job.Log;
 import roundbook.job.Piece;
 import roundbook.takeoff.LogCut;
-import roundbook.takeoff.OpeningCut;
+import roundbook.takeoff.Takeoff;
 import roundbook.units.Length;
 
 /** Sorts what is left over by length, with a use for each band. */
@@ -19,29 +19,31 @@ final class Offcuts {
     this.lines = lines;
   }
 
-  void add(List<Log> whole, List<PiecePlan> pieces, List<OpeningCut> openings) {
+  void add(List<Log> whole, List<Piece> pieces, Takeoff takeoff) {
     lines.length(
         SECTION, "whole_logs", sum(whole.stream().map(Log::length).toList()), whole.size());
     List<Length> offcuts = new ArrayList<>();
-    for (PiecePlan piece : pieces) {
-      Piece cut = piece.placed().piece();
+    for (Piece cut : pieces) {
       offcuts.addAll(List.of(cut.cutOffButt(), cut.fallsOff()));
     }
-    List<Length> cutOut = cutOut(openings);
+    List<Length> cutOut = cutOut(takeoff);
     bands(Stream.concat(offcuts.stream(), cutOut.stream()).toList());
     Length waste = sum(offcuts);
-    Length tallied =
-        sum(pieces.stream().map(piece -> piece.placed().piece().log().length()).toList());
+    Length tallied = sum(pieces.stream().map(piece -> piece.log().length()).toList());
     lines.length(SECTION, "taken_off", waste);
     lines.length(SECTION, "cut_out", sum(cutOut), cutOut.size());
     double share = 100.0 * waste.nanometres() / tallied.nanometres();
     lines.percent(SECTION, "share", share);
   }
 
-  /** What falls out of an opening from each log that it cuts in two. */
-  private static List<Length> cutOut(List<OpeningCut> openings) {
-    return openings.stream()
-        .flatMap(each -> each.of(LogCut.Kind.THROUGH).stream().map(cut -> each.opening().width()))
+  /** What falls out of an opening from each whole log that it cuts in two. */
+  private static List<Length> cutOut(Takeoff takeoff) {
+    return takeoff.openings().stream()
+        .flatMap(
+            each ->
+                each.of(LogCut.Kind.THROUGH).stream()
+                    .filter(cut -> !takeoff.isFreed(cut.log()))
+                    .map(cut -> each.opening().width()))
         .toList();
   }
 

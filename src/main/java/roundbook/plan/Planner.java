@@ -17,6 +17,7 @@ import roundbook.rounds.Chooser;
 import roundbook.rounds.Fit;
 import roundbook.rounds.Reorder;
 import roundbook.rounds.Verifier;
+import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
 import roundbook.takeoff.ShortStock;
 import roundbook.takeoff.Takeoff;
@@ -92,7 +93,7 @@ public final class Planner {
     Map<String, LogUse> known = new HashMap<>();
     choice.courses().stream()
         .flatMap(course -> course.logs().stream())
-        .map(place -> new LogUse(place.piece().log(), Use.PLACED, Optional.of(place), ""))
+        .map(place -> placed(place, stock))
         .forEach(use -> known.put(use.log().tag(), use));
     taken.stream()
         .map(each -> new LogUse(each.log(), Use.TAKEN, Optional.empty(), each.words()))
@@ -101,6 +102,17 @@ public final class Planner {
     return job.logs().stream()
         .map(log -> known.containsKey(log.tag()) ? known.get(log.tag()) : unused(log, fit, stock))
         .toList();
+  }
+
+  private static LogUse placed(PlacedLog place, List<ShortStock> stock) {
+    String note =
+        stock.stream()
+            .filter(each -> each.freed().equals(place))
+            .map(each -> each.logs().stream().map(Log::tag).collect(Collectors.joining(" and ")))
+            .map(tags -> "free: short stock " + tags + " stands in its place")
+            .findFirst()
+            .orElse("");
+    return new LogUse(place.piece().log(), Use.PLACED, Optional.of(place), note);
   }
 
   private static LogUse unused(Log log, Fit fit, List<ShortStock> shortStock) {

@@ -8,6 +8,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import roundbook.job.Job;
 import roundbook.job.Log;
+import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.plan.PiecePlan.Note;
 import roundbook.takeoff.Chinking;
@@ -46,14 +47,14 @@ final class Quantities {
       quantities.chinking();
       quantities.openings();
       quantities.fixing();
-      new Offcuts(quantities.lines).add(quantities.unplaced(), pieces, takeoff.openings());
+      new Offcuts(quantities.lines).add(quantities.unplaced(), quantities.standing(), takeoff);
       quantities.scale();
     }
     return List.copyOf(quantities.lines.lines());
   }
 
   private void wood() {
-    lines.count(WOOD, "logs_placed", pieces.size());
+    lines.count(WOOD, "logs_placed", standing().size());
     lines.length(WOOD, "trimmed_length", trimmed());
     lines.volume(WOOD, "round_volume", sum(PieceWood::round));
     lines.volume(WOOD, "slabs", sum(PieceWood::slabs));
@@ -65,13 +66,16 @@ final class Quantities {
   }
 
   private Length trimmed() {
-    return pieces.stream()
-        .map(piece -> piece.placed().piece().trimmed())
-        .reduce(Length.ZERO, Length::plus);
+    return sum(standing().stream().map(Piece::trimmed).toList());
+  }
+
+  /** Returns the pieces that stand at last, short logs in place of the long ones they free. */
+  private List<Piece> standing() {
+    return takeoff.standing().stream().map(wood -> wood.log().piece()).toList();
   }
 
   private double sum(ToDoubleFunction<PieceWood> part) {
-    return takeoff.wood().stream().mapToDouble(part).sum();
+    return takeoff.standing().stream().mapToDouble(part).sum();
   }
 
   private String moisture() {
@@ -179,7 +183,8 @@ final class Quantities {
   }
 
   private List<Log> unplaced() {
-    Set<String> placed = placed();
+    Set<String> placed =
+        standing().stream().map(piece -> piece.log().tag()).collect(Collectors.toSet());
     return job.logs().stream().filter(log -> !placed.contains(log.tag())).toList();
   }
 

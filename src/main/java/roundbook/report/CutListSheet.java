@@ -1,12 +1,14 @@
 package roundbook.report;
 
 import java.util.List;
+import java.util.Optional;
 import roundbook.page.Cell;
 import roundbook.page.Cell.Align;
 import roundbook.page.PageSetup.Kind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.plan.PiecePlan;
+import roundbook.takeoff.ShortStock;
 
 /** Running distances of every log from its squared butt, in round order. */
 final class CutListSheet {
@@ -29,7 +31,12 @@ final class CutListSheet {
     for (int round = 1; round <= context.plan().rounds(); round++) {
       List<PiecePlan> pieces = context.plan().round(round);
       list.room(pieces.size() * ROW_HEIGHT);
-      pieces.forEach(piece -> list.row(row(cells, new PieceCells(live, piece))));
+      for (PiecePlan piece : pieces) {
+        Optional<ShortStock> beside = context.plan().takeoff().beside(piece.placed());
+        beside.ifPresentOrElse(
+            stock -> ShortRows.of(context, stock).forEach(row -> list.row(row.cut(cells))),
+            () -> list.row(row(cells, new PieceCells(live, piece))));
+      }
     }
     return List.of(list.build());
   }

@@ -2,6 +2,7 @@ package roundbook.report;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import roundbook.job.Piece;
@@ -11,6 +12,7 @@ import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.plan.PiecePlan;
 import roundbook.plan.PiecePlan.Note;
+import roundbook.takeoff.ShortStock;
 import roundbook.units.Length;
 
 /** What to hew or saw, log by log: thickness, crown, face, and the heights left. */
@@ -43,7 +45,12 @@ final class HewingSheet {
     for (int round = 1; round <= context.plan().rounds(); round++) {
       List<PiecePlan> pieces = context.plan().round(round);
       list.room(pieces.size() * ROW_HEIGHT);
-      pieces.forEach(piece -> list.row(row(piece)));
+      for (PiecePlan piece : pieces) {
+        Optional<ShortStock> beside = context.plan().takeoff().beside(piece.placed());
+        beside.ifPresentOrElse(
+            stock -> ShortRows.of(context, stock).forEach(row -> list.row(row.hew(cells))),
+            () -> list.row(row(piece)));
+      }
     }
     return list.build();
   }

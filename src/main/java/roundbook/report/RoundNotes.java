@@ -109,7 +109,16 @@ final class RoundNotes {
         lines.add(live.text(key, walls, valueOf(note)));
       }
     }
+    lines.addAll(0, beside());
     return lines;
+  }
+
+  /** Returns which short logs stand in the place of which long one. */
+  private List<String> beside() {
+    return live.plan().takeoff().shortStock().stream()
+        .filter(stock -> stock.freed().round() == round)
+        .map(stock -> ShortRows.said(live.context(), stock))
+        .toList();
   }
 
   /** Returns the walls that a kind of note is for. */

@@ -1,6 +1,8 @@
 package roundbook.report;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import roundbook.job.Building;
 import roundbook.page.Area;
 import roundbook.page.Cell;
@@ -39,32 +41,52 @@ final class TagsSheet {
   private Sheet sheet() {
     list.title(context.text("title.tags"), context.text("tags.note"));
     list.free(GAP);
-    List<PiecePlan> pieces = context.plan().pieces();
-    for (int first = 0; first < pieces.size(); first += ACROSS) {
+    List<Item> items = context.plan().pieces().stream().flatMap(this::items).toList();
+    for (int first = 0; first < items.size(); first += ACROSS) {
       if (first > 0 && first % (ACROSS * DOWN) == 0) {
         list.breakPage();
       }
-      row(pieces.subList(first, Math.min(pieces.size(), first + ACROSS)));
+      row(items.subList(first, Math.min(items.size(), first + ACROSS)));
     }
     return list.build();
   }
 
-  private void row(List<PiecePlan> pieces) {
+  /**
+   * What gets a tag: a placed log, or a short one in its place.
+   *
+   * @param piece the placed log, whose marks count for both
+   * @param beside the short log; empty for the placed log itself
+   */
+  private record Item(PiecePlan piece, Optional<ShortRows> beside) {}
+
+  private Stream<Item> items(PiecePlan piece) {
+    return context
+        .plan()
+        .takeoff()
+        .beside(piece.placed())
+        .map(stock -> ShortRows.of(context, stock).stream())
+        .map(rows -> rows.map(row -> new Item(piece, Optional.of(row))))
+        .orElseGet(() -> Stream.of(new Item(piece, Optional.empty())));
+  }
+
+  private void row(List<Item> items) {
     int top = list.next();
     for (double height : HEIGHTS) {
       list.free(height);
     }
     list.free(GAP);
-    for (int index = 0; index < pieces.size(); index++) {
-      tag(pieces.get(index), Area.cell(top, 1 + index * 3).sized(HEIGHTS.length, 2));
+    for (int index = 0; index < items.size(); index++) {
+      tag(items.get(index), Area.cell(top, 1 + index * 3).sized(HEIGHTS.length, 2));
     }
   }
 
-  private void tag(PiecePlan piece, Area area) {
+  private void tag(Item item, Area area) {
     SheetBuilder sheet = list.sheet();
-    PlacedLog placed = piece.placed();
-    String place = placed.round() + placed.wall().name();
-    boolean brief = placed.wall().name().length() <= SHORT_WALL;
+    PiecePlan piece = item.piece();
+    PlacedLog placed = item.beside().map(ShortRows::placed).orElse(piece.placed());
+    String wall = item.beside().map(ShortRows::place).orElse(placed.wall().name());
+    String place = placed.round() + wall;
+    boolean brief = wall.length() <= SHORT_WALL;
     String tag = placed.piece().log().tag();
     Area first = Area.cell(area.top(), area.left());
     sheet.merge(first.sized(2, 1), Cell.text(place).role(brief ? Role.TAG_HUGE : Role.TAG_LARGE));
@@ -72,7 +94,8 @@ final class TagsSheet {
     sheet.put(
         area.top(),
         area.right(),
-        live.tag(tag.length() <= SHORT_TAG ? Role.TAG_LARGE : Role.TAG_BODY)
+        (item.beside().isPresent() ? Cell.text(tag) : live.tag(Role.TAG_BODY))
+            .role(tag.length() <= SHORT_TAG ? Role.TAG_LARGE : Role.TAG_BODY)
             .align(Cell.Align.RIGHT));
     sheet.put(
         area.top() + 1,
@@ -80,7 +103,8 @@ final class TagsSheet {
         Cell.text(context.text("tags.cut", cells.formats().feetInches(placed.piece().trimmed())))
             .role(Role.TAG_BODY)
             .align(Cell.Align.RIGHT));
-    line(first.moved(2, 0), Cell.text(context.text("tags.ends", piece.buttAt(), tip(piece))));
+    String ends = context.text("tags.ends", piece.buttAt(), tip(piece));
+    line(first.moved(2, 0), Cell.text(item.beside().map(ShortRows::ends).orElse(ends)));
     line(first.moved(3, 0), live.text("tags.upper", live.upperInside(), live.upperOutside()));
     line(first.moved(4, 0), lower(live));
     sheet.box(area);

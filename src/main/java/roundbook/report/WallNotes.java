@@ -8,6 +8,7 @@ import roundbook.page.Role;
 import roundbook.page.SheetBuilder;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
+import roundbook.takeoff.ShortStock;
 
 /** What the symbols on a wall's sheet mean, and what to mend before cutting. */
 final class WallNotes {
@@ -21,6 +22,11 @@ final class WallNotes {
     String least = live.formats().mark(live.rules().length(Setting.GAP_LEAST));
     String most = live.formats().mark(live.rules().length(Setting.GAP_MOST));
     line(sheet, live.text("wall.legend", least, most, live.unit().symbol()), Role.PLAIN);
+    for (ShortStock stock : live.plan().takeoff().shortStock()) {
+      if (stock.freed().wall().equals(wall)) {
+        line(sheet, ShortRows.said(live.context(), stock), Role.CAUTION);
+      }
+    }
     if (!wall.remarks().isBlank()) {
       line(sheet, live.text("wall.remarks", wall.remarks()), Role.PLAIN_BOLD);
     }

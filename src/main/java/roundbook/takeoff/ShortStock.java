@@ -2,6 +2,7 @@ package roundbook.takeoff;
 
 import java.util.List;
 import roundbook.job.Log;
+import roundbook.job.Piece;
 import roundbook.stack.PlacedLog;
 import roundbook.units.Length;
 
@@ -27,6 +28,16 @@ public record ShortStock(OpeningCut opening, PlacedLog freed, Part left, Part ri
     return logs().contains(log);
   }
 
+  /** Returns the two in their places, the left one first. */
+  public List<PlacedLog> placed(Length allowance) {
+    return List.of(placed(left, true, allowance), placed(right, false, allowance));
+  }
+
+  private PlacedLog placed(Part part, boolean atLeft, Length allowance) {
+    Piece piece = new Piece(part.log(), allowance, part.length());
+    return new PlacedLog(piece, freed.wall(), freed.round(), part.buttOut() != atLeft);
+  }
+
   /**
    * A short log in its place.
    *
@@ -34,5 +45,10 @@ public record ShortStock(OpeningCut opening, PlacedLog freed, Part left, Part ri
    * @param length length to cut it to
    * @param buttOut whether its butt lies at the corner, not at the opening
    */
-  public record Part(Log log, Length length, boolean buttOut) {}
+  public record Part(Log log, Length length, boolean buttOut) {
+    /** Returns how far the shoulder lies from the squared butt, the neck being at the corner. */
+    public Length shoulder(Length neck) {
+      return buttOut ? neck : length.minus(neck);
+    }
+  }
 }

@@ -1,6 +1,8 @@
 package roundbook.takeoff;
 
 import java.util.List;
+import java.util.stream.Stream;
+import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.notch.Notch;
 import roundbook.stack.PlacedLog;
@@ -34,11 +36,46 @@ final class WoodMeasure {
         .toList();
   }
 
+  /** Returns the wood of short logs, left then right; each has a neck at its corner only. */
+  List<PieceWood> beside(List<ShortStock> stock) {
+    Length allowance = stack.rules().length(Setting.SQUARING_ALLOWANCE);
+    return stock.stream()
+        .flatMap(
+            each -> {
+              List<PlacedLog> logs = each.placed(allowance);
+              return Stream.of(shortPiece(logs.get(0), true), shortPiece(logs.get(1), false));
+            })
+        .toList();
+  }
+
+  private PieceWood shortPiece(PlacedLog log, boolean atLeft) {
+    SawnLog sawn = sawn(log);
+    boolean buttOut = log.buttAtStart() != atLeft;
+    Wall crossing =
+        atLeft ? stack.building().after(log.wall()) : stack.building().before(log.wall());
+    double neck = crossing.thickness().plus(stack.rules().overhang()).inches();
+    double length = sawn.profile().length();
+    double diameter = sawn.profile().at(buttOut ? neck / 2 : length - neck / 2);
+    boolean whole = log.wall().laidFirst();
+    double from = whole || !buttOut ? 0 : neck;
+    double to = whole || buttOut ? length : length - neck;
+    double bed = Bed.isFlat(stack.rules(), log) ? bedCut(sawn, from, to) : 0;
+    return piece(log, sawn.volume() - endCut(log, neck, diameter) - bed);
+  }
+
+  private SawnLog sawn(PlacedLog log) {
+    return new SawnLog(RoundProfile.inchesOf(log.piece()), log.wall().thickness().inches());
+  }
+
   private PieceWood piece(PlacedLog log) {
-    RoundProfile profile = RoundProfile.inchesOf(log.piece());
-    SawnLog sawn = new SawnLog(profile, log.wall().thickness().inches());
+    SawnLog sawn = sawn(log);
+    double cut = endsCut(log, sawn.profile()) + bedCut(log, sawn) + openingsCut(log);
+    return piece(log, sawn.volume() - cut);
+  }
+
+  private PieceWood piece(PlacedLog log, double finished) {
+    SawnLog sawn = sawn(log);
     Species.Match match = Species.find(log.piece().log().traits().species());
-    double finished = sawn.volume() - endsCut(log, profile) - bedCut(log, sawn) - openingsCut(log);
     return new PieceWood(
         log,
         match,
@@ -91,15 +128,18 @@ final class WoodMeasure {
     if (!Bed.isFlat(stack.rules(), log)) {
       return 0;
     }
-    double reach = stack.courses().get(0).notch().lower().inches();
     if (log.wall().laidFirst()) {
-      return new PlaneCut(sawn, reach).volume();
+      return bedCut(sawn, 0, sawn.profile().length());
     }
     Length overhang = stack.rules().overhang();
     double near = log.nearShoulder(stack.building(), overhang).inches();
-    double far = log.farShoulder(stack.building(), overhang).inches();
-    return new PlaneCut(new SawnLog(sawn.profile().between(near, far), sawn.thickness()), reach)
-        .volume();
+    return bedCut(sawn, near, log.farShoulder(stack.building(), overhang).inches());
+  }
+
+  /** Returns what a flat bed takes between two distances from the butt. */
+  private double bedCut(SawnLog sawn, double from, double to) {
+    SawnLog part = new SawnLog(sawn.profile().between(from, to), sawn.thickness());
+    return new PlaneCut(part, bedReach()).volume();
   }
 
   private double openingsCut(PlacedLog log) {
