@@ -86,10 +86,11 @@ final class ExchangeWords {
             inThousandths(score));
   }
 
-  /** Returns square inches to three decimals, with a proper minus. */
-  static String inThousandths(double squareInches) {
-    String text = String.format(Locale.ROOT, "%.3f", Math.abs(squareInches));
-    return squareInches < 0 && !text.equals("0.000") ? "−" + text : text;
+  /** Returns square inches to three decimals, with a proper minus and the language's mark. */
+  String inThousandths(double squareInches) {
+    String plain = String.format(Locale.ROOT, "%.3f", Math.abs(squareInches));
+    boolean minus = squareInches < 0 && !plain.equals("0.000");
+    return (minus ? "−" : "") + context.words().number(plain);
   }
 
   /** Returns what a substitute would do to the flags. */

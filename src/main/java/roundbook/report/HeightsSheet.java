@@ -2,6 +2,8 @@ package roundbook.report;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
@@ -99,6 +101,37 @@ final class HeightsSheet {
         Role.PLAIN,
         top.level().map(this::level).orElseGet(() -> context.text("heights.level.none")));
     top.wanted().ifPresent(wanted -> list.text(Role.PLAIN_BOLD, wanted(wanted)));
+    candidates();
+  }
+
+  /** Names a spare for each plate and for each part log of a level top. */
+  private void candidates() {
+    List<TopLogs.Candidate> candidates = TopLogs.of(context.plan());
+    list.room(ListSheet.tableHeight(candidates.size()) + 40);
+    list.text(Role.PLAIN_BOLD, context.text("heights.over"));
+    list.spans(3, 5, 4, 4, 8).headOf("heights.over.head");
+    candidates.forEach(candidate -> list.row(candidate(candidate)));
+  }
+
+  private List<Cell> candidate(TopLogs.Candidate candidate) {
+    Optional<Piece> piece = candidate.piece();
+    return List.of(
+        cells.bold(candidate.wall().name()).align(Cell.Align.CENTRE),
+        cells.word(candidate.plate() ? "heights.over.plate" : "heights.over.part"),
+        piece
+            .map(each -> cells.bold(each.log().tag()).align(Cell.Align.CENTRE))
+            .orElseGet(() -> cells.word("heights.over.none")),
+        piece.map(each -> cells.printed(each.mid())).orElseGet(() -> cells.centre("–")),
+        piece.map(this::cutFrom).orElseGet(() -> cells.centre("–")));
+  }
+
+  private Cell cutFrom(Piece piece) {
+    return cells.text(
+        context.text(
+            "heights.over.cut",
+            cells.formats().feetInches(piece.cutOffButt()),
+            cells.formats().feetInches(piece.trimmed()),
+            cells.formats().feetInches(piece.fallsOff())));
   }
 
   private List<Cell> wall(WallTop top) {

@@ -28,6 +28,8 @@ import roundbook.units.Length;
 final class SettingsSheet {
   private static final double[] WIDTHS = {21, 14, 6, 11, 10, 11, 9, 19};
   private static final int SPANNED = 3;
+  private static final int MADE_ROWS = 6;
+
   private final CrewContext context;
   private final Cells cells;
   private final ListSheet list;
@@ -145,6 +147,7 @@ final class SettingsSheet {
   }
 
   private void made() {
+    list.room(ListSheet.tableHeight(MADE_ROWS));
     list.heading(context.text("settings.made")).spans(1, 7).headOf("settings.made.head");
     made("settings.version", cells.text(context.issue().version()).named(CellNames.VERSION));
     made("settings.revision", cells.count(context.issue().revision()).named(CellNames.REVISION));

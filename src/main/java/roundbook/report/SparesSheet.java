@@ -92,7 +92,7 @@ final class SparesSheet {
         cells.printed(best.effect().most()),
         cells.tape(best.piece().cutOffButt()),
         cells.text(words.verdict(best.effect())),
-        cells.centre(ExchangeWords.inThousandths(best.effect().change())));
+        cells.centre(words.inThousandths(best.effect().change())));
   }
 
   private static String tag(PlacedLog placed) {
