@@ -29,6 +29,9 @@ import roundbook.units.Slope;
  */
 final class SettingsReader {
   private final Problems problems;
+  private static final BigDecimal ROUNDS_MOST = BigDecimal.valueOf(200);
+  private static final Length HEIGHT_MOST = Length.ofInches(2400);
+
   private final Map<Setting, Value> values = new EnumMap<>(Setting.class);
   private LengthUnit unit = LengthUnit.INCH;
 
@@ -127,6 +130,7 @@ final class SettingsReader {
           number(text)
               .filter(number -> number.stripTrailingZeros().scale() <= 0)
               .filter(number -> number.compareTo(BigDecimal.valueOf(1_000_000_000)) < 0)
+              .filter(number -> setting != Setting.ROUNDS || isRounds(number))
               .map(Object.class::cast);
       case NUMBER -> ratio(setting, text).map(Object.class::cast);
       case LENGTH -> length(setting, text, own).map(Object.class::cast);
@@ -154,7 +158,14 @@ final class SettingsReader {
     return new LengthReader(own, false)
         .read(text)
         .map(LengthReader.Reading::length)
-        .filter(length -> zeroFits || !length.isZero());
+        .filter(length -> zeroFits || !length.isZero())
+        .filter(length -> setting == Setting.TALLY_CORRECTION || !length.isNegative())
+        .filter(length -> setting != Setting.WALL_HEIGHT || !length.isMoreThan(HEIGHT_MOST));
+  }
+
+  /** A number of rounds that a log wall can have; more would only be searched for in vain. */
+  private static boolean isRounds(BigDecimal number) {
+    return number.signum() > 0 && number.compareTo(ROUNDS_MOST) <= 0;
   }
 
   private static Optional<BigDecimal> number(String text) {

@@ -28,7 +28,6 @@ final class Checks {
           Setting.OVERHANG,
           Setting.SLOPE_RUN,
           Setting.PRINT_STEP,
-          Setting.LAID_FIRST,
           Setting.BUTTS_RUN,
           Setting.FIRST_BED);
 
@@ -88,9 +87,19 @@ final class Checks {
         contradict(setting.label(), message, "Set it back.");
       }
     }
+    laidFirst(now, then);
     if (now.rounds().isPresent() && now.rounds().getAsInt() < report.typed().cut()) {
       String message = "fewer rounds are wanted than are cut";
       contradict(Setting.ROUNDS.label(), message, "Type more rounds, or none.");
+    }
+  }
+
+  /** Which walls are laid first stands in the list of walls, from which the plan is made. */
+  private void laidFirst(BuildRules now, BuildRules then) {
+    if (!now.text(Setting.LAID_FIRST).equals(then.text(Setting.LAID_FIRST))) {
+      String message = "the walls laid first cannot change in a crew workbook";
+      String remedy = "Set it back; plan again from the tally for other walls.";
+      contradict(Setting.LAID_FIRST.label(), message, remedy);
     }
   }
 
@@ -163,7 +172,7 @@ final class Checks {
     diameter(CellNames.measuredTip(round, wall), typed.tip(), mid, Length.ZERO);
     Stream.of(typed.lowerCut(), typed.upperCut())
         .flatMap(Optional::stream)
-        .filter(mark -> mark.isNegative() || mark.times(2).isMoreThan(mid))
+        .filter(mark -> !mark.isMoreThan(Length.ZERO) || mark.times(2).isMoreThan(mid))
         .forEach(
             mark ->
                 fields.say(

@@ -143,7 +143,7 @@ public final class CrewReader {
             fields.contradict(
                 CellNames.used(place.round(), place.wall()),
                 text,
-                "there is no log " + text + " on the log list",
+                "there is no log " + Fields.shortened(text) + " on the log list",
                 "Type the tag as the log list has it.");
           }
         });

@@ -1,5 +1,6 @@
 package roundbook.site;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -18,6 +19,9 @@ import roundbook.units.LengthUnit;
 final class Fields {
   private static final Set<String> YES =
       Set.of("x", "✓", "✔", "yes", "y", "ja", "j", "oui", "true", "1");
+
+  private static final BigDecimal MOST = BigDecimal.valueOf(1_000_000);
+  private static final int SHOWN = 40;
 
   private final NamedBook book;
   private final LengthUnit unit;
@@ -52,7 +56,9 @@ final class Fields {
     Optional<Length> length =
         switch (cell.kind()) {
           case NUMBER ->
-              Optional.of(Length.of(cell.number(), LengthUnit.ofSymbol(cell.unit()).orElse(unit)));
+              Optional.of(cell.number())
+                  .filter(number -> number.abs().compareTo(MOST) < 0)
+                  .map(number -> Length.of(number, LengthUnit.ofSymbol(cell.unit()).orElse(unit)));
           case TEXT ->
               new LengthReader(unit, false).read(cell.text()).map(LengthReader.Reading::length);
           default -> Optional.empty();
@@ -60,10 +66,16 @@ final class Fields {
     if (length.isEmpty()) {
       ProblemCode code =
           cell.kind() == Cell.Kind.DATE ? ProblemCode.DATE_IN_NUMBER : ProblemCode.BAD_NUMBER;
-      String message = "'" + cell.text() + "' cannot be read as a length in " + unit.symbol();
+      String message =
+          "'" + shortened(cell.text()) + "' cannot be read as a length in " + unit.symbol();
       problems.add(Problem.of(code, where, cell.text(), message));
     }
     return length;
+  }
+
+  /** Returns the beginning of a text that may be hundreds of digits long. */
+  static String shortened(String text) {
+    return text.length() <= SHOWN ? text : text.substring(0, SHOWN) + "…";
   }
 
   /** Returns a length written as a plain number of the job's unit. */
@@ -82,7 +94,7 @@ final class Fields {
       return false;
     }
     if (!YES.contains(cell.text().toLowerCase(Locale.ROOT))) {
-      String message = "'" + cell.text() + "' is no tick";
+      String message = "'" + shortened(cell.text()) + "' is no tick";
       problems.add(
           Problem.of(ProblemCode.BAD_NUMBER, where, cell.text(), message)
               .remedy("Type x, or leave the box empty."));

@@ -53,6 +53,23 @@ class ReplanRefusedTest {
         Arguments.of("no tick", "Cut_1=maybe", "Round 01!", "bad-number"),
         Arguments.of("mark off the log", "Cut_1=x;Lower_cut_1_N=9", "Round 01!", "out-of-range"),
         Arguments.of("overhang after a cut", "Cut_1=x;Overhang=4", "Settings!", "contradiction"),
+        Arguments.of("huge", "Measured_1_N=1e300", "Round 01!", "bad-number"),
+        Arguments.of("a huge mark", "Lower_cut_1_S=1e300", "Round 01!", "bad-number"),
+        Arguments.of("negative", "Measured_tip_1_N=-12", "Round 01!", "out-of-range"),
+        Arguments.of("a mark of nothing", "Cut_1=x;Upper_cut_1_N=0", "Round 01!", "out-of-range"),
+        Arguments.of("a formula that fails", "Measured_1_W==1/0", "Round 01!", "bad-number"),
+        Arguments.of("a date", "Measured_butt_1_S=DATE", "Round 01!", "date-in-number"),
+        Arguments.of(
+            "cut and used elsewhere", "Cut_1=x;Used_1_S=FIRST", "Round 01!", "contradiction"),
+        Arguments.of("used and lost", "Used_2_S=FIRST;LOST=x", "Log list!", "contradiction"),
+        Arguments.of("lost by a word", "LOST=perhaps", "Log list!", "bad-number"),
+        Arguments.of(
+            "read above what is cut", "Cut_1=x;Reading_2_NW=26", "Round 02!", "contradiction"),
+        Arguments.of("a gap below zero", "Chinking_gap=-1", "Settings!", "bad-setting"),
+        Arguments.of("no round", "Rounds=0", "Settings!", "bad-setting"),
+        Arguments.of("thousands of rounds", "Rounds=5000", "Settings!", "bad-setting"),
+        Arguments.of("a tower", "Wall_height=100000", "Settings!", "bad-setting"),
+        Arguments.of("other walls first", "Laid_first=E W", "Settings!", "contradiction"),
         Arguments.of("another unit", "Units=mm", "Settings!", "contradiction"),
         Arguments.of("a setting that is none", "Chinking_gap=wide", "Settings!", "bad-setting"),
         Arguments.of("too few rounds", "Cut_1=x;Cut_2=x;Rounds=1", "Settings!", "contradiction"));
@@ -63,10 +80,10 @@ class ReplanRefusedTest {
   void isSaidWithItsCell(String name, String typed, String place, String code) throws Exception {
     Map<String, Object> values = new TreeMap<>();
     for (String each : typed.split(";")) {
-      String[] halves = each.split("=");
+      String[] halves = each.split("=", 2);
       String cell = halves[0].equals("LOST") ? "Lost_" + row(firstLog) : halves[0];
       String value = halves[1].equals("FIRST") ? firstLog : halves[1];
-      values.put(cell, value.matches("[0-9.]+") ? Double.valueOf(value) : value);
+      values.put(cell, value.matches("-?[0-9.]+(e\\d+)?") ? Double.valueOf(value) : value);
     }
     TypedBook.type(site.book(1), values);
     assertEquals(3, site.replan(1), site.said());

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellReference;
@@ -22,7 +23,10 @@ final class TypedBook {
     void on(XSSFWorkbook book);
   }
 
-  /** Types numbers and texts into cells by their names; an empty text clears a cell. */
+  /**
+   * Types numbers and texts into cells by their names; an empty text clears a cell, one that begins
+   * with = is a formula, and DATE is a date.
+   */
   static void type(Path file, Map<String, ?> values) throws IOException {
     change(
         file,
@@ -33,6 +37,14 @@ final class TypedBook {
                   cell.setBlank();
                   if (value instanceof Number number) {
                     cell.setCellValue(number.doubleValue());
+                  } else if (value.equals("DATE")) {
+                    cell.setCellValue(java.time.LocalDate.of(2026, 6, 24));
+                    CellStyle style = book.createCellStyle();
+                    style.setDataFormat((short) 14);
+                    cell.setCellStyle(style);
+                  } else if (value.toString().startsWith("=")) {
+                    cell.setCellFormula(value.toString().substring(1));
+                    book.getCreationHelper().createFormulaEvaluator().evaluateFormulaCell(cell);
                   } else if (!value.toString().isEmpty()) {
                     cell.setCellValue(value.toString());
                   }
