@@ -7,9 +7,13 @@ import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 import roundbook.job.Building;
+import roundbook.job.Job;
+import roundbook.job.Piece;
 import roundbook.job.Wall;
-import roundbook.plan.PiecePlan;
 import roundbook.plan.Plan;
+import roundbook.stack.Course;
+import roundbook.stack.PlacedLog;
+import roundbook.stack.Stack;
 
 /**
  * A wall as it really rises: logs differ from the tally, cuts and readings err.
@@ -31,6 +35,17 @@ final class SimulatedWall {
   private final List<Double> worstCorner = new ArrayList<>();
   private final List<Double> gaps = new ArrayList<>();
 
+  /** What a crew works by: the rounds, with their heights. */
+  record Page(Job job, List<Course> courses, Stack stack) {
+    static Page of(Plan plan) {
+      return new Page(plan.job(), plan.choice().courses(), plan.stack());
+    }
+
+    private List<PlacedLog> round(int number) {
+      return courses.get(number - 1).logs();
+    }
+  }
+
   SimulatedWall(long seed, double bias) {
     this.random = new Random(seed);
     this.bias = bias;
@@ -43,30 +58,40 @@ final class SimulatedWall {
 
   /** Returns what the crew types of a round's logs after hewing; {@code read} is the tally's. */
   Map<String, Object> measures(Plan read, Plan tally, int round) {
+    return measures(Page.of(read), tally.job(), round);
+  }
+
+  /** Returns what the crew types of a round's logs after hewing, by the tally's own job. */
+  Map<String, Object> measures(Page read, Job tally, int round) {
     Map<String, Object> typed = new TreeMap<>();
-    for (PiecePlan piece : read.round(round)) {
+    for (PlacedLog piece : read.round(round)) {
       double mid = talliedMid(tally, piece) + shift(tag(piece)) + READ * random.nextGaussian();
-      typed.put("Measured_" + round + "_" + piece.placed().wall().name(), sixteenth(mid));
+      typed.put("Measured_" + round + "_" + piece.wall().name(), sixteenth(mid));
     }
     return typed;
   }
 
   /** Returns the middle of a placed log by the tally's own diameters. */
-  private static double talliedMid(Plan tally, PiecePlan piece) {
-    var log = tally.job().log(tag(piece)).orElseThrow();
-    var own = piece.placed().piece();
-    return new roundbook.job.Piece(log, own.cutOffButt(), own.trimmed()).mid().inches();
+  private static double talliedMid(Job tally, PlacedLog piece) {
+    var log = tally.log(tag(piece)).orElseThrow();
+    var own = piece.piece();
+    return new Piece(log, own.cutOffButt(), own.trimmed()).mid().inches();
   }
 
   /** Cuts and lays a round by its page; the lower marks at the corners are those of the plan. */
   void lay(Plan page, Plan tally, int round) {
+    lay(Page.of(page), tally.job(), round);
+  }
+
+  /** Cuts and lays a round by its page; {@code tally} is the job as it was tallied. */
+  void lay(Page page, Job tally, int round) {
     Building building = page.job().building();
-    var notch = page.choice().courses().get(round - 1).notch();
+    var notch = page.courses().get(round - 1).notch();
     Map<String, double[]> row = new HashMap<>();
     for (boolean first : new boolean[] {true, false}) {
       Map<String, Double> higher = new HashMap<>(tops);
-      for (PiecePlan piece : page.round(round)) {
-        Wall wall = piece.placed().wall();
+      for (PlacedLog piece : page.round(round)) {
+        Wall wall = piece.wall();
         if (wall.laidFirst() != first) {
           continue;
         }
@@ -93,25 +118,27 @@ final class SimulatedWall {
   private final Map<String, double[]> profiles = new HashMap<>();
 
   /** Returns the true diameters at the left inside face, the middle and the right inside face. */
-  private double[] diameters(Plan tally, PiecePlan piece) {
-    var log = tally.job().log(tag(piece)).orElseThrow();
-    var own = piece.placed().piece();
-    var true1 = new roundbook.job.Piece(log, own.cutOffButt(), own.trimmed());
+  private double[] diameters(Job tally, PlacedLog piece) {
+    var log = tally.log(tag(piece)).orElseThrow();
+    var own = piece.piece();
+    var true1 = new Piece(log, own.cutOffButt(), own.trimmed());
     double shift = shift(tag(piece));
-    double near = true1.at(piece.nearShoulder()).inches() + shift;
-    double far = true1.at(piece.farShoulder()).inches() + shift;
+    double near =
+        true1.at(piece.nearShoulder(tally.building(), tally.rules().overhang())).inches() + shift;
+    double far =
+        true1.at(piece.farShoulder(tally.building(), tally.rules().overhang())).inches() + shift;
     double mid = true1.mid().inches() + shift;
-    boolean buttRight = piece.placed().buttAtStart();
+    boolean buttRight = piece.buttAtStart();
     return new double[] {buttRight ? far : near, mid, buttRight ? near : far};
   }
 
-  private void gaps(Plan tally, PiecePlan piece, double[] centres) {
-    int round = piece.placed().round();
-    double[] under = profiles.get(round - 1 + piece.placed().wall().name());
+  private void gaps(Job tally, PlacedLog piece, double[] centres) {
+    int round = piece.round();
+    double[] under = profiles.get(round - 1 + piece.wall().name());
     if (under == null) {
       return;
     }
-    double[] below = laid.get(round - 2).get(piece.placed().wall().name());
+    double[] below = laid.get(round - 2).get(piece.wall().name());
     double[] own = diameters(tally, piece);
     double[] rise = {centres[0] - below[0], 0, centres[1] - below[1]};
     rise[1] = (rise[0] + rise[2]) / 2;
@@ -142,8 +169,8 @@ final class SimulatedWall {
     return gaps;
   }
 
-  private static String tag(PiecePlan piece) {
-    return piece.placed().piece().log().tag();
+  private static String tag(PlacedLog piece) {
+    return piece.piece().log().tag();
   }
 
   private static double sixteenth(double inches) {

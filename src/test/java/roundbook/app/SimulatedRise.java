@@ -1,0 +1,133 @@
+package roundbook.app;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeMap;
+import roundbook.balance.Effort;
+import roundbook.job.AsBuilt;
+import roundbook.job.AsBuilt.Corner;
+import roundbook.job.AsBuilt.CutSize;
+import roundbook.job.AsBuilt.Held;
+import roundbook.job.AsBuilt.Measures;
+import roundbook.job.AsBuilt.Place;
+import roundbook.job.Job;
+import roundbook.job.Log;
+import roundbook.job.Piece;
+import roundbook.rounds.Choice;
+import roundbook.rounds.KeepingChooser;
+import roundbook.stack.Course;
+import roundbook.stack.Hewn;
+import roundbook.stack.PlacedLog;
+import roundbook.stack.Stack;
+import roundbook.units.Length;
+
+/**
+ * A whole build as in {@link SimulatedBuild}, planned anew after every round, but without
+ * workbooks: many can be built in little time.
+ */
+final class SimulatedRise {
+  private final Job tally;
+  private final int rounds;
+  private final SimulatedWall wall;
+  private final List<CutSize> cut = new ArrayList<>();
+  private final Map<Corner, Length> readings = new TreeMap<>();
+  private final Map<String, Length> mids = new HashMap<>();
+  private final Map<String, Log> hewn = new HashMap<>();
+  private Choice choice;
+
+  SimulatedRise(Job tally, Choice first, SimulatedWall wall) {
+    this.tally = tally;
+    this.rounds = first.courses().size();
+    this.wall = wall;
+    this.choice = first;
+  }
+
+  /** Builds to the top and returns the wall. */
+  SimulatedWall run() {
+    measure(1);
+    for (int round = 1; round <= rounds; round++) {
+      Job now = job(round);
+      choice =
+          new KeepingChooser(places(), OptionalInt.of(rounds))
+              .choose(now, new Effort(1, 1, () -> false, done -> {}))
+              .choice();
+      wall.lay(page(now), tally, round);
+      cut.add(new CutSize(course(round).notch().size(), tally.rules().gap()));
+      read(round);
+      if (round < rounds) {
+        measure(round + 1);
+      }
+    }
+    return wall;
+  }
+
+  private SimulatedWall.Page page(Job job) {
+    AsBuilt built = job.built().moved(places());
+    Stack stack = Stack.of(job.rules(), job.building(), choice.courses(), built);
+    return new SimulatedWall.Page(job, choice.courses(), stack);
+  }
+
+  private Course course(int round) {
+    return choice.courses().get(round - 1);
+  }
+
+  private void measure(int round) {
+    Map<String, Object> typed =
+        wall.measures(new SimulatedWall.Page(tally, choice.courses(), null), tally, round);
+    for (PlacedLog placed : course(round).logs()) {
+      Object inches = typed.get("Measured_" + round + "_" + placed.wall().name());
+      Length mid = Length.ofInchFraction(Math.round((Double) inches * 16), 16);
+      String tag = placed.piece().log().tag();
+      Piece planned = placed.piece();
+      Log log = tally.log(tag).orElseThrow();
+      Piece piece = new Piece(log, planned.cutOffButt(), planned.trimmed());
+      mids.put(tag, mid);
+      hewn.put(tag, Hewn.ofMid(mid).of(piece).log());
+    }
+  }
+
+  private void read(int round) {
+    for (String corner : tally.building().corners()) {
+      Object inches = wall.readings(round).get("Reading_" + round + "_" + corner);
+      Length height = Length.ofInchFraction(Math.round((Double) inches * 16), 16);
+      readings.put(new Corner(round, corner), height);
+    }
+  }
+
+  /** Returns the job with all that is built, and the logs of one more round measured. */
+  private Job job(int measured) {
+    Map<Place, Held> held = new TreeMap<>();
+    Map<Place, Measures> measures = new TreeMap<>();
+    Map<String, Log> before = new TreeMap<>();
+    places()
+        .forEach(
+            (place, here) -> {
+              if (place.round() <= measured) {
+                Optional<Length> none = Optional.empty();
+                Optional<Length> mid = Optional.of(mids.get(here.tag()));
+                held.put(place, here);
+                measures.put(place, new Measures(none, mid, none, none, none));
+                before.put(here.tag(), tally.log(here.tag()).orElseThrow());
+              }
+            });
+    AsBuilt built = new AsBuilt(cut, held, measures, readings, before, Set.of());
+    List<Log> logs = tally.logs().stream().map(log -> hewn.getOrDefault(log.tag(), log)).toList();
+    return tally.withLogs(logs).withBuilt(built);
+  }
+
+  private Map<Place, Held> places() {
+    Map<Place, Held> places = new TreeMap<>();
+    for (Course course : choice.courses()) {
+      for (PlacedLog log : course.logs()) {
+        Held held = new Held(log.piece().log().tag(), log.piece().cutOffButt());
+        places.put(new Place(course.round(), log.wall().name()), held);
+      }
+    }
+    return places;
+  }
+}
