@@ -18,6 +18,9 @@ final class StoryPole {
   private static final double PITCH = SlopeTemplate.WIDTH / ACROSS;
   private static final double TOP = 38;
 
+  /** The least lettering. */
+  private static final double SMALL = 9;
+
   private static final double HEIGHT = Canvas.points(9.75);
 
   private final Stack stack;
@@ -46,12 +49,16 @@ final class StoryPole {
 
   /** Returns a page, counted from nought. */
   Canvas draw(int page) {
-    Canvas canvas = new Canvas(SlopeTemplate.WIDTH, HEIGHT, 8.2);
+    Canvas canvas = new Canvas(SlopeTemplate.WIDTH, HEIGHT, SMALL);
     for (int i = 0; i < ACROSS && page * ACROSS + i < strips(); i++) {
       strip(canvas, page * ACROSS + i, 6 + i * PITCH);
     }
-    String head = wording.say("pole.head");
-    canvas.write(Label.of(head, 9.5, new Spot(6, 8)).within(SlopeTemplate.WIDTH - 12));
+    double room = SlopeTemplate.WIDTH - 12;
+    List<String> head =
+        Paragraph.lines(wording.say("pole.head"), new Lettering(SMALL, false), room);
+    for (int line = 0; line < head.size(); line++) {
+      canvas.write(Label.of(head.get(line), SMALL, new Spot(6, 6 + 11 * line)).within(room));
+    }
     return canvas;
   }
 
