@@ -8,9 +8,12 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Sixty jobs one after the other and two at once. */
+/**
+ * Jobs one after the other and two at once: a dozen, which take two minutes, or as many as {@code
+ * -Droundbook.jobs} says.
+ */
 class BatchBenchmark {
-  private static final int JOBS = 60;
+  private static final int JOBS = Integer.getInteger("roundbook.jobs", 12);
 
   @TempDir private Path folder;
 
@@ -26,8 +29,8 @@ class BatchBenchmark {
     String[] plan = {"-jar", jar, "plan", "-q", jobs.toString(), "-o", out, "-j"};
     ProcessRace race =
         new ProcessRace(folder, 2)
-            .java("60 jobs, two at once", with(plan, "2"))
-            .java("60 jobs, one at a time", with(plan, "1"));
+            .java(JOBS + " jobs, two at once", with(plan, "2"))
+            .java(JOBS + " jobs, one at a time", with(plan, "1"));
     System.out.print(ProcessRace.table(race.ratios()));
   }
 

@@ -9,9 +9,12 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Times whole runs on the sample job, as multiples of "java -version". */
+/**
+ * Times whole runs on the sample job, as multiples of "java -version"; those of an app image too
+ * where {@code -Droundbook.image} names its launcher.
+ */
 class StartUpBenchmark {
-  private static final int ROUNDS = 7;
+  private static final int ROUNDS = 5;
   private static final String[] LEAN = {"-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"};
 
   @TempDir private Path folder;

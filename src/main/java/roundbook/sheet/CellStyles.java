@@ -26,10 +26,31 @@ final class CellStyles {
    * @param quoted whether the text would be taken for a formula if it were typed again
    */
   record Key(Role role, Cell.Format format, Cell.Align align, int heavy, boolean quoted) {
+    private static final String LIKE_A_FORMULA = "=+-@'";
+
     static Key of(Cell cell, int heavy) {
       boolean quoted =
-          cell.value() instanceof Cell.Text text && text.text().matches("(?s)[=+\\-@'].*");
+          cell.value() instanceof Cell.Text text
+              && !text.text().isEmpty()
+              && LIKE_A_FORMULA.indexOf(text.text().charAt(0)) >= 0;
       return new Key(cell.role(), cell.format(), cell.align(), heavy, quoted);
+    }
+
+    /** Compares as any record does, without what a record must first link to do so. */
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Key key
+          && role == key.role
+          && format == key.format
+          && align == key.align
+          && heavy == key.heavy
+          && quoted == key.quoted;
+    }
+
+    @Override
+    public int hashCode() {
+      int look = (role.ordinal() * 64 + format.ordinal()) * 8 + align.ordinal();
+      return (look * 16 + heavy) * 2 + (quoted ? 1 : 0);
     }
   }
 

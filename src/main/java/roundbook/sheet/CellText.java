@@ -50,6 +50,12 @@ final class CellText {
   }
 
   private static boolean isPlain(String text) {
-    return text.chars().allMatch(letter -> letter >= ' ' && letter < 0xD800 && letter != '_');
+    for (int i = 0; i < text.length(); i++) {
+      char letter = text.charAt(i);
+      if (letter < ' ' || letter >= 0xD800 || letter == '_') {
+        return false;
+      }
+    }
+    return true;
   }
 }

@@ -1,8 +1,11 @@
 package roundbook.stack;
 
-import java.util.stream.Stream;
+import java.util.ArrayList;
+import java.util.List;
 import roundbook.job.BuildRules;
 import roundbook.job.Building;
+import roundbook.job.DiameterProfile;
+import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.units.Length;
 
@@ -108,12 +111,20 @@ public record Joint(
 
   /** Returns the least gap between the inside faces. */
   public Length least() {
-    return stations().map(this::gapAt).reduce(Length::least).orElseThrow();
+    Length least = left();
+    for (Length station : stations()) {
+      least = least.least(gapAt(station));
+    }
+    return least;
   }
 
   /** Returns the largest gap between the inside faces. */
   public Length most() {
-    return stations().map(this::gapAt).reduce(Length::most).orElseThrow();
+    Length most = left();
+    for (Length station : stations()) {
+      most = most.most(gapAt(station));
+    }
+    return most;
   }
 
   /** Compares the least and the largest gap, as printed, with the job's limits. */
@@ -139,19 +150,24 @@ public record Joint(
     return gap.roundedTo(rules.printStep()).isMoreThan(rules.length(Setting.GAP_MOST));
   }
 
-  private Stream<Length> stations() {
-    Stream<Length> kinks =
-        Stream.of(lower, upper)
-            .flatMap(Joint::kinks)
-            .filter(kink -> kink.isMoreThan(leftFace) && kink.isLessThan(rightFace));
-    Length middle = lower.piece().trimmed().dividedBy(2);
-    return Stream.concat(Stream.of(leftFace, middle, rightFace), kinks);
+  /** Returns where the gap can be least or largest, besides the left inside face. */
+  private List<Length> stations() {
+    List<Length> stations = new ArrayList<>();
+    stations.add(lower.piece().trimmed().dividedBy(2));
+    stations.add(rightFace);
+    kinks(lower, stations);
+    kinks(upper, stations);
+    return stations;
   }
 
-  private static Stream<Length> kinks(PlacedLog placed) {
-    return placed.piece().log().profile().stations().stream()
-        .map(station -> station.fromButt().minus(placed.piece().cutOffButt()))
-        .map(
-            fromButt -> placed.buttAtStart() ? placed.piece().trimmed().minus(fromButt) : fromButt);
+  private void kinks(PlacedLog placed, List<Length> stations) {
+    Piece piece = placed.piece();
+    for (DiameterProfile.Station station : piece.log().profile().stations()) {
+      Length fromButt = station.fromButt().minus(piece.cutOffButt());
+      Length kink = placed.buttAtStart() ? piece.trimmed().minus(fromButt) : fromButt;
+      if (kink.isMoreThan(leftFace) && kink.isLessThan(rightFace)) {
+        stations.add(kink);
+      }
+    }
   }
 }

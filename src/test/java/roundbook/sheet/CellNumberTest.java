@@ -2,6 +2,8 @@ package roundbook.sheet;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -37,6 +39,21 @@ class CellNumberTest {
       if (Double.isFinite(number)) {
         String text = CellNumber.text(number);
         assertEquals(number, Double.parseDouble(text), "seed " + SEED + ", number " + count);
+      }
+    }
+  }
+
+  /** Few decimals are told by whole numbers; the digits must be those that fifteen would give. */
+  @Test
+  void fewDecimalsAreWrittenAsFifteenDigitsAre() {
+    Random random = new Random(SEED);
+    for (int count = 0; count < 20_000; count++) {
+      double part = random.nextBoolean() ? Math.pow(10, random.nextInt(8)) : 1 << random.nextInt(9);
+      double number = (random.nextInt(2_000_001) - 1_000_000) / part;
+      BigDecimal fifteen = new BigDecimal(number).round(new MathContext(15));
+      if (fifteen.signum() != 0 && fifteen.doubleValue() == number && number != Math.rint(number)) {
+        String wanted = fifteen.stripTrailingZeros().toString();
+        assertEquals(wanted, CellNumber.text(number), "seed " + SEED + ", number " + count);
       }
     }
   }
