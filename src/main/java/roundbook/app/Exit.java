@@ -8,12 +8,14 @@ enum Exit {
   SHORT_OF_LOGS(4, 1, "Not enough logs: what can be built is planned, the rest is ordered."),
   /** The input has errors and nothing was planned. */
   BAD_INPUT(3, 2, "The input has errors and nothing was planned."),
+  /** Stopped by the user. */
+  STOPPED(130, 3, "Stopped: what was being planned is written as far as it had come."),
   /** A file cannot be read or written. */
-  NO_ACCESS(5, 3, "A file cannot be read or written."),
+  NO_ACCESS(5, 4, "A file cannot be read or written."),
   /** The command line is wrong. */
-  USAGE(2, 4, "The command line is wrong."),
+  USAGE(2, 5, "The command line is wrong."),
   /** The program is at fault. */
-  FAULT(1, 5, "The program is at fault.");
+  FAULT(1, 6, "The program is at fault.");
 
   private final int code;
   private final int rank;

@@ -12,7 +12,6 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import roundbook.balance.Effort;
 import roundbook.csv.CsvText;
 import roundbook.intake.JobReader;
 import roundbook.intake.JobReader.Findings;
@@ -52,6 +51,7 @@ final class JobRun {
   private Optional<Findings> findings = Optional.empty();
   private Optional<Job> job = Optional.empty();
   private Plan chosen;
+  private boolean isStopped;
 
   JobRun(Path file, Options options, Console console) {
     this.file = file;
@@ -147,6 +147,9 @@ final class JobRun {
 
   /** Chooses logs of what other jobs have left in the yard, and takes them. */
   Optional<Outcome> choose(Yard yard) {
+    if (options.stop().asked()) {
+      return Optional.of(searching().notBegun(problems));
+    }
     Job whole = job.orElseThrow();
     if (yard.isSharedAfter(file) && takesAll(whole.rules())) {
       String message = "the job names neither rounds nor height, so it takes all it can of the";
@@ -155,13 +158,21 @@ final class JobRun {
     }
     Job left = yard.left(file, whole);
     long seed = whole.rules().number(Setting.SEED).longValue();
-    chosen = new Planner(new BalancedChooser()).plan(left, Effort.usual(seed));
+    Planner planner = new Planner(new BalancedChooser());
+    chosen = searching().run(seed, effort -> planner.plan(left, effort));
+    List<Problem> stopped = searching().doubts();
+    problems.addAll(stopped);
+    isStopped = !stopped.isEmpty();
     if (chosen.rounds() == 0) {
       problems.addAll(chosen.problems());
       return Optional.of(nothingPlanned(findings));
     }
     yard.take(file, whole, chosen);
     return Optional.empty();
+  }
+
+  private Searching searching() {
+    return new Searching(file, options, console);
   }
 
   private static boolean takesAll(BuildRules rules) {
@@ -187,7 +198,7 @@ final class JobRun {
     Exit exit = exit(plan, first.problems());
     String made =
         Made.of(
-                Made.inputs(file, options),
+                isStopped ? "stopped" : Made.inputs(file, options),
                 Outcome.planned(file, exit, file, plan, first.problems()))
             .text();
     Path written =
@@ -232,6 +243,9 @@ final class JobRun {
   }
 
   private Exit exit(Plan plan, List<Problem> all) {
+    if (isStopped) {
+      return Exit.STOPPED;
+    }
     if (plan.choice().shortage().isPresent()) {
       return Exit.SHORT_OF_LOGS;
     }

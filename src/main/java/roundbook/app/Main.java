@@ -58,6 +58,7 @@ public final class Main implements Runnable {
 
   private final PrintWriter out;
   private final PrintWriter err;
+  private Stop stop = new Stop();
 
   private Main(PrintWriter out, PrintWriter err) {
     this.out = out;
@@ -67,7 +68,15 @@ public final class Main implements Runnable {
   /** Runs the program and ends the process with its exit code. */
   public static void main(String[] args) {
     LogSetup.choose(args);
-    System.exit(run(args, System.out, System.err));
+    Stop stop = new Stop();
+    stop.listen();
+    int code = Exit.FAULT.code();
+    try {
+      code = run(args, System.out, System.err, stop);
+    } finally {
+      stop.finish();
+    }
+    System.exit(code);
   }
 
   /**
@@ -77,14 +86,19 @@ public final class Main implements Runnable {
    * @param out where results go
    * @param err where messages go
    * @return the exit code: 0 done, 1 program fault, 2 usage, 3 input has errors and nothing was
-   *     planned, 4 not enough logs, 5 cannot read or write
+   *     planned, 4 not enough logs, 5 cannot read or write, 130 stopped by an interrupt
    */
   public static int run(String[] args, PrintStream out, PrintStream err) {
+    return run(args, out, err, new Stop());
+  }
+
+  private static int run(String[] args, PrintStream out, PrintStream err, Stop stop) {
     String first = args.length == 0 ? "" : args[0];
     boolean whole = first.isEmpty() || OWN_OPTIONS.contains(first);
     String[] all = whole || COMMANDS.containsKey(first) ? args : planOf(args);
     CommandLine line = line(out, err, whole ? COMMANDS.keySet() : Set.of(all[0]));
     Main main = line.getCommand();
+    main.stop = stop;
     line.setExecutionExceptionHandler((fault, failed, parsed) -> main.fault(fault, args));
     return line.execute(all);
   }
@@ -213,6 +227,7 @@ public final class Main implements Runnable {
     @Override
     public Integer call() throws IOException {
       Console console = new Console(main.out, main.err, options.quiet());
+      options.setStop(main.stop);
       return new Batch(options, console).plan().code();
     }
   }
@@ -237,6 +252,7 @@ public final class Main implements Runnable {
     @Override
     public Integer call() throws IOException {
       Console console = new Console(main.out, main.err, options.quiet());
+      options.setStop(main.stop);
       return new Batch(options, console).run(JobRun::replan).code();
     }
   }

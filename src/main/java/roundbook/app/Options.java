@@ -123,6 +123,7 @@ final class Options {
   private Path report;
 
   private boolean batch;
+  private Stop stop = new Stop();
 
   @Option(names = "--strict", description = "Treat warnings as errors in the exit code.")
   private boolean strict;
@@ -201,6 +202,15 @@ final class Options {
   /** Returns whether more than one file is run. */
   boolean batch() {
     return batch;
+  }
+
+  /** Returns whether the run is to end early. */
+  Stop stop() {
+    return stop;
+  }
+
+  void setStop(Stop asked) {
+    stop = asked;
   }
 
   void setBatch(boolean several) {

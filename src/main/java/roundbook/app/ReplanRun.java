@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import roundbook.balance.Effort;
 import roundbook.job.Setting;
 import roundbook.plan.Plan;
 import roundbook.problem.CellRef;
@@ -34,6 +33,7 @@ final class ReplanRun {
   private final Console console;
   private final CrewFile output;
   private final List<Problem> problems = new ArrayList<>();
+  private List<Problem> stopped = List.of();
 
   ReplanRun(Path file, Options options, Console console) {
     this.file = file;
@@ -49,8 +49,14 @@ final class ReplanRun {
       return nothingWritten();
     }
     long seed = site.value().get().job().rules().number(Setting.SEED).longValue();
-    Read<Replan> made = Replanner.replan(site.value().get(), Effort.usual(seed));
+    Searching searching = new Searching(file, options, console);
+    if (options.stop().asked()) {
+      return searching.notBegun(problems);
+    }
+    SiteReport typed = site.value().get();
+    Read<Replan> made = searching.run(seed, effort -> Replanner.replan(typed, effort));
     problems.addAll(made.problems());
+    stopped = searching.doubts();
     return made.value().isEmpty()
         ? nothingWritten()
         : write(site.value().get(), made.value().get());
@@ -72,7 +78,8 @@ final class ReplanRun {
     boolean doubts =
         first.problems().stream().anyMatch(problem -> problem.severity() != Severity.INFO);
     Exit good = options.strict() && doubts ? Exit.BAD_INPUT : Exit.DONE;
-    Exit exit = shortage ? Exit.SHORT_OF_LOGS : good;
+    Exit ended = shortage ? Exit.SHORT_OF_LOGS : good;
+    Exit exit = stopped.isEmpty() ? ended : Exit.STOPPED;
     return Outcome.planned(file, exit, written, plan, first.problems());
   }
 
@@ -89,7 +96,7 @@ final class ReplanRun {
     Stream<Problem> before =
         site.tally().found().stream().map(each -> words.inEnglish(each.told(), each.severity()));
     Stream<Problem> now = problems.stream().filter(problem -> !isTyped(problem));
-    return Stream.concat(before, now).toList();
+    return Stream.concat(Stream.concat(before, now), stopped.stream()).toList();
   }
 
   private List<Problem> typed() {

@@ -77,7 +77,7 @@ class MainTest {
   void aWallHeightGivesTheRoundsAndTheGapThatHitsIt() throws IOException {
     Path tally = tally(24, 40);
     assertEquals(0, run("plan", tally.toString(), "--walls", "18x18", "--height", "92"), err());
-    assertTrue(err().contains("6 rounds come to 7' 6 1/8\", wanted 7' 8\""), err());
+    assertTrue(err().contains("6 rounds come to 7' 5 5/8\", wanted 7' 8\""), err());
     String gap = err().replaceAll("(?s).*a gap of (.*?) in gives it.*", "$1");
     err.reset();
     run("plan", tally.toString(), "--walls", "18x18", "--height", "92", "--gap", gap);

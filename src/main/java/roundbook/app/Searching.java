@@ -1,0 +1,45 @@
+package roundbook.app;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Function;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import roundbook.balance.Effort;
+import roundbook.problem.CellRef;
+import roundbook.problem.Problem;
+import roundbook.problem.ProblemCode;
+
+/** The choice of logs of one file as the user sees it: shown as it goes on, ended when asked. */
+record Searching(Path file, Options options, Console console) {
+  private static final Logger LOG = LoggerFactory.getLogger(Searching.class);
+
+  /** Searches with a seed. */
+  <T> T run(long seed, Function<Effort, T> search) {
+    LOG.info("{}: choosing logs", file);
+    Effort effort = Effort.usual(seed).until(options.stop()::asked);
+    if (console.quiet() || options.batch() || !Progress.isSeen()) {
+      return search.apply(effort);
+    }
+    try (Progress line = new Progress(console.err(), file.getFileName().toString())) {
+      return search.apply(effort.telling(line));
+    }
+  }
+
+  /** Returns what the crew must know of a search that may have been ended before its time. */
+  List<Problem> doubts() {
+    if (!options.stop().asked()) {
+      return List.of();
+    }
+    CellRef where = CellRef.ofFile(file.getFileName().toString());
+    String said = "the search was stopped early; this is the best plan it had found until then";
+    return List.of(Problem.of(ProblemCode.SEARCH_STOPPED, where, "", said));
+  }
+
+  /** Returns the outcome of a file whose turn had not come when the run was stopped. */
+  Outcome notBegun(List<Problem> problems) {
+    String note = "the run was stopped before it was planned";
+    console.fail(file.getFileName() + ": " + note);
+    return Outcome.failed(file, Exit.STOPPED, problems, note);
+  }
+}

@@ -1,0 +1,95 @@
+package roundbook.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.apache.poi.xssf.extractor.XSSFExcelExtractor;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A run that is interrupted while it chooses logs keeps the best plan so far, and says so. */
+class InterruptTest {
+  /** With the engine interpreted a choice takes minutes, and everything else its usual time. */
+  private static final List<String> SLOW =
+      List.of("-XX:CompileCommand=quiet", "-XX:CompileCommand=exclude,roundbook.balance.*::*");
+
+  @TempDir Path folder;
+  @TempDir Path logs;
+  private Path tally;
+  private Path said;
+  private Path told;
+
+  @BeforeEach
+  void copyTheSample() throws IOException {
+    assumeFalse(System.getProperty("os.name").startsWith("Windows"), "signals of POSIX");
+    tally = folder.resolve("tally.csv");
+    said = logs.resolve("said.log");
+    told = logs.resolve("told.log");
+    Files.copy(Path.of("samples", "hill-cabin-tally.csv"), tally);
+  }
+
+  @Test
+  void keepsTheBestPlanSoFar() throws IOException, InterruptedException {
+    Process run = choosing(tally);
+    signal(run, "INT");
+    assertTrue(run.waitFor(100, TimeUnit.SECONDS), "it goes on");
+    String text = Files.readString(said);
+    assertEquals(130, run.exitValue(), text);
+    assertTrue(text.contains("tally.csv: warning search-stopped: the search was stopped"), text);
+    Path book = folder.resolve("tally - rounds rev1.xlsx");
+    assertTrue(text(book).contains("the search was stopped early"), "the workbook says so");
+    String made = Made.read(book).orElseThrow().inputs();
+    assertFalse(made.matches("[0-9a-f]{64}"), "not to be taken for a whole run: " + made);
+  }
+
+  @Test
+  void beginsNoFurtherFile() throws IOException, InterruptedException {
+    Path other = Files.copy(tally, folder.resolve("zweite.csv"));
+    Process run = choosing(tally, other);
+    signal(run, "TERM");
+    assertTrue(run.waitFor(100, TimeUnit.SECONDS), "it goes on");
+    String text = Files.readString(said);
+    assertEquals(143, run.exitValue(), text);
+    assertTrue(Files.exists(folder.resolve("tally - rounds rev1.xlsx")), text);
+    assertTrue(text.contains("zweite.csv: the run was stopped before it was planned"), text);
+    assertFalse(Files.exists(folder.resolve("zweite - rounds rev1.xlsx")), text);
+  }
+
+  /** Starts a run and waits until it chooses logs. */
+  private Process choosing(Path... files) throws IOException, InterruptedException {
+    String[] arguments = new String[files.length + 7];
+    List<String> rest = List.of("plan", "--walls", "20x14", "--rounds", "8", "--log");
+    rest.toArray(arguments);
+    arguments[rest.size()] = told.toString();
+    for (int i = 0; i < files.length; i++) {
+      arguments[rest.size() + 1 + i] = files[i].toString();
+    }
+    Process run = OwnProcess.start(said, SLOW, arguments);
+    while (run.isAlive()
+        && !(Files.exists(told) && Files.readString(told).contains("choosing logs"))) {
+      Thread.sleep(20);
+    }
+    assertTrue(run.isAlive(), () -> "ended before it was interrupted");
+    return run;
+  }
+
+  private static String text(Path book) throws IOException {
+    try (XSSFWorkbook read = new XSSFWorkbook(Files.newInputStream(book));
+        XSSFExcelExtractor text = new XSSFExcelExtractor(read)) {
+      return text.getText();
+    }
+  }
+
+  private static void signal(Process run, String name) throws IOException, InterruptedException {
+    new ProcessBuilder("kill", "-" + name, String.valueOf(run.pid())).start().waitFor();
+  }
+}
