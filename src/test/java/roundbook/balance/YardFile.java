@@ -18,7 +18,7 @@ import java.util.List;
 record YardFile(String name, List<double[]> buildings, List<double[]> logs) {
   private static final Path FOLDER = Path.of("src", "test", "resources", "balance");
   private static final long INCH = 16_000;
-  private static final long TICK = INCH / 2000;
+  private static final long TICKS = 2000;
   private static final double SQUARING = 4;
   private static final double WASTE = 0.001;
 
@@ -85,9 +85,14 @@ record YardFile(String name, List<double[]> buildings, List<double[]> logs) {
 
   /** Returns the task, not yet ended. */
   BalanceTask.Builder builder(boolean exact, boolean free) {
-    Aims usual = Aims.usual(INCH);
+    return builder(exact, free, INCH, INCH / TICKS);
+  }
+
+  /** Returns the task in units of which so many make an inch and a tick, not yet ended. */
+  BalanceTask.Builder builder(boolean exact, boolean free, long inch, long tick) {
+    Aims usual = Aims.usual(inch);
     BalanceTask.Builder task =
-        BalanceTask.builder(INCH, TICK, exact ? usual.withSizeStep(0) : usual);
+        BalanceTask.builder(inch, tick, exact ? usual.withSizeStep(0) : usual);
     List<Double> lengths = new ArrayList<>();
     for (double[] building : buildings) {
       task.building((int) building[2]);
@@ -95,16 +100,17 @@ record YardFile(String name, List<double[]> buildings, List<double[]> logs) {
         double length = building[3 + wall];
         if (!lengths.contains(length)) {
           lengths.add(length);
-          task.lengthClass(fine(length));
+          task.lengthClass(fine(length, inch));
         }
         task.side(lengths.indexOf(length), wall % 2 == 0);
       }
     }
-    logs.forEach(log -> task.log(lengths.stream().map(length -> cuts(log, length, free)).toList()));
+    logs.forEach(
+        log -> task.log(lengths.stream().map(length -> cuts(log, length, free, inch)).toList()));
     return task;
   }
 
-  private static List<Cut> cuts(double[] log, double length, boolean free) {
+  private static List<Cut> cuts(double[] log, double length, boolean free, long inch) {
     double excess = log[2] - length - SQUARING;
     if (excess < 0) {
       return List.of();
@@ -113,10 +119,10 @@ record YardFile(String name, List<double[]> buildings, List<double[]> logs) {
     for (double off : free && excess > 0 ? new double[] {0, excess / 2, excess} : new double[1]) {
       cuts.add(
           Cut.of(
-                  fine(through(log, off)),
-                  fine(through(log, off + length / 2)),
-                  fine(through(log, off + length)))
-              .wasting(fine(excess), WASTE * excess));
+                  fine(through(log, off), inch),
+                  fine(through(log, off + length / 2), inch),
+                  fine(through(log, off + length), inch))
+              .wasting(fine(excess, inch), WASTE * excess));
     }
     return cuts;
   }
@@ -128,7 +134,7 @@ record YardFile(String name, List<double[]> buildings, List<double[]> logs) {
         : log[4] + (log[5] - log[4]) * (at - half) / half;
   }
 
-  private static long fine(double inches) {
-    return Math.round(inches * INCH);
+  private static long fine(double inches, long inch) {
+    return Math.round(inches * inch);
   }
 }
