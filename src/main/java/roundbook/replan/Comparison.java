@@ -20,6 +20,9 @@ import roundbook.units.LengthFormat;
 
 /** Holds two plans of one building against each other, as they are printed. */
 public final class Comparison {
+  /** Stands between a quantity's item and its values in the place of a difference. */
+  public static final String PART = "\t";
+
   private final Plan was;
   private final Plan now;
   private final LengthFormat formats;
@@ -151,7 +154,9 @@ public final class Comparison {
     Map<String, String> lines = new LinkedHashMap<>();
     for (Quantity each : plan.quantities()) {
       String number = String.format(java.util.Locale.ROOT, "%.1f %s", each.amount(), each.unit());
-      lines.put(each.section() + ": " + each.item(), number);
+      List<String> parts = new ArrayList<>(List.of(each.item()));
+      parts.addAll(each.values());
+      lines.put(String.join(PART, parts), number);
     }
     return lines;
   }

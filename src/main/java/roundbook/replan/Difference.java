@@ -5,7 +5,7 @@ package roundbook.replan;
  *
  * @param kind what it is
  * @param round the round it belongs to; 0 for none
- * @param place the wall or corner, or what is counted, or empty
+ * @param place the wall or corner, or what is counted, or empty; of a quantity its item and values
  * @param was as it was, or empty where it is new
  * @param now as it is now, or empty where it is gone
  */

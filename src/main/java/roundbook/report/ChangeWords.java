@@ -3,8 +3,11 @@ package roundbook.report;
 import java.util.ArrayList;
 import java.util.List;
 import roundbook.plan.Plan;
+import roundbook.plan.Quantity;
 import roundbook.replan.Change;
+import roundbook.replan.Comparison;
 import roundbook.replan.Difference;
+import roundbook.replan.Difference.Kind;
 import roundbook.replan.Replan;
 
 /**
@@ -17,7 +20,7 @@ public record ChangeWords(Words words) {
   public List<String> lines(Plan now, List<Difference> differences) {
     List<String> lines = new ArrayList<>();
     for (Difference each : differences) {
-      lines.add(what(each) + ": " + orDash(each.was()) + " → " + orDash(each.now()));
+      lines.add(what(each) + ": " + value(each, each.was()) + " → " + value(each, each.now()));
     }
     if (differences.isEmpty()) {
       lines.add(words.text("changes.none"));
@@ -53,7 +56,17 @@ public record ChangeWords(Words words) {
 
   /** Returns what is different. */
   String what(Difference each) {
+    if (each.kind() == Kind.QUANTITY) {
+      List<String> parts = List.of(each.place().split(Comparison.PART, -1));
+      List<String> values = parts.subList(1, parts.size());
+      return new QuantityWords(words).item(new Quantity("", parts.get(0), 0, "", values));
+    }
     return words.text("changes.kind." + ChangesTable.key(each.kind()), each.round(), each.place());
+  }
+
+  /** Returns what a difference was or is. */
+  String value(Difference each, String value) {
+    return each.kind() == Kind.QUANTITY ? words.told(orDash(value)) : orDash(value);
   }
 
   /** Returns a value, or a dash where there is none. */

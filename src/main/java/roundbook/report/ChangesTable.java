@@ -28,7 +28,7 @@ final class ChangesTable {
     this.cells = new Cells(context);
   }
 
-  /** Writes it under what the list holds already. */
+  /** Writes the logs that changed and the pages to print again. */
   void write(ListSheet list) {
     list.heading(context.text("changes.title", replan.revision()));
     Plan plan = replan.plan();
@@ -37,6 +37,11 @@ final class ChangesTable {
     }
     list.text(Role.PLAIN_BOLD, words.pages(plan, replan.differences()));
     logs(list);
+  }
+
+  /** Writes everything else that is printed otherwise, which is long and can wait. */
+  void writeAll(ListSheet list) {
+    list.heading(context.text("changes.all", replan.revision()));
     differences(list);
   }
 
@@ -68,8 +73,8 @@ final class ChangesTable {
       if (count <= MOST_OF_A_KIND) {
         list.row(
             cells.text(words.what(each)),
-            cells.text(words.orDash(each.was())),
-            cells.text(words.orDash(each.now())));
+            cells.text(words.value(each, each.was())),
+            cells.text(words.value(each, each.now())));
       } else if (count == MOST_OF_A_KIND + 1) {
         long all = shown.stream().filter(other -> other.kind() == each.kind()).count();
         String more = context.text("changes.more", all - MOST_OF_A_KIND);

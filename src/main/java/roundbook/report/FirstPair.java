@@ -13,7 +13,10 @@ import roundbook.plan.PiecePlan;
 import roundbook.plan.Plan;
 import roundbook.units.Length;
 
-/** The part of the first page on the foundation, the first two logs, and what comes first. */
+/**
+ * The part of the first page on what comes next: the foundation and the first two logs, or, where
+ * rounds are cut, the round in hand and its first pair.
+ */
 final class FirstPair {
   private static final double FIRST_HEIGHT = 130;
 
@@ -21,6 +24,7 @@ final class FirstPair {
   private final Plan plan;
   private final Cells cells;
   private final ListSheet list;
+  private final int round;
   private int step;
 
   FirstPair(CrewContext context, ListSheet list) {
@@ -28,25 +32,44 @@ final class FirstPair {
     this.plan = context.plan();
     this.cells = new Cells(context);
     this.list = list;
+    this.round = plan.job().built().rounds() + 1;
   }
 
   void write() {
     steps();
-    pickUp();
+    if (round <= plan.rounds()) {
+      pickUp();
+    }
     square();
   }
 
   private void steps() {
     list.heading(context.text("start.steps")).spans(2, 18, 4).headOf("start.steps.head");
-    String round = Tab.ofRound(context.words(), 1);
     step(context.text("step.cautions"), "");
     step(context.text("step.problems"), Tab.PROBLEMS.in(context.words()));
-    step(context.text("step.square"), "");
-    step(bed(), round);
-    step(context.text("step.hew", tags(plan.round(1))), Tab.HEWING.in(context.words()));
-    step(context.text("step.measure"), round);
-    step(context.text("step.mark", tags(StartSheet.firstPair(plan))), round);
-    step(context.text("step.next"), round);
+    if (round == 1) {
+      step(context.text("step.square"), "");
+      step(bed(), page());
+    } else {
+      step(context.text("step.corners", round - 1), Tab.LEVELS.in(context.words()));
+    }
+    if (round <= plan.rounds()) {
+      cutAndSet();
+    } else {
+      step(context.text("step.done"), Tab.HEIGHTS.in(context.words()));
+    }
+  }
+
+  private void cutAndSet() {
+    step(context.text("step.hew", tags(plan.round(round)), round), Tab.HEWING.in(context.words()));
+    step(context.text("step.measure"), page());
+    step(context.text("step.mark", tags(StartSheet.firstPair(plan, round))), page());
+    boolean last = round == plan.rounds();
+    step(context.text(last ? "step.last" : "step.next", round, round + 1), page());
+  }
+
+  private String page() {
+    return Tab.ofRound(context.words(), round);
   }
 
   private void step(String what, String tab) {
@@ -85,8 +108,8 @@ final class FirstPair {
   private void pickUp() {
     list.room(FIRST_HEIGHT).heading(context.text("start.first"));
     list.spans(2, 2, 2, 3, 3, 3, 2, 2, 3, 2).headOf("start.first.head");
-    StartSheet.firstPair(plan).forEach(piece -> list.row(pickUp(piece)));
-    list.text(Role.PLAIN, context.text("start.first.note", context.rules().slope()));
+    StartSheet.firstPair(plan, round).forEach(piece -> list.row(pickUp(piece)));
+    list.text(Role.PLAIN, context.text("start.first.note", context.rules().slope(), round));
     notes();
   }
 
@@ -109,7 +132,7 @@ final class FirstPair {
 
   /** Writes what is special about the first logs, logs of the same notes together. */
   private void notes() {
-    StartSheet.firstPair(plan).stream()
+    StartSheet.firstPair(plan, round).stream()
         .collect(Collectors.groupingBy(PiecePlan::notes, LinkedHashMap::new, Collectors.toList()))
         .forEach(
             (notes, pieces) ->

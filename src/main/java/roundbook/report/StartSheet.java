@@ -2,6 +2,7 @@ package roundbook.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
@@ -41,13 +42,15 @@ final class StartSheet {
     list.title(Tab.START);
     list.text(Role.PLAIN, context.text("start.what", context.jobName(), context.issue().input()));
     list.text(Role.PLAIN_BOLD, context.text("start.void", context.revision()));
-    context.replan().ifPresent(replan -> new ChangesTable(context, replan).write(list));
+    Optional<ChangesTable> changes = context.replan().map(each -> new ChangesTable(context, each));
+    changes.ifPresent(each -> each.write(list));
     glance();
     if (plan.rounds() > 0) {
       new FirstPair(context, list).write();
     }
     LiftingSheet.cautions(context, list);
     warnings();
+    changes.ifPresent(each -> each.writeAll(list));
     contents();
     return list.build();
   }
@@ -152,9 +155,9 @@ final class StartSheet {
     list.row(cells.link(tab), cells.text(context.text("about." + about)));
   }
 
-  /** Returns the placed logs of the walls that are laid first in the first round. */
-  static List<PiecePlan> firstPair(Plan plan) {
-    List<PiecePlan> first = new ArrayList<>(plan.round(1));
+  /** Returns the placed logs of the walls that are laid first in a round. */
+  static List<PiecePlan> firstPair(Plan plan, int round) {
+    List<PiecePlan> first = new ArrayList<>(plan.round(round));
     first.removeIf(piece -> !piece.placed().wall().laidFirst());
     return first;
   }
