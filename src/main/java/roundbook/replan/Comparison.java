@@ -2,10 +2,14 @@ package roundbook.replan;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import roundbook.job.BuildRules;
 import roundbook.job.Wall;
 import roundbook.notch.Notch;
@@ -146,19 +150,39 @@ public final class Comparison {
     return lines;
   }
 
+  /**
+   * Compares quantities by their items; where several are of one item, by their first values too.
+   */
   private void quantities() {
-    both(Kind.QUANTITY, quantities(was), quantities(now));
+    Map<String, Quantity> before = byKey(was);
+    Map<String, Quantity> after = byKey(now);
+    Set<String> keys = new LinkedHashSet<>(after.keySet());
+    keys.addAll(before.keySet());
+    for (String key : keys) {
+      Quantity shown = after.getOrDefault(key, before.get(key));
+      List<String> parts = new ArrayList<>(List.of(shown.item()));
+      parts.addAll(shown.values());
+      String place = String.join(PART, parts);
+      add(Kind.QUANTITY, 0, place, amount(before.get(key)), amount(after.get(key)));
+    }
   }
 
-  private static Map<String, String> quantities(Plan plan) {
-    Map<String, String> lines = new LinkedHashMap<>();
+  private static Map<String, Quantity> byKey(Plan plan) {
+    Map<String, Long> items =
+        plan.quantities().stream()
+            .collect(Collectors.groupingBy(Quantity::item, Collectors.counting()));
+    Map<String, Quantity> byKey = new LinkedHashMap<>();
     for (Quantity each : plan.quantities()) {
-      String number = String.format(java.util.Locale.ROOT, "%.1f %s", each.amount(), each.unit());
-      List<String> parts = new ArrayList<>(List.of(each.item()));
-      parts.addAll(each.values());
-      lines.put(String.join(PART, parts), number);
+      boolean alone = items.get(each.item()) == 1;
+      byKey.put(alone ? each.item() : each.item() + each.values().get(0), each);
     }
-    return lines;
+    return byKey;
+  }
+
+  private static String amount(Quantity quantity) {
+    return quantity == null
+        ? ""
+        : String.format(Locale.ROOT, "%.1f %s", quantity.amount(), quantity.unit());
   }
 
   private void both(Kind kind, Map<String, String> before, Map<String, String> after) {
