@@ -1,20 +1,17 @@
 package roundbook.report;
 
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.Stream;
 import roundbook.page.Cell;
 import roundbook.page.Cell.Align;
 import roundbook.page.PageSetup.Kind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.plan.PiecePlan;
-import roundbook.takeoff.ShortStock;
 
 /** Running distances of every log from its squared butt, in round order. */
 final class CutListSheet {
   private static final double[] WIDTHS = {8, 8, 12, 10, 15, 15, 15, 18, 15, 9, 9};
-
-  private static final double ROW_HEIGHT = 27;
 
   private CutListSheet() {}
 
@@ -26,19 +23,22 @@ final class CutListSheet {
             .text(Role.PLAIN_BOLD, context.text("cut_list.note"))
             .headOf("cut_list.head")
             .repeatHead();
-    Cells cells = new Cells(context);
-    Live live = Live.of(context);
     for (int round = 1; round <= context.plan().rounds(); round++) {
-      List<PiecePlan> pieces = context.plan().round(round);
-      list.room(pieces.size() * ROW_HEIGHT);
-      for (PiecePlan piece : pieces) {
-        Optional<ShortStock> beside = context.plan().takeoff().beside(piece.placed());
-        beside.ifPresentOrElse(
-            stock -> ShortRows.of(context, stock).forEach(row -> list.row(row.cut(cells))),
-            () -> list.row(row(cells, new PieceCells(live, piece))));
-      }
+      list.together(
+          context.plan().round(round).stream().flatMap(each -> rows(context, each)).toList());
     }
     return List.of(list.build());
+  }
+
+  /** Returns the row of a log, or of the short logs that stand in its place. */
+  private static Stream<List<Cell>> rows(CrewContext context, PiecePlan piece) {
+    Cells cells = new Cells(context);
+    return context
+        .plan()
+        .takeoff()
+        .beside(piece.placed())
+        .map(stock -> ShortRows.of(context, stock).stream().map(row -> row.cut(cells)))
+        .orElseGet(() -> Stream.of(row(cells, new PieceCells(Live.of(context), piece))));
   }
 
   private static List<Cell> row(Cells cells, PieceCells live) {

@@ -2,9 +2,9 @@ package roundbook.report;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import roundbook.job.Piece;
 import roundbook.page.Cell;
 import roundbook.page.PageSetup.Kind;
@@ -12,13 +12,11 @@ import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.plan.PiecePlan;
 import roundbook.plan.PiecePlan.Note;
-import roundbook.takeoff.ShortStock;
 import roundbook.units.Length;
 
 /** What to hew or saw, log by log: thickness, crown, face, and the heights left. */
 final class HewingSheet {
   private static final double[] WIDTHS = {7, 6, 10, 11, 8, 8, 11, 9.5, 9.5, 9.5, 10, 10, 18, 7};
-  private static final double ROW_HEIGHT = 24;
   private static final Set<Note> TOLD = Set.of(Note.MID_ESTIMATED, Note.BED_FLAT);
 
   private final CrewContext context;
@@ -43,16 +41,19 @@ final class HewingSheet {
             .headOf("hewing.head")
             .repeatHead();
     for (int round = 1; round <= context.plan().rounds(); round++) {
-      List<PiecePlan> pieces = context.plan().round(round);
-      list.room(pieces.size() * ROW_HEIGHT);
-      for (PiecePlan piece : pieces) {
-        Optional<ShortStock> beside = context.plan().takeoff().beside(piece.placed());
-        beside.ifPresentOrElse(
-            stock -> ShortRows.of(context, stock).forEach(row -> list.row(row.hew(cells))),
-            () -> list.row(row(piece)));
-      }
+      list.together(context.plan().round(round).stream().flatMap(this::rows).toList());
     }
     return list.build();
+  }
+
+  /** Returns the row of a log, or of the short logs that stand in its place. */
+  private Stream<List<Cell>> rows(PiecePlan piece) {
+    return context
+        .plan()
+        .takeoff()
+        .beside(piece.placed())
+        .map(stock -> ShortRows.of(context, stock).stream().map(row -> row.hew(cells)))
+        .orElseGet(() -> Stream.of(row(piece)));
   }
 
   private List<Cell> row(PiecePlan plan) {

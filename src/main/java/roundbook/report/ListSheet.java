@@ -1,6 +1,5 @@
 package roundbook.report;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -124,6 +123,13 @@ final class ListSheet {
     return this;
   }
 
+  /** Writes rows of a table that belong together, on one page where they fit. */
+  ListSheet together(List<List<Cell>> rows) {
+    room(rows.stream().mapToDouble(row -> heightOf(row, LEAST_HEIGHT)).sum());
+    rows.forEach(this::row);
+    return this;
+  }
+
   /** Adds so many narrow columns right of the grid, which hold nothing. */
   ListSheet margin(int columns, double characters) {
     double[] all = Arrays.copyOf(widths, widths.length + columns);
@@ -186,29 +192,37 @@ final class ListSheet {
 
   private void put(List<Cell> cells, double least) {
     sheet.row(next);
-    double height = least;
-    int column = 0;
-    List<Double> wide = new ArrayList<>();
     for (int index = 0; index < cells.size(); index++) {
-      int span = index < spans.length ? spans[index] : 1;
-      wide.add(width(column, column + span));
-      column += span;
+      int span = span(index);
       if (span == 1) {
         sheet.add(cells.get(index));
       } else {
         sheet.addAcross(span, cells.get(index));
       }
     }
-    for (int index = 0; index < cells.size() && wide.get(index) > 0; index++) {
-      height = Math.max(height, heightOf(cells.get(index), wide.get(index)));
-    }
-    high(height);
+    high(heightOf(cells, least));
     next++;
+  }
+
+  private int span(int index) {
+    return index < spans.length ? spans[index] : 1;
+  }
+
+  private double heightOf(List<Cell> cells, double least) {
+    double height = least;
+    int column = 0;
+    for (int index = 0; index < cells.size() && column < widths.length; index++) {
+      double wide = width(column, column + span(index));
+      height = wide > 0 ? Math.max(height, heightOf(cells.get(index), wide)) : height;
+      column += span(index);
+    }
+    return height;
   }
 
   private void high(double points) {
     sheet.height(points);
-    used += points;
+    boolean turned = used > repeated && used + points > pageHeight();
+    used = (turned ? repeated : used) + points;
     last = points;
   }
 
