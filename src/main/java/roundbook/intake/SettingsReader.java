@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import roundbook.job.BuildRules;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.BuildRules.Value;
@@ -25,10 +26,12 @@ import roundbook.units.Slope;
  * Reads the rules of a job: options first, then the Job sheet, then the defaults.
  *
  * <p>The Job sheet holds a label in its first column and a value in its second; an optional third
- * column states the value's unit. A blank value takes the default.
+ * column states the value's unit. A blank value takes the default. Where nobody names the job's
+ * unit and the walls are given in metres, the job is one in millimetres.
  */
 final class SettingsReader {
   private final Problems problems;
+  private static final Pattern METRIC = Pattern.compile("\\d\\s*[cm]?m", Pattern.CASE_INSENSITIVE);
   private static final BigDecimal ROUNDS_MOST = BigDecimal.valueOf(200);
   private static final Length HEIGHT_MOST = Length.ofInches(2400);
 
@@ -67,7 +70,16 @@ final class SettingsReader {
     String word = (option.isEmpty() ? sheet : option).strip().toLowerCase(Locale.ROOT);
     return LengthUnit.ofSymbol(word)
         .filter(found -> Setting.UNITS.choices().contains(found.symbol()))
-        .orElse(LengthUnit.INCH);
+        .orElseGet(() -> word.isEmpty() ? unitOfWalls(asked) : LengthUnit.INCH);
+  }
+
+  private LengthUnit unitOfWalls(Asked asked) {
+    if (asked.walls().filter(text -> METRIC.matcher(text).find()).isEmpty()) {
+      return LengthUnit.INCH;
+    }
+    String symbol = LengthUnit.MILLIMETRE.symbol();
+    values.put(Setting.UNITS, new Value(symbol, Origin.DEFAULT));
+    return LengthUnit.MILLIMETRE;
   }
 
   private void option(String label, String text) {

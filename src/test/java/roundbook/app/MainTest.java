@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.Sheet;
@@ -180,6 +181,23 @@ class MainTest {
     run("plan", tally.toString(), "--walls", "18x18", "-o", folder.resolve("b.xlsx").toString());
     assertArrayEquals(
         Files.readAllBytes(folder.resolve("a.xlsx")), Files.readAllBytes(folder.resolve("b.xlsx")));
+  }
+
+  @Test
+  void wallsInMetresMakeAJobInMillimetres() throws IOException {
+    Path tally = tally(24, 12);
+    Path tables = folder.resolve("tables");
+    String[] plan = {
+      "plan", tally.toString(), "--walls", "5.5mx5.5m", "--tables", tables.toString()
+    };
+    assertEquals(0, run(plan), err());
+    assertTrue(Files.readString(tables.resolve("settings.csv")).contains("Units,mm,"));
+    assertTrue(Files.readAllLines(tables.resolve("pieces.csv")).get(0).contains("trimmed_mm"));
+    String[] inches = Arrays.copyOf(plan, plan.length + 2);
+    inches[plan.length] = "--units";
+    inches[plan.length + 1] = "in";
+    assertEquals(0, run(inches), err());
+    assertTrue(Files.readAllLines(tables.resolve("pieces.csv")).get(0).contains("trimmed_in"));
   }
 
   private Path tally(int feet, int logs) throws IOException {
