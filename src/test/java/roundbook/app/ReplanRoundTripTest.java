@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -46,7 +47,7 @@ class ReplanRoundTripTest {
     Path saved = LibreOffice.recalculate(site.book(1), typed);
     TypedBook.type(site.book(1), typed);
     SiteReport before = site.report(1);
-    Files.copy(saved, site.book(1), java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+    Files.copy(saved, site.book(1), StandardCopyOption.REPLACE_EXISTING);
     assertEquals(before.typed(), site.report(1).typed());
     assertEquals(before.plan(), site.report(1).plan());
     assertEquals(before.job().logs(), site.report(1).job().logs());
@@ -78,6 +79,61 @@ class ReplanRoundTripTest {
     assertEquals(before.job().logs(), after.job().logs());
     assertEquals(0, site.replan(1), site.said());
     assertTrue(site.said().contains("Kein Blatt muss neu gedruckt werden."), site.said());
+  }
+
+  @Test
+  void aColumnPutIntoTheLogListChangesNothing() throws Exception {
+    CrewFolder site = new CrewFolder(folder).tally(8, 2, 3).plan("--rounds", "2");
+    TypedBook.type(site.book(1), Map.of("Lost_4", "x"));
+    SiteReport before = site.report(1);
+    TypedBook.change(
+        site.book(1),
+        book -> {
+          Cell tag = TypedBook.cell(book, "Log_tags");
+          XSSFSheet list = (XSSFSheet) tag.getSheet();
+          list.shiftColumns(tag.getColumnIndex() + 1, 30, 1);
+          for (Row row : list) {
+            row.createCell(tag.getColumnIndex() + 1).setCellValue("seen on " + row.getRowNum());
+          }
+        });
+    SiteReport after = site.report(1);
+    assertEquals(before.typed(), after.typed());
+    assertEquals(before.plan(), after.plan());
+    assertEquals(before.job().logs(), after.job().logs());
+    assertEquals(0, site.replan(1), site.said());
+    assertTrue(site.said().contains("No page must be printed again."), site.said());
+  }
+
+  /** From German to English and back, each time saved by another program in between. */
+  @Test
+  void aWorkbookMaySwitchItsLanguageAfterAnotherProgramSavedIt() throws Exception {
+    LibreOffice.assumePresent();
+    CrewFolder site =
+        new CrewFolder(folder).tally(9, 3, 3).plan("--rounds", "3", "--language", "de");
+    Map<String, Object> typed = typed(site);
+    typed.put("Language", "en");
+    save(site, 1, typed);
+    SiteReport german = site.report(1);
+    assertEquals(0, site.replan(1), site.said());
+    save(site, 2, Map.of("Language", "de"));
+    SiteReport english = site.report(2);
+    assertEquals(german.typed(), english.typed());
+    assertEquals(german.plan().keySet(), english.plan().keySet());
+    System.err.println(
+        "LANG "
+            + german.printed().text(roundbook.job.Setting.LANGUAGE)
+            + german.job().rules().text(roundbook.job.Setting.LANGUAGE)
+            + english.printed().text(roundbook.job.Setting.LANGUAGE)
+            + english.job().rules().text(roundbook.job.Setting.LANGUAGE));
+    assertEquals(0, site.replan(2), site.said());
+    assertTrue(site.said().contains("Kein Blatt muss neu gedruckt werden."), site.said());
+    assertEquals(english.typed(), site.report(3).typed());
+    assertEquals(english.plan(), site.report(3).plan());
+  }
+
+  private static void save(CrewFolder site, int revision, Map<String, ?> typed) throws Exception {
+    Path saved = LibreOffice.recalculate(site.book(revision), new TreeMap<>(typed));
+    Files.copy(saved, site.book(revision), StandardCopyOption.REPLACE_EXISTING);
   }
 
   /** Lets two rows change places as sorting does: contents move, names stay. */

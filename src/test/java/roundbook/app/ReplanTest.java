@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -113,6 +114,29 @@ class ReplanTest {
                 .forEach(row -> rounds.add(new DataFormatter().formatCellValue(row.getCell(0)))));
     rounds.removeIf(text -> !text.matches("\\d+"));
     return rounds;
+  }
+
+  @Test
+  void aWallThatIsAllCutStaysAndIsTold() throws Exception {
+    Map<String, Object> cut = new TreeMap<>();
+    for (int round = 1; round <= 4; round++) {
+      cut.put("Cut_" + round, "x");
+    }
+    TypedBook.type(site.book(1), cut);
+    assertEquals(0, site.replan(1), site.said());
+    assertEquals(site.report(1).plan(), site.report(2).plan());
+    List<String> start = new ArrayList<>();
+    TypedBook.change(
+        site.book(2),
+        book ->
+            book.getSheet("Start")
+                .forEach(
+                    row ->
+                        row.forEach(cell -> start.add(new DataFormatter().formatCellValue(cell)))));
+    assertTrue(start.stream().anyMatch(text -> text.startsWith("Every round is cut.")));
+    assertTrue(start.stream().noneMatch(text -> text.startsWith("Hew the logs of round")));
+    assertEquals(0, site.replan(2), site.said());
+    assertEquals(0, site.run("compare", site.book(1).toString(), site.book(3).toString()));
   }
 
   @Test

@@ -151,6 +151,7 @@ public final class LibreOffice {
   }
 
   private static void type(Cell cell, Object value) {
+    cell.setBlank();
     if (value instanceof Number number) {
       cell.setCellValue(number.doubleValue());
     } else if (value instanceof Boolean truth) {
