@@ -22,6 +22,7 @@ final class ListSheet {
   private static final double HEADING_HEIGHT = 30;
   private static final double HEAD_HEIGHT = 24;
   private static final double MARGINS = 103;
+  private static final double DOUBT = 0.15;
   private final CrewContext context;
   private final SheetBuilder sheet;
   private final double[] widths;
@@ -30,6 +31,7 @@ final class ListSheet {
   private int[] spans;
   private int next = 1;
   private double used;
+  private double turned;
   private double repeated;
   private double last;
 
@@ -156,11 +158,20 @@ final class ListSheet {
   ListSheet breakPage() {
     sheet.breakAfter(next - 1);
     used = repeated;
+    turned = repeated;
     return this;
   }
 
-  /** Begins a new page unless what follows, so many points high, fits on this one. */
+  /**
+   * Begins a new page unless what follows, so many points high, fits on this one.
+   *
+   * <p>Heights are known about: a page that is full to a little over may have turned by itself or
+   * not, so a new one is begun; on one that has surely turned, some room is kept for the doubt.
+   */
   ListSheet room(double points) {
+    if (used > (1 + DOUBT) * pageHeight()) {
+      return turned + DOUBT * pageHeight() + points > pageHeight() ? breakPage() : this;
+    }
     return used > repeated && used + points > pageHeight() ? breakPage() : this;
   }
 
@@ -221,8 +232,8 @@ final class ListSheet {
 
   private void high(double points) {
     sheet.height(points);
-    boolean turned = used > repeated && used + points > pageHeight();
-    used = (turned ? repeated : used) + points;
+    used += points;
+    turned = (turned + points > pageHeight() ? repeated : turned) + points;
     last = points;
   }
 

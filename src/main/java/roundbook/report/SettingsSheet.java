@@ -88,6 +88,7 @@ final class SettingsSheet {
   }
 
   private void walls() {
+    list.room(ListSheet.tableHeight(context.plan().job().building().walls().size()));
     list.heading(context.text("settings.walls", cells.unitWord()));
     list.spans(1, 1, 1, 1, 4).headOf("settings.walls.head");
     int number = 0;
@@ -107,6 +108,7 @@ final class SettingsSheet {
     if (openings.isEmpty()) {
       return;
     }
+    list.room(ListSheet.tableHeight(openings.size()));
     list.heading(context.text("settings.openings", cells.unitWord()));
     list.spans(1, 1, 1, 1, 1, 1, 1, 1).headOf("settings.openings.head");
     int number = 0;
@@ -131,7 +133,7 @@ final class SettingsSheet {
     if (pins.isEmpty()) {
       return;
     }
-    list.heading(context.text("settings.pins"));
+    list.room(ListSheet.tableHeight(2)).heading(context.text("settings.pins"));
     list.spans(1, 1, 1, 1, 4).headOf("settings.pins.head");
     int number = 0;
     for (Pin pin : pins) {
