@@ -30,15 +30,13 @@ final class CutListSheet {
     return List.of(list.build());
   }
 
-  /** Returns the row of a log, or of the short logs that stand in its place. */
   private static Stream<List<Cell>> rows(CrewContext context, PiecePlan piece) {
     Cells cells = new Cells(context);
-    return context
-        .plan()
-        .takeoff()
-        .beside(piece.placed())
-        .map(stock -> ShortRows.of(context, stock).stream().map(row -> row.cut(cells)))
-        .orElseGet(() -> Stream.of(row(cells, new PieceCells(Live.of(context), piece))));
+    return ShortRows.rows(
+        context,
+        piece,
+        beside -> beside.cut(cells),
+        () -> row(cells, new PieceCells(Live.of(context), piece)));
   }
 
   private static List<Cell> row(Cells cells, PieceCells live) {

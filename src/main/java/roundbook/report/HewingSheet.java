@@ -46,14 +46,8 @@ final class HewingSheet {
     return list.build();
   }
 
-  /** Returns the row of a log, or of the short logs that stand in its place. */
   private Stream<List<Cell>> rows(PiecePlan piece) {
-    return context
-        .plan()
-        .takeoff()
-        .beside(piece.placed())
-        .map(stock -> ShortRows.of(context, stock).stream().map(row -> row.hew(cells)))
-        .orElseGet(() -> Stream.of(row(piece)));
+    return ShortRows.rows(context, piece, beside -> beside.hew(cells), () -> row(piece));
   }
 
   private List<Cell> row(PiecePlan plan) {

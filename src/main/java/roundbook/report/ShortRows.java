@@ -1,7 +1,10 @@
 package roundbook.report;
 
 import java.util.List;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import roundbook.job.Building;
 import roundbook.job.Log;
 import roundbook.job.Piece;
@@ -10,6 +13,7 @@ import roundbook.job.Wall;
 import roundbook.page.Cell;
 import roundbook.page.Cell.Align;
 import roundbook.page.Role;
+import roundbook.plan.PiecePlan;
 import roundbook.stack.PlacedLog;
 import roundbook.takeoff.ShortStock;
 import roundbook.units.Length;
@@ -40,6 +44,26 @@ record ShortRows(CrewContext context, PlacedLog placed, ShortStock.Part part, bo
         stock.opening().opening().name(),
         stock.freed().piece().log().tag(),
         of(context, stock).stream().map(ShortRows::said).collect(Collectors.joining("; ")));
+  }
+
+  /**
+   * Returns the rows of a place: one of its log, or one of each short log that stands there
+   * instead.
+   *
+   * @param ofShort what is written of a short log
+   * @param ofWhole what is written of the log where none stands instead
+   */
+  static Stream<List<Cell>> rows(
+      CrewContext context,
+      PiecePlan piece,
+      Function<ShortRows, List<Cell>> ofShort,
+      Supplier<List<Cell>> ofWhole) {
+    return context
+        .plan()
+        .takeoff()
+        .beside(piece.placed())
+        .map(stock -> of(context, stock).stream().map(ofShort))
+        .orElseGet(() -> Stream.of(ofWhole.get()));
   }
 
   /** Returns the row of the cut list: one shoulder only, for the other end is the opening's. */
