@@ -65,7 +65,10 @@ record Room(String name, List<String> rooms, List<String> outside) {
                   "csv",
                   "units problem table page",
                   FILES + " org.apache.commons.csv org.apache.commons.io.."),
-              with("xml", "", STREAMS + " javax.xml.stream org.apache.commons.io.."),
+              with(
+                  "xml",
+                  "",
+                  STREAMS + " javax.xml.stream com.fasterxml.aalto.stax org.apache.commons.io.."),
               with("harvester", "units problem table xml", FILES + " javax.xml.stream"),
               with(
                   "app",

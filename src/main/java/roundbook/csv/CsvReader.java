@@ -4,15 +4,11 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
@@ -99,54 +95,19 @@ public final class CsvReader {
 
   /** Gives rows to the taker until it wants no more; returns whether it had them all. */
   private boolean eachRow(Predicate<Row> taker) throws IOException {
-    CSVFormat format =
-        CSVFormat.DEFAULT
-            .builder()
-            .setDelimiter(layout.separator())
-            .setTrailingData(true)
-            .setLenientEof(true)
-            .setIgnoreEmptyLines(false)
-            .get();
     try (Lines lines = new Lines(layout.encoding().open(path))) {
       for (int i = 0; i < layout.skipped(); i++) {
         lines.next();
       }
-      CSVParser parser =
-          CSVParser.builder()
-              .setReader(new MendedText(lines, layout.separator()))
-              .setFormat(format)
-              .get();
-      return eachRow(parser, taker);
-    }
-  }
-
-  private boolean eachRow(CSVParser parser, Predicate<Row> taker) {
-    long line = layout.skipped();
-    for (Iterator<CSVRecord> records = parser.iterator(); records.hasNext(); ) {
-      Row row = row(records.next(), (int) Math.min(line + 1, Integer.MAX_VALUE));
-      if (!row.cells().isEmpty() && !taker.test(row)) {
-        return false;
+      char separator = layout.separator();
+      Records records = new Records(new MendedText(lines, separator), separator, layout.skipped());
+      for (List<Cell> cells = records.next(); cells != null; cells = records.next()) {
+        if (!cells.isEmpty() && !taker.test(new Row(records.line(), cells, false, false))) {
+          return false;
+        }
       }
-      line = parser.getCurrentLineNumber() + layout.skipped();
+      return true;
     }
-    return true;
-  }
-
-  private static Row row(CSVRecord record, int line) {
-    List<Cell> cells = new ArrayList<>(record.size());
-    for (int i = 0; i < record.size(); i++) {
-      Cell cell = Cell.text(i + 1, unwrapped(record.get(i)));
-      if (!cell.isBlank()) {
-        cells.add(cell);
-      }
-    }
-    return new Row(line, cells, false, false);
-  }
-
-  /** Takes off {@code ="007"}, with which exports keep a spreadsheet from changing a tag. */
-  private static String unwrapped(String text) {
-    boolean wrapped = text.length() > 3 && text.startsWith("=\"") && text.endsWith("\"");
-    return wrapped ? text.substring(2, text.length() - 1) : text;
   }
 
   private static Problem problem(String file, Exception broken) {

@@ -1,7 +1,6 @@
 package roundbook.csv;
 
 import java.io.IOException;
-import java.io.Reader;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -13,37 +12,20 @@ import java.util.List;
  * takes more lines than a remark has, the quotes of the line are taken as inch marks. The number of
  * lines never changes.
  */
-final class MendedText extends Reader {
+final class MendedText {
   private static final int MOST_JOINED = 50;
 
   private final Lines lines;
   private final Quotes quotes;
   private int width;
-  private String current = "";
-  private int at;
 
   MendedText(Lines lines, char separator) {
     this.lines = lines;
     this.quotes = new Quotes(separator);
   }
 
-  @Override
-  public int read(char[] target, int from, int length) throws IOException {
-    if (at == current.length()) {
-      String next = mendedLine();
-      if (next == null) {
-        return -1;
-      }
-      current = next + "\n";
-      at = 0;
-    }
-    int count = Math.min(length, current.length() - at);
-    current.getChars(at, at + count, target, from);
-    at += count;
-    return count;
-  }
-
-  private String mendedLine() throws IOException {
+  /** Returns the next line, or several joined by line feeds; null after the last. */
+  String next() throws IOException {
     String line = lines.next();
     if (line == null) {
       return null;
@@ -97,10 +79,5 @@ final class MendedText extends Reader {
       lines.putBack(more.get(i));
     }
     return null;
-  }
-
-  @Override
-  public void close() throws IOException {
-    lines.close();
   }
 }

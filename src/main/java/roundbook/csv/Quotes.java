@@ -38,7 +38,7 @@ record Quotes(char separator) {
   }
 
   /** Returns the place of the next quote that begins a cell; negative when there is none. */
-  private int opening(String text, int from) {
+  int opening(String text, int from) {
     int quote = text.indexOf('"', from);
     while (quote > 0 && text.charAt(quote - 1) != separator) {
       quote = text.indexOf('"', quote + 1);

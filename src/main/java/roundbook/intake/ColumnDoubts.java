@@ -54,11 +54,21 @@ final class ColumnDoubts {
     buttsEstimated += diameters.sources().butt() == Source.ESTIMATED ? 1 : 0;
     tipsEstimated += diameters.sources().tip() == Source.ESTIMATED ? 1 : 0;
     Cell length = block.cell(row, Field.LENGTH);
-    if (twelfths) {
+    if (twelfths && !isWhole(length)) {
       twelfths = TWELFTHS.matcher(length.text()).matches() && length.unit().isEmpty();
       telling |= TELLING.matcher(length.text()).matches();
       notWhole += WHOLE.matcher(length.text()).matches() ? 0 : 1;
     }
+  }
+
+  private static boolean isWhole(Cell length) {
+    String text = length.text();
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) < '0' || text.charAt(i) > '9') {
+        return false;
+      }
+    }
+    return !text.isEmpty() && length.unit().isEmpty();
   }
 
   /** Takes a log whose ends were read the other way round. */

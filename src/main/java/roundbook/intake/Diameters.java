@@ -22,42 +22,40 @@ record Diameters(Length butt, Length mid, Length tip, Sources sources) {
   private static final long TAPER_NUMERATOR = 13;
   private static final long TAPER_DENOMINATOR = 1200;
 
-  /** Completes the diameters; empty when none was read. */
-  static Optional<Diameters> of(
-      Length length,
-      Optional<Length> butt,
-      Optional<Length> mid,
-      Optional<Length> tip,
-      boolean upperLog) {
-    if (butt.isEmpty() && mid.isEmpty() && tip.isEmpty()) {
+  /** Completes the diameters, those that were not read being null; empty when none was read. */
+  static Optional<Diameters> of(Length length, Length butt, Length mid, Length tip, boolean upper) {
+    if (butt != null && mid != null && tip != null) {
+      return Optional.of(new Diameters(butt, mid, tip, Sources.MEASURED));
+    }
+    if (butt == null && mid == null && tip == null) {
       return Optional.empty();
     }
     Length half = length.dividedBy(2).timesRatio(TAPER_NUMERATOR, TAPER_DENOMINATOR);
-    Length endTip = tip.orElseGet(() -> tipOf(butt, mid, half));
-    Length endButt = butt.orElseGet(() -> buttOf(mid, tip, endTip, half));
-    Length middle = mid.orElseGet(() -> middleOf(endButt, endTip, half, upperLog));
+    Length endTip = tip == null ? tipOf(butt, mid, half) : tip;
+    Length endButt = butt == null ? buttOf(mid, tip, endTip, half) : butt;
+    Length middle = mid == null ? middleOf(endButt, endTip, half, upper) : mid;
     Sources sources = new Sources(source(butt), source(mid), source(tip));
     return Optional.of(new Diameters(endButt, middle, endTip, sources));
   }
 
   /** Goes on from tip and middle in a straight line, else by the usual taper. */
-  private static Length buttOf(
-      Optional<Length> mid, Optional<Length> tip, Length endTip, Length half) {
-    boolean line = mid.isPresent() && tip.isPresent() && !tip.get().isMoreThan(mid.get());
-    return line ? mid.get().times(2).minus(tip.get()) : mid.orElse(endTip.plus(half)).plus(half);
+  private static Length buttOf(Length mid, Length tip, Length endTip, Length half) {
+    if (mid != null && tip != null && !tip.isMoreThan(mid)) {
+      return mid.times(2).minus(tip);
+    }
+    return (mid == null ? endTip.plus(half) : mid).plus(half);
   }
 
-  private static Length tipOf(Optional<Length> butt, Optional<Length> mid, Length half) {
-    return mid.map(middle -> middle.minus(half))
-        .orElseGet(() -> butt.orElseThrow().minus(half.times(2)));
+  private static Length tipOf(Length butt, Length mid, Length half) {
+    return mid == null ? butt.minus(half.times(2)) : mid.minus(half);
   }
 
-  private static Length middleOf(Length butt, Length tip, Length half, boolean upperLog) {
+  private static Length middleOf(Length butt, Length tip, Length half, boolean upper) {
     Length mean = butt.minus(tip).dividedBy(2);
-    return tip.plus(upperLog ? mean : mean.least(half));
+    return tip.plus(upper ? mean : mean.least(half));
   }
 
-  private static Source source(Optional<Length> read) {
-    return read.isPresent() ? Source.MEASURED : Source.ESTIMATED;
+  private static Source source(Length read) {
+    return read == null ? Source.ESTIMATED : Source.MEASURED;
   }
 }

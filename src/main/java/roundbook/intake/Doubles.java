@@ -1,9 +1,7 @@
 package roundbook.intake;
 
-import java.util.Collections;
-import java.util.HashMap;
-import java.util.Map;
-import java.util.Set;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.Consumer;
 import roundbook.job.DiameterProfile.Station;
 import roundbook.job.Log;
@@ -25,8 +23,8 @@ final class Doubles {
   private final boolean several;
   private final Problems problems;
   private final Consumer<Log> taker;
-  private final Map<String, First> byTag = new HashMap<>();
-  private CellRef sheet = CellRef.ofFile("");
+  private final SeenTags seen = new SeenTags();
+  private final List<CellRef> sheets = new ArrayList<>();
 
   /**
    * Begins without any log.
@@ -41,29 +39,22 @@ final class Doubles {
     this.taker = taker;
   }
 
-  /**
-   * All that is remembered of a log, so that a tally of a million fits in little memory.
-   *
-   * @param sheet the sheet it stands on
-   * @param row its row
-   * @param measures its length and profile, mixed into 64 bits
-   */
-  private record First(CellRef sheet, int row, long measures) {}
-
-  /** Returns the tags of every log kept. */
-  Set<String> tags() {
-    return Collections.unmodifiableSet(byTag.keySet());
+  /** Returns whether a log of a tag was kept. */
+  boolean has(String tag) {
+    return seen.find(tag) >= 0;
   }
 
   /** Takes the next log. */
   void take(Log log) {
-    First own = remembered(log);
-    First first = byTag.putIfAbsent(log.tag(), own);
-    if (first == null) {
+    int sheet = sheet(log.origin());
+    long measures = measures(log);
+    int first = seen.find(log.tag());
+    if (first < 0) {
+      seen.add(log.tag(), sheet, log.origin().row(), measures);
       taker.accept(log);
-    } else if (several && !first.sheet().equals(own.sheet())) {
+    } else if (several && seen.sheet(first) != sheet) {
       Log renamed = renamed(log);
-      byTag.put(renamed.tag(), own);
+      seen.add(renamed.tag(), sheet, log.origin().row(), measures);
       taker.accept(renamed);
       say(
           log,
@@ -71,19 +62,23 @@ final class Doubles {
           ProblemCode.DUPLICATE_ID,
           "both kept, this one as " + renamed.tag(),
           Severity.WARNING);
-    } else if (first.measures() == own.measures()) {
+    } else if (seen.measures(first) == measures) {
       say(log, first, ProblemCode.DUPLICATE_ROW, "same values, skipped", Severity.WARNING);
     } else {
       say(log, first, ProblemCode.DUPLICATE_ID, "other values, left out", Severity.ERROR);
     }
   }
 
-  private First remembered(Log log) {
-    CellRef origin = log.origin();
-    if (!origin.file().equals(sheet.file()) || !origin.sheet().equals(sheet.sheet())) {
-      sheet = CellRef.ofSheet(origin.file(), origin.sheet());
+  /** Returns the number of a log's sheet, mostly that of the log before. */
+  private int sheet(CellRef origin) {
+    for (int i = sheets.size() - 1; i >= 0; i--) {
+      CellRef sheet = sheets.get(i);
+      if (origin.sheet().equals(sheet.sheet()) && origin.file().equals(sheet.file())) {
+        return i;
+      }
     }
-    return new First(sheet, log.origin().row(), measures(log));
+    sheets.add(CellRef.ofSheet(origin.file(), origin.sheet()));
+    return sheets.size() - 1;
   }
 
   /** Mixes a log's measures; two logs of one tag that differ come out alike once in 2^64. */
@@ -99,18 +94,18 @@ final class Doubles {
   private Log renamed(Log log) {
     String source = log.origin().sheet().isEmpty() ? log.origin().file() : log.origin().sheet();
     String tag = source + " " + log.tag();
-    for (int i = 2; byTag.containsKey(tag); i++) {
+    for (int i = 2; has(tag); i++) {
       tag = source + " " + log.tag() + "-" + i;
     }
     return log.tagged(tag);
   }
 
-  private void say(Log log, First first, ProblemCode code, String rest, Severity severity) {
-    CellRef origin = first.sheet();
-    boolean same = origin.equals(sheet);
+  private void say(Log log, int first, ProblemCode code, String rest, Severity severity) {
+    CellRef origin = sheets.get(seen.sheet(first));
+    boolean same = seen.sheet(first) == sheet(log.origin());
     String place = same ? "" : (origin.sheet().isEmpty() ? origin.file() : origin.sheet()) + " ";
     String message =
-        "log " + log.tag() + " stands first on " + place + "row " + first.row() + "; " + rest;
+        "log " + log.tag() + " stands first on " + place + "row " + seen.row(first) + "; " + rest;
     problems.add(Problem.of(code, log.origin(), log.tag(), message).as(severity).about(log.tag()));
   }
 }

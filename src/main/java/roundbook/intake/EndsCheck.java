@@ -1,7 +1,6 @@
 package roundbook.intake;
 
-import java.util.EnumMap;
-import java.util.Map;
+import java.util.List;
 import java.util.Optional;
 import roundbook.job.DiameterProfile;
 import roundbook.problem.Problem;
@@ -18,7 +17,9 @@ final class EndsCheck {
   private final Block block;
   private final Row row;
   private final String tag;
-  private final Map<Field, Length> read = new EnumMap<>(Field.class);
+  private Length butt;
+  private Length mid;
+  private Length tip;
   private Optional<Problem> swap = Optional.empty();
 
   EndsCheck(Block block, Row row, String tag) {
@@ -27,16 +28,18 @@ final class EndsCheck {
     this.tag = tag;
   }
 
-  /** Takes a diameter that was read. */
-  void put(Field field, Length diameter) {
-    read.put(field, diameter);
+  /** Takes the diameters that were read; those that were not are null. */
+  void put(Length atButt, Length atMid, Length atTip) {
+    butt = atButt;
+    mid = atMid;
+    tip = atTip;
   }
 
   /** Takes what is missing from diameters measured all along the log. */
   void fill(DiameterProfile profile, Length length) {
-    read.putIfAbsent(Field.BUTT, profile.at(Length.ZERO));
-    read.putIfAbsent(Field.MID, profile.at(length.dividedBy(2)));
-    read.putIfAbsent(Field.TIP, profile.at(length));
+    butt = butt == null ? profile.at(Length.ZERO) : butt;
+    mid = mid == null ? profile.at(length.dividedBy(2)) : mid;
+    tip = tip == null ? profile.at(length) : tip;
   }
 
   /** Returns that the ends were read the other way round; empty when they were not. */
@@ -46,11 +49,7 @@ final class EndsCheck {
 
   /** Returns the diameters, ends turned round where they are swapped; empty with an error. */
   Optional<Diameters> complete(Length length, boolean upperLog) {
-    Optional<Length> butt = get(Field.BUTT);
-    Optional<Length> mid = get(Field.MID);
-    Optional<Length> tip = get(Field.TIP);
-    boolean swapped =
-        butt.isPresent() && tip.isPresent() && tip.get().minus(butt.get()).isMoreThan(SLIGHT);
+    boolean swapped = butt != null && tip != null && tip.minus(butt).isMoreThan(SLIGHT);
     Optional<Diameters> diameters =
         swapped
             ? Diameters.of(length, tip, mid, butt, upperLog)
@@ -71,15 +70,18 @@ final class EndsCheck {
     return diameters;
   }
 
-  private Optional<Length> get(Field field) {
-    return Optional.ofNullable(read.get(field));
+  private Length get(Field field) {
+    return field == Field.BUTT ? butt : tip;
   }
 
   private void missingEnds() {
     boolean machine = block.table().marks().contains(Table.Mark.LINES);
-    for (Field field : new Field[] {Field.BUTT, Field.TIP}) {
+    if (machine || butt != null && tip != null) {
+      return;
+    }
+    for (Field field : List.of(Field.BUTT, Field.TIP)) {
       Heading heading = block.through(field);
-      if (heading != null && get(field).isEmpty() && !machine) {
+      if (heading != null && get(field) == null) {
         String message = "there is no " + field.word() + " diameter; it is estimated";
         say(ProblemCode.MISSING_CELL, heading.column(), message);
       }
@@ -97,19 +99,19 @@ final class EndsCheck {
   }
 
   private void checkEnds(Diameters diameters) {
-    boolean bothEnds = get(Field.BUTT).isPresent() && get(Field.TIP).isPresent();
+    boolean bothEnds = butt != null && tip != null;
     if (bothEnds && diameters.tip().isMoreThan(diameters.butt())) {
       String message = "the butt is a little thinner than the tip; kept as read";
       say(ProblemCode.BUTT_SMALLER_THAN_TIP, column(Field.BUTT), message);
-    } else if (get(Field.MID).isPresent() && outside(diameters)) {
+    } else if (mid != null && outside(diameters)) {
       String message = "the middle is not between butt and tip; kept as read";
       say(ProblemCode.MID_OUTSIDE_ENDS, column(Field.MID), message);
     }
   }
 
   private boolean outside(Diameters diameters) {
-    boolean over = get(Field.BUTT).isPresent() && diameters.mid().isMoreThan(diameters.butt());
-    boolean under = get(Field.TIP).isPresent() && diameters.mid().isLessThan(diameters.tip());
+    boolean over = butt != null && diameters.mid().isMoreThan(diameters.butt());
+    boolean under = tip != null && diameters.mid().isLessThan(diameters.tip());
     return over || under;
   }
 

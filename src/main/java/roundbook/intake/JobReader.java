@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import roundbook.job.BuildRules;
 import roundbook.job.Building;
 import roundbook.job.Job;
@@ -136,7 +137,7 @@ public final class JobReader {
             ? new WallsReader(rules, problems).read(sheet("walls"), asked.walls())
             : Optional.empty();
     Consumer<Log> logs = taker.apply(rules);
-    Set<String> tags = logs(rules, log -> logs.accept(wishChecked(log, building)));
+    Predicate<String> tags = logs(rules, log -> logs.accept(wishChecked(log, building)));
     if (building.isEmpty()) {
       return new Places(rules, building, List.of(), List.of());
     }
@@ -164,8 +165,8 @@ public final class JobReader {
         .findFirst();
   }
 
-  /** Reads every tally, gives its logs to the taker, and returns their tags. */
-  private Set<String> logs(BuildRules rules, Consumer<Log> taker) {
+  /** Reads every tally, gives its logs to the taker, and returns what tells their tags. */
+  private Predicate<String> logs(BuildRules rules, Consumer<Log> taker) {
     List<Table> candidates = tables.stream().filter(table -> !isOwn(table)).toList();
     List<Table> tallies = candidates.stream().filter(this::hasTally).toList();
     boolean any = tallies.stream().anyMatch(table -> !table.hidden());
@@ -189,7 +190,7 @@ public final class JobReader {
       problems.add(
           Problem.of(ProblemCode.EMPTY_FILE, where, "", "there is no sheet with a tally in it"));
     }
-    return doubles.tags();
+    return doubles::has;
   }
 
   private boolean isAsked(Table table) {

@@ -56,21 +56,25 @@ final class LogReader {
     }
     Measures measures = new Measures(block, row, tag.get());
     EndsCheck ends = new EndsCheck(block, row, tag.get());
-    Optional<Length> length = measures.length();
-    for (Field field : List.of(Field.BUTT, Field.MID, Field.TIP)) {
-      measures.diameter(field).ifPresent(diameter -> ends.put(field, diameter));
-    }
-    Optional<DiameterProfile> stations =
-        length.flatMap(along -> Stations.read(block.text(row, Field.PROFILE), along));
-    stations.ifPresent(profile -> ends.fill(profile, length.orElseThrow()));
+    Length length = measures.length();
+    ends.put(
+        measures.diameter(Field.BUTT), measures.diameter(Field.MID), measures.diameter(Field.TIP));
+    Optional<DiameterProfile> stations = stations(row, length);
+    stations.ifPresent(profile -> ends.fill(profile, length));
     int count = count(row, tag.get());
     if (!measures.refused() && count > 0) {
-      Optional<Diameters> diameters =
-          ends.complete(length.orElseThrow(), traitReader.upperLog(row));
+      Optional<Diameters> diameters = ends.complete(length, traitReader.upperLog(row));
       ends.swap().ifPresent(doubts::takeSwap);
-      diameters.ifPresent(
-          each -> give(new Seen(row, tag.get(), count, length.get(), each, measures), taker));
+      if (diameters.isPresent()) {
+        give(new Seen(row, tag.get(), count, length, diameters.get(), measures), stations, taker);
+      }
     }
+  }
+
+  private Optional<DiameterProfile> stations(Row row, Length length) {
+    return length == null || !block.has(Field.PROFILE)
+        ? Optional.empty()
+        : Stations.read(block.text(row, Field.PROFILE), length);
   }
 
   /** Says what is doubtful about whole columns, once for blocks side by side. */
@@ -82,12 +86,13 @@ final class LogReader {
   private record Seen(
       Row row, String tag, int count, Length length, Diameters diameters, Measures measures) {}
 
-  private void give(Seen seen, Consumer<Log> taker) {
+  private void give(Seen seen, Optional<DiameterProfile> stations, Consumer<Log> taker) {
     Row row = seen.row();
     Traits traits = traitReader.traits(row, seen.measures(), seen.tag());
     doubts.take(row, seen.diameters(), traits.bark());
     Length length = seen.length();
-    DiameterProfile profile = peeled(profile(seen, length), traits.bark());
+    DiameterProfile profile =
+        peeled(stations.orElseGet(() -> straight(seen, length)), traits.bark());
     Wish wish = traitReader.wish(row, seen.tag());
     Map<String, String> extra = traitReader.extra(row);
     for (int i = 1; i <= seen.count(); i++) {
@@ -111,12 +116,8 @@ final class LogReader {
     return seen.count() == 1 ? seen.tag() : seen.tag() + "-" + i;
   }
 
-  private DiameterProfile profile(Seen seen, Length length) {
-    Optional<DiameterProfile> stations =
-        Stations.read(block.text(seen.row(), Field.PROFILE), length);
-    if (stations.isPresent()) {
-      return stations.get();
-    }
+  /** Returns the profile of the three diameters, straight between them. */
+  private DiameterProfile straight(Seen seen, Length length) {
     Diameters diameters = seen.diameters();
     Length middle = middle(seen, length);
     return new DiameterProfile(
@@ -129,7 +130,7 @@ final class LogReader {
   /** Returns where the middle diameter was taken: at half the length unless the tally says. */
   private Length middle(Seen seen, Length length) {
     Length half = length.dividedBy(2);
-    if (seen.diameters().sources().mid() != Log.Source.MEASURED) {
+    if (!block.has(Field.MID_AT) || seen.diameters().sources().mid() != Log.Source.MEASURED) {
       return half;
     }
     Optional<Length> told = seen.measures().other(Field.MID_AT, block.units().length());

@@ -28,6 +28,7 @@ final class Measures {
   private final Row row;
   private final String tag;
   private boolean refused;
+  private boolean doubted;
 
   Measures(Block block, Row row, String tag) {
     this.block = block;
@@ -48,10 +49,25 @@ final class Measures {
     return refused;
   }
 
-  /** Reads the log's length, 6 to 60 ft; a missing one is an error. */
-  Optional<Length> length() {
+  /** Reads the log's length, 6 to 60 ft; null when it is missing or wrong, which is an error. */
+  Length length() {
     Heading heading = block.heading(Field.LENGTH);
-    if (isNothing(row.cell(heading.column()))) {
+    Cell cell = row.cell(heading.column());
+    Length known = block.readings().known(Field.LENGTH, cell);
+    return known != null ? known : kept(Field.LENGTH, cell, lengthOf(heading, cell));
+  }
+
+  /** Remembers a measure that nothing had to be said of. */
+  private Length kept(Field field, Cell cell, Optional<Length> read) {
+    if (read.isPresent() && !doubted) {
+      block.readings().keep(field, cell, read.get());
+    }
+    doubted = false;
+    return read.orElse(null);
+  }
+
+  private Optional<Length> lengthOf(Heading heading, Cell cell) {
+    if (isNothing(cell)) {
       refuse(heading, ProblemCode.MISSING_CELL, "the log has no length", "Fill the cell.");
       return Optional.empty();
     }
@@ -59,10 +75,19 @@ final class Measures {
         .filter(length -> isPlausible(heading, length, true));
   }
 
-  /** Reads a diameter, or a girth divided by pi, 4 to 36 in; empty when it is missing or wrong. */
-  Optional<Length> diameter(Field field) {
+  /** Reads a diameter, or a girth divided by pi, 4 to 36 in; null when it is missing or wrong. */
+  Length diameter(Field field) {
     Heading heading = block.through(field);
-    if (heading == null || isNothing(row.cell(heading.column()))) {
+    if (heading == null) {
+      return null;
+    }
+    Cell cell = row.cell(heading.column());
+    Length known = block.readings().known(field, cell);
+    return known != null ? known : kept(field, cell, diameterOf(field, heading, cell));
+  }
+
+  private Optional<Length> diameterOf(Field field, Heading heading, Cell cell) {
+    if (isNothing(cell)) {
       return Optional.empty();
     }
     boolean girth = !block.has(field);
@@ -134,6 +159,7 @@ final class Measures {
       return noUnit(heading, name);
     }
     if (!reading.get().doubt().isEmpty()) {
+      doubted = true;
       String message = name + " '" + text + "' was read although " + reading.get().doubt();
       block.say(
           block.problem(row, heading.column(), ProblemCode.DOUBTFUL_VALUE, message).about(tag));

@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import roundbook.job.BuildRules;
 import roundbook.job.Building;
@@ -35,7 +35,7 @@ final class PlacesReader {
   }
 
   /** Reads the pins: round, wall, log, butt at, why. */
-  List<Pin> pins(Table table, Set<String> tags) {
+  List<Pin> pins(Table table, Predicate<String> tags) {
     SheetColumns columns = SheetColumns.of(table);
     List<Pin> pins = new ArrayList<>();
     Map<String, Integer> places = new HashMap<>();
@@ -58,7 +58,7 @@ final class PlacesReader {
         columns.table().at(row));
   }
 
-  private boolean isSound(SheetColumns columns, Row row, Set<String> tags) {
+  private boolean isSound(SheetColumns columns, Row row, Predicate<String> tags) {
     String round = whole(columns.text(row, "round"));
     String wall = columns.text(row, "wall").toUpperCase(Locale.ROOT);
     String log = columns.text(row, "log");
@@ -69,7 +69,7 @@ final class PlacesReader {
     if (!wall.isEmpty() && building.wall(wall).isEmpty()) {
       return refuse(columns, row, "wall", "there is no wall " + wall);
     }
-    if (!log.isEmpty() && !tags.contains(log)) {
+    if (!log.isEmpty() && !tags.test(log)) {
       return refuse(columns, row, "log", "log " + log + " is not in the tally");
     }
     boolean there = corner.isEmpty() || building.corners().contains(corner);

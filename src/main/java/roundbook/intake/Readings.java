@@ -3,36 +3,59 @@ package roundbook.intake;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import roundbook.table.Cell;
 import roundbook.table.Table;
+import roundbook.units.Length;
 import roundbook.units.LengthReader;
-import roundbook.units.LengthReader.Reading;
 import roundbook.units.LengthUnit;
 
 /**
- * Reads the measures of a tally, each text once.
+ * Remembers the measures of cells that were read without a word being said.
  *
  * <p>A tally's measures are taken to the nearest quarter of an inch or centimetre, so a long one
- * writes the same few hundred texts over and over.
+ * writes the same few hundred cells over and over.
  */
 final class Readings {
   private static final int MOST = 10_000;
 
   private final boolean decimalComma;
-  private final Map<LengthUnit, Map<String, Optional<Reading>>> read =
-      new EnumMap<>(LengthUnit.class);
+  private final Map<Field, Map<String, Known>> known = new EnumMap<>(Field.class);
+
+  /** A cell and what it was read as. */
+  private record Known(Cell cell, Length length) {
+    boolean is(Cell other) {
+      return other == cell
+          || other.kind() == cell.kind()
+              && other.unit().equals(cell.unit())
+              && Objects.equals(other.number(), cell.number());
+    }
+  }
 
   Readings(Table table) {
     this.decimalComma = table.decimalComma();
   }
 
-  /** Reads a text; empty when it is no measure. */
-  Optional<Reading> read(String text, LengthUnit unit) {
-    Map<String, Optional<Reading>> known = read.computeIfAbsent(unit, each -> new HashMap<>());
-    if (known.size() >= MOST) {
-      known.clear();
+  /** Returns what a cell was read as when it stood for a field before; null when it did not. */
+  Length known(Field field, Cell cell) {
+    Map<String, Known> ofField = known.get(field);
+    Known like = ofField == null ? null : ofField.get(cell.text());
+    return like == null || !like.is(cell) ? null : like.length();
+  }
+
+  /** Remembers what a cell was read as. */
+  void keep(Field field, Cell cell, Length length) {
+    Map<String, Known> ofField = known.computeIfAbsent(field, each -> new HashMap<>());
+    if (ofField.size() >= MOST) {
+      ofField.clear();
     }
-    return known.computeIfAbsent(text, reader(unit)::read);
+    ofField.put(cell.text(), new Known(cell, length));
+  }
+
+  /** Reads a text; empty when it is no measure. */
+  Optional<LengthReader.Reading> read(String text, LengthUnit unit) {
+    return reader(unit).read(text);
   }
 
   /** Returns the reader of texts whose bare numbers have a unit. */

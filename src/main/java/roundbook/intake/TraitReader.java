@@ -2,6 +2,7 @@ package roundbook.intake;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -81,19 +82,22 @@ final class TraitReader {
 
   private final Block block;
   private final String species;
-  private final Set<Integer> headed;
+  private final BitSet headed = new BitSet();
   private final Bark headings;
 
   TraitReader(Block block, String species) {
     this.block = block;
     this.species = species;
-    this.headed = block.header().columns();
+    block.header().columns().forEach(headed::set);
     this.headings = block.bark();
   }
 
   Traits traits(Row row, Measures measures, String tag) {
     String own = block.text(row, Field.SPECIES);
-    Length sweep = measures.other(Field.SWEEP, block.units().diameter()).orElse(Length.ZERO);
+    Length sweep =
+        block.has(Field.SWEEP)
+            ? measures.other(Field.SWEEP, block.units().diameter()).orElse(Length.ZERO)
+            : Length.ZERO;
     return new Traits(
         own.isEmpty() ? species : own,
         bark(row),
@@ -122,17 +126,15 @@ final class TraitReader {
   }
 
   private String remarks(Row row) {
-    List<String> words = new ArrayList<>();
     String own = block.text(row, Field.REMARKS);
-    if (!own.isEmpty()) {
-      words.add(own);
-    }
+    List<String> words = own.isEmpty() ? List.of() : List.of(own);
     for (Cell cell : row.cells()) {
-      if (!cell.isBlank() && !headed.contains(cell.column())) {
+      if (!headed.get(cell.column()) && !cell.isBlank()) {
+        words = new ArrayList<>(words);
         words.add(cell.text());
       }
     }
-    return String.join(" ", words);
+    return words.isEmpty() ? "" : String.join(" ", words);
   }
 
   Wish wish(Row row, String tag) {

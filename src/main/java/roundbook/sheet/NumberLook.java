@@ -15,15 +15,20 @@ import roundbook.units.LengthReader;
  * @param format the format's code
  * @param date whether it shows a date or a time
  * @param unit the symbol of the unit of length that it shows, or empty
+ * @param padded whether it makes tags of numbers, as {@code 000} or {@code "L-"000} do
  * @param struck whether the cell's font is struck through
  */
-record NumberLook(int index, String format, boolean date, String unit, boolean struck) {
+record NumberLook(
+    int index, String format, boolean date, String unit, boolean padded, boolean struck) {
+  private static final double WHOLE = 1e15;
   private static final int DIGITS = 15;
   private static final MathContext AS_TYPED = new MathContext(DIGITS);
 
   static NumberLook of(int index, String format, boolean struck) {
     String code = format == null ? "General" : format;
-    return new NumberLook(index, code, DateUtil.isADateFormat(index, code), unitOf(code), struck);
+    boolean date = DateUtil.isADateFormat(index, code);
+    String unit = unitOf(code);
+    return new NumberLook(index, code, date, unit, unit.isEmpty() && isPadded(code), struck);
   }
 
   /**
@@ -32,23 +37,30 @@ record NumberLook(int index, String format, boolean date, String unit, boolean s
    * @param system1904 whether dates count from 1904
    */
   Cell cell(int column, double value, boolean system1904) {
-    BigDecimal number = new BigDecimal(Double.toString(value)).round(AS_TYPED);
-    BigDecimal plain = number.signum() == 0 ? BigDecimal.ZERO : number.stripTrailingZeros();
+    BigDecimal plain = plain(value);
     if (date) {
       return new Cell(column, Cell.Kind.DATE, shown(value, system1904), plain, "");
     }
-    String text = padded() ? shown(value, system1904) : plain.toPlainString();
+    String text = padded ? shown(value, system1904) : plain.toPlainString();
     return new Cell(column, Cell.Kind.NUMBER, text, plain, unit);
   }
 
+  private static BigDecimal plain(double value) {
+    boolean whole = value == Math.rint(value) && Math.abs(value) < WHOLE;
+    BigDecimal number =
+        whole
+            ? BigDecimal.valueOf((long) value)
+            : new BigDecimal(Double.toString(value)).round(AS_TYPED);
+    return number.signum() == 0 ? BigDecimal.ZERO : number.stripTrailingZeros();
+  }
+
   /** A format such as {@code 000} or {@code "L-"000} makes a tag whose look is its name. */
-  private boolean padded() {
+  private static boolean isPadded(String format) {
     String first = firstSection(format);
     return first.contains("00")
         && first.indexOf('.') < 0
         && first.indexOf(',') < 0
-        && first.indexOf('E') < 0
-        && unit.isEmpty();
+        && first.indexOf('E') < 0;
   }
 
   private String shown(double value, boolean system1904) {

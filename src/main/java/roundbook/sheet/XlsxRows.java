@@ -17,6 +17,7 @@ final class XlsxRows implements AutoCloseable {
 
   private final XlsxBook book;
   private final XlsxPart xml;
+  private final SeenCells seen = new SeenCells();
   private int row;
   private int column;
   private boolean struck;
@@ -90,6 +91,12 @@ final class XlsxRows implements AutoCloseable {
     if (value == null || value.isEmpty() && !"str".equals(type)) {
       return formula ? new Cell(column, Cell.Kind.UNCOMPUTED, "", null, "") : Cell.blank(column);
     }
+    SeenCells.Stored stored = new SeenCells.Stored(column, type, look, value);
+    Cell known = seen.find(stored);
+    return known == null ? seen.keep(stored, made(type, value, look)) : known;
+  }
+
+  private Cell made(String type, String value, NumberLook look) {
     return switch (type == null ? "n" : type) {
       case "s" -> Cell.text(column, shared(value));
       case "str", "inlineStr" -> Cell.text(column, value);

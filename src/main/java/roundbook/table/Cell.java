@@ -30,6 +30,8 @@ public record Cell(int column, Kind kind, String text, BigDecimal number, String
     UNCOMPUTED
   }
 
+  private static final Cell NOWHERE = new Cell(0, Kind.BLANK, "", null, "");
+
   /** Returns a cell of text; blanks make an empty cell. */
   public static Cell text(int column, String text) {
     String stripped = strip(text);
@@ -38,7 +40,7 @@ public record Cell(int column, Kind kind, String text, BigDecimal number, String
 
   /** Returns an empty cell. */
   public static Cell blank(int column) {
-    return new Cell(column, Kind.BLANK, "", null, "");
+    return column == 0 ? NOWHERE : new Cell(column, Kind.BLANK, "", null, "");
   }
 
   /** Returns whether nothing stands in it. */

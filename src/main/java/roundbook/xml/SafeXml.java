@@ -1,11 +1,13 @@
 package roundbook.xml;
 
+import com.fasterxml.aalto.stax.InputFactoryImpl;
 import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.Reader;
 import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
@@ -28,7 +30,7 @@ public final class SafeXml {
   private SafeXml() {}
 
   private static XMLInputFactory factory() {
-    XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
+    XMLInputFactory factory = new InputFactoryImpl();
     factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
     factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
     factory.setProperty(XMLInputFactory.IS_VALIDATING, false);
@@ -44,14 +46,16 @@ public final class SafeXml {
    * @throws XMLStreamException if there is no XML
    */
   public static XMLStreamReader open(InputStream in) throws IOException, XMLStreamException {
-    return FACTORY.createXMLStreamReader(letters(in));
-  }
-
-  private static Reader letters(InputStream in) throws IOException {
     BufferedInputStream bytes = new BufferedInputStream(in, SNIFFED);
     bytes.mark(SNIFFED);
     Charset charset = charset(encoding(bytes));
     bytes.reset();
+    return charset.equals(StandardCharsets.UTF_8)
+        ? FACTORY.createXMLStreamReader(bytes, charset.name())
+        : FACTORY.createXMLStreamReader(letters(bytes, charset));
+  }
+
+  private static Reader letters(InputStream bytes, Charset charset) throws IOException {
     BOMInputStream unmarked =
         BOMInputStream.builder()
             .setInputStream(bytes)
