@@ -44,13 +44,16 @@ public final class BookWriter {
   public static List<Problem> write(Book book, StyleTemplate template, OutputStream out)
       throws IOException {
     LocaleUtil.setUserLocale(Locale.ENGLISH);
-    try (XSSFWorkbook workbook = new XSSFWorkbook()) {
+    XSSFWorkbook workbook = new XSSFWorkbook();
+    try {
       Writing writing = new Writing(workbook, book, template);
       properties(workbook, book.properties());
       fill(writing);
       store(writing, out);
       return writing.problems();
     } finally {
+      // To close it would write it all once more, into memory.
+      workbook.getPackage().revert();
       LocaleUtil.resetUserLocale();
     }
   }
