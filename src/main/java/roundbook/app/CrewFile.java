@@ -13,6 +13,8 @@ import roundbook.csv.CsvText;
 import roundbook.page.Book;
 import roundbook.page.PlainTable;
 import roundbook.problem.Read;
+import roundbook.report.CrewBook;
+import roundbook.report.CrewContext;
 import roundbook.sheet.BookReader;
 import roundbook.sheet.BookWriter;
 import roundbook.sheet.StyleTemplate;
@@ -46,6 +48,15 @@ final class CrewFile {
   /** Writes the workbook that follows a revision of a crew workbook, likewise. */
   Path writeAfter(int revision, IntFunction<Book> book) throws IOException {
     return write(Revision.after(revision, file, folder()), book);
+  }
+
+  /** Makes the workbook of a plan; a file among others has the one thread that it was given. */
+  Book book(CrewContext context) {
+    return options.batch()
+        ? CrewBook.of(context)
+        : CrewBook.of(
+            context,
+            SideBySide.all(CrewBook.parts(context)).stream().flatMap(List::stream).toList());
   }
 
   private Path write(Revision revision, IntFunction<Book> book) throws IOException {

@@ -27,7 +27,6 @@ import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
 import roundbook.problem.Severity;
-import roundbook.report.CrewBook;
 import roundbook.report.CrewContext;
 import roundbook.report.CrewContext.Issue;
 import roundbook.report.PlainTables;
@@ -203,7 +202,7 @@ final class JobRun {
             .text();
     Path written =
         output.write(
-            revision -> CrewBook.of(context(plan, found, revision)).property(Made.PROPERTY, made));
+            revision -> output.book(context(plan, found, revision)).property(Made.PROPERTY, made));
     output.tables(PlainTables.of(first));
     LOG.info("{} planned: {} rounds, written to {}", file, plan.rounds(), written);
     console.result(written.toString());

@@ -17,7 +17,6 @@ import roundbook.problem.Severity;
 import roundbook.replan.Replan;
 import roundbook.replan.Replanner;
 import roundbook.report.ChangeWords;
-import roundbook.report.CrewBook;
 import roundbook.report.CrewContext;
 import roundbook.report.CrewContext.Issue;
 import roundbook.report.PlainTables;
@@ -68,7 +67,7 @@ final class ReplanRun {
     console.say(first.problems());
     Path written =
         output.writeAfter(
-            site.issue().revision(), revision -> CrewBook.of(context(site, replan, revision)));
+            site.issue().revision(), revision -> output.book(context(site, replan, revision)));
     output.tables(PlainTables.of(first));
     LOG.info("{} re-planned: {} changes, written to {}", file, replan.changes().size(), written);
     console.result(written.toString());

@@ -14,11 +14,23 @@ import roundbook.problem.ProblemCode;
 record Searching(Path file, Options options, Console console) {
   private static final Logger LOG = LoggerFactory.getLogger(Searching.class);
 
-  /** Searches with a seed. */
+  /** Searches with a seed; a run of one file gets ready to write meanwhile. */
   <T> T run(long seed, Function<Effort, T> search) {
     LOG.info("{}: choosing logs", file);
     Effort effort = Effort.usual(seed).until(options.stop()::asked);
-    if (console.quiet() || options.batch() || !Progress.isSeen()) {
+    if (options.batch()) {
+      return search.apply(effort);
+    }
+    WarmUp ready = WarmUp.begun();
+    try {
+      return shown(effort, search);
+    } finally {
+      ready.await();
+    }
+  }
+
+  private <T> T shown(Effort effort, Function<Effort, T> search) {
+    if (console.quiet() || !Progress.isSeen()) {
       return search.apply(effort);
     }
     try (Progress line = new Progress(console.err(), file.getFileName().toString())) {

@@ -3,6 +3,7 @@ package roundbook.report;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import roundbook.page.Book;
 import roundbook.page.Sheet;
 
@@ -42,7 +43,18 @@ public final class CrewBook {
 
   /** Returns the crew workbook of a plan. */
   public static Book of(CrewContext context) {
-    List<Sheet> sheets = MAKERS.stream().flatMap(maker -> maker.sheets(context).stream()).toList();
+    return of(context, parts(context).stream().flatMap(part -> part.get().stream()).toList());
+  }
+
+  /** Returns what makes its sheets, in their order; no part needs another one. */
+  public static List<Supplier<List<Sheet>>> parts(CrewContext context) {
+    return MAKERS.stream()
+        .<Supplier<List<Sheet>>>map(maker -> () -> maker.sheets(context))
+        .toList();
+  }
+
+  /** Returns the crew workbook of a plan, its sheets made already. */
+  public static Book of(CrewContext context, List<Sheet> sheets) {
     Book.Properties properties =
         Book.Properties.titled(context.jobName() + " - " + context.revision())
             .with(Book.CREW_PROPERTY, context.issue().version());

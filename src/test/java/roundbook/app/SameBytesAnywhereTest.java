@@ -54,6 +54,18 @@ class SameBytesAnywhereTest {
     assertSame(planned("two", javaHome(), HERE, "2"));
   }
 
+  /** A file alone is planned with the help of a second thread, one among others is not. */
+  @Test
+  void withEachFileAlone() throws IOException {
+    Path out = Files.createDirectories(folder.resolve("alone"));
+    for (String sample : SAMPLES) {
+      String file = Path.of("samples", sample).toString();
+      OwnProcess run = OwnProcess.run(javaHome(), folder, HERE, "plan", "-o", out.toString(), file);
+      assertEquals(0, run.exit(), run.said());
+    }
+    assertSame(out);
+  }
+
   /** Every other Java that lies beside this one; a machine with a single one tests nothing here. */
   @Test
   void onOtherJavas() throws IOException {
