@@ -1,9 +1,11 @@
 package roundbook.app;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Severity;
@@ -31,6 +33,15 @@ record Console(PrintWriter out, PrintWriter err, boolean quiet) {
     }
     said.forEach(this::more);
     err.flush();
+  }
+
+  /** Says every problem of a file, with the file's name where a problem has no place of its own. */
+  void say(Path file, List<Problem> problems) {
+    CellRef whole = CellRef.ofFile(file.getFileName().toString());
+    say(
+        problems.stream()
+            .map(each -> each.where().toString().isEmpty() ? each.at(whole) : each)
+            .toList());
   }
 
   private void more(ProblemCode code, int count) {

@@ -64,6 +64,7 @@ final class CrewFile {
     Optional<Path> named = options.outFile();
     if (named.isPresent()) {
       refuseInput(named.get());
+      makeFolder();
       write(named.get(), options.force(), book.apply(revision.first()), template);
       return named.get();
     }
@@ -132,8 +133,12 @@ final class CrewFile {
   }
 
   private void makeFolder() throws IOException {
-    if (options.outFolder().isPresent()) {
-      Files.createDirectories(options.outFolder().get());
+    Optional<Path> folder = options.outFolder();
+    if (folder.isEmpty()) {
+      folder = options.outFile().map(Path::toAbsolutePath).map(Path::getParent);
+    }
+    if (folder.isPresent() && !Files.isDirectory(folder.get())) {
+      Files.createDirectories(folder.get());
     }
   }
 

@@ -34,7 +34,7 @@ final class CrewSource {
     }
     Read<NamedBook> book = BookReader.readNamed(name, file);
     if (book.value().isEmpty()) {
-      return Read.failed(book.problems());
+      return Read.failed(book.problems().stream().map(CrewSource::meant).toList());
     }
     List<Table> tallies = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
@@ -49,6 +49,12 @@ final class CrewSource {
     Read<SiteReport> report = CrewReader.read(book.value().get(), tallies, asked);
     problems.addAll(report.problems());
     return new Read<>(report.value(), problems);
+  }
+
+  /** Whatever else it is, what is wanted here is a crew workbook. */
+  private static Problem meant(Problem problem) {
+    boolean other = problem.code() == ProblemCode.NOT_A_WORKBOOK;
+    return other ? problem.remedy(ProblemCode.NOT_A_CREW_WORKBOOK.remedy()) : problem;
   }
 
   /** Returns the exit of a workbook that could not be used. */

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
-import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -80,7 +79,11 @@ final class FileRun {
     try {
       return work.run(job);
     } catch (IOException | UncheckedIOException broken) {
-      String message = file.getFileName() + ": error: cannot read or write: " + said(broken);
+      IOException cause =
+          broken instanceof UncheckedIOException wrapped
+              ? wrapped.getCause()
+              : (IOException) broken;
+      String message = file.getFileName() + ": error: cannot read or write: " + Denied.said(cause);
       own.fail(message);
       return Optional.of(Outcome.failed(file, Exit.NO_ACCESS, List.of(), message));
     } catch (OutOfMemoryError full) {
@@ -103,13 +106,5 @@ final class FileRun {
     return Problem.of(ProblemCode.TOO_LARGE, where, "", message)
         .remedy("Split it, or give Java more memory: java -Xmx4g -jar roundbook.jar …")
         .toString();
-  }
-
-  private static String said(Exception broken) {
-    if (broken instanceof FileSystemException denied) {
-      String kind = denied.getClass().getSimpleName().replace("Exception", "");
-      return denied.getFile() + ": " + (denied.getReason() == null ? kind : denied.getReason());
-    }
-    return broken.getMessage();
   }
 }

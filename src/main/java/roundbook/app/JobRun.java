@@ -74,7 +74,7 @@ final class JobRun {
     console.say(problems);
     output.tables(List.of(PlainTables.problems(problems)));
     if (tables.isEmpty()) {
-      return Outcome.failed(file, errorExit(true), problems, firstError());
+      return Outcome.failed(file, errorExit(true), problems, Outcome.firstError(problems));
     }
     Exit exit = errorExit(count(Severity.ERROR) > 0);
     console.say(
@@ -193,7 +193,7 @@ final class JobRun {
   private Outcome write(Plan plan) throws IOException {
     List<Problem> found = List.copyOf(problems);
     CrewContext first = context(plan, found, 1);
-    console.say(first.problems());
+    console.say(file, first.problems());
     Exit exit = exit(plan, first.problems());
     String made =
         Made.of(
@@ -232,7 +232,16 @@ final class JobRun {
                 formats.feetInches(wanted.height()),
                 formats.mark(gap),
                 rules.unit().symbol(),
-                wanted.allowed() ? "" : ", but it is outside the limits"));
+                wanted.allowed() ? "" : ", but it is outside the limits: " + rounds(plan, wanted)));
+  }
+
+  /** Where no gap gives the height, another number of rounds comes nearer. */
+  private static String rounds(Plan plan, WantedHeight wanted) {
+    double course = wanted.now().in(LengthUnit.INCH) / plan.rounds();
+    long nearer = Math.round(wanted.height().in(LengthUnit.INCH) / course);
+    return nearer == plan.rounds()
+        ? "other logs would have to be chosen"
+        : "about " + nearer + " rounds come nearer";
   }
 
   private CrewContext context(Plan plan, List<Problem> found, int revision) {
@@ -307,14 +316,6 @@ final class JobRun {
     }
     boolean strict = options.strict() && count(Severity.WARNING) > 0;
     return failed || strict ? Exit.BAD_INPUT : Exit.DONE;
-  }
-
-  private String firstError() {
-    return problems.stream()
-        .filter(problem -> problem.severity() == Severity.ERROR)
-        .map(Problem::message)
-        .findFirst()
-        .orElse("");
   }
 
   private long count(Severity severity) {

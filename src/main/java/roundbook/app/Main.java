@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -126,10 +125,8 @@ public final class Main implements Runnable {
   }
 
   private int fault(Exception fault, String[] args) {
-    if (fault instanceof IOException) {
-      String message =
-          fault instanceof FileSystemException denied ? said(denied) : fault.getMessage();
-      err.println("error: cannot read or write: " + message);
+    if (fault instanceof IOException broken) {
+      err.println("error: cannot read or write: " + Denied.said(broken));
       return Exit.NO_ACCESS.code();
     }
     err.println("roundbook is at fault: " + fault);
@@ -139,12 +136,6 @@ public final class Main implements Runnable {
       err.println("Run again with --debug and send what it prints to the makers.");
     }
     return Exit.FAULT.code();
-  }
-
-  private static String said(FileSystemException denied) {
-    String reason = denied.getReason();
-    String kind = denied.getClass().getSimpleName().replace("Exception", "");
-    return denied.getFile() + ": " + (reason == null ? kind : reason);
   }
 
   @Override

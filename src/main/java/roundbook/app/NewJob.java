@@ -2,6 +2,7 @@ package roundbook.app;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Set;
 import roundbook.page.Book;
 import roundbook.report.JobBook;
@@ -20,6 +21,10 @@ final class NewJob {
     LengthUnit unit = LengthUnit.ofSymbol(units).filter(JOB_UNITS::contains).orElse(null);
     if (unit == null) {
       console.fail("error: --units " + units + " is not in, mm or cm");
+      return Exit.USAGE;
+    }
+    if (!file.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
+      console.fail("error: " + file + ": a job workbook is named .xlsx");
       return Exit.USAGE;
     }
     Book book = example ? JobBook.example(unit) : JobBook.blank(unit);

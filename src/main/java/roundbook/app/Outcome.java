@@ -76,7 +76,7 @@ record Outcome(
         plan.count(Plan.Use.LEFT_OUT),
         count(problems, Severity.ERROR),
         count(problems, Severity.WARNING),
-        "");
+        firstError(problems));
   }
 
   /** Returns the table of {@code --report}, in the order of the files. */
@@ -96,6 +96,15 @@ record Outcome(
         String.valueOf(errors),
         String.valueOf(warnings),
         note);
+  }
+
+  /** Returns what is wrong in the first place, in one line, or nothing. */
+  static String firstError(List<Problem> problems) {
+    return problems.stream()
+        .filter(problem -> problem.severity() == Severity.ERROR)
+        .map(Problem::message)
+        .findFirst()
+        .orElse("");
   }
 
   private static long count(List<Problem> problems, Severity severity) {

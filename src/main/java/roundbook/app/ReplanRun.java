@@ -64,7 +64,7 @@ final class ReplanRun {
   private Outcome write(SiteReport site, Replan replan) throws IOException {
     Plan plan = replan.plan();
     CrewContext first = context(site, replan, site.issue().revision() + 1);
-    console.say(first.problems());
+    console.say(file, first.problems());
     Path written =
         output.writeAfter(
             site.issue().revision(), revision -> output.book(context(site, replan, revision)));

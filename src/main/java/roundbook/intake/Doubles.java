@@ -44,6 +44,11 @@ final class Doubles {
     return seen.find(tag) >= 0;
   }
 
+  /** Returns whether any log was taken. */
+  boolean hasAny() {
+    return !sheets.isEmpty();
+  }
+
   /** Takes the next log. */
   void take(Log log) {
     int sheet = sheet(log.origin());

@@ -37,6 +37,7 @@ public final class JobReader {
   private final Asked asked;
   private final Mapping mapping;
   private final Problems problems = new Problems();
+  private boolean hasLogs;
 
   private JobReader(List<Table> tables, Asked asked) {
     this.tables = tables;
@@ -113,8 +114,15 @@ public final class JobReader {
   private List<Problem> inFileOrder() {
     List<CellRef> places = tables.stream().map(Table::place).toList();
     return problems.sorted().stream()
+        .map(this::weighed)
         .sorted(Comparator.comparingInt(problem -> places.indexOf(sheetOf(problem))))
         .toList();
+  }
+
+  /** A list without logs is an error only where no other list has any. */
+  private Problem weighed(Problem problem) {
+    boolean other = problem.code() == ProblemCode.NO_ROWS && hasLogs;
+    return other ? problem.as(Severity.INFO).remedy("") : problem;
   }
 
   private static CellRef sheetOf(Problem problem) {
@@ -131,6 +139,9 @@ public final class JobReader {
 
   private Places read(Function<BuildRules, Consumer<Log>> taker) {
     BuildRules rules = new SettingsReader(problems).read(sheet("job"), asked);
+    if (sheet("job").isEmpty()) {
+      sheet("walls").ifPresent(this::sayNoSettings);
+    }
     boolean wallsGiven = asked.walls().isPresent() || sheet("walls").isPresent();
     Optional<Building> building =
         wallsGiven
@@ -145,6 +156,12 @@ public final class JobReader {
     List<Pin> pins = sheet("pins").map(table -> places.pins(table, tags)).orElse(List.of());
     List<Opening> openings = sheet("openings").map(places::openings).orElse(List.of());
     return new Places(rules, building, openings, pins);
+  }
+
+  private void sayNoSettings(Table walls) {
+    String message = "there is no sheet Job: every setting that is not given takes its default";
+    CellRef where = CellRef.ofFile(walls.file());
+    problems.add(Problem.of(ProblemCode.NO_JOB_SHEET, where, "", message));
   }
 
   /** A log that is wanted on a wall that does not exist may go anywhere. */
@@ -190,6 +207,7 @@ public final class JobReader {
       problems.add(
           Problem.of(ProblemCode.EMPTY_FILE, where, "", "there is no sheet with a tally in it"));
     }
+    hasLogs = doubles.hasAny();
     return doubles::has;
   }
 

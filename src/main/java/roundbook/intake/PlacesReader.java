@@ -106,9 +106,27 @@ final class PlacesReader {
     SheetColumns columns = SheetColumns.of(table);
     List<Opening> openings = new ArrayList<>();
     for (Row row : columns.below()) {
-      opening(columns, row).ifPresent(openings::add);
+      opening(columns, row).filter(each -> isClear(each, openings)).ifPresent(openings::add);
     }
     return openings;
+  }
+
+  /** Two openings that share room would each be given pieces of the same log. */
+  private boolean isClear(Opening opening, List<Opening> before) {
+    Optional<Opening> other = before.stream().filter(each -> each.overlaps(opening)).findFirst();
+    other.ifPresent(
+        each -> {
+          String message =
+              String.format(
+                  Locale.ROOT,
+                  "opening %s, wall %s: overlaps opening %s on row %d; it is left out",
+                  opening.name(),
+                  opening.wall(),
+                  each.name(),
+                  each.origin().row());
+          problems.add(Problem.of(ProblemCode.BAD_OPENING, opening.origin(), "", message));
+        });
+    return other.isEmpty();
   }
 
   private Optional<Opening> opening(SheetColumns columns, Row row) {
@@ -116,7 +134,7 @@ final class PlacesReader {
     if (building.wall(wall).isEmpty()) {
       problems.add(
           Problem.of(
-              ProblemCode.BAD_WALLS,
+              ProblemCode.BAD_OPENING,
               columns.table().at(row),
               wall,
               wall.isEmpty() ? "the opening names no wall" : "there is no wall " + wall));

@@ -10,6 +10,7 @@ import roundbook.job.BuildRules;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.BuildRules.Value;
 import roundbook.job.Setting;
+import roundbook.job.SettingKind;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
@@ -89,7 +90,7 @@ final class SettingsReader {
     CellRef where = CellRef.ofFile("--set " + label);
     Optional<Setting> setting = Setting.ofLabel(label);
     if (setting.isEmpty()) {
-      say(ProblemCode.UNKNOWN_SETTING, where, label, "there is no setting " + label);
+      unknown(where, label, true);
       return;
     }
     set(setting.get(), text, unit, where, Origin.OPTION);
@@ -107,7 +108,7 @@ final class SettingsReader {
     if (setting.isEmpty()) {
       boolean heading = row.number() == table.rows().get(0).number();
       if (!heading && label.matches("[A-Z][a-z]+(?:_[a-z]+)+")) {
-        say(ProblemCode.UNKNOWN_SETTING, table.at(row, 1), label, "no setting " + label);
+        unknown(table.at(row, 1), label, false);
       }
       return;
     }
@@ -120,14 +121,57 @@ final class SettingsReader {
     }
   }
 
+  /** A name mistyped would leave its setting at the default, so it stops the plan. */
+  private void unknown(CellRef where, String label, boolean option) {
+    Optional<String> meant = Spelling.nearest(label);
+    boolean grave = option || meant.isPresent();
+    Problem problem =
+        Problem.of(
+            grave ? ProblemCode.BAD_SETTING : ProblemCode.UNKNOWN_SETTING,
+            where,
+            label,
+            "there is no setting " + label);
+    problems.add(meant.map(name -> problem.remedy("Was it " + name + "?")).orElse(problem));
+  }
+
   private void set(Setting setting, String text, LengthUnit own, CellRef where, Origin origin) {
     Optional<Object> value = value(setting, text.strip(), own);
     if (value.isEmpty()) {
-      String message = setting.label() + " cannot be '" + text + "': " + setting.meaning();
+      String message =
+          setting.label() + " cannot be '" + text + "': " + setting.meaning() + limit(setting);
       say(ProblemCode.BAD_SETTING, where, text, message);
       return;
     }
     values.put(setting, new Value(value.get(), origin));
+  }
+
+  private String limit(Setting setting) {
+    if (!setting.choices().isEmpty() || setting.kind() == SettingKind.TEXT) {
+      return "";
+    }
+    return switch (setting.kind()) {
+      case LENGTH -> "; at most " + printed(most(setting));
+      case COUNT -> setting == Setting.ROUNDS ? "; 1 to " + ROUNDS_MOST : "; a whole number";
+      default -> "; a number" + (isSigned(setting) ? "" : ", not under 0");
+    };
+  }
+
+  private String printed(Length most) {
+    LengthUnit shown = unit.metric() ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
+    return most.decimal(shown, 0) + " " + shown.symbol();
+  }
+
+  /** Returns more than any log wall has; what is larger was typed in another unit. */
+  private static Length most(Setting setting) {
+    return switch (setting) {
+      case WALL_HEIGHT, SCALE_LENGTH_MOST -> HEIGHT_MOST;
+      case LOG_THICKNESS, OVERHANG, PIECE_LEAST, PIN_CLEAR -> Length.ofInches(48);
+      default -> Length.ofInches(24);
+    };
+  }
+
+  private static boolean isSigned(Setting setting) {
+    return setting == Setting.AIR_TEMPERATURE;
   }
 
   private Optional<Object> value(Setting setting, String text, LengthUnit own) {
@@ -153,7 +197,8 @@ final class SettingsReader {
     if (setting == Setting.SLOPE_RUN) {
       return Slope.parse(text).map(Slope::run);
     }
-    return number(text.replaceAll("\\s*%$", ""));
+    return number(text.replaceAll("\\s*%$", ""))
+        .filter(number -> isSigned(setting) || number.signum() >= 0);
   }
 
   private static Optional<Length> length(Setting setting, String text, LengthUnit own) {
@@ -172,7 +217,7 @@ final class SettingsReader {
         .map(LengthReader.Reading::length)
         .filter(length -> zeroFits || !length.isZero())
         .filter(length -> setting == Setting.TALLY_CORRECTION || !length.isNegative())
-        .filter(length -> setting != Setting.WALL_HEIGHT || !length.isMoreThan(HEIGHT_MOST));
+        .filter(length -> !length.absolute().isMoreThan(most(setting)));
   }
 
   /** A number of rounds that a log wall can have; more would only be searched for in vain. */

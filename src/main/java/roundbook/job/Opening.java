@@ -25,4 +25,13 @@ public record Opening(
     Length head,
     boolean shortLogs,
     String remarks,
-    CellRef origin) {}
+    CellRef origin) {
+  /** Returns whether it shares room with another opening of its wall; a shared edge is none. */
+  public boolean overlaps(Opening other) {
+    return wall.equals(other.wall)
+        && left.isLessThan(other.left.plus(other.width))
+        && other.left.isLessThan(left.plus(width))
+        && sill.isLessThan(other.head)
+        && other.sill.isLessThan(head);
+  }
+}

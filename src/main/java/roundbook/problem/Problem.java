@@ -34,6 +34,11 @@ public record Problem(
     return new Problem(where, code.severity(), code, "", found, message, code.remedy());
   }
 
+  /** Returns the same problem at another place. */
+  public Problem at(CellRef place) {
+    return new Problem(place, severity, code, log, found, message, remedy);
+  }
+
   /** Returns the same problem with another severity. */
   public Problem as(Severity other) {
     return new Problem(where, other, code, log, found, message, remedy);

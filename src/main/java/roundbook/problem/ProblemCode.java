@@ -114,6 +114,10 @@ public enum ProblemCode {
   UNKNOWN_SETTING(WARNING, "Check the spelling."),
   /** The walls do not make a building. */
   BAD_WALLS(ERROR, "Correct the Walls sheet or give --walls."),
+  /** A workbook of a job holds no settings. */
+  NO_JOB_SHEET(WARNING, "Add the sheet Job, or give its values with --set."),
+  /** An opening names no wall of the building, or lies over another. */
+  BAD_OPENING(ERROR, "Correct the opening."),
   /** A pin names a log, wall or round that does not exist, or two pins disagree. */
   BAD_PIN(ERROR, "Correct the pin."),
   /** A job without rounds or height takes all it can of a shared yard. */

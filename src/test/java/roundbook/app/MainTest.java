@@ -95,7 +95,7 @@ class MainTest {
         "walls 18 | 3 | is not two lengths",
         "walls 60x60 | 3 | do not make one round",
         "set Chinking_gap=wide | 3 | bad-setting",
-        "set Nonsense=1 | 0 | unknown-setting"
+        "set Nonsense=1 | 3 | there is no setting Nonsense"
       })
   void badInputIsSaid(String what, int exit, String words) throws IOException {
     Path tally = tally(24, 8);

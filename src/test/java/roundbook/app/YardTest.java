@@ -114,8 +114,8 @@ class YardTest {
 
   /** What could not be written takes no log. */
   @Test
-  void anOutputThatCannotBeWrittenFailsBeforeAnyLogIsTaken() {
-    Path nowhere = folder.resolve("no/such/folder/book.xlsx");
+  void anOutputThatCannotBeWrittenFailsBeforeAnyLogIsTaken() throws IOException {
+    Path nowhere = Files.createFile(folder.resolve("no-folder")).resolve("book.xlsx");
     int exit = run("plan", house.toString(), "--yard", yard.toString(), "-o", nowhere.toString());
     assertEquals(5, exit, err());
     assertTrue(err().contains("cannot read or write"), err());
