@@ -16,7 +16,10 @@ import roundbook.units.Length;
  * @param cut the size that each round was cut to, from round 1 up
  * @param held the places that are settled, cut or measured
  * @param measures what was typed of the logs, by place
- * @param readings corner heights read after rounds, from the heights' datum
+ * @param readings corner heights read after rounds, on top of the second-laid logs, from the
+ *     heights' datum
+ * @param firstReadings corner heights read on top of a round's first-laid logs before its
+ *     second-laid ones were cut
  * @param expected each log as it was expected before it was hewn, by tag; only those measured
  * @param lost tags of logs that are lost or turned out useless
  */
@@ -25,6 +28,7 @@ public record AsBuilt(
     Map<Place, Held> held,
     Map<Place, Measures> measures,
     Map<Corner, Length> readings,
+    Map<Corner, Length> firstReadings,
     Map<String, Log> expected,
     Set<String> lost) {
   /** Nothing built yet. */
@@ -37,8 +41,20 @@ public record AsBuilt(
     held = new TreeMap<>(held);
     measures = new TreeMap<>(measures);
     readings = new TreeMap<>(readings);
+    firstReadings = new TreeMap<>(firstReadings);
     expected = new TreeMap<>(expected);
     lost = Set.copyOf(lost);
+  }
+
+  /** What is built where no corner was read within a round. */
+  public AsBuilt(
+      List<CutSize> cut,
+      Map<Place, Held> held,
+      Map<Place, Measures> measures,
+      Map<Corner, Length> readings,
+      Map<String, Log> expected,
+      Set<String> lost) {
+    this(cut, held, measures, readings, Map.of(), expected, lost);
   }
 
   /**
@@ -150,12 +166,12 @@ public record AsBuilt(
 
   /**
    * Returns whether the log of a settled place may still change with that of another wall of its
-   * round: it is measured, but nothing of it is marked or cut.
+   * round: it is measured, but nothing of it is marked or cut and no log of the round lies.
    */
   public boolean isMovable(Place place) {
     Measures typed = measures.getOrDefault(place, Measures.NONE);
     boolean marked = typed.lowerCut().isPresent() || typed.upperCut().isPresent();
-    return !isCut(place.round()) && typed.hewn() && !marked && held.containsKey(place);
+    return !isBegun(place.round()) && typed.hewn() && !marked && held.containsKey(place);
   }
 
   /** Returns this record with the logs that are measured only in the places they have now. */
@@ -170,14 +186,14 @@ public record AsBuilt(
             typed.put(place, measures.get(from.get()));
           }
         });
-    return new AsBuilt(cut, places, typed, readings, expected, lost);
+    return new AsBuilt(cut, places, typed, readings, firstReadings, expected, lost);
   }
 
   /** Returns this record with the places alone that are cut; logs that are measured stand open. */
   public AsBuilt onlyCut() {
     Map<Place, Held> places = new TreeMap<>(held);
     places.keySet().removeIf(place -> !isCut(place.round()));
-    return new AsBuilt(cut, places, measures, readings, expected, lost);
+    return new AsBuilt(cut, places, measures, readings, firstReadings, expected, lost);
   }
 
   /** Returns what was measured in a place. */
@@ -188,6 +204,19 @@ public record AsBuilt(
   /** Returns the height read at a corner after a round, if it was. */
   public Optional<Length> reading(int round, String corner) {
     return Optional.ofNullable(readings.get(new Corner(round, corner)));
+  }
+
+  /** Returns the height read at a corner on top of a round's first-laid log, if it was. */
+  public Optional<Length> firstReading(int round, String corner) {
+    return Optional.ofNullable(firstReadings.get(new Corner(round, corner)));
+  }
+
+  /**
+   * Returns whether a round's first-laid logs lie: a corner was read on them, or the round is cut.
+   */
+  public boolean isBegun(int round) {
+    return isCut(round)
+        || firstReadings.keySet().stream().anyMatch(corner -> corner.round() == round);
   }
 
   /** Returns a log as it was expected before it was hewn: as tallied, with the job's correction. */

@@ -10,7 +10,7 @@ public final class CellNames {
   public static final String LAYOUT = "Made_layout";
 
   /** The layout of this version: a workbook of another one is not read back. */
-  public static final int LAYOUT_NOW = 1;
+  public static final int LAYOUT_NOW = 2;
 
   /** Name of the cell with the version of the program. */
   public static final String VERSION = "Made_by_version";
@@ -76,6 +76,21 @@ public final class CellNames {
   /** Returns the name of a corner's height as read after a round. */
   public static String reading(int round, String corner) {
     return Book.nameOf("Reading", round, corner);
+  }
+
+  /** Returns the name of a corner's height as read on top of a round's first-laid logs. */
+  public static String firstReading(int round, String corner) {
+    return Book.nameOf("Reading_first", round, corner);
+  }
+
+  /** Returns the name of the lower mark that the second-laid log gets at a corner. */
+  public static String secondLower(int round, String corner) {
+    return Book.nameOf("Lower_second", round, corner);
+  }
+
+  /** Returns the name of how much the top of a corner is to be pared down after a round. */
+  public static String pare(int round, String corner) {
+    return Book.nameOf("Pare", round, corner);
   }
 
   /** Returns the name of a setting's value as this revision was planned with. */

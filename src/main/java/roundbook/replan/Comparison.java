@@ -60,7 +60,7 @@ public final class Comparison {
         place(round, wall);
       }
       for (String corner : now.job().building().corners()) {
-        add(Kind.CORNER, round, corner, lower(was, round, corner), lower(now, round, corner));
+        add(Kind.CORNER, round, corner, lowers(was, round, corner), lowers(now, round, corner));
       }
       add(
           Kind.HEIGHT,
@@ -115,10 +115,15 @@ public final class Comparison {
         + formats.mark(notch.lower());
   }
 
-  private String lower(Plan plan, int round, String corner) {
+  /** Returns the lower marks of both logs at a corner; empty where both are the chart's. */
+  private String lowers(Plan plan, int round, String corner) {
     Length chart = plan.choice().courses().get(round - 1).notch().lower();
-    Length change = plan.stack().corners().change(round, corner);
-    return change.isZero() ? "" : formats.mark(chart.plus(change));
+    Length first = plan.stack().corners().change(round, true, corner);
+    Length second = plan.stack().corners().change(round, false, corner);
+    if (second.isZero()) {
+      return first.isZero() ? "" : formats.mark(chart.plus(first));
+    }
+    return formats.mark(chart.plus(first)) + " | " + formats.mark(chart.plus(second));
   }
 
   /** Returns the gaps under a log at its left end, its middle and its right end. */

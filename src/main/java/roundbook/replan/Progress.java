@@ -49,7 +49,11 @@ final class Progress {
     boolean beyond = expected.rules().rounds().stream().anyMatch(rounds -> place.round() > rounds);
     String tag = site.tag(place).orElseThrow();
     boolean gone = site.typed().lost().contains(tag) || beyond;
-    boolean settled = cut || site.typed().used().containsKey(place) || typed.hewn();
+    boolean settled =
+        cut
+            || site.isBegun(place.round())
+            || site.typed().used().containsKey(place)
+            || typed.hewn();
     if (!settled || gone && !cut) {
       return;
     }
@@ -90,7 +94,14 @@ final class Progress {
       logs.add(site.typed().lost().contains(log.tag()) ? own.skipped() : own);
     }
     AsBuilt built =
-        new AsBuilt(sizes(), held, measures, site.typed().readings(), before, site.typed().lost());
+        new AsBuilt(
+            sizes(),
+            held,
+            measures,
+            site.typed().readings(),
+            site.typed().firstReadings(),
+            before,
+            site.typed().lost());
     return new Job(
         expected.rules(), expected.building(), logs, expected.openings(), expected.pins(), built);
   }
@@ -155,6 +166,7 @@ final class Progress {
             recorded.held(),
             recorded.measures(),
             recorded.readings(),
+            recorded.firstReadings(),
             before,
             recorded.lost());
     return new Job(

@@ -9,6 +9,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import roundbook.balance.Effort;
+import roundbook.job.AsBuilt.Corner;
 import roundbook.job.AsBuilt.Held;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.BuildRules;
@@ -134,30 +135,47 @@ public final class Replanner {
 
   /** Says readings so far from the plan that they must be typed or measured wrong. */
   private List<Problem> impossible(Plan plan) {
-    Length far =
-        site.job().rules().metric() ? Length.ofMillimetres(100) : Length.ofInches(FAR_INCHES);
-    LengthFormat formats = LengthFormat.forJob(site.job().rules().unit(), Length.ZERO);
     List<Problem> problems = new ArrayList<>();
+    site.typed()
+        .firstReadings()
+        .forEach(
+            (corner, read) ->
+                impossible(
+                        corner,
+                        read,
+                        plan.stack().firstLevelHeight(corner.round()),
+                        CellNames.firstReading(corner.round(), corner.name()))
+                    .ifPresent(problems::add));
     site.typed()
         .readings()
         .forEach(
-            (corner, read) -> {
-              Length planned = plan.stack().levelHeight(corner.round());
-              if (read.minus(planned).absolute().isMoreThan(far)) {
-                CellRef where = site.where(CellNames.reading(corner.round(), corner.name()));
-                String message =
-                    "corner "
-                        + corner.name()
-                        + " cannot read "
-                        + formats.mark(read)
-                        + ": the plan has "
-                        + formats.mark(planned.roundedTo(site.job().rules().printStep()));
-                problems.add(
-                    Problem.of(ProblemCode.OUT_OF_RANGE, where, formats.mark(read), message)
-                        .remedy("Read it again from the datum, in the job's unit."));
-              }
-            });
+            (corner, read) ->
+                impossible(
+                        corner,
+                        read,
+                        plan.stack().levelHeight(corner.round()),
+                        CellNames.reading(corner.round(), corner.name()))
+                    .ifPresent(problems::add));
     return problems;
+  }
+
+  private Optional<Problem> impossible(Corner corner, Length read, Length planned, String name) {
+    BuildRules rules = site.job().rules();
+    Length far = rules.metric() ? Length.ofMillimetres(100) : Length.ofInches(FAR_INCHES);
+    if (!read.minus(planned).absolute().isMoreThan(far)) {
+      return Optional.empty();
+    }
+    LengthFormat formats = LengthFormat.forJob(rules.unit(), Length.ZERO);
+    String message =
+        "corner "
+            + corner.name()
+            + " cannot read "
+            + formats.mark(read)
+            + ": the plan has "
+            + formats.mark(planned.roundedTo(rules.printStep()));
+    return Optional.of(
+        Problem.of(ProblemCode.OUT_OF_RANGE, site.where(name), formats.mark(read), message)
+            .remedy("Read it again from the datum, in the job's unit."));
   }
 
   private List<Problem> bias(Plan plan) {

@@ -3,6 +3,7 @@ package roundbook.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Measures;
@@ -56,30 +57,41 @@ final class AsBuiltSheet {
   }
 
   private void rounds() {
-    if (built.rounds() == 0) {
+    int begun = built.rounds() + (built.isBegun(built.rounds() + 1) ? 1 : 0);
+    if (begun == 0) {
       return;
     }
     list.heading(context.text("as_built.rounds"));
-    list.spans(1, 1, 1, 1, 1, 2, 4).headOf("as_built.rounds.head");
-    for (Course course : context.plan().choice().courses().subList(0, built.rounds())) {
+    list.spans(1, 1, 1, 1, 1, 2, 2, 2).headOf("as_built.rounds.head");
+    for (Course course : context.plan().choice().courses().subList(0, begun)) {
       int round = course.round();
+      boolean cut = built.isCut(round);
       list.row(
           cells.count(round),
-          cells.exact(course.notch().size()).named(CellNames.built("size", round)),
-          cells.exact(course.notch().gap()).named(CellNames.built("gap", round)),
+          cut
+              ? cells.exact(course.notch().size()).named(CellNames.built("size", round))
+              : cells.text(""),
+          cut
+              ? cells.exact(course.notch().gap()).named(CellNames.built("gap", round))
+              : cells.text(""),
           cells.exact(course.notch().upper()),
           cells.exact(course.notch().lower()),
           cells.tape(context.plan().stack().levelHeight(round)),
-          cells.text(corners(round)).named(CellNames.built("readings", round)));
+          cells
+              .text(corners(corner -> built.firstReading(round, corner)))
+              .named(CellNames.built("first_readings", round)),
+          cells
+              .text(corners(corner -> built.reading(round, corner)))
+              .named(CellNames.built("readings", round)));
     }
   }
 
   /** Returns what each corner read, such as {@code NW=18.25; NE=18.125}. */
-  private String corners(int round) {
+  private String corners(Function<String, Optional<Length>> reading) {
     return context.plan().job().building().corners().stream()
         .flatMap(
             corner ->
-                built.reading(round, corner).stream()
+                reading.apply(corner).stream()
                     .map(read -> corner + "=" + cells.formats().decimal(read)))
         .collect(Collectors.joining("; "));
   }

@@ -71,7 +71,9 @@ final class DriftChart {
     for (int index = 0; index < corners.size(); index++) {
       String corner = corners.get(index);
       double now = live.number(live.plan().stack().corners().high(round, corner));
-      Cell cell = Cell.formula(live.map().high(round, corner), now).role(Role.HELPER);
+      Cell cell =
+          Cell.formula(live.map().corner(round, corner, LiveMap.CornerColumn.HIGH), now)
+              .role(Role.HELPER);
       sheet.put(at, column + 1 + index, cell);
     }
     Length most = live.rules().length(Setting.LEVEL_TOLERANCE);

@@ -12,6 +12,7 @@ import roundbook.page.Role;
 import roundbook.page.Rule;
 import roundbook.page.Sheet;
 import roundbook.page.SheetBuilder;
+import roundbook.report.LiveMap.CornerColumn;
 import roundbook.report.LiveMap.RoundColumn;
 import roundbook.report.LiveMap.RuleLine;
 import roundbook.stack.Course;
@@ -72,6 +73,7 @@ final class LevelsSheet {
       last++;
     }
     new DriftChart(live, sheet, columns()).put(HEAD_ROW + 1);
+    new LevelsWithin(live, sheet).put();
     last = sheet.row();
     return sheet
         .freeze(HEAD_ROW, 1)
@@ -212,17 +214,23 @@ final class LevelsSheet {
     int index = corners.indexOf(corner);
     Area own = Area.cell(HEAD_ROW + round, verdict(round).left() + 1 + index);
     sheet.rule(new Rule.LooksLike(own, own.absolute() + "<>" + chart, Role.CHANGED));
-    String high = live.map().high(round, corner);
+    String high = live.map().corner(round, corner, CornerColumn.HIGH);
     String most = live.map().rule(RuleLine.MOST_CHANGE);
     String change = "MAX(-" + most + ",MIN(" + most + ",-" + high + "))";
     String formula =
-        "IF(" + unsettled(round) + "," + live.toStep(chart + "+" + change) + "," + chart + ")";
+        "IF("
+            + unsettled(live, round, CornerColumn.HIGH)
+            + ","
+            + live.toStep(chart + "+" + change)
+            + ","
+            + chart
+            + ")";
     return live.mark(formula, nextNow(round, corner), Role.RESULT);
   }
 
   /** Returns whether a corner is further out than half the tolerance. */
-  private String unsettled(int round) {
-    String highs = live.map().highs(round);
+  static String unsettled(Live live, int round, CornerColumn column) {
+    String highs = live.map().corners(round, column);
     String most = "MAX(" + highs + ")";
     String least = "MIN(" + highs + ")";
     String out = String.join(",", most + "-" + least, most, "-" + least);

@@ -1,18 +1,23 @@
 package roundbook.report;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
+import roundbook.page.CellNames;
 import roundbook.page.Role;
 import roundbook.page.SheetBuilder;
+import roundbook.report.LiveMap.CornerColumn;
 import roundbook.report.LiveMap.RoundColumn;
+import roundbook.report.LiveMap.RuleLine;
 import roundbook.stack.Corners;
 
 /**
- * How high every corner stands against the plan after each round, as formulas of the readings.
+ * How high every corner stands against the plan in each round, as formulas of the readings.
  *
- * <p>A corner without a reading keeps what it was out and gains what its lower mark was changed by,
- * in the way of {@link Corners}.
+ * <p>A corner without a reading keeps what it was out and gains what its lower marks were changed
+ * by, in the way of {@link Corners}.
  */
 final class LiveCorners {
   private final Live live;
@@ -27,18 +32,19 @@ final class LiveCorners {
     this.now = live.plan().stack().corners();
   }
 
-  /** Puts the table on the working sheet: heights, then changes of the lower marks. */
+  /** Puts the table on the working sheet, a column for each value of each corner. */
   void put(SheetBuilder sheet) {
     sheet.row(map.cornerHeadRow()).add(head("working.corner.round"));
-    corners.forEach(corner -> sheet.add(head("working.corner.high", corner)));
-    corners.forEach(corner -> sheet.add(head("working.corner.change", corner)));
+    for (CornerColumn column : CornerColumn.values()) {
+      String key = "working.corner." + column.name().toLowerCase(Locale.ROOT);
+      corners.forEach(corner -> sheet.add(head(key, corner)));
+    }
     for (int round = 1; round <= live.plan().rounds(); round++) {
       sheet.nextRow().add(Cell.number(round).role(Role.HELPER));
-      for (String corner : corners) {
-        sheet.add(high(round, corner));
-      }
-      for (String corner : corners) {
-        sheet.add(change(round, corner));
+      for (CornerColumn column : CornerColumn.values()) {
+        for (String corner : corners) {
+          sheet.add(cell(round, corner, column).role(Role.HELPER));
+        }
       }
     }
   }
@@ -47,44 +53,114 @@ final class LiveCorners {
     return Cell.text(live.text(key, values)).role(Role.COLUMN_HEAD);
   }
 
-  private Cell high(int round, String corner) {
-    String reading = LiveNames.reading(round, corner);
-    String below = round == 1 ? "0" : map.high(round - 1, corner);
-    String planned = map.round(round, RoundColumn.LEVEL_HEIGHT);
-    String formula =
-        "IF(ISNUMBER("
-            + reading
-            + "),"
-            + reading
-            + "-"
-            + planned
-            + ","
-            + below
+  private Cell cell(int round, String corner, CornerColumn column) {
+    Corners.At at = now.at(round, corner);
+    return switch (column) {
+      case HIGH -> Cell.formula(high(round, corner), live.number(at.high()));
+      case CHANGE -> change(round, corner);
+      case FIRST_HIGH -> Cell.formula(firstHigh(round, corner), live.number(at.firstHigh()));
+      case SECOND_CHANGE ->
+          Cell.formula(secondChange(round, corner), live.number(at.secondChange()));
+      case PARE ->
+          Cell.formula(pare(round, corner), live.number(new Readings(live, round).pare(corner)))
+              .named(CellNames.pare(round, corner));
+    };
+  }
+
+  /**
+   * Returns how high a corner is after a round: as read, else as the first-laid log lets expect.
+   */
+  private String high(int round, String corner) {
+    String expected =
+        map.corner(round, corner, CornerColumn.FIRST_HIGH)
             + "+"
-            + map.change(round, corner)
-            + ")";
-    return Cell.formula(formula, live.number(now.high(round, corner))).role(Role.HELPER);
+            + map.corner(round, corner, CornerColumn.SECOND_CHANGE);
+    return read(
+        LiveNames.reading(round, corner), map.round(round, RoundColumn.LEVEL_HEIGHT), expected);
+  }
+
+  /** Returns how high a corner is on the first-laid log: as read, else as the round below lets. */
+  private String firstHigh(int round, String corner) {
+    String below = round == 1 ? "0" : map.corner(round - 1, corner, CornerColumn.HIGH);
+    String expected = below + "+" + map.corner(round, corner, CornerColumn.CHANGE);
+    return read(
+        LiveNames.firstReading(round, corner), map.round(round, RoundColumn.FIRST_LEVEL), expected);
+  }
+
+  private static String read(String reading, String planned, String expected) {
+    return "IF(ISNUMBER(" + reading + ")," + reading + "-" + planned + "," + expected + ")";
   }
 
   private Cell change(int round, String corner) {
     if (round == 1) {
-      return Cell.number(0).role(Role.HELPER);
+      return Cell.number(0);
     }
-    Wall wall = firstLaid(corner);
     String formula =
         "IF(ISNUMBER("
-            + LiveNames.lowerCut(round, wall)
+            + LiveNames.lowerCut(round, wallAt(corner, true))
             + "),0,"
             + LevelsSheet.next(live, round - 1, corner)
             + "-"
             + map.round(round, RoundColumn.LOWER)
             + ")";
-    return Cell.formula(formula, live.number(now.change(round, corner))).role(Role.HELPER);
+    return Cell.formula(formula, live.number(now.change(round, true, corner)));
   }
 
-  private Wall firstLaid(String corner) {
+  /**
+   * Returns what the second-laid log's lower mark is changed by: what the first-laid one reads low,
+   * limited both ways with what the round has changed there already; 0 without a reading.
+   */
+  private String secondChange(int round, String corner) {
+    String chart = map.round(round, RoundColumn.LOWER);
+    String most = map.rule(RuleLine.MOST_CHANGE);
+    String before = map.corner(round, corner, CornerColumn.CHANGE);
+    String low = "-" + map.corner(round, corner, CornerColumn.FIRST_HIGH);
+    String limited =
+        "MAX(-" + most + "-" + before + ",MIN(" + most + "-" + before + "," + low + "))";
+    return "IF(AND(ISNUMBER("
+        + LiveNames.firstReading(round, corner)
+        + "),NOT(ISNUMBER("
+        + LiveNames.lowerCut(round, wallAt(corner, false))
+        + ")),"
+        + LevelsSheet.unsettled(live, round, CornerColumn.FIRST_HIGH)
+        + "),"
+        + live.toStep(chart + "+" + limited)
+        + "-"
+        + chart
+        + ",0)";
+  }
+
+  /**
+   * Returns how much a top is to be pared down, as {@link roundbook.stack.Levelling#pare} has it; 0
+   * until all corners are read.
+   */
+  private String pare(int round, String corner) {
+    String all =
+        corners.stream()
+            .map(each -> LiveNames.reading(round, each))
+            .collect(Collectors.joining(","));
+    String over = "(" + LiveNames.reading(round, corner) + "-MIN(" + all + "))";
+    String tolerance = map.rule(RuleLine.TOLERANCE);
+    return "IF(COUNT("
+        + all
+        + ")<"
+        + corners.size()
+        + ",0,IF(OR("
+        + over
+        + "=0,ROUND("
+        + over
+        + "-"
+        + tolerance
+        + ",6)<0),0,MIN("
+        + map.rule(RuleLine.MOST_CHANGE)
+        + ","
+        + live.toStep(over + "-" + tolerance + "/2")
+        + ")))";
+  }
+
+  private Wall wallAt(String corner, boolean first) {
     return map.walls().stream()
-        .filter(Wall::laidFirst)
+        .filter(wall -> wall.laidFirst() == first)
         .filter(
             wall ->
                 map.building().startCorner(wall).equals(corner)

@@ -79,6 +79,8 @@ record LiveMap(String sheet, Plan plan) {
     FIRST_HEIGHT,
     /** The height of the second-laid centre lines. */
     SECOND_HEIGHT,
+    /** The height of the first-laid necks' tops, at which corners may be read. */
+    FIRST_LEVEL,
     /** The height of the second-laid necks' tops, at which corners are read. */
     LEVEL_HEIGHT,
     /** The least end with full bearings. */
@@ -87,6 +89,20 @@ record LiveMap(String sheet, Plan plan) {
     FIRST_GAP,
     /** The same on the second-laid walls. */
     SECOND_GAP
+  }
+
+  /** What is told of each corner in each round, a column a corner. */
+  enum CornerColumn {
+    /** How much it is above the plan after the round. */
+    HIGH,
+    /** What the lower mark of the first-laid log differs from the chart's. */
+    CHANGE,
+    /** How much the top of the first-laid log is above the plan. */
+    FIRST_HIGH,
+    /** What the lower mark of the second-laid log differs from the chart's. */
+    SECOND_CHANGE,
+    /** How much its top is to be pared down after the round. */
+    PARE
   }
 
   /** The columns of the table of placed logs. */
@@ -214,22 +230,19 @@ record LiveMap(String sheet, Plan plan) {
     return cornerHeadRow() + plan.rounds() + GAP_ROWS;
   }
 
-  /** Returns where it stands how much a corner is above the plan after a round. */
-  String high(int round, String corner) {
-    return Area.cell(cornerHeadRow() + round, building().corners().indexOf(corner) + 2).on(sheet);
+  /** Returns where a value of a corner in a round stands. */
+  String corner(int round, String corner, CornerColumn column) {
+    int from = 2 + column.ordinal() * building().corners().size();
+    return Area.cell(cornerHeadRow() + round, from + building().corners().indexOf(corner))
+        .on(sheet);
   }
 
-  /** Returns where it stands how high all corners are after a round. */
-  String highs(int round) {
+  /** Returns where a value of all corners in a round stands. */
+  String corners(int round, CornerColumn column) {
     int corners = building().corners().size();
-    return Area.cell(cornerHeadRow() + round, 2).sized(1, corners).on(sheet);
-  }
-
-  /** Returns where it stands what a round's lower mark at a corner differs from the chart's. */
-  String change(int round, String corner) {
-    int corners = building().corners().size();
-    int column = corners + building().corners().indexOf(corner) + 2;
-    return Area.cell(cornerHeadRow() + round, column).on(sheet);
+    return Area.cell(cornerHeadRow() + round, 2 + column.ordinal() * corners)
+        .sized(1, corners)
+        .on(sheet);
   }
 
   /** Returns the row of the headings of the table of all logs. */

@@ -50,4 +50,9 @@ final class LiveNames {
   static String reading(int round, String corner) {
     return CellNames.reading(round, corner);
   }
+
+  /** Returns the name of a corner's height as read on top of a round's first-laid logs. */
+  static String firstReading(int round, String corner) {
+    return CellNames.firstReading(round, corner);
+  }
 }

@@ -8,6 +8,7 @@ import roundbook.page.Cell;
 import roundbook.page.Role;
 import roundbook.page.SheetBuilder;
 import roundbook.plan.PiecePlan;
+import roundbook.report.LiveMap.CornerColumn;
 import roundbook.report.LiveMap.PieceColumn;
 import roundbook.report.LiveMap.RoundColumn;
 import roundbook.report.LiveMap.RuleLine;
@@ -103,17 +104,28 @@ final class LivePieces {
 
     /**
      * Returns how much the centre line is above the plan at a corner: as {@link
-     * roundbook.stack.Corners} has it, with a quarter of what a reading tells in the first-laid
-     * log, three quarters in the second-laid one.
+     * roundbook.stack.Corners} has it: half of what a reading tells is in the log that was read;
+     * where only the second-laid one was, a quarter of it in the first-laid log and three quarters
+     * in the second-laid one.
      */
     private Cell lift(PieceColumn column) {
       boolean left = column == PieceColumn.LEFT_LIFT;
       String corner = left ? map.building().endCorner(wall) : map.building().startCorner(wall);
-      String below = round == 1 ? "0" : map.high(round - 1, corner);
-      String start = below + "+" + map.change(round, corner);
-      String share = wall.laidFirst() ? "0.25" : "0.75";
-      String formula = start + "+" + share + "*(" + map.high(round, corner) + "-(" + start + "))";
+      String below = round == 1 ? "0" : map.corner(round - 1, corner, CornerColumn.HIGH);
+      String start = below + "+" + map.corner(round, corner, CornerColumn.CHANGE);
+      String first = map.corner(round, corner, CornerColumn.FIRST_HIGH);
+      String onTop = first + "+" + map.corner(round, corner, CornerColumn.SECOND_CHANGE);
+      String high = map.corner(round, corner, CornerColumn.HIGH);
+      String read = "ISNUMBER(" + LiveNames.firstReading(round, corner) + ")";
+      String formula =
+          wall.laidFirst()
+              ? start + "+IF(" + read + "," + half(first, start) + "," + half(high, start) + "/2)"
+              : onTop + "+" + half(high, onTop) + "*IF(" + read + ",1,1.5)";
       return formula(formula, live.plan().stack().corners().lift(round, wall.laidFirst(), corner));
+    }
+
+    private static String half(String more, String less) {
+      return "(" + more + "-(" + less + "))/2";
     }
 
     /** Returns where a value of this log stands. */

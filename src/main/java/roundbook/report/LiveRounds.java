@@ -50,7 +50,8 @@ final class LiveRounds {
       case SIZE, LOWER, NECK, UPPER, RISE -> shared(course, column);
       case FIRST_HEIGHT -> exact(map.mean(round, true, PieceColumn.HEIGHT), first(round));
       case SECOND_HEIGHT -> exact(map.mean(round, false, PieceColumn.HEIGHT), second(round));
-      case LEVEL_HEIGHT -> exact(level(round), live.plan().stack().levelHeight(round));
+      case FIRST_LEVEL -> exact(level(round, true), live.plan().stack().firstLevelHeight(round));
+      case LEVEL_HEIGHT -> exact(level(round, false), live.plan().stack().levelHeight(round));
       case SMALLEST_END -> smallestEnd(course);
       case FIRST_GAP -> gap(round, RoundColumn.FIRST_HEIGHT);
       case SECOND_GAP -> gap(round, RoundColumn.SECOND_HEIGHT);
@@ -92,11 +93,11 @@ final class LiveRounds {
     return "MAX(" + mids + ")-MIN(" + mids + ")";
   }
 
-  /** Returns the height of the tops of the second-laid necks, {@code b + U'}. */
-  private String level(int round) {
-    return map.mean(round, false, PieceColumn.HEIGHT)
+  /** Returns the height of the tops of the necks of one laying order, {@code b + U'}. */
+  private String level(int round, boolean first) {
+    return map.mean(round, first, PieceColumn.HEIGHT)
         + "+"
-        + map.mean(round, false, PieceColumn.UPPER);
+        + map.mean(round, first, PieceColumn.UPPER);
   }
 
   /** Returns D, the mean rounded to the step of sizes. */

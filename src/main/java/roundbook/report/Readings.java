@@ -34,6 +34,22 @@ final class Readings {
         .format(live.markFormat());
   }
 
+  /** Returns whether every corner was read. */
+  boolean complete() {
+    return read.size() == live.map().building().corners().size();
+  }
+
+  /** Returns how much the top of a corner is to be pared down; zero until all are read. */
+  Length pare(String corner) {
+    return live.plan()
+        .job()
+        .built()
+        .reading(round, corner)
+        .filter(each -> complete())
+        .map(each -> levelling.pare(each, live.rules()))
+        .orElse(Length.ZERO);
+  }
+
   /** Returns the highest reading less the lowest; empty without readings. */
   Optional<Length> spread() {
     return read.isEmpty() ? Optional.empty() : Optional.of(levelling.spread());

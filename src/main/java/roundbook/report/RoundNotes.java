@@ -37,9 +37,11 @@ final class RoundNotes {
    */
   record Line(String text, Role role, boolean live) {}
 
-  /** Returns all lines from the top down. */
-  List<Line> all() {
-    return Stream.concat(laying().stream(), others().stream()).toList();
+  /** Returns all lines from the top down, with or without why these logs were chosen. */
+  List<Line> all(boolean why) {
+    return Stream.of(laying(), why ? why() : List.<Line>of(), List.of(caution()))
+        .flatMap(List::stream)
+        .toList();
   }
 
   /** Returns what must be known to lay a log out; the live line keeps its row, first. */
@@ -57,12 +59,18 @@ final class RoundNotes {
 
   /** Returns why these logs were chosen, and the cautions. */
   List<Line> others() {
+    return Stream.concat(why().stream(), Stream.of(caution())).toList();
+  }
+
+  /** Returns why these logs were chosen, in a line or none. */
+  List<Line> why() {
     ExchangeWords words = new ExchangeWords(live.context());
     String why = (words.why(round) + " " + words.cures(round)).strip();
-    return Stream.of(why, live.text("round.caution"))
-        .filter(text -> !text.isEmpty())
-        .map(text -> new Line(text, Role.PLAIN, false))
-        .toList();
+    return why.isEmpty() ? List.of() : List.of(new Line(why, Role.PLAIN, false));
+  }
+
+  private Line caution() {
+    return new Line(live.text("round.caution"), Role.PLAIN, false);
   }
 
   /** Puts lines under the current row, so many columns wide. */

@@ -35,6 +35,7 @@ final class RoundSheets {
   private final RoundHead head;
   private final RoundPictures pictures;
   private final RoundNotes notes;
+  private int printed;
 
   private RoundSheets(Live live, Course course, Fit fit) {
     this.live = live;
@@ -56,12 +57,19 @@ final class RoundSheets {
     return context.plan().choice().courses().stream().map(course -> sheet(live, course)).toList();
   }
 
-  /** Writes one round's page, or two pages where one would print too small to be read. */
+  /**
+   * Writes one round's page, or two pages where one would print too small to be read.
+   *
+   * <p>Before a second page is taken, what is of no use at the log, why these logs were chosen,
+   * goes under what is printed.
+   */
   private static Sheet sheet(Live live, Course course) {
-    RoundSheets whole = new RoundSheets(live, course, Fit.ONE_PAGE);
-    whole.onOnePage();
-    if (whole.high(1) * LEAST_SCALE <= whole.page()) {
-      return whole.build();
+    for (boolean why : new boolean[] {true, false}) {
+      RoundSheets whole = new RoundSheets(live, course, Fit.ONE_PAGE);
+      whole.onOnePage(why);
+      if (whole.high(1) * LEAST_SCALE <= whole.page()) {
+        return whole.build();
+      }
     }
     RoundSheets parted = new RoundSheets(live, course, Fit.ONE_WIDE);
     parted.onTwoPages();
@@ -69,12 +77,16 @@ final class RoundSheets {
   }
 
   /** Puts everything in the order of work, to be scaled to one page. */
-  private void onOnePage() {
+  private void onOnePage(boolean why) {
     head.put();
     pictures.putFaces(sheet);
     new RoundTable(live, round, sheet).put();
     new RoundTyped(live, round, sheet).put();
-    besidePlan(notes.all());
+    besidePlan(notes.all(why));
+    printed = sheet.row();
+    if (!why) {
+      notes.put(notes.why(), COLUMNS);
+    }
   }
 
   /** Puts what is needed to lay out on one page and what is typed afterwards on the next. */
@@ -101,6 +113,7 @@ final class RoundSheets {
     sheet.breakAfter(sheet.row());
     new RoundTyped(live, round, sheet).put();
     besidePlan(left);
+    printed = sheet.row();
   }
 
   /** Puts notes with the plan beside them, in rows at least as high as the plan. */
@@ -114,11 +127,12 @@ final class RoundSheets {
     }
   }
 
-  /** Returns how high the rows from one to the current row stand, in points. */
+  /** Returns how high the rows from one to the last printed or current row stand, in points. */
   private double high(int from) {
+    int last = printed > 0 ? printed : sheet.row();
     return 72
         * sheet
-            .sizeOf(new Area(from, 1, StrictMath.max(from, sheet.row()), 1))
+            .sizeOf(new Area(from, 1, StrictMath.max(from, last), 1))
             .height()
             .in(LengthUnit.INCH);
   }
@@ -129,6 +143,6 @@ final class RoundSheets {
   }
 
   private Sheet build() {
-    return sheet.printArea(new Area(1, 1, sheet.row(), COLUMNS)).build();
+    return sheet.printArea(new Area(1, 1, printed, COLUMNS)).build();
   }
 }

@@ -15,7 +15,7 @@ import roundbook.units.Length;
 
 /** What is typed in after measuring a round's logs, with the corner readings. */
 final class RoundTyped {
-  private static final double ROW_HEIGHT = 16;
+  private static final double ROW_HEIGHT = 15.5;
   private static final double HEAD_HEIGHT = 30;
   private final Live live;
   private final int round;
@@ -65,9 +65,11 @@ final class RoundTyped {
       row(live.piece(round, wall));
     }
     int last = sheet.row();
-    new RoundLevels(live, round, sheet).put(top);
+    RoundLevels levels = new RoundLevels(live, round, sheet);
+    levels.put(top);
     sheet.row(last);
     rules(top + 1, last);
+    levels.putRule();
   }
 
   /** Writes one log's row. */

@@ -140,10 +140,14 @@ final class Checks {
     }
   }
 
-  /** A place is settled when it is cut, when another log is used there, or when it is measured. */
+  /**
+   * A place is settled when its round is cut or begun, when another log is used there, or when it
+   * is measured.
+   */
   static boolean isSettled(SiteReport report, Place place) {
     Measures typed = report.typed().measures().getOrDefault(place, Measures.NONE);
     return place.round() <= report.typed().cut()
+        || report.isBegun(place.round())
         || report.typed().used().containsKey(place)
         || typed.hewn();
   }
@@ -198,6 +202,15 @@ final class Checks {
   }
 
   private void readings(SiteReport report) {
+    for (var corner : report.typed().firstReadings().keySet()) {
+      int begun = report.typed().cut() + 1;
+      if (corner.round() > begun) {
+        contradict(
+            CellNames.firstReading(corner.round(), corner.name()),
+            "the corner is read, but round " + begun + " under it is not ticked cut",
+            "Tick the rounds below, or clear the reading.");
+      }
+    }
     report
         .typed()
         .readings()

@@ -111,6 +111,7 @@ public final class CrewReader {
                 typed.measures(),
                 tags(typed.used(), job, fields),
                 typed.readings(),
+                typed.firstReadings(),
                 rows.lost().keySet()),
             new SiteReport.Tallied(new ProblemRows(book).all(), bought));
     checks.check(report);

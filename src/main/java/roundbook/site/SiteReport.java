@@ -83,7 +83,8 @@ public record SiteReport(
    * @param cut how many rounds are ticked cut, from the lowest up
    * @param measures diameters and marks, by place
    * @param used the log used instead of the planned one, by place
-   * @param readings corner heights
+   * @param readings corner heights after rounds
+   * @param firstReadings corner heights on top of first-laid logs
    * @param lost logs that are lost
    */
   public record Typed(
@@ -91,12 +92,14 @@ public record SiteReport(
       Map<Place, Measures> measures,
       Map<Place, String> used,
       Map<Corner, Length> readings,
+      Map<Corner, Length> firstReadings,
       Set<String> lost) {
     /** Copies the maps. */
     public Typed {
       measures = new TreeMap<>(measures);
       used = new TreeMap<>(used);
       readings = new TreeMap<>(readings);
+      firstReadings = new TreeMap<>(firstReadings);
       lost = Set.copyOf(lost);
     }
   }
@@ -114,6 +117,11 @@ public record SiteReport(
   /** Returns the logs that this revision was planned with. */
   public List<Log> logsBefore() {
     return job.logs().stream().filter(log -> !tally.bought().contains(log.tag())).toList();
+  }
+
+  /** Returns whether a round's first-laid logs lie: a corner was read on them. */
+  public boolean isBegun(int round) {
+    return typed.firstReadings().keySet().stream().anyMatch(corner -> corner.round() == round);
   }
 
   /** Returns the log that stands in a place: the one used instead, or the one planned. */

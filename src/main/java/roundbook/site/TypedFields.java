@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.BiFunction;
 import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Corner;
 import roundbook.job.AsBuilt.CutSize;
@@ -48,6 +49,7 @@ final class TypedFields {
       }
       names.add(CellNames.cut(round));
       for (String corner : building.corners()) {
+        names.add(CellNames.firstReading(round, corner));
         names.add(CellNames.reading(round, corner));
       }
       for (String name : names) {
@@ -105,15 +107,22 @@ final class TypedFields {
     return used;
   }
 
-  /** Returns the corner heights that were read. */
+  /** Returns the corner heights that were read after rounds. */
   Map<Corner, Length> readings() {
+    return readings(CellNames::reading);
+  }
+
+  /** Returns the corner heights that were read on top of first-laid logs. */
+  Map<Corner, Length> firstReadings() {
+    return readings(CellNames::firstReading);
+  }
+
+  private Map<Corner, Length> readings(BiFunction<Integer, String, String> name) {
     Map<Corner, Length> readings = new TreeMap<>();
     for (int round = 1; round <= rounds; round++) {
       for (String corner : building.corners()) {
-        Optional<Length> read = fields.length(CellNames.reading(round, corner));
-        if (read.isPresent()) {
-          readings.put(new Corner(round, corner), read.get());
-        }
+        Corner here = new Corner(round, corner);
+        fields.length(name.apply(round, corner)).ifPresent(read -> readings.put(here, read));
       }
     }
     return readings;
@@ -137,7 +146,14 @@ final class TypedFields {
             measures.put(place, recorded(place));
           }
         });
-    return new AsBuilt(cut, held, measures, recordedReadings(cut.size()), Map.of(), lostBefore());
+    return new AsBuilt(
+        cut,
+        held,
+        measures,
+        recordedReadings("readings"),
+        recordedReadings("first_readings"),
+        Map.of(),
+        lostBefore());
   }
 
   /** Returns the logs that were lost when the workbook was made. */
@@ -146,11 +162,12 @@ final class TypedFields {
     return tags.isEmpty() ? Set.of() : new TreeSet<>(List.of(tags.split(CellNames.BETWEEN_TAGS)));
   }
 
-  private Map<Corner, Length> recordedReadings(int cut) {
+  private Map<Corner, Length> recordedReadings(String what) {
     Map<Corner, Length> readings = new TreeMap<>();
-    for (int round = 1; round <= cut; round++) {
-      for (String each : fields.text(CellNames.built("readings", round)).split(";")) {
-        String[] halves = each.strip().split("=");
+    for (int each = 1; book.has(CellNames.built(what, each)); each++) {
+      int round = each;
+      for (String reading : fields.text(CellNames.built(what, round)).split(";")) {
+        String[] halves = reading.strip().split("=");
         if (halves.length == 2) {
           Corner corner = new Corner(round, halves[0]);
           fields.plain(halves[1]).ifPresent(read -> readings.put(corner, read));

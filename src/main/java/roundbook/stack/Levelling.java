@@ -10,8 +10,9 @@ import roundbook.units.Length;
  *
  * <p>Corners further out than half the tolerance are put right in the next round. A corner that
  * reads low by e gets {@code L + e} under the next first-laid log, for less is cut away there; a
- * high one {@code L − e} (common practice). The second-laid logs keep the chart's marks. A change
- * is at most half an inch (12 mm) in a round; the rest waits for the next round.
+ * high one {@code L − e} (common practice). The second-laid logs keep the chart's marks unless the
+ * first-laid ones were read too. Changes are at most half an inch (12 mm) in a round; the rest
+ * waits for the next round.
  *
  * @param planned height wanted at every corner, from the heights' datum
  * @param readings heights read, of one corner or more
@@ -60,19 +61,44 @@ public record Levelling(Length planned, List<Length> readings, Length tolerance)
     return new Levelling(planned, readings, tolerance.dividedBy(2)).level();
   }
 
+  /** Returns the lower mark of the next first-laid log at a corner, as for one laid next. */
+  public Length nextLower(Length lower, Length reading, BuildRules rules) {
+    return nextLower(lower, reading, Length.ZERO, rules);
+  }
+
   /**
-   * Returns the lower mark of the next first-laid log at a corner.
+   * Returns the lower mark of the log that is laid next at a corner.
    *
-   * @param lower L', the next round's mark by the chart
+   * @param lower L', its mark by the chart
    * @param reading what was read at the corner
+   * @param before what the round has changed at this corner already
    * @param rules the limits and the step of marks
    */
-  public Length nextLower(Length lower, Length reading, BuildRules rules) {
+  public Length nextLower(Length lower, Length reading, Length before, BuildRules rules) {
     if (settled()) {
       return lower;
     }
     Length most = mostChange(rules);
-    Length change = low(reading).least(most).most(most.negated());
+    Length change = low(reading).least(most.minus(before)).most(most.plus(before).negated());
     return lower.plus(change).roundedTo(rules.printStep());
+  }
+
+  /**
+   * Returns how much the top that was read at a corner is to be pared down before more is laid.
+   *
+   * <p>A corner that reads the tolerance or more above the lowest one is pared to half the
+   * tolerance above it, by half an inch (12 mm) at most. That takes wood off where it lies open,
+   * and needs no log lifted again.
+   *
+   * @param reading what was read at the corner
+   * @param rules the limits and the step of marks
+   */
+  public Length pare(Length reading, BuildRules rules) {
+    Length over = reading.minus(readings.stream().reduce(Length::least).orElse(reading));
+    if (over.isZero() || over.isLessThan(tolerance)) {
+      return Length.ZERO;
+    }
+    Length wanted = over.minus(tolerance.dividedBy(2)).roundedTo(rules.printStep());
+    return wanted.least(mostChange(rules));
   }
 }

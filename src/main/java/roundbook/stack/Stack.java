@@ -114,15 +114,27 @@ public record Stack(
    * corners are checked for level after a round: {@code b + U'}, the mean of the walls.
    */
   public Length levelHeight(int round) {
+    return neckTop(round, false);
+  }
+
+  /**
+   * Returns the height of the top of the first-laid logs' necks at the inside shoulder, from which
+   * corners can be checked within a round: {@code a + U'}, the mean of the walls.
+   */
+  public Length firstLevelHeight(int round) {
+    return neckTop(round, true);
+  }
+
+  private Length neckTop(int round, boolean firstLaid) {
     Course course = courses.get(round - 1);
     List<Length> uppers =
         building.walls().stream()
-            .filter(wall -> !wall.laidFirst())
+            .filter(wall -> wall.laidFirst() == firstLaid)
             .map(wall -> Heights.upper(course, wall, built))
             .toList();
     Length sum = uppers.stream().reduce(Length.ZERO, Length::plus);
     Length mean = uppers.isEmpty() ? course.notch().upper() : sum.dividedBy(uppers.size());
-    return secondHeights.get(round - 1).plus(mean);
+    return (firstLaid ? firstHeights : secondHeights).get(round - 1).plus(mean);
   }
 
   /** Returns the joints of a wall from the lowest up. */

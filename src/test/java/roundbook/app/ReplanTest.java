@@ -77,7 +77,7 @@ class ReplanTest {
       assertEquals(site.report(1).plan().get(place), site.report(3).plan().get(place));
     }
     assertEquals(site.report(2).typed(), site.report(3).typed());
-    assertTrue(third.stack().corners().change(2, "NW").inches() > 0.2);
+    assertTrue(third.stack().corners().change(2, true, "NW").inches() > 0.2);
   }
 
   @Test

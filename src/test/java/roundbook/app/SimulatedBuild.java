@@ -42,11 +42,10 @@ final class SimulatedBuild {
       assertEquals(0, site.replan(revision), site.said());
       Plan page = site.planOf(revision + 1);
       unchanged(page);
-      wall.lay(page, first, revision);
-      cut.add(page.choice().courses().get(revision - 1));
       typed.clear();
       typed.put("Cut_" + revision, "x");
-      typed.putAll(wall.readings(revision));
+      typed.putAll(corners(first, page, revision));
+      cut.add(page.choice().courses().get(revision - 1));
       if (revision < rounds) {
         typed.putAll(wall.measures(page, first, revision + 1));
       }
@@ -55,6 +54,30 @@ final class SimulatedBuild {
     assertEquals(0, site.replan(rounds + 1), site.said());
     unchanged(site.planOf(rounds + 2));
     return this;
+  }
+
+  /**
+   * Lays a round by its page, reads its corners twice, and pares what the page says.
+   *
+   * <p>The lower marks of the second-laid logs and what is to be pared are the page's own: its
+   * formulas are worked out after the readings were typed, and nothing is planned anew.
+   */
+  private Map<String, Object> corners(Plan first, Plan page, int round) throws Exception {
+    Path book = site.book(round + 1);
+    SimulatedWall.Page printed = SimulatedWall.Page.of(page);
+    wall.layFirst(printed, first.job(), round);
+    Map<String, Object> typed = new TreeMap<>(wall.firstReadings(round));
+    List<String> corners = page.job().building().corners();
+    double chart = page.choice().courses().get(round - 1).notch().lower().inches();
+    Map<String, Double> changes = new TreeMap<>();
+    TypedBook.after(book, typed, corners, "Lower_second_" + round + "_")
+        .forEach((corner, lower) -> changes.put(corner, lower - chart));
+    wall.laySecond(printed, first.job(), round, changes);
+    typed.putAll(wall.readings(round));
+    Map<String, Double> pared = TypedBook.after(book, typed, corners, "Pare_" + round + "_");
+    pared.values().removeIf(amount -> amount == 0);
+    typed.putAll(wall.pare(round, pared));
+    return typed;
   }
 
   private void unchanged(Plan page) {

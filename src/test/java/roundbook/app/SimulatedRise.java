@@ -22,6 +22,7 @@ import roundbook.rounds.Choice;
 import roundbook.rounds.KeepingChooser;
 import roundbook.stack.Course;
 import roundbook.stack.Hewn;
+import roundbook.stack.Levelling;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
 import roundbook.units.Length;
@@ -34,13 +35,24 @@ final class SimulatedRise {
   private final Job tally;
   private final int rounds;
   private final SimulatedWall wall;
+  private final Care care;
+  private final Map<Corner, Length> firstReadings = new TreeMap<>();
   private final List<CutSize> cut = new ArrayList<>();
   private final Map<Corner, Length> readings = new TreeMap<>();
   private final Map<String, Length> mids = new HashMap<>();
   private final Map<String, Log> hewn = new HashMap<>();
   private Choice choice;
 
-  SimulatedRise(Job tally, Choice first, SimulatedWall wall) {
+  /**
+   * How a crew looks after its corners.
+   *
+   * @param twice whether it reads the first-laid tops too
+   * @param pares whether it pares tops that read too high
+   */
+  record Care(boolean twice, boolean pares) {}
+
+  SimulatedRise(Job tally, Choice first, SimulatedWall wall, Care care) {
+    this.care = care;
     this.tally = tally;
     this.rounds = first.courses().size();
     this.wall = wall;
@@ -56,9 +68,17 @@ final class SimulatedRise {
           new KeepingChooser(places(), OptionalInt.of(rounds))
               .choose(now, new Effort(1, 1, () -> false, done -> {}))
               .choice();
-      wall.lay(page(now), tally, round);
+      wall.layFirst(page(now), tally, round);
+      if (care.twice()) {
+        put(firstReadings, round, wall.firstReadings(round), "Reading_first_");
+      }
+      SimulatedWall.Page page = page(job(round));
+      wall.laySecond(page, tally, round, seconds(page, round));
       cut.add(new CutSize(course(round).notch().size(), tally.rules().gap()));
-      read(round);
+      put(readings, round, wall.readings(round), "Reading_");
+      if (care.pares()) {
+        pare(page, round);
+      }
       if (round < rounds) {
         measure(round + 1);
       }
@@ -91,12 +111,38 @@ final class SimulatedRise {
     }
   }
 
-  private void read(int round) {
+  private Map<String, Double> seconds(SimulatedWall.Page page, int round) {
+    Map<String, Double> changes = new TreeMap<>();
     for (String corner : tally.building().corners()) {
-      Object inches = wall.readings(round).get("Reading_" + round + "_" + corner);
-      Length height = Length.ofInchFraction(Math.round((Double) inches * 16), 16);
-      readings.put(new Corner(round, corner), height);
+      changes.put(corner, page.stack().corners().change(round, false, corner).inches());
     }
+    return changes;
+  }
+
+  private void put(Map<Corner, Length> into, int round, Map<String, Object> read, String name) {
+    for (String corner : tally.building().corners()) {
+      Object inches = read.get(name + round + "_" + corner);
+      if (inches != null) {
+        Length height = Length.ofInchFraction(Math.round((Double) inches * 16), 16);
+        into.put(new Corner(round, corner), height);
+      }
+    }
+  }
+
+  private void pare(SimulatedWall.Page page, int round) {
+    Map<String, Length> read = new TreeMap<>();
+    tally.building().corners().forEach(c -> read.put(c, readings.get(new Corner(round, c))));
+    Levelling levelling =
+        Levelling.of(page.stack().levelHeight(round), List.copyOf(read.values()), tally.rules());
+    Map<String, Double> amounts = new TreeMap<>();
+    read.forEach(
+        (corner, height) -> {
+          Length amount = levelling.pare(height, tally.rules());
+          if (!amount.isZero()) {
+            amounts.put(corner, amount.inches());
+          }
+        });
+    put(readings, round, wall.pare(round, amounts), "Reading_");
   }
 
   /** Returns the job with all that is built, and the logs of one more round measured. */
@@ -115,7 +161,7 @@ final class SimulatedRise {
                 before.put(here.tag(), tally.log(here.tag()).orElseThrow());
               }
             });
-    AsBuilt built = new AsBuilt(cut, held, measures, readings, before, Set.of());
+    AsBuilt built = new AsBuilt(cut, held, measures, readings, firstReadings, before, Set.of());
     List<Log> logs = tally.logs().stream().map(log -> hewn.getOrDefault(log.tag(), log)).toList();
     return tally.withLogs(logs).withBuilt(built);
   }

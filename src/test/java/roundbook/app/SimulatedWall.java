@@ -1,6 +1,7 @@
 package roundbook.app;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,7 +33,8 @@ final class SimulatedWall {
   private final Map<String, Double> hewn = new HashMap<>();
   private final Map<String, Double> tops = new HashMap<>();
   private final List<Map<String, double[]>> laid = new ArrayList<>();
-  private final List<Double> worstCorner = new ArrayList<>();
+  private final List<Map<String, Double>> after = new ArrayList<>();
+  private int pared;
   private final List<Double> gaps = new ArrayList<>();
 
   /** What a crew works by: the rounds, with their heights. */
@@ -85,34 +87,51 @@ final class SimulatedWall {
 
   /** Cuts and lays a round by its page; {@code tally} is the job as it was tallied. */
   void lay(Page page, Job tally, int round) {
+    layFirst(page, tally, round);
+    laySecond(page, tally, round, Map.of());
+  }
+
+  /** Cuts and lays a round's first-laid logs by its page. */
+  void layFirst(Page page, Job tally, int round) {
+    laid.add(new HashMap<>());
+    Map<String, Double> changes = new HashMap<>();
+    for (String corner : page.job().building().corners()) {
+      changes.put(corner, page.stack().corners().change(round, true, corner).inches());
+    }
+    lay(page, tally, round, true, changes);
+  }
+
+  /** Cuts and lays a round's second-laid logs, whose lower marks differ by so much at corners. */
+  void laySecond(Page page, Job tally, int round, Map<String, Double> changes) {
+    lay(page, tally, round, false, changes);
+    after.add(Map.copyOf(tops));
+  }
+
+  private void lay(Page page, Job tally, int round, boolean first, Map<String, Double> changes) {
     Building building = page.job().building();
     var notch = page.courses().get(round - 1).notch();
-    Map<String, double[]> row = new HashMap<>();
-    for (boolean first : new boolean[] {true, false}) {
-      Map<String, Double> higher = new HashMap<>(tops);
-      for (PlacedLog piece : page.round(round)) {
-        Wall wall = piece.wall();
-        if (wall.laidFirst() != first) {
-          continue;
-        }
-        double[] centres = new double[2];
-        String[] corners = {building.endCorner(wall), building.startCorner(wall)};
-        for (int end = 0; end < 2; end++) {
-          double change = first ? page.stack().corners().change(round, corners[end]).inches() : 0;
-          double lower = notch.lower().inches() + change + CUT * random.nextGaussian();
-          centres[end] = tops.getOrDefault(corners[end], 0.0) + lower;
-          higher.put(
-              corners[end], centres[end] + notch.upper().inches() + CUT * random.nextGaussian());
-        }
-        row.put(wall.name(), new double[] {centres[0], centres[1]});
-        gaps(tally, piece, centres);
-        profiles.put(round + wall.name(), diameters(tally, piece));
+    Map<String, Double> higher = new HashMap<>(tops);
+    for (PlacedLog piece : page.round(round)) {
+      Wall wall = piece.wall();
+      if (wall.laidFirst() != first) {
+        continue;
       }
-      tops.putAll(higher);
+      double[] centres = new double[2];
+      String[] corners = {building.endCorner(wall), building.startCorner(wall)};
+      for (int end = 0; end < 2; end++) {
+        double lower = notch.lower().inches() + changes.getOrDefault(corners[end], 0.0);
+        centres[end] = tops.getOrDefault(corners[end], 0.0) + lower + cut();
+        higher.put(corners[end], centres[end] + notch.upper().inches() + cut());
+      }
+      laid.get(round - 1).put(wall.name(), centres);
+      gaps(tally, piece, centres);
+      profiles.put(round + wall.name(), diameters(tally, piece));
     }
-    laid.add(row);
-    double mean = tops.values().stream().mapToDouble(each -> each).average().orElse(0);
-    worstCorner.add(tops.values().stream().mapToDouble(t -> Math.abs(t - mean)).max().orElse(0));
+    tops.putAll(higher);
+  }
+
+  private double cut() {
+    return CUT * random.nextGaussian();
   }
 
   private final Map<String, double[]> profiles = new HashMap<>();
@@ -149,19 +168,59 @@ final class SimulatedWall {
 
   /** Returns what the crew reads at the corners after a round. */
   Map<String, Object> readings(int round) {
+    return read("Reading_" + round + "_");
+  }
+
+  /** Returns what the crew reads at the corners on top of a round's first-laid logs. */
+  Map<String, Object> firstReadings(int round) {
+    return read("Reading_first_" + round + "_");
+  }
+
+  private Map<String, Object> read(String name) {
     Map<String, Object> typed = new TreeMap<>();
     new TreeMap<>(tops)
-        .forEach(
-            (corner, top) ->
-                typed.put(
-                    "Reading_" + round + "_" + corner,
-                    sixteenth(top + READ * random.nextGaussian())));
+        .forEach((corner, top) -> typed.put(name + corner, sixteenth(top + reading())));
     return typed;
+  }
+
+  private double reading() {
+    return READ * random.nextGaussian();
+  }
+
+  /** Pares tops down by so much, and returns what the crew reads at those corners now. */
+  Map<String, Object> pare(int round, Map<String, Double> amounts) {
+    Map<String, Object> typed = new TreeMap<>();
+    new TreeMap<>(amounts)
+        .forEach(
+            (corner, amount) -> {
+              tops.merge(corner, cut() - amount, Double::sum);
+              typed.put("Reading_" + round + "_" + corner, sixteenth(tops.get(corner) + reading()));
+              pared++;
+            });
+    after.set(round - 1, Map.copyOf(tops));
+    return typed;
+  }
+
+  /** Returns how many tops were pared down. */
+  int pared() {
+    return pared;
   }
 
   /** Returns how far the worst corner is from the mean of all after each round. */
   List<Double> worstCorners() {
-    return worstCorner;
+    return after.stream().map(SimulatedWall::worst).toList();
+  }
+
+  private static double worst(Map<String, Double> round) {
+    double mean = round.values().stream().mapToDouble(each -> each).average().orElse(0);
+    return round.values().stream().mapToDouble(top -> Math.abs(top - mean)).max().orElse(0);
+  }
+
+  /** Returns the highest corner less the lowest after each round. */
+  List<Double> spreads() {
+    return after.stream()
+        .map(round -> Collections.max(round.values()) - Collections.min(round.values()))
+        .toList();
   }
 
   /** Returns every gap at both inside faces and the middle. */

@@ -5,13 +5,20 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellStyle;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.CellValue;
+import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import roundbook.units.LengthReader;
+import roundbook.units.LengthUnit;
 
 /** Types into the named cells of a workbook, as a crew or another program does. */
 final class TypedBook {
@@ -49,6 +56,35 @@ final class TypedBook {
                     cell.setCellValue(value.toString());
                   }
                 }));
+  }
+
+  /**
+   * Returns what named cells show after numbers were typed, in inches, by the ends of their names;
+   * the file stays as it is.
+   */
+  static Map<String, Double> after(Path file, Map<String, ?> typed, List<String> ends, String name)
+      throws IOException {
+    Map<String, Double> shown = new TreeMap<>();
+    try (InputStream in = Files.newInputStream(file);
+        XSSFWorkbook book = new XSSFWorkbook(in)) {
+      typed.forEach((cell, value) -> cell(book, cell).setCellValue((Double) value));
+      FormulaEvaluator evaluator = book.getCreationHelper().createFormulaEvaluator();
+      for (String end : ends) {
+        CellValue value = evaluator.evaluate(cell(book, name + end));
+        shown.put(end, inches(value));
+      }
+    }
+    return shown;
+  }
+
+  private static double inches(CellValue value) {
+    return value.getCellType() == CellType.NUMERIC
+        ? value.getNumberValue()
+        : new LengthReader(LengthUnit.INCH, false)
+            .read(value.getStringValue())
+            .orElseThrow()
+            .length()
+            .inches();
   }
 
   /** Opens a workbook, changes it and saves it under its own name. */

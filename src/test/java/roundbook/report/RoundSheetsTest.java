@@ -1,6 +1,7 @@
 package roundbook.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -85,9 +86,14 @@ class RoundSheetsTest {
       wanted.add("Cut_" + round);
       for (String corner : plan.job().building().corners()) {
         wanted.add("Reading_" + round + "_" + corner);
+        wanted.add("Reading_first_" + round + "_" + corner);
       }
     }
     Map<String, Cell> named = named(LivePlans.book(plan));
+    Set<String> told = new TreeSet<>(named.keySet());
+    told.removeIf(each -> !each.matches("(Lower_second|Pare)_\\d.*"));
+    assertEquals(2 * plan.rounds() * plan.job().building().corners().size(), told.size());
+    told.forEach(each -> assertFalse(named.remove(each).role().name().startsWith("TYPED_IN")));
     assertEquals(wanted, new TreeSet<>(named.keySet()));
     named.values().forEach(cell -> assertTrue(cell.role().name().startsWith("TYPED_IN")));
   }

@@ -70,8 +70,8 @@ class CornersTest {
     Corners corners = stack.corners();
     assertEquals(sixteenths(-4), corners.high(1, "NW"));
     assertEquals(Length.ZERO, corners.high(1, "NE"));
-    assertEquals(sixteenths(4), corners.change(2, "NW"));
-    assertEquals(Length.ZERO, corners.change(1, "NW"));
+    assertEquals(sixteenths(4), corners.change(2, true, "NW"));
+    assertEquals(Length.ZERO, corners.change(1, true, "NW"));
     assertEquals(Length.ZERO, corners.high(2, "NW"));
     assertEquals(sixteenths(56), corners.nextLower(1, "NW", CHART, BUILDING, RULES));
     assertEquals(CHART, corners.nextLower(1, "NE", CHART, BUILDING, RULES));
@@ -106,7 +106,7 @@ class CornersTest {
     Map<Corner, Length> readings = read(-4).readings();
     AsBuilt built = built(readings, Map.of(new Place(2, "N"), cut(53, 68)));
     Corners corners = stack(RULES, built).corners();
-    assertEquals(Length.ZERO, corners.change(2, "NW"));
+    assertEquals(Length.ZERO, corners.change(2, true, "NW"));
     assertEquals(sixteenths(-4), corners.high(2, "NW"));
   }
 
