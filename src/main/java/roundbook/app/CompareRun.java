@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import roundbook.intake.Asked;
 import roundbook.job.Building;
-import roundbook.job.Setting;
 import roundbook.plan.Plan;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
@@ -15,7 +14,9 @@ import roundbook.problem.Read;
 import roundbook.replan.Comparison;
 import roundbook.replan.Replanner;
 import roundbook.report.ChangeWords;
-import roundbook.report.Words;
+import roundbook.report.ChangedPages;
+import roundbook.report.CrewContext;
+import roundbook.report.CrewContext.Issue;
 import roundbook.site.SiteReport;
 
 /** Reads two crew workbooks and says what is printed otherwise in the second. */
@@ -41,9 +42,10 @@ final class CompareRun {
     if (before.isEmpty() || after.isEmpty() || !problems.isEmpty()) {
       return CrewSource.exit(problems);
     }
-    Words words = Words.of(after.get().job().rules().text(Setting.LANGUAGE));
-    new ChangeWords(words)
-        .lines(after.get(), Comparison.of(before.get(), after.get()))
+    Issue issue = new Issue(1, now.getFileName().toString(), Version.NUMBER, true);
+    CrewContext context = CrewContext.of(after.get(), List.of(), issue);
+    new ChangeWords(context.words())
+        .lines(Comparison.of(before.get(), after.get()), ChangedPages.of(before.get(), context))
         .forEach(console::result);
     return Exit.DONE;
   }

@@ -66,13 +66,12 @@ final class ReplanRun {
     CrewContext first = context(site, replan, site.issue().revision() + 1);
     console.say(file, first.problems());
     Path written =
-        output.writeAfter(
-            site.issue().revision(), revision -> output.book(context(site, replan, revision)));
+        output.writeAfter(site.issue().revision(), revision -> output.book(first.as(revision)));
     output.tables(PlainTables.of(first));
     LOG.info("{} re-planned: {} changes, written to {}", file, replan.changes().size(), written);
     console.result(written.toString());
     Words words = first.words();
-    new ChangeWords(words).brief(replan).forEach(console::say);
+    new ChangeWords(words).brief(replan, first.changed()).forEach(console::say);
     boolean shortage = plan.choice().shortage().isPresent();
     boolean doubts =
         first.problems().stream().anyMatch(problem -> problem.severity() != Severity.INFO);

@@ -98,6 +98,11 @@ public final class CellNames {
     return Book.nameOf("Was", setting);
   }
 
+  /** Returns the name of the cell with the first letter of who set a setting. */
+  public static String setBy(String setting) {
+    return Book.nameOf("Set_by", setting);
+  }
+
   /** Returns the name of a column of the log list, such as {@code Log_stations}. */
   public static String log(String column) {
     return Book.nameOf("Log", column);

@@ -11,6 +11,7 @@ import roundbook.job.Setting;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
+import roundbook.problem.Severity;
 import roundbook.rounds.Choice;
 import roundbook.rounds.Fit;
 import roundbook.rounds.Shortage;
@@ -44,14 +45,19 @@ final class Doubts {
     problems.addAll(choice.problems());
     choice.shortage().ifPresent(this::shortage);
     leftOut();
-    stack.courses().forEach(this::course);
+    stack.courses().stream().filter(course -> !isCut(course.round())).forEach(this::course);
     stack.joints().forEach(this::joint);
-    pieces.forEach(this::ends);
+    pieces.stream().filter(piece -> !isCut(piece.placed().round())).forEach(this::ends);
     if (!pieces.isEmpty()) {
       problems.addAll(new OpeningDoubts(formats).of(job.openings(), takeoff.openings()));
       problems.addAll(new OpeningDoubts(formats).kept(pieces));
     }
     return List.copyOf(problems);
+  }
+
+  /** Returns whether a round is cut: no exchange of logs can mend it any more. */
+  private boolean isCut(int round) {
+    return job.built().isCut(round);
   }
 
   private void shortage(Shortage shortage) {
@@ -162,9 +168,20 @@ final class Doubts {
             joint.upper().piece().log().tag(),
             joint.lower().piece().log().tag());
     CellRef where = joint.upper().piece().log().origin();
-    problems.add(
+    Problem problem =
         Problem.of(code, where, formats.mark(gap), message)
-            .about(joint.upper().piece().log().tag()));
+            .about(joint.upper().piece().log().tag());
+    problems.add(isCut(joint.upper().round()) ? standing(problem) : problem);
+  }
+
+  /** Says of a joint whose two logs are cut what can still be done: it is filled as it is. */
+  private static Problem standing(Problem problem) {
+    boolean small = problem.code() == ProblemCode.GAP_SMALL;
+    String remedy =
+        small
+            ? "Both logs are cut: flatten the crown there."
+            : "Both logs are cut: plan for more filling there.";
+    return problem.as(Severity.INFO).remedy(remedy);
   }
 
   private void ends(PiecePlan piece) {

@@ -19,6 +19,7 @@ import roundbook.plan.Plan;
 import roundbook.plan.Quantity;
 import roundbook.replan.Difference.Kind;
 import roundbook.stack.Joint;
+import roundbook.takeoff.OpeningCut;
 import roundbook.units.Length;
 import roundbook.units.LengthFormat;
 
@@ -43,6 +44,7 @@ public final class Comparison {
   public static List<Difference> of(Plan was, Plan now) {
     Comparison comparison = new Comparison(was, now);
     comparison.rounds();
+    comparison.headers();
     comparison.order();
     comparison.quantities();
     return List.copyOf(comparison.found);
@@ -140,6 +142,19 @@ public final class Comparison {
             formats.mark(joint.middle()),
             formats.mark(joint.right()))
         + (flag.isEmpty() ? "" : " " + flag);
+  }
+
+  private void headers() {
+    both(Kind.HEADER, headers(was), headers(now));
+  }
+
+  /** Returns the log over each opening. */
+  private static Map<String, String> headers(Plan plan) {
+    Map<String, String> headers = new LinkedHashMap<>();
+    for (OpeningCut cut : plan.takeoff().openings()) {
+      cut.header().ifPresent(log -> headers.put(cut.opening().name(), log.piece().log().tag()));
+    }
+    return headers;
   }
 
   private void order() {

@@ -26,6 +26,8 @@ public record Difference(Kind kind, int round, String place, String was, String 
     HEIGHT,
     /** The gap under a log at both ends and the middle. */
     GAP,
+    /** The log over an opening. */
+    HEADER,
     /** What the yard is to send. */
     ORDER,
     /** A quantity to buy or left over. */

@@ -2,7 +2,6 @@ package roundbook.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import roundbook.plan.Plan;
 import roundbook.plan.Quantity;
 import roundbook.replan.Change;
 import roundbook.replan.Comparison;
@@ -17,7 +16,7 @@ import roundbook.replan.Replan;
  */
 public record ChangeWords(Words words) {
   /** Returns every difference as a line, and last the pages to print again. */
-  public List<String> lines(Plan now, List<Difference> differences) {
+  public List<String> lines(List<Difference> differences, List<String> pages) {
     List<String> lines = new ArrayList<>();
     for (Difference each : differences) {
       lines.add(what(each) + ": " + value(each, each.was()) + " → " + value(each, each.now()));
@@ -25,12 +24,12 @@ public record ChangeWords(Words words) {
     if (differences.isEmpty()) {
       lines.add(words.text("changes.none"));
     }
-    lines.add(pages(now, differences));
+    lines.add(pages(pages));
     return lines;
   }
 
   /** Returns the changes of logs with their reasons, and the pages to print again. */
-  public List<String> brief(Replan replan) {
+  public List<String> brief(Replan replan, List<String> pages) {
     List<String> lines = new ArrayList<>();
     for (Change each : replan.changes()) {
       lines.add(
@@ -42,13 +41,12 @@ public record ChangeWords(Words words) {
               now(each),
               why(each)));
     }
-    lines.add(pages(replan.plan(), replan.differences()));
+    lines.add(pages(pages));
     return lines;
   }
 
   /** Returns which pages must be printed again, as a sentence. */
-  String pages(Plan now, List<Difference> differences) {
-    List<String> names = new ChangedPages(words, now, differences).names();
+  String pages(List<String> names) {
     return names.isEmpty()
         ? words.text("changes.pages.none")
         : words.text("changes.pages", String.join(", ", names));

@@ -1,79 +1,60 @@
 package roundbook.report;
 
-import java.util.LinkedHashSet;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import roundbook.job.Wall;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import roundbook.page.Sheet;
 import roundbook.plan.Plan;
-import roundbook.replan.Difference;
-import roundbook.replan.Difference.Kind;
 
 /**
- * Which pages of a workbook show something that is printed otherwise than before.
+ * Which pages of a workbook print otherwise than those of the revision before.
  *
- * <p>The page of a round that is cut need not be printed again: nothing more is marked by it.
+ * <p>The sheets of both plans are made and held against each other, so nothing that is printed can
+ * be forgotten. The page of a round that is cut need not be printed again: nothing more is marked
+ * by it. The first page goes with any other that changes.
  */
-final class ChangedPages {
-  private final Words words;
-  private final Plan plan;
-  private final List<Difference> differences;
+public final class ChangedPages {
+  private ChangedPages() {}
 
-  ChangedPages(Words words, Plan plan, List<Difference> differences) {
-    this.words = words;
-    this.plan = plan;
-    this.differences = differences;
-  }
-
-  /** Returns the names of the pages, in the order of their tabs. */
-  List<String> names() {
-    Set<String> names = new LinkedHashSet<>();
-    boolean shared = any(Kind.MARKS, Kind.ROUND);
-    boolean logs = any(Kind.LOG, Kind.CUT, Kind.ROUND);
-    add(names, shared || any(Kind.GAP), Tab.NOTCH_CHART);
-    for (int round = plan.job().built().rounds() + 1; round <= plan.rounds(); round++) {
-      if (showsRound(round)) {
-        names.add(Tab.ofRound(words, round));
+  /**
+   * Returns the names of the pages, in the order of their tabs.
+   *
+   * @param was the plan of the revision before, as it was printed
+   * @param context the plan now, without what is said of its changes
+   */
+  public static List<String> of(Plan was, CrewContext context) {
+    CrewContext before =
+        CrewContext.of(was, context.found(), context.issue()).saying(context.typed());
+    Map<String, PrintedSheet> old = new HashMap<>();
+    sheets(before).forEach(sheet -> old.put(sheet.id(), PrintedSheet.of(sheet)));
+    Set<String> cut = cutRounds(context.plan());
+    List<Sheet> changed = new ArrayList<>();
+    for (Sheet sheet : sheets(context).toList()) {
+      boolean same = PrintedSheet.of(sheet).equals(old.get(sheet.id()));
+      if (!same && !cut.contains(sheet.id())) {
+        changed.add(sheet);
       }
     }
-    for (Wall wall : plan.job().building().walls()) {
-      if (showsWall(wall)) {
-        names.add(Tab.ofWall(words, wall));
-      }
-    }
-    add(names, any(Kind.HEIGHT, Kind.CORNER, Kind.ROUND), Tab.LEVELS);
-    add(names, logs || shared, Tab.HEWING);
-    add(names, logs || shared, Tab.CUT_LIST);
-    add(names, any(Kind.QUANTITY), Tab.MATERIALS);
-    add(names, any(Kind.ORDER), Tab.ORDER);
-    add(names, logs, Tab.LIFTING);
-    add(names, logs || shared, Tab.TAGS);
-    add(names, any(Kind.HEIGHT, Kind.ROUND), Tab.STORY_POLE);
-    return List.copyOf(names);
+    return names(changed, context.words());
   }
 
-  private void add(Set<String> names, boolean changed, Tab tab) {
-    if (changed) {
-      names.add(tab.in(words));
-    }
+  private static Stream<Sheet> sheets(CrewContext context) {
+    return CrewBook.sheets(context).filter(sheet -> !sheet.view().hidden());
   }
 
-  private boolean any(Kind... kinds) {
-    return differences.stream().anyMatch(each -> List.of(kinds).contains(each.kind()));
+  private static Set<String> cutRounds(Plan plan) {
+    return IntStream.rangeClosed(1, plan.job().built().rounds())
+        .mapToObj(Tab::roundId)
+        .collect(Collectors.toSet());
   }
 
-  private boolean showsRound(int round) {
-    return differences.stream()
-        .filter(each -> each.kind() != Kind.GAP)
-        .anyMatch(each -> each.round() == round);
-  }
-
-  private boolean showsWall(Wall wall) {
-    return differences.stream()
-        .anyMatch(
-            each ->
-                each.place().equals(wall.name())
-                    || each.kind() == Kind.MARKS
-                    || each.kind() == Kind.ROUND
-                    || each.kind() == Kind.HEIGHT);
+  private static List<String> names(List<Sheet> changed, Words words) {
+    Stream<String> first = changed.isEmpty() ? Stream.of() : Stream.of(Tab.START.in(words));
+    return Stream.concat(first, changed.stream().map(Sheet::name)).distinct().toList();
   }
 }

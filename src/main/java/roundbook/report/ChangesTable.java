@@ -35,7 +35,7 @@ final class ChangesTable {
     if (plan.job().built().rounds() > 0) {
       list.text(Role.PLAIN, context.text("changes.cut", plan.job().built().rounds()));
     }
-    list.text(Role.PLAIN_BOLD, words.pages(plan, replan.differences()));
+    list.text(Role.PLAIN_BOLD, words.pages(context.changed()));
     logs(list);
   }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import roundbook.page.Book;
 import roundbook.page.Sheet;
 
@@ -43,7 +44,7 @@ public final class CrewBook {
 
   /** Returns the crew workbook of a plan. */
   public static Book of(CrewContext context) {
-    return of(context, parts(context).stream().flatMap(part -> part.get().stream()).toList());
+    return of(context, sheets(context).toList());
   }
 
   /** Returns what makes its sheets, in their order; no part needs another one. */
@@ -59,6 +60,11 @@ public final class CrewBook {
         Book.Properties.titled(context.jobName() + " - " + context.revision())
             .with(Book.CREW_PROPERTY, context.issue().version());
     return Book.of(properties, sheets).names(names(context));
+  }
+
+  /** Returns the sheets one by one. */
+  static Stream<Sheet> sheets(CrewContext context) {
+    return parts(context).stream().flatMap(part -> part.get().stream());
   }
 
   private static SortedMap<String, String> names(CrewContext context) {

@@ -23,6 +23,7 @@ import roundbook.units.LengthFormat;
  * @param words the words of the workbook's language
  * @param replan what changed since the revision before; empty in a first plan
  * @param typed problems of what was typed into the revision before
+ * @param changed the pages that print otherwise than in the revision before
  */
 public record CrewContext(
     Plan plan,
@@ -30,21 +31,36 @@ public record CrewContext(
     Issue issue,
     Words words,
     Optional<Replan> replan,
-    List<Problem> typed) {
+    List<Problem> typed,
+    List<String> changed) {
   /** Copies the lists. */
   public CrewContext {
     found = List.copyOf(found);
     typed = List.copyOf(typed);
+    changed = List.copyOf(changed);
   }
 
   /** A context of a first plan. */
   public CrewContext(Plan plan, List<Problem> found, Issue issue, Words words) {
-    this(plan, found, issue, words, Optional.empty(), List.of());
+    this(plan, found, issue, words, Optional.empty(), List.of(), List.of());
   }
 
   /** Returns this context with what changed since the revision before, and what is said of it. */
   public CrewContext following(Replan made, List<Problem> said) {
-    return new CrewContext(plan, found, issue, words, Optional.of(made), said);
+    CrewContext saying = saying(said);
+    List<String> pages = ChangedPages.of(made.before(), saying);
+    return new CrewContext(plan, found, issue, words, Optional.of(made), said, pages);
+  }
+
+  /** Returns this context with problems of what was typed. */
+  CrewContext saying(List<Problem> said) {
+    return new CrewContext(plan, found, issue, words, replan, said, changed);
+  }
+
+  /** Returns this context as another revision. */
+  public CrewContext as(int revision) {
+    Issue other = new Issue(revision, issue.input(), issue.version(), issue.pictures());
+    return new CrewContext(plan, found, other, words, replan, typed, changed);
   }
 
   /**

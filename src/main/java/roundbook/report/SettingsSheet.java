@@ -50,6 +50,7 @@ final class SettingsSheet {
     list.spans(1, 1, 1, 1, 1, SPANNED).headOf("settings.head").repeatHead();
     for (Setting setting : Setting.values()) {
       list.row(setting(setting));
+      list.sheet().put(list.next() - 1, WIDTHS.length + 2, setBy(setting));
     }
     walls();
     openings();
@@ -81,6 +82,12 @@ final class SettingsSheet {
     return number
         ? Cell.blank(Role.TYPED_IN)
         : Cell.text(String.valueOf(value)).role(Role.TYPED_IN_TEXT);
+  }
+
+  /** Returns the first letter of who set a value, right of the page, for the next revision. */
+  private Cell setBy(Setting setting) {
+    String letter = origin(setting).name().substring(0, 1);
+    return Cell.text(letter).role(Role.HELPER).named(CellNames.setBy(setting.label()));
   }
 
   private Origin origin(Setting setting) {

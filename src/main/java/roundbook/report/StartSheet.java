@@ -41,7 +41,8 @@ final class StartSheet {
   private Sheet sheet() {
     list.title(Tab.START);
     list.text(Role.PLAIN, context.text("start.what", context.jobName(), context.issue().input()));
-    list.text(Role.PLAIN_BOLD, context.text("start.void", context.revision()));
+    String others = context.replan().isEmpty() ? "start.void" : "start.void.partly";
+    list.text(Role.PLAIN_BOLD, context.text(others, context.revision()));
     Optional<ChangesTable> changes = context.replan().map(each -> new ChangesTable(context, each));
     changes.ifPresent(each -> each.write(list));
     glance();

@@ -8,6 +8,7 @@ import roundbook.page.Role;
 import roundbook.page.SheetBuilder;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
+import roundbook.problem.Severity;
 import roundbook.takeoff.ShortStock;
 
 /** What the symbols on a wall's sheet mean, and what to mend before cutting. */
@@ -30,17 +31,27 @@ final class WallNotes {
     if (!wall.remarks().isBlank()) {
       line(sheet, live.text("wall.remarks", wall.remarks()), Role.PLAIN_BOLD);
     }
-    List<Problem> fixes = fixes(live, wall);
-    if (!fixes.isEmpty()) {
-      line(sheet, live.text("wall.fix"), Role.PLAIN_BOLD);
+    List<Problem> gaps = gaps(live, wall);
+    say(live, sheet, "wall.fix", gaps.stream().filter(gap -> !isCut(gap)).toList());
+    say(live, sheet, "wall.cut", gaps.stream().filter(WallNotes::isCut).toList());
+  }
+
+  /** What only tells of logs that are cut is no warning any more. */
+  private static boolean isCut(Problem gap) {
+    return gap.severity() == Severity.INFO;
+  }
+
+  private static void say(Live live, SheetBuilder sheet, String heading, List<Problem> gaps) {
+    if (!gaps.isEmpty()) {
+      line(sheet, live.text(heading), Role.PLAIN_BOLD);
     }
-    for (Problem fix : fixes) {
-      line(sheet, told(live, fix), Role.CAUTION);
+    for (Problem gap : gaps) {
+      line(sheet, told(live, gap), Role.CAUTION);
     }
   }
 
   /** Returns the plan's problems with gaps of this wall. */
-  private static List<Problem> fixes(Live live, Wall wall) {
+  private static List<Problem> gaps(Live live, Wall wall) {
     List<String> tags =
         live.plan().pieces().stream()
             .filter(piece -> piece.placed().wall().equals(wall))

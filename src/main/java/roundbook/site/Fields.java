@@ -48,7 +48,7 @@ final class Fields {
     return book.cell(name).flatMap(found -> length(found.cell(), found.where()));
   }
 
-  /** Returns a length of any cell. */
+  /** Returns a length of any cell; a doubtful one, such as {@code about 14}, is none. */
   Optional<Length> length(Cell cell, CellRef where) {
     if (cell.isBlank() || LengthReader.isNothing(cell.text()) && cell.kind() == Cell.Kind.TEXT) {
       return Optional.empty();
@@ -60,7 +60,10 @@ final class Fields {
                   .filter(number -> number.abs().compareTo(MOST) < 0)
                   .map(number -> Length.of(number, LengthUnit.ofSymbol(cell.unit()).orElse(unit)));
           case TEXT ->
-              new LengthReader(unit, false).read(cell.text()).map(LengthReader.Reading::length);
+              new LengthReader(unit, false)
+                  .read(cell.text())
+                  .filter(reading -> reading.doubt().isEmpty())
+                  .map(LengthReader.Reading::length);
           default -> Optional.empty();
         };
     if (length.isEmpty()) {
@@ -68,7 +71,9 @@ final class Fields {
           cell.kind() == Cell.Kind.DATE ? ProblemCode.DATE_IN_NUMBER : ProblemCode.BAD_NUMBER;
       String message =
           "'" + shortened(cell.text()) + "' cannot be read as a length in " + unit.symbol();
-      problems.add(Problem.of(code, where, cell.text(), message));
+      problems.add(
+          Problem.of(code, where, cell.text(), message)
+              .remedy("Type the number that was measured, or leave the box empty."));
     }
     return length;
   }

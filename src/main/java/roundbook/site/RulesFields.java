@@ -6,9 +6,12 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import roundbook.intake.Asked;
 import roundbook.intake.JobReader;
 import roundbook.job.BuildRules;
+import roundbook.job.BuildRules.Origin;
+import roundbook.job.BuildRules.Value;
 import roundbook.job.Building;
 import roundbook.job.Opening;
 import roundbook.job.Pin;
@@ -40,12 +43,43 @@ final class RulesFields {
 
   /** Returns the settings as they stand in the yellow boxes, options of the command line first. */
   BuildRules now(Asked asked) {
-    return rules(UnaryOperator.identity(), asked);
+    BuildRules printed = printed();
+    BuildRules now = rules(UnaryOperator.identity(), asked);
+    for (Setting setting : Setting.values()) {
+      now = carried(setting, now, printed);
+    }
+    return now;
+  }
+
+  /** A value that nobody has changed keeps the origin that it had. */
+  private static BuildRules carried(Setting setting, BuildRules now, BuildRules printed) {
+    Optional<Value> value = now.value(setting).filter(each -> each.origin() == Origin.WORKBOOK);
+    return printed
+        .value(setting)
+        .filter(was -> value.filter(each -> each.value().equals(was.value())).isPresent())
+        .map(was -> now.with(setting, was.value(), was.origin()))
+        .orElse(now);
   }
 
   /** Returns the settings that the workbook was planned with. */
   BuildRules printed() {
-    return rules(CellNames::was, Asked.NOTHING);
+    BuildRules rules = rules(CellNames::was, Asked.NOTHING);
+    for (Setting setting : Setting.values()) {
+      Optional<Origin> origin = origin(setting);
+      Optional<Value> value = rules.value(setting);
+      if (origin.isPresent() && value.isPresent()) {
+        rules = rules.with(setting, value.get().value(), origin.get());
+      }
+    }
+    return rules;
+  }
+
+  /** Returns who set a setting when the workbook was planned, where it says so. */
+  private Optional<Origin> origin(Setting setting) {
+    String said = book.cell(CellNames.setBy(setting.label())).map(Found::text).orElse("");
+    return Stream.of(Origin.values())
+        .filter(each -> each.name().substring(0, 1).equals(said))
+        .findFirst();
   }
 
   private BuildRules rules(UnaryOperator<String> name, Asked asked) {

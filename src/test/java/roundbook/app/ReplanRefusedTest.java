@@ -50,6 +50,8 @@ class ReplanRefusedTest {
         Arguments.of("digits turned round", "Measured_1_N=31", "Round 01!", "out-of-range"),
         Arguments.of("thinner than hewn", "Measured_1_N=5", "Round 01!", "out-of-range"),
         Arguments.of("no length", "Measured_1_E=thick", "Round 01!", "bad-number"),
+        Arguments.of("a guess", "Measured_1_E=about 14", "Round 01!", "bad-number"),
+        Arguments.of("a guessed reading", "Cut_1=x;Reading_1_NE=12?", "Round 01!", "bad-number"),
         Arguments.of("no tick", "Cut_1=maybe", "Round 01!", "bad-number"),
         Arguments.of("mark off the log", "Cut_1=x;Lower_cut_1_N=9", "Round 01!", "out-of-range"),
         Arguments.of("overhang after a cut", "Cut_1=x;Overhang=4", "Settings!", "contradiction"),
