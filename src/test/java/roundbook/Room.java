@@ -48,7 +48,7 @@ record Room(String name, List<String> rooms, List<String> outside) {
               core("site", "units problem table page job intake"),
               core(
                   "replan",
-                  "units problem table page job intake notch stack balance rounds plan site"),
+                  "units problem table page job intake notch stack balance rounds takeoff plan site"),
               core(
                   "report",
                   "units problem page job notch stack rounds wood takeoff exchange plan picture"

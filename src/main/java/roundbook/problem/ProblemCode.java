@@ -139,7 +139,7 @@ public enum ProblemCode {
   /** A round is larger than the one below it by more than the step allowed. */
   STEP_LARGE(WARNING, "Check the order of the rounds."),
   /** A log's end is too thin for the marks of its round. */
-  TIP_THIN(WARNING, "See the log's page; put the tip where least wood is missing."),
+  TIP_THIN(WARNING, "What each word asks, and whether the log may lie here: see Notch chart."),
   /** The thinnest part of the neck is under the least allowed. */
   NECK_THIN(WARNING, "Use larger logs, a smaller slope or a thinner wall."),
   /** An opening does not lie inside its wall, or has no size. */

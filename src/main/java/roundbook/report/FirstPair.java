@@ -1,15 +1,19 @@
 package roundbook.report;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
+import roundbook.notch.NeckFit;
 import roundbook.notch.Notch;
 import roundbook.page.Cell;
 import roundbook.page.Role;
 import roundbook.plan.PiecePlan;
+import roundbook.plan.PiecePlan.Note;
 import roundbook.plan.Plan;
 import roundbook.units.Length;
 
@@ -130,19 +134,26 @@ final class FirstPair {
         live.flatBed() ? cells.word("start.flat") : live.printed(live.lowerCorner().get(0)));
   }
 
-  /** Writes what is special about the first logs, logs of the same notes together. */
+  /** Writes what is special about the first logs, what is of the same logs together. */
   private void notes() {
-    StartSheet.firstPair(plan, round).stream()
-        .collect(Collectors.groupingBy(PiecePlan::notes, LinkedHashMap::new, Collectors.toList()))
-        .forEach(
-            (notes, pieces) ->
-                list.text(Role.PLAIN, context.text("start.note", tags(pieces), said(notes))));
+    Map<String, List<PiecePlan>> logs = new LinkedHashMap<>();
+    for (PiecePlan piece : StartSheet.firstPair(plan, round)) {
+      for (Note note : piece.notes()) {
+        logs.computeIfAbsent(said(piece, note), said -> new ArrayList<>()).add(piece);
+      }
+    }
+    Map<String, String> lines = new LinkedHashMap<>();
+    logs.forEach((said, of) -> lines.merge(tags(of), said, (one, more) -> one + " " + more));
+    lines.forEach((of, said) -> list.text(Role.PLAIN, context.text("start.note", of, said)));
   }
 
-  private String said(List<PiecePlan.Note> notes) {
-    return notes.stream()
-        .map(note -> context.text("note." + note.name().toLowerCase(Locale.ROOT)))
-        .collect(Collectors.joining(" "));
+  private String said(PiecePlan piece, Note note) {
+    NeckFit fit = note == Note.BUTT_THIN ? piece.buttFit() : piece.tipFit();
+    String faults =
+        fit.faults().stream()
+            .map(fault -> LiveEnds.words(context, fault))
+            .collect(Collectors.joining(" + "));
+    return context.text("note." + note.name().toLowerCase(Locale.ROOT), faults);
   }
 
   private void square() {

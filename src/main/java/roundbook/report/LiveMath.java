@@ -52,7 +52,7 @@ record LiveMath(LengthFormat formats) {
     long foot = FOOT * parts();
     String count = count(value);
     String rest = "MOD(" + count + "," + foot + ")";
-    return "INT(" + count + "/" + foot + ")&\"' \"&" + inches(rest) + "&" + literal("\"");
+    return "INT(" + count + "/" + foot + ")&\"' \"&" + inches(rest, true) + "&" + literal("\"");
   }
 
   /** Returns a tape distance as the formula of {@link #tape} shows it. */
@@ -68,7 +68,7 @@ record LiveMath(LengthFormat formats) {
 
   /** Returns the formula of a mark as text without its unit, rounded to the step. */
   String mark(String value) {
-    return fractions() ? inches(count(value)) : text(plain(value)) + "&\"\"";
+    return fractions() ? inches(count(value), false) : text(plain(value)) + "&\"\"";
   }
 
   /** Returns a mark as the formula of {@link #mark} shows it. */
@@ -131,14 +131,19 @@ record LiveMath(LengthFormat formats) {
     return "INT(ROUND((" + value + ")*" + parts() + ",6)+0.5)";
   }
 
-  /** Returns the formula of whole inches and a fraction from a count of steps. */
-  private String inches(String count) {
+  /**
+   * Returns the formula of whole inches and a fraction from a count of steps.
+   *
+   * @param behindFeet whether feet stand before them; a fraction alone then has a 0 before it
+   */
+  private String inches(String count, boolean behindFeet) {
     long parts = parts();
     if (parts == 1) {
       return count;
     }
     String whole = "INT(" + count + "/" + parts + ")";
-    String alone = "IF(" + count + "<" + parts + ",\"\"," + whole + "&\" \")";
+    String spaced = whole + "&\" \"";
+    String alone = behindFeet ? spaced : "IF(" + count + "<" + parts + ",\"\"," + spaced + ")";
     String none = "MOD(" + count + "," + parts + ")=0";
     return "IF(" + none + "," + whole + "&\"\"," + alone + "&" + fraction(count, parts) + ")";
   }

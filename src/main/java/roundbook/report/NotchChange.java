@@ -1,9 +1,11 @@
 package roundbook.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
+import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.notch.Notch;
 import roundbook.page.Area;
@@ -24,8 +26,11 @@ import roundbook.units.Length;
  * <p>A diameter that is left empty is the one that the round has now.
  */
 final class NotchChange {
-  /** How high the block stands, in points. */
-  static final double HEIGHT = 24 + 32 + 26 + 46 + 28;
+  private static final double TITLE = 24;
+  private static final double HEWN = 32;
+  private static final double BOXES = 30;
+  private static final double HEADS = 46;
+  private static final double RESULTS = 28;
 
   private static final String ROUND = "Change_round";
   private static final int FIRST_RESULT = 2;
@@ -37,27 +42,50 @@ final class NotchChange {
     this.sheet = sheet;
   }
 
-  /** Puts the block under the current row, so many columns wide. */
-  void put(int columns) {
-    sheet.nextRow().height(24);
+  /** Returns how high the block stands under columns of these widths, in points. */
+  static double height(Live live, double[] widths) {
+    return TITLE + HEWN + boxes(live, widths) + HEADS + RESULTS;
+  }
+
+  /** Returns the height of the boxes' row, beside which the words on ends must have room. */
+  private static double boxes(Live live, double[] widths) {
+    double room = Arrays.stream(widths).skip(live.walls().size() + 1L).sum();
+    return Math.max(BOXES, TextHeight.of(ends(live), Role.PLAIN, room) - HEWN);
+  }
+
+  /** Returns what is meant by the words for ends that do not hold every mark, and what to do. */
+  private static String ends(Live live) {
+    String shoulder = live.formats().mark(live.rules().length(Setting.SHOULDER_LEAST));
+    String most = shoulder + " " + live.unit().symbol();
+    return String.join("\n", live.context().words().lines("ends.meaning", most));
+  }
+
+  /** Puts the block under the current row, under columns of these widths. */
+  void put(double[] widths) {
+    int columns = widths.length;
+    sheet.nextRow().height(TITLE);
     sheet.addAcross(columns, Cell.text(live.text("change.title")).role(Role.HEADING));
-    sheet.nextRow().height(32).add(head("change.round"));
+    sheet.nextRow().height(HEWN).add(head("change.round"));
     for (Wall wall : live.walls()) {
       sheet.add(head("change.hewn", wall.name()));
     }
-    sheet.nextRow().height(26);
+    int words = live.walls().size() + 2;
+    sheet.merge(
+        new Area(sheet.row(), words, sheet.row() + 1, columns),
+        Cell.text(ends(live)).role(Role.PLAIN));
+    sheet.nextRow().height(boxes(live, widths));
     sheet.add(Cell.number(hand()).role(Role.TYPED_IN_LARGE).format(Cell.Format.WHOLE).named(ROUND));
     for (Wall wall : live.walls()) {
       Cell typed = Cell.blank(Role.TYPED_IN_LARGE).format(live.markFormat());
       sheet.add(typed.named(name(wall)));
     }
     rules(sheet.row());
-    sheet.nextRow().height(46).skip(1);
+    sheet.nextRow().height(HEADS).skip(1);
     for (Result result : Result.values()) {
       String key = "change.head." + result.name().toLowerCase(Locale.ROOT);
       sheet.add(head(key, live.names(result.first)));
     }
-    sheet.nextRow().height(28).skip(1);
+    sheet.nextRow().height(RESULTS).skip(1);
     for (Result result : Result.values()) {
       flag(result);
       sheet.add(cell(result));

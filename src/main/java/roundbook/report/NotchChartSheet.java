@@ -96,7 +96,7 @@ final class NotchChartSheet {
     if (!withChange()) {
       sheet.breakAfter(sheet.row());
     }
-    new NotchChange(live, sheet).put(WIDTHS.length);
+    new NotchChange(live, sheet).put(widths());
     return sheet.printArea(new Area(1, 1, sheet.row(), WIDTHS.length)).build();
   }
 
@@ -137,7 +137,7 @@ final class NotchChartSheet {
   private double room(boolean withChange) {
     double notes = noteLines().mapToDouble(NotchChartSheet::noteHeight).sum();
     double page = live.context().paper() == Paper.A4 ? 508 : 525;
-    return page - TITLE - HEAD - notes - (withChange ? NotchChange.HEIGHT : 0);
+    return page - TITLE - HEAD - notes - (withChange ? NotchChange.height(live, widths()) : 0);
   }
 
   /** Writes the black bar. */

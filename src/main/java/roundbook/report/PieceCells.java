@@ -22,6 +22,8 @@ import roundbook.units.Length;
  * @param piece the placed log
  */
 record PieceCells(Live live, PiecePlan piece) {
+  private static final String HOLE = "\u0001";
+
   /**
    * A length that follows what is typed.
    *
@@ -39,6 +41,14 @@ record PieceCells(Live live, PiecePlan piece) {
   /** Returns how much is squared off the butt. */
   Cell offButt(Role role) {
     return live.tape(at(PieceColumn.OFF_BUTT), piece.placed().piece().cutOffButt(), role);
+  }
+
+  /** Returns a text of the bundle with values in it, and last what is squared off the butt. */
+  Cell aroundOffButt(String key, String first, String second) {
+    String[] around = live.text(key, first, second, HOLE).split(HOLE, -1);
+    String formula = LiveMath.literal(around[0]) + "&" + live.math().tape(at(PieceColumn.OFF_BUTT));
+    String now = live.math().tapeNow(piece.placed().piece().cutOffButt());
+    return Cell.formula(formula + "&" + LiveMath.literal(around[1]), around[0] + now + around[1]);
   }
 
   /** Returns how much falls off the tip. */

@@ -1,6 +1,7 @@
 package roundbook.report;
 
 import java.util.List;
+import roundbook.job.Wall;
 import roundbook.notch.Notch;
 import roundbook.page.Area;
 import roundbook.page.Cell;
@@ -9,6 +10,7 @@ import roundbook.page.Role;
 import roundbook.page.SheetBuilder;
 import roundbook.report.LiveMap.RoundColumn;
 import roundbook.stack.Course;
+import roundbook.units.Length;
 
 /** The top of a round's page: its number, the butts' direction, the revision, the four marks. */
 final class RoundHead {
@@ -54,10 +56,20 @@ final class RoundHead {
     sheet.addAcross(
         TITLE, Cell.text(live.text("round.title", course.round(), rounds)).role(Role.TITLE_SIDE));
     sheet.addAcross(
-        SIDE, Cell.text(live.text("round.butts_run", way) + next).role(Role.TITLE_SIDE));
+        SIDE,
+        Cell.text(live.text("round.butts_run", way) + next + thickness()).role(Role.TITLE_SIDE));
     sheet.addAcross(
         RoundSheets.COLUMNS - TITLE - SIDE,
         Cell.text(live.context().revision()).role(Role.REVISION));
+  }
+
+  /** Returns how thick the logs are hewn; nothing where walls differ, for each has its own. */
+  private String thickness() {
+    List<Length> thick = live.walls().stream().map(Wall::thickness).distinct().toList();
+    String unit = " " + live.unit().symbol();
+    return thick.size() > 1
+        ? ""
+        : live.text("round.thick", live.formats().mark(thick.get(0)) + unit);
   }
 
   /** Returns the sign of a direction. */

@@ -103,11 +103,16 @@ final class TagsSheet {
         Cell.text(context.text("tags.cut", cells.formats().feetInches(placed.piece().trimmed())))
             .role(Role.TAG_BODY)
             .align(Cell.Align.RIGHT));
-    String ends = context.text("tags.ends", piece.buttAt(), tip(piece));
-    line(first.moved(2, 0), Cell.text(item.beside().map(ShortRows::ends).orElse(ends)));
+    line(
+        first.moved(2, 0),
+        item.beside().map(ShortRows::ends).map(Cell::text).orElseGet(() -> ends(live, piece)));
     line(first.moved(3, 0), live.text("tags.upper", live.upperInside(), live.upperOutside()));
     line(first.moved(4, 0), lower(live));
     sheet.box(area);
+  }
+
+  private Cell ends(PieceCells live, PiecePlan piece) {
+    return live.aroundOffButt("tags.ends", piece.buttAt(), tip(piece));
   }
 
   private static Cell lower(PieceCells live) {

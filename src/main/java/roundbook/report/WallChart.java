@@ -15,9 +15,8 @@ import roundbook.report.LiveMap.RuleLine;
 final class WallChart {
   private static final int LEFT_GAP = WallSheets.Column.LEFT.ordinal() + 1;
   private static final int LEAST = WallSheets.Column.values().length + 2;
-  private static final double HEIGHT = 190;
-  private static final double HEIGHT_ALONE = 330;
-  private static final int WITH_TABLE = 5;
+  private static final double LEAST_HEIGHT = 130;
+  private static final double MOST_HEIGHT = 330;
   private static final double MARGIN = 6;
 
   private WallChart() {}
@@ -26,8 +25,9 @@ final class WallChart {
    * Puts the chart under the current row.
    *
    * @param table the rows of the wall's logs, from the top down
+   * @param left how much room is left on their page, in points; the chart goes there where it can
    */
-  static void put(Live live, SheetBuilder sheet, Area table) {
+  static void put(Live live, SheetBuilder sheet, Area table, double left) {
     if (table.bottom() == table.top()) {
       return;
     }
@@ -36,11 +36,13 @@ final class WallChart {
       sheet.put(row, LEAST, limit(live, RuleLine.GAP_LEAST, Setting.GAP_LEAST));
       sheet.put(row, LEAST + 1, limit(live, RuleLine.GAP_MOST, Setting.GAP_MOST));
     }
-    boolean alone = table.bottom() - table.top() >= WITH_TABLE;
-    if (alone) {
-      sheet.breakAfter(sheet.row()).nextRow().height(MARGIN);
+    double room = left - MARGIN;
+    if (room < LEAST_HEIGHT) {
+      sheet.breakAfter(sheet.row());
+      room = MOST_HEIGHT;
     }
-    sheet.nextRow().height(alone ? HEIGHT_ALONE : HEIGHT);
+    sheet.nextRow().height(MARGIN);
+    sheet.nextRow().height(StrictMath.min(room, MOST_HEIGHT));
     List<Figure.Series> series = new ArrayList<>();
     series.add(series(live, sheet, joints, LEFT_GAP, Look.BAR_DARK));
     series.add(series(live, sheet, joints, LEFT_GAP + 1, Look.BAR_PALE));

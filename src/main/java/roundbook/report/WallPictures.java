@@ -22,8 +22,9 @@ final class WallPictures {
    * page, for a smaller drawing could not be read.
    *
    * @param room how high it may be for the table to stay on its page, in points
+   * @return the first row of the page that the table is on
    */
-  static void put(Live live, Wall wall, SheetBuilder sheet, double room) {
+  static int put(Live live, Wall wall, SheetBuilder sheet, double room) {
     Drawn drawn = new Drawn(live, sheet);
     List<Picture> pictures =
         drawn.made(
@@ -41,9 +42,11 @@ final class WallPictures {
       high = drawn.lay(picture, 0, 0, WIDTH);
     }
     drawn.room(high + 0.1);
-    if (high * POINTS > room) {
-      sheet.breakAfter(sheet.row());
+    if (high * POINTS <= room) {
+      return 1;
     }
+    sheet.breakAfter(sheet.row());
+    return sheet.row() + 1;
   }
 
   /** Returns the tags of short logs in the place of a long one, left and right of its opening. */

@@ -75,7 +75,7 @@ final class WallSheets {
     sheet.addAcross(4, Cell.text(live.text("wall.title", wall.name())).role(Role.TITLE));
     sheet.addAcross(3, Cell.text(side()).role(Role.TITLE_NOTE));
     sheet.addAcross(2, Cell.text(live.context().revision()).role(Role.REVISION));
-    WallPictures.put(live, wall, sheet.nextRow(), room());
+    int top = WallPictures.put(live, wall, sheet.nextRow(), room());
     heads();
     int first = sheet.row() + 1;
     for (int round = live.plan().rounds(); round >= 1; round--) {
@@ -83,7 +83,7 @@ final class WallSheets {
     }
     int last = sheet.row();
     WallNotes.put(live, wall, sheet);
-    WallChart.put(live, sheet, new Area(first, 1, last, WIDTHS.length));
+    WallChart.put(live, sheet, new Area(first, 1, last, WIDTHS.length), left(top));
     return sheet.printArea(new Area(1, 1, sheet.row(), WIDTHS.length)).build();
   }
 
@@ -113,8 +113,18 @@ final class WallSheets {
         IntStream.rangeClosed(1, live.plan().rounds())
             .mapToDouble(round -> height(live.piece(round, wall)))
             .sum();
-    double page = live.context().paper() == Paper.A4 ? ROOM_A4 : ROOM_LETTER;
-    return page - TITLE - HEAD - NOTES - rows;
+    return page() - TITLE - HEAD - NOTES - rows;
+  }
+
+  /** Returns how much room is left on the page whose first row is given, in points. */
+  private double left(int top) {
+    Length used = sheet.sizeOf(new Area(top, 1, sheet.row(), 1)).height();
+    return page() - used.inches() * 72;
+  }
+
+  /** Returns how high a page is between its margins, in points. */
+  private double page() {
+    return live.context().paper() == Paper.A4 ? ROOM_A4 : ROOM_LETTER;
   }
 
   /** Returns the height of a log's row, which a very long tag makes higher. */

@@ -22,14 +22,24 @@ final class Warnings {
     this.cells = new Cells(context);
   }
 
-  /** Returns the rows: how grave, the first of its kind and how many more, remedy, link. */
+  /**
+   * Returns the rows: how grave, the first of its kind and how many more, remedy, link; of the same
+   * gravity those of few first, lest the many hide them.
+   */
   List<List<Cell>> rows() {
     Map<ProblemCode, List<Problem>> kinds = new LinkedHashMap<>();
     context.problems().stream()
         .filter(problem -> problem.severity() != Severity.INFO)
         .sorted(Comparator.comparing(Problem::severity))
         .forEach(each -> kinds.computeIfAbsent(each.code(), key -> new ArrayList<>()).add(each));
-    return kinds.values().stream().map(this::row).toList();
+    return kinds.values().stream()
+        .sorted(Comparator.comparing(Warnings::severity).thenComparing(List::size))
+        .map(this::row)
+        .toList();
+  }
+
+  private static Severity severity(List<Problem> kind) {
+    return kind.get(0).severity();
   }
 
   private List<Cell> row(List<Problem> kind) {
@@ -53,7 +63,7 @@ final class Warnings {
     return switch (problem.code()) {
       case GAP_SMALL, GAP_LARGE ->
           placed.map(log -> Tab.ofWall(context.words(), log.wall())).orElse(list());
-      case TIP_THIN -> placed.map(log -> Tab.ofRound(context.words(), log.round())).orElse(list());
+      case TIP_THIN -> Tab.NOTCH_CHART.in(context.words());
       case TOO_FEW_LOGS -> Tab.ORDER.in(context.words());
       case MID_ESTIMATED, END_ESTIMATED -> Tab.LOG_LIST.in(context.words());
       default -> list();

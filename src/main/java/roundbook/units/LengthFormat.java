@@ -3,6 +3,7 @@ package roundbook.units;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
+import java.util.regex.Pattern;
 
 /**
  * Prints lengths the way a job's crew reads them off a tape.
@@ -12,6 +13,7 @@ import java.math.RoundingMode;
  * @param decimalMark stands before decimals, a point or a comma
  */
 public record LengthFormat(LengthUnit unit, Length step, char decimalMark) {
+  private static final Pattern FRACTION = Pattern.compile("\\d+/\\d+");
   private static final int DECIMALS = 6;
 
   /** Returns the format of a job in a unit, with marks printed to a step and decimal points. */
@@ -35,8 +37,8 @@ public record LengthFormat(LengthUnit unit, Length step, char decimalMark) {
   }
 
   /**
-   * Returns a tape distance rounded to the step: {@code 24' 6"} in inch work, a plain number of the
-   * unit with its symbol in metric work.
+   * Returns a tape distance rounded to the step: {@code 24' 6"} or {@code 2' 0 1/2"} in inch work,
+   * a plain number of the unit with its symbol in metric work.
    */
   public String feetInches(Length length) {
     Length rounded = length.roundedTo(step);
@@ -46,7 +48,8 @@ public record LengthFormat(LengthUnit unit, Length step, char decimalMark) {
     Length absolute = rounded.absolute();
     long feet = absolute.nanometres() / LengthUnit.FOOT.nanometres();
     String rest = exact(absolute.minus(Length.of(feet, LengthUnit.FOOT)));
-    return (rounded.isNegative() ? "-" : "") + feet + "' " + rest + "\"";
+    String inches = FRACTION.matcher(rest).matches() ? "0 " + rest : rest;
+    return (rounded.isNegative() ? "-" : "") + feet + "' " + inches + "\"";
   }
 
   /** Returns an unrounded decimal of the job's unit for plain tables, at most six decimals. */

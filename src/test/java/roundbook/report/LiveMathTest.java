@@ -58,7 +58,7 @@ class LiveMathTest {
   @CsvSource({
     "16, 4727, 24' 7 7/16\"",
     "16, 192, 1' 0\"",
-    "16, 8, 0' 1/2\"",
+    "16, 8, 0' 0 1/2\"",
     "10, 2955, 24' 7.5\""
   })
   void tapeDistancesReadAsOnATape(long parts, long count, String shown) {

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import roundbook.job.Building;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
+import roundbook.notch.NeckFit;
 import roundbook.page.Cell;
 import roundbook.page.Sheet;
 import roundbook.plan.PlanFixtures;
@@ -155,12 +156,45 @@ class StartSheetTest {
   }
 
   @Test
+  void theFewWarningsStandBeforeTheMany() {
+    CrewContext context = ListFixtures.of(PlanFixtures.inches().plan(6));
+    List<List<Cell>> rows = new Warnings(context).rows();
+    List<Integer> counts =
+        rows.stream()
+            .filter(row -> ListFixtures.shown(row.get(0)).contains("warning"))
+            .map(row -> ListFixtures.shown(row.get(1)))
+            .map(
+                text ->
+                    text.contains("more of the kind")
+                        ? Integer.parseInt(text.replaceAll(".*\\(and (\\d+) more.*", "$1"))
+                        : 0)
+            .toList();
+    assertTrue(counts.size() > 1, rows.toString());
+    assertEquals(counts.stream().sorted().toList(), counts);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"en", "de"})
+  void theWordsForEndsAreExplainedOnTheChart(String language) {
+    CrewContext context =
+        ListFixtures.of(PlanFixtures.inches().set(Setting.LANGUAGE, language).plan(4));
+    List<String> chart = ListFixtures.texts(ListFixtures.only(NotchChartSheet.of(context)));
+    for (NeckFit.Fault fault : NeckFit.Fault.values()) {
+      String words = "• " + LiveEnds.words(context, fault) + ":";
+      assertTrue(chart.stream().anyMatch(text -> text.contains(words)), words);
+    }
+    String pointer = Tab.NOTCH_CHART.in(context.words());
+    assertTrue(context.text("round.ends", "").contains(pointer));
+    assertTrue(context.text("note.tip_thin", "").contains(pointer));
+  }
+
+  @Test
   void warningsLeadToTheSheetThatShowsThem() {
     CrewContext context = ListFixtures.of(PlanFixtures.inches().wanting(9).plan(6));
     List<List<Cell>> rows = new Warnings(context).rows();
     List<String> links = rows.stream().map(row -> row.get(3).link()).toList();
     assertTrue(links.contains("Order"), links.toString());
-    assertTrue(links.contains("Round 01"), links.toString());
+    assertTrue(links.contains("Notch chart"), links.toString());
     assertTrue(links.contains("Problems"), links.toString());
   }
 

@@ -102,6 +102,15 @@ class WallSheetsTest {
     assertTrue(south.contains("road side"), south);
   }
 
+  @Test
+  void theChartStandsOnThePageOfItsTableWhereItFits() {
+    for (int rounds : new int[] {4, 8}) {
+      for (Sheet sheet : WallSheets.of(LivePlans.context(PlanFixtures.inches().plan(rounds)))) {
+        assertTrue(sheet.print().breaks().isEmpty(), sheet.name() + sheet.print().breaks());
+      }
+    }
+  }
+
   @ParameterizedTest(name = "{0}")
   @MethodSource("plans")
   void theChartDrawsTheGapsWithTheirLimits(String name, Plan plan) {

@@ -14,7 +14,7 @@ class LengthFormatTest {
       quoteCharacter = '`',
       value = {
         "0       | 0      | 0' 0\"     | 0",
-        "0.0625  | 1/16   | 0' 1/16\"  | 0.0625",
+        "0.0625  | 1/16   | 0' 0 1/16\"  | 0.0625",
         "3.5     | 3 1/2  | 0' 3 1/2\" | 3.5",
         "3.03125 | 3 1/16 | 0' 3 1/16\" | 3.03125",
         "12      | 12     | 1' 0\"     | 12",
@@ -22,7 +22,7 @@ class LengthFormatTest {
         "148.5   | 148 1/2| 12' 4 1/2\"| 148.5",
         "-1.5    | -1 1/2 | -0' 1 1/2\" | -1.5",
         "-200    | -200   | -16' 8\"   | -200",
-        "0.3333333333 | 5/16 | 0' 5/16\" | 0.333333"
+        "0.3333333333 | 5/16 | 0' 0 5/16\" | 0.333333"
       })
   void inchJobsPrintFractionsAndFeetInches(
       BigDecimal inches, String mark, String feetInches, String decimal) {
