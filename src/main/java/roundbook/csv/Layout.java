@@ -23,7 +23,8 @@ record Layout(Encoding encoding, int skipped, char separator, boolean decimalCom
   private static final char[] SEPARATORS = {'\t', ';', '|', ','};
   private static final Pattern COMMA_NUMBER =
       Pattern.compile("(?<![\\d.,])\\d{1,4},(\\d+)(?![\\d.,])");
-  private static final Pattern POINT_NUMBER = Pattern.compile("\\d\\.\\d");
+  private static final Pattern POINT_NUMBER =
+      Pattern.compile("(?<![\\d.])\\d{1,4}\\.(\\d+)(?![\\d.])");
 
   static Layout of(Path file) throws IOException {
     Encoding encoding = Encoding.of(file);
@@ -50,22 +51,28 @@ record Layout(Encoding encoding, int skipped, char separator, boolean decimalCom
     return new Layout(encoding, told ? 1 : 0, separator, comma, body.isEmpty());
   }
 
-  /** Commas are decimal unless they cut cells, or only ever group thousands beside points. */
+  /**
+   * Commas are decimal unless they cut cells, only ever group thousands beside points, or are fewer
+   * than decimal points: a comma typed once among points makes no thousands of the others.
+   */
   private static boolean isDecimalComma(List<String> body, char separator) {
-    boolean groups = false;
-    boolean points = false;
+    int[] commas = new int[2];
+    int[] points = new int[2];
     for (String line : body) {
-      String text = separator == ',' ? quotedNumbers(line) : line;
-      Matcher matcher = COMMA_NUMBER.matcher(text);
-      while (matcher.find()) {
-        if (matcher.group(1).length() != 3) {
-          return true;
-        }
-        groups = true;
-      }
-      points |= POINT_NUMBER.matcher(line).find();
+      count(COMMA_NUMBER, separator == ',' ? quotedNumbers(line) : line, commas);
+      count(POINT_NUMBER, line, points);
     }
-    return groups && !points && separator != ',';
+    return commas[0] > 0
+        ? commas[0] >= points[0]
+        : commas[1] > 0 && points[0] + points[1] == 0 && separator != ',';
+  }
+
+  /** Counts numbers with a mark: first those with decimals, then those that may be thousands. */
+  private static void count(Pattern marked, String line, int[] counts) {
+    Matcher matcher = marked.matcher(line);
+    while (matcher.find()) {
+      counts[matcher.group(1).length() == 3 ? 1 : 0]++;
+    }
   }
 
   private static String quotedNumbers(String line) {

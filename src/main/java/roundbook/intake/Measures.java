@@ -158,13 +158,39 @@ final class Measures {
     if (reading.get().unit().isEmpty() && unit.isEmpty()) {
       return noUnit(heading, name);
     }
-    if (!reading.get().doubt().isEmpty()) {
-      doubted = true;
-      String message = name + " '" + text + "' was read although " + reading.get().doubt();
-      block.say(
-          block.problem(row, heading.column(), ProblemCode.DOUBTFUL_VALUE, message).about(tag));
-    }
-    return reading.map(LengthReader.Reading::length);
+    return Optional.of(
+        reading.get().doubt().isEmpty()
+            ? reading.get().length()
+            : doubtful(heading, name, block.readings().reader(bare), reading.get()));
+  }
+
+  private Length doubtful(
+      Heading heading, String name, LengthReader reader, LengthReader.Reading reading) {
+    doubted = true;
+    String text = row.cell(heading.column()).text();
+    Optional<LengthReader.Reading> other = asOtherMark(heading, text, reader, reading.length());
+    String message =
+        other.isPresent()
+            ? name + " '" + text + "' was read with a decimal mark; as thousands it is no log's"
+            : name + " '" + text + "' was read although " + reading.doubt();
+    block.say(block.problem(row, heading.column(), ProblemCode.DOUBTFUL_VALUE, message).about(tag));
+    return other.orElse(reading).length();
+  }
+
+  /** A lone group of three digits that no log can have as thousands is a number with decimals. */
+  private Optional<LengthReader.Reading> asOtherMark(
+      Heading heading, String text, LengthReader bare, Length thousands) {
+    return fits(heading, thousands)
+        ? Optional.empty()
+        : bare.otherMark().read(text).filter(other -> fits(heading, other.length()));
+  }
+
+  private static boolean fits(Heading heading, Length length) {
+    return switch (heading.field().orElse(Field.REMARKS)) {
+      case LENGTH -> Plausible.length(length);
+      case BUTT, MID, TIP -> Plausible.diameter(length);
+      default -> true;
+    };
   }
 
   private Optional<Length> unreadable(Heading heading, String name, LengthReader reader) {

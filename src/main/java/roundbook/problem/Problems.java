@@ -2,9 +2,9 @@ package roundbook.problem;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 
 /** A growing list of problems, at most one for each cell. */
 public final class Problems {
@@ -13,13 +13,16 @@ public final class Problems {
           .thenComparing(problem -> problem.where().column());
 
   private final List<Problem> all = new ArrayList<>();
-  private final Set<CellRef> cells = new HashSet<>();
+  private final Map<CellRef, Integer> cells = new HashMap<>();
 
-  /** Adds a problem unless its cell has one already. */
+  /** Adds a problem unless its cell has one already; a graver one takes that one's place. */
   public void add(Problem problem) {
     CellRef where = problem.where();
-    if (where.column() == 0 || cells.add(where)) {
+    Integer at = where.column() == 0 ? null : cells.putIfAbsent(where, all.size());
+    if (at == null) {
       all.add(problem);
+    } else if (problem.severity().compareTo(all.get(at).severity()) < 0) {
+      all.set(at, problem);
     }
   }
 

@@ -61,6 +61,11 @@ public record LengthReader(LengthUnit defaultUnit, boolean decimalComma) {
     return new LengthReader(unit, decimalComma);
   }
 
+  /** Returns the same reader with point and comma the other way round. */
+  public LengthReader otherMark() {
+    return new LengthReader(defaultUnit, !decimalComma);
+  }
+
   /** Returns the unit of a word or mark such as {@code feet}, {@code po} or {@code "}. */
   public static Optional<LengthUnit> unitOf(String word) {
     return UnitWords.find(word);
