@@ -13,6 +13,7 @@ import roundbook.job.BuildRules;
 import roundbook.job.Building;
 import roundbook.job.Opening;
 import roundbook.job.Pin;
+import roundbook.job.Wall;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Problems;
@@ -72,8 +73,24 @@ final class PlacesReader {
     if (!log.isEmpty() && !tags.test(log)) {
       return refuse(columns, row, "log", "log " + log + " is not in the tally");
     }
-    boolean there = corner.isEmpty() || building.corners().contains(corner);
-    return there || refuse(columns, row, "butt at", "there is no corner " + corner);
+    if (!corner.isEmpty() && !building.corners().contains(corner)) {
+      return refuse(columns, row, "butt at", "there is no corner " + corner);
+    }
+    return corner.isEmpty()
+        || round.isEmpty()
+        || wall.isEmpty()
+        || isButt(columns, row, corner, buttCorner(wall, Integer.parseInt(round)));
+  }
+
+  /** Butts run round the building one way, so a round and a wall say where they lie. */
+  private boolean isButt(SheetColumns columns, Row row, String corner, String butt) {
+    String message = "butts run round the building, so the butt lies at " + butt;
+    return corner.equals(butt) || refuse(columns, row, "butt at", message);
+  }
+
+  private String buttCorner(String name, int round) {
+    Wall wall = building.wall(name).orElseThrow();
+    return rules.clockwise(round) ? building.startCorner(wall) : building.endCorner(wall);
   }
 
   /** Refuses a second pin of the same place, and a second place for the same log. */
