@@ -3,6 +3,7 @@ package roundbook.app;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.Collections;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -14,7 +15,7 @@ class SimulatedBuildTest {
   void fourRoundsAreBuiltLevelWhileTheTallyIsOut() throws Exception {
     SimulatedBuild build = new SimulatedBuild(folder, 2, 4, 0.375).run();
     var corners = build.wall().worstCorners();
-    assertTrue(corners.get(3) <= 0.25, build.report());
+    assertTrue(Collections.max(corners) <= 0.25, "level after every round: " + build.report());
     assertTrue(SimulatedBuild.inside(build.wall().gaps()) > 0.95, build.report());
     assertTrue(
         SimulatedBuild.inside(build.wall().gaps()) > SimulatedBuild.inside(build.blind().gaps()),
