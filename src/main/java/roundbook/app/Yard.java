@@ -14,7 +14,6 @@ import roundbook.plan.Plan;
 import roundbook.plan.Taken;
 import roundbook.problem.CellRef;
 import roundbook.stack.PlacedLog;
-import roundbook.takeoff.ShortStock;
 
 /**
  * The pile that the jobs of a run share, and who has taken which log of it.
@@ -61,10 +60,9 @@ final class Yard {
   /** Gives a job the logs of its plan: those with a place and those beside openings. */
   void take(Path file, Job job, Plan plan) {
     Map<String, PlacedLog> placed = new HashMap<>();
-    plan.pieces().forEach(piece -> placed.put(tag(piece.placed()), piece.placed()));
-    for (ShortStock stock : plan.takeoff().shortStock()) {
-      stock.logs().forEach(log -> placed.put(log.tag(), stock.freed()));
-    }
+    plan.pieces().stream()
+        .flatMap(piece -> piece.logs().stream())
+        .forEach(log -> placed.put(tag(log), log));
     spots(job)
         .forEach(
             (spot, log) -> {

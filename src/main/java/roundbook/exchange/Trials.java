@@ -106,9 +106,14 @@ final class Trials {
         .toList();
   }
 
-  /** Returns the ways to cut a log for the place of another; none where it may not stand. */
+  /**
+   * Returns the ways to cut a log for the place of another; none where it may not stand. A pair of
+   * short logs stands in its own place only.
+   */
   List<Piece> pieces(Log log, PlacedLog place) {
-    return open.pieces(numbers.get(log.tag()), place.wall(), place.round());
+    return log.pair().isPresent()
+        ? List.of()
+        : open.pieces(numbers.get(log.tag()), place.wall(), place.round());
   }
 
   /** Returns by how much the score would grow with a piece in a place. */

@@ -65,17 +65,55 @@ public record AsBuilt(
    */
   public record CutSize(Length size, Length gap) {}
 
+  /** Which part of a place: where an opening cuts it through, a short log lies each side of it. */
+  public enum Side {
+    /** The place of one log, or of both short ones. */
+    WHOLE(""),
+    /** Left of the opening, seen from outside. */
+    LEFT(" left"),
+    /** Right of it. */
+    RIGHT(" right");
+
+    private final String words;
+
+    Side(String words) {
+      this.words = words;
+    }
+  }
+
   /**
    * One place of the walls.
    *
    * @param round the round, counted from 1
    * @param wall the wall's name
+   * @param side which part of it
    */
-  public record Place(int round, String wall) implements Comparable<Place> {
+  public record Place(int round, String wall, Side side) implements Comparable<Place> {
+    /** A whole place. */
+    public Place(int round, String wall) {
+      this(round, wall, Side.WHOLE);
+    }
+
+    /** Returns one side of an opening in this place. */
+    public Place side(boolean left) {
+      return new Place(round, wall, left ? Side.LEFT : Side.RIGHT);
+    }
+
+    /** Returns the whole place of a side. */
+    public Place whole() {
+      return new Place(round, wall);
+    }
+
+    /** Returns the wall and the side, by which cells are named. */
+    public String named() {
+      return wall + side.words;
+    }
+
     @Override
     public int compareTo(Place other) {
       int rounds = Integer.compare(round, other.round);
-      return rounds == 0 ? wall.compareTo(other.wall) : rounds;
+      int walls = rounds == 0 ? wall.compareTo(other.wall) : rounds;
+      return walls == 0 ? side.compareTo(other.side) : walls;
     }
   }
 
@@ -98,8 +136,55 @@ public record AsBuilt(
    *
    * @param tag the log's tag
    * @param cutOffButt what is cut off its butt end
+   * @param halves the two short logs that it stands for, left then right; none: it is one log
    */
-  public record Held(String tag, Length cutOffButt) {}
+  public record Held(String tag, Length cutOffButt, List<HeldHalf> halves) {
+    /** Copies the list. */
+    public Held {
+      halves = List.copyOf(halves);
+    }
+
+    /** One log. */
+    public Held(String tag, Length cutOffButt) {
+      this(tag, cutOffButt, List.of());
+    }
+
+    /** Two short logs; the allowance is what is squared off the ends of logs. */
+    public static Held ofHalves(HeldHalf left, HeldHalf right, Length allowance) {
+      String both = Pair.tag(left.tag(), right.tag());
+      return new Held(both, allowance, List.of(left, right));
+    }
+
+    /** Returns how a piece is held. */
+    public static Held of(Piece piece) {
+      List<HeldHalf> halves =
+          piece.log().pair().stream()
+              .flatMap(pair -> pair.halves().stream())
+              .map(HeldHalf::of)
+              .toList();
+      return new Held(piece.log().tag(), piece.cutOffButt(), halves);
+    }
+
+    /** Returns the tags of the logs that lie there, one or two. */
+    public List<String> tags() {
+      return halves.isEmpty() ? List.of(tag) : halves.stream().map(HeldHalf::tag).toList();
+    }
+  }
+
+  /**
+   * A short log beside an opening and how it is cut.
+   *
+   * @param tag the log's tag
+   * @param cutOffButt what is cut off its butt end
+   * @param trimmed the length it is cut to
+   * @param buttOut whether its butt lies at the corner, not at the opening
+   */
+  public record HeldHalf(String tag, Length cutOffButt, Length trimmed, boolean buttOut) {
+    static HeldHalf of(Pair.Half half) {
+      Piece piece = half.piece();
+      return new HeldHalf(piece.log().tag(), piece.cutOffButt(), piece.trimmed(), half.buttOut());
+    }
+  }
 
   /**
    * What was measured on a log in its place; each is empty where nothing was typed.
@@ -159,7 +244,7 @@ public record AsBuilt(
   /** Returns the place in which a log is settled, if it is. */
   public Optional<Place> placeOf(String tag) {
     return held.entrySet().stream()
-        .filter(each -> each.getValue().tag().equals(tag))
+        .filter(each -> each.getValue().tag().equals(tag) || each.getValue().tags().contains(tag))
         .map(Map.Entry::getKey)
         .findFirst();
   }
@@ -171,7 +256,8 @@ public record AsBuilt(
   public boolean isMovable(Place place) {
     Measures typed = measures.getOrDefault(place, Measures.NONE);
     boolean marked = typed.lowerCut().isPresent() || typed.upperCut().isPresent();
-    return !isBegun(place.round()) && typed.hewn() && !marked && held.containsKey(place);
+    boolean alone = held.containsKey(place) && held.get(place).halves().isEmpty();
+    return !isBegun(place.round()) && typed.hewn() && !marked && alone;
   }
 
   /** Returns this record with the logs that are measured only in the places they have now. */
@@ -194,6 +280,11 @@ public record AsBuilt(
     Map<Place, Held> places = new TreeMap<>(held);
     places.keySet().removeIf(place -> !isCut(place.round()));
     return new AsBuilt(cut, places, measures, readings, firstReadings, expected, lost);
+  }
+
+  /** Returns what was measured on the log of a place or of a side of it. */
+  public Measures measures(Place place) {
+    return measures.getOrDefault(place, Measures.NONE);
   }
 
   /** Returns what was measured in a place. */

@@ -2,7 +2,9 @@ package roundbook.job;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import roundbook.problem.CellRef;
 import roundbook.units.Length;
@@ -18,6 +20,7 @@ import roundbook.units.Length;
  * @param place the wall and round asked for, if any
  * @param origin the row it was read from
  * @param extra other columns of the tally by heading, carried through to the log list
+ * @param pair the two short logs that this one stands for, if it does
  */
 public record Log(
     String tag,
@@ -27,11 +30,31 @@ public record Log(
     Traits traits,
     Wish place,
     CellRef origin,
-    Map<String, String> extra) {
+    Map<String, String> extra,
+    Optional<Pair> pair) {
 
   /** Keeps the extra columns in their order. */
   public Log {
     extra = extra.isEmpty() ? Map.of() : Collections.unmodifiableMap(new LinkedHashMap<>(extra));
+  }
+
+  /** One log of the tally. */
+  public Log(
+      String tag,
+      Length length,
+      DiameterProfile profile,
+      Sources sources,
+      Traits traits,
+      Wish place,
+      CellRef origin,
+      Map<String, String> extra) {
+    this(tag, length, profile, sources, traits, place, origin, extra, Optional.empty());
+  }
+
+  /** Returns the logs of the tally that it is: itself, or both of its pair. */
+  public List<Log> members() {
+    return pair.map(two -> two.halves().stream().map(half -> half.piece().log()).toList())
+        .orElseGet(() -> List.of(this));
   }
 
   /**
@@ -119,30 +142,30 @@ public record Log(
 
   /** Returns the same log with another wish for its place. */
   public Log placed(Wish other) {
-    return new Log(tag, length, profile, sources, traits, other, origin, extra);
+    return new Log(tag, length, profile, sources, traits, other, origin, extra, pair);
   }
 
   /** Returns the same log with every diameter so much smaller. */
   public Log thinnedBy(Length difference) {
     DiameterProfile other = difference.isZero() ? profile : profile.thinnedBy(difference);
-    return new Log(tag, length, other, sources, traits, place, origin, extra);
+    return new Log(tag, length, other, sources, traits, place, origin, extra, pair);
   }
 
   /** Returns the same log, left out of the plan. */
   public Log skipped() {
     Traits left =
         new Traits(traits.species, traits.bark, traits.sweep, traits.keep, true, traits.remarks);
-    return new Log(tag, length, profile, sources, left, place, origin, extra);
+    return new Log(tag, length, profile, sources, left, place, origin, extra, pair);
   }
 
   /** Returns the same log with a profile that was measured. */
   public Log measured(DiameterProfile other) {
-    return new Log(tag, length, other, Sources.MEASURED, traits, place, origin, extra);
+    return new Log(tag, length, other, Sources.MEASURED, traits, place, origin, extra, pair);
   }
 
   /** Returns the same log under another tag. */
   public Log tagged(String other) {
-    return new Log(other, length, profile, sources, traits, place, origin, extra);
+    return new Log(other, length, profile, sources, traits, place, origin, extra, pair);
   }
 
   /** Returns the natural diameter at the butt end as tallied. */

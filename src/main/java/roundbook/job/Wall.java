@@ -25,6 +25,11 @@ public record Wall(
             && remarks.equals(wall.remarks);
   }
 
+  /** Returns whether a log serves another wall just as this one. */
+  public boolean isLike(Wall other) {
+    return outside.equals(other.outside) && thickness.equals(other.thickness);
+  }
+
   @Override
   public int hashCode() {
     return name.hashCode();

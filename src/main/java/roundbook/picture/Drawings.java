@@ -61,27 +61,10 @@ public record Drawings(Stack stack, Wording wording) {
    */
   public Picture elevation(
       Wall wall, List<Opening> openings, Function<Opening, Optional<Length>> settling) {
-    return elevation(wall, openings, settling, log -> List.of());
-  }
-
-  /**
-   * Returns the same, with the tags of short logs that stand beside an opening in place of a long
-   * one.
-   *
-   * @param wall the wall
-   * @param openings doors and windows; those of other walls are left out
-   * @param settling the space that an opening wants over its frame, if it is known
-   * @param inPlace the tags left and right of the opening; empty where the log itself stands
-   */
-  public Picture elevation(
-      Wall wall,
-      List<Opening> openings,
-      Function<Opening, Optional<Length>> settling,
-      Function<PlacedLog, List<String>> inPlace) {
     return guarded(
         "wall " + wall.name(),
         () -> {
-          WallDrawing drawing = new WallDrawing(stack, wall, openings, wording).with(inPlace);
+          WallDrawing drawing = new WallDrawing(stack, wall, openings, wording);
           return Picture.of(drawing.draw(settling), drawing.altText());
         });
   }

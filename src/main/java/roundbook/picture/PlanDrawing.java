@@ -59,13 +59,22 @@ final class PlanDrawing {
     if (placed.isEmpty()) {
       return;
     }
-    boolean atStart = placed.get().buttAtStart();
-    Spot butt = side.along(atStart ? 0.13 : 0.87);
-    Spot tip = side.along(atStart ? 0.87 : 0.13);
-    Arrows.pointer(canvas, butt, tip, 9);
+    List<PlacedLog> logs = placed.get().logs();
+    if (logs.size() == 1) {
+      butt(side, logs.get(0), 0.13, 0.87);
+      boolean atStart = logs.get(0).buttAtStart();
+      sign("○", side.along(atStart ? 0.915 : 0.085));
+      return;
+    }
+    butt(side, logs.get(1), 0.11, 0.4);
+    butt(side, logs.get(0), 0.6, 0.89);
+  }
+
+  /** Points from the butt of a log to its tip, between two parts of a side. */
+  private void butt(Side side, PlacedLog log, double from, double to) {
+    Spot butt = side.along(log.buttAtStart() ? from : to);
+    Arrows.pointer(canvas, butt, side.along(log.buttAtStart() ? to : from), 9);
     sign("●", butt);
-    Spot ring = side.along(atStart ? 0.915 : 0.085);
-    sign("○", ring);
   }
 
   /** Writes a sign on a white field, so that the arrow does not run through it. */

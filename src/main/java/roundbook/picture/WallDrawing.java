@@ -31,7 +31,6 @@ final class WallDrawing {
   private final double scale;
   private final double shift;
   private final Canvas canvas;
-  private Function<PlacedLog, List<String>> inPlace = log -> List.of();
 
   WallDrawing(Stack stack, Wall wall, List<Opening> openings, Wording wording) {
     this.elevation = new Elevation(stack, wall);
@@ -43,17 +42,6 @@ final class WallDrawing {
     this.scale = Math.min(room / elevation.length(), MOST_HIGH / top);
     this.shift = LEFT + (room - scale * elevation.length()) / 2;
     this.canvas = new Canvas(WIDTH, HEAD + scale * top + FOOT, SMALL);
-  }
-
-  /** Says which short logs stand left and right of an opening in place of a long one. */
-  WallDrawing with(Function<PlacedLog, List<String>> shortLogs) {
-    inPlace = shortLogs;
-    return this;
-  }
-
-  /** Returns the tags of short logs in place of a log; empty where it stands itself. */
-  List<String> inPlace(PlacedLog log) {
-    return inPlace.apply(log);
   }
 
   /** Returns the sheet; settling says how much space an opening wants over its frame. */

@@ -23,11 +23,13 @@ final class WallRows {
     double z = middle(log);
     Spot left = drawing.on(0, z);
     Spot right = drawing.on(drawing.elevation().length(), z);
-    boolean buttLeft = !log.buttAtStart();
+    List<PlacedLog> logs = log.logs();
+    boolean buttLeft = !logs.get(0).buttAtStart();
+    boolean buttRight = logs.get(logs.size() - 1).buttAtStart();
     String round = drawing.wording().say("wall.round", log.round());
     canvas.write(Label.of(round, size, left.plus(-8 - size, 0)).bold().ending().within(39).uncut());
     sign(buttLeft, left.plus(-4 - size / 2, 0));
-    sign(!buttLeft, right.plus(4 + size / 2, 0));
+    sign(buttRight, right.plus(4 + size / 2, 0));
     String height = drawing.wording().tape(drawing.stack().centre(log));
     canvas.write(Label.of(height, size, right.plus(8 + size, 0)).within(64).uncut());
     tag(log, holes);
@@ -55,11 +57,11 @@ final class WallRows {
     Spot left = drawing.on(elevation.leftFace(), z).plus(6, -size / 2);
     Spot right = drawing.on(elevation.rightFace(), z).plus(-6, size / 2);
     Box whole = new Box(left.x(), left.y(), right.x(), right.y());
-    List<String> tags = drawing.inPlace(log);
+    List<PlacedLog> logs = log.logs();
     List<Box> parts = holes.free(whole);
-    if (tags.size() == 2 && parts.size() > 1) {
-      shortLog(tags.get(0), parts.get(0));
-      shortLog(tags.get(1), parts.get(parts.size() - 1));
+    if (logs.size() == 2 && parts.size() > 1) {
+      shortLog(WallDrawing.tag(logs.get(0)), parts.get(0));
+      shortLog(WallDrawing.tag(logs.get(1)), parts.get(parts.size() - 1));
       return;
     }
     Optional<Box> free = holes.widest(whole);

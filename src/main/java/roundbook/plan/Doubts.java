@@ -17,6 +17,7 @@ import roundbook.rounds.Fit;
 import roundbook.rounds.Shortage;
 import roundbook.stack.Course;
 import roundbook.stack.Joint;
+import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
 import roundbook.takeoff.Takeoff;
 import roundbook.units.Length;
@@ -185,7 +186,10 @@ final class Doubts {
   }
 
   private void ends(PiecePlan piece) {
-    Log log = piece.placed().piece().log();
+    if (!piece.halves().isEmpty()) {
+      piece.halves().stream().filter(half -> half.fit().weak()).forEach(this::end);
+      return;
+    }
     boolean butt = piece.buttFit().weak();
     boolean tip = piece.tipFit().weak();
     if (!butt && !tip) {
@@ -198,15 +202,26 @@ final class Doubts {
     if (butt) {
       ends.add("butt end " + piece.buttFit().verdict());
     }
+    Length diameter = (tip ? piece.tipFit() : piece.buttFit()).diameter();
+    ends(piece.placed(), String.join("; ", ends), diameter);
+  }
+
+  /** Says that a short log beside an opening is too thin at its corner. */
+  private void end(PiecePlan.Half half) {
+    String said = (half.buttOut() ? "butt end " : "tip end ") + half.fit().verdict();
+    ends(half.placed(), said, half.fit().diameter());
+  }
+
+  private void ends(PlacedLog placed, String said, Length diameter) {
+    Log log = placed.piece().log();
     String message =
         String.format(
             Locale.ROOT,
             "round %d wall %s, log %s: %s",
-            piece.placed().round(),
-            piece.placed().wall().name(),
+            placed.round(),
+            placed.wall().name(),
             log.tag(),
-            String.join("; ", ends));
-    Length diameter = (tip ? piece.tipFit() : piece.buttFit()).diameter();
+            said);
     problems.add(
         Problem.of(ProblemCode.TIP_THIN, log.origin(), formats.mark(diameter), message)
             .about(log.tag()));

@@ -1,6 +1,7 @@
 package roundbook.plan;
 
 import java.util.List;
+import roundbook.job.AsBuilt;
 import roundbook.notch.NeckFit;
 import roundbook.stack.PlacedLog;
 import roundbook.units.Length;
@@ -17,6 +18,7 @@ import roundbook.units.Length;
  * @param buttFit whether the butt end holds its marks
  * @param tipFit whether the tip end holds its marks
  * @param notes what is special about it
+ * @param halves the two short logs that lie there instead, left then right; none: it is one log
  */
 public record PiecePlan(
     PlacedLog placed,
@@ -27,10 +29,54 @@ public record PiecePlan(
     Weight weight,
     NeckFit buttFit,
     NeckFit tipFit,
-    List<Note> notes) {
-  /** Copies the list. */
+    List<Note> notes,
+    List<Half> halves) {
+  /** Copies the lists. */
   public PiecePlan {
+    halves = List.copyOf(halves);
     notes = List.copyOf(notes);
+  }
+
+  /**
+   * One of two short logs beside an opening.
+   *
+   * @param placed the log in its place
+   * @param left whether it lies left of the opening, seen from outside
+   * @param opening the opening's name
+   * @param corner the corner at its other end
+   * @param shoulder distance of its only shoulder from its squared butt
+   * @param weight what it weighs and where it balances
+   * @param fit whether its end at the corner holds its marks
+   */
+  public record Half(
+      PlacedLog placed,
+      boolean left,
+      String opening,
+      String corner,
+      Length shoulder,
+      Weight weight,
+      NeckFit fit) {
+    /** Returns whether its butt lies at the corner, not at the opening. */
+    public boolean buttOut() {
+      return placed.buttAtStart() != left;
+    }
+
+    /** Returns how it is known in what is built and measured. */
+    public AsBuilt.Place place() {
+      return new AsBuilt.Place(placed.round(), placed.wall().name()).side(left);
+    }
+  }
+
+  /** Returns the weight in pounds of all that lies there. */
+  public double pounds() {
+    return halves.isEmpty()
+        ? weight.pounds()
+        : halves.stream().mapToDouble(half -> half.weight().pounds()).sum();
+  }
+
+  /** Returns the logs that lie there: itself, or both short ones. */
+  public List<PlacedLog> logs() {
+    return placed.logs();
   }
 
   /** What is special about a piece. */

@@ -1,15 +1,20 @@
 package roundbook.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import roundbook.job.Building;
 import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.job.Setting;
+import roundbook.job.Wall;
 import roundbook.notch.NeckFit;
+import roundbook.plan.PiecePlan.Half;
 import roundbook.plan.PiecePlan.Note;
 import roundbook.plan.PiecePlan.Weight;
 import roundbook.stack.Course;
@@ -17,6 +22,7 @@ import roundbook.stack.EndFit;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
 import roundbook.takeoff.LogCut;
+import roundbook.takeoff.OpeningCut;
 import roundbook.takeoff.PieceWood;
 import roundbook.takeoff.Takeoff;
 import roundbook.units.Length;
@@ -28,6 +34,7 @@ final class PiecePlanner {
   private final Map<PlacedLog, PieceWood> wood;
   private final Set<PlacedLog> headers;
   private final Set<PlacedLog> cut;
+  private final Map<PlacedLog, String> through = new HashMap<>();
 
   PiecePlanner(Job job, Stack stack, Takeoff takeoff) {
     this.job = job;
@@ -43,6 +50,11 @@ final class PiecePlanner {
             .flatMap(each -> each.cut().stream())
             .map(LogCut::log)
             .collect(Collectors.toSet());
+    for (OpeningCut opening : takeoff.openings()) {
+      opening
+          .of(LogCut.Kind.THROUGH)
+          .forEach(each -> through.put(each.log(), opening.opening().name()));
+    }
   }
 
   List<PiecePlan> pieces() {
@@ -71,12 +83,43 @@ final class PiecePlanner {
         weight(placed),
         butt,
         tip,
-        notes(placed, butt, tip));
+        notes(placed, butt, tip),
+        halves(placed, placed.buttAtStart() ? tip : butt, placed.buttAtStart() ? butt : tip));
   }
 
+  /** Returns what the log of a place weighs; of a pair the heavier of the two. */
   private Weight weight(PlacedLog placed) {
-    PieceWood piece = wood.get(placed);
+    return placed.logs().stream()
+        .map(log -> weight(wood.get(log)))
+        .max(Comparator.comparingDouble(Weight::pounds))
+        .orElseThrow();
+  }
+
+  private static Weight weight(PieceWood piece) {
     return new Weight(piece.weights().green(), piece.balance());
+  }
+
+  private List<Half> halves(PlacedLog placed, NeckFit left, NeckFit right) {
+    List<PlacedLog> logs = placed.logs();
+    return logs.size() == 1
+        ? List.of()
+        : List.of(half(placed, logs.get(0), left), half(placed, logs.get(1), right));
+  }
+
+  private Half half(PlacedLog placed, PlacedLog log, NeckFit fit) {
+    boolean left = log.equals(placed.logs().get(0));
+    Building building = job.building();
+    Wall crossing = left ? building.after(log.wall()) : building.before(log.wall());
+    Length neck = crossing.thickness().plus(job.rules().overhang());
+    boolean buttOut = log.buttAtStart() != left;
+    return new Half(
+        log,
+        left,
+        through.getOrDefault(placed, ""),
+        left ? building.endCorner(log.wall()) : building.startCorner(log.wall()),
+        buttOut ? neck : log.piece().trimmed().minus(neck),
+        weight(wood.get(log)),
+        fit);
   }
 
   private List<Note> notes(PlacedLog placed, NeckFit butt, NeckFit tip) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import roundbook.balance.Effort;
 import roundbook.exchange.Exchanges;
 import roundbook.job.Job;
@@ -19,7 +20,6 @@ import roundbook.rounds.Reorder;
 import roundbook.rounds.Verifier;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
-import roundbook.takeoff.ShortStock;
 import roundbook.takeoff.Takeoff;
 
 /** Makes the whole plan of a job from the choice of its logs. */
@@ -72,7 +72,7 @@ public final class Planner {
     }
     Takeoff takeoff = Takeoff.of(job, stack);
     List<PiecePlan> pieces = new PiecePlanner(job, stack, takeoff).pieces();
-    Supplies supplies = new Supplies(job, choice, takeoff.shortStock());
+    Supplies supplies = new Supplies(job, choice);
     List<ClassSupply> classes = supplies.classes();
     return new Plan(
         job,
@@ -80,58 +80,43 @@ public final class Planner {
         stack,
         pieces,
         takeoff,
-        uses(whole, choice, taken, takeoff.shortStock()),
+        uses(whole, pieces, taken),
         classes,
         Quantities.of(job, pieces, takeoff),
         supplies.order(classes),
-        Exchanges.of(job, choice.without(beside(takeoff)), stack),
+        Exchanges.of(job, choice, stack),
         new Doubts(job, choice, stack, pieces, takeoff).all());
   }
 
-  private static List<LogUse> uses(
-      Job job, Choice choice, List<Taken> taken, List<ShortStock> stock) {
+  private static List<LogUse> uses(Job job, List<PiecePlan> pieces, List<Taken> taken) {
     Map<String, LogUse> known = new HashMap<>();
-    choice.courses().stream()
-        .flatMap(course -> course.logs().stream())
-        .map(place -> placed(place, stock))
-        .forEach(use -> known.put(use.log().tag(), use));
+    pieces.stream().flatMap(Planner::placed).forEach(use -> known.put(use.log().tag(), use));
     taken.stream()
         .map(each -> new LogUse(each.log(), Use.TAKEN, Optional.empty(), each.words()))
         .forEach(use -> known.put(use.log().tag(), use));
     Fit fit = new Fit(job);
     return job.logs().stream()
-        .map(log -> known.containsKey(log.tag()) ? known.get(log.tag()) : unused(log, fit, stock))
+        .map(log -> known.containsKey(log.tag()) ? known.get(log.tag()) : unused(log, fit))
         .toList();
   }
 
-  private static LogUse placed(PlacedLog place, List<ShortStock> stock) {
-    String note =
-        stock.stream()
-            .filter(each -> each.freed().equals(place))
-            .map(each -> each.logs().stream().map(Log::tag).collect(Collectors.joining(" and ")))
-            .map(tags -> "free: short stock " + tags + " stands in its place")
-            .findFirst()
-            .orElse("");
+  private static Stream<LogUse> placed(PiecePlan piece) {
+    return piece.halves().isEmpty()
+        ? Stream.of(placed(piece.placed(), ""))
+        : piece.halves().stream().map(half -> placed(half.placed(), beside(half)));
+  }
+
+  private static String beside(PiecePlan.Half half) {
+    return (half.left() ? "left" : "right") + " of opening " + half.opening();
+  }
+
+  private static LogUse placed(PlacedLog place, String note) {
     return new LogUse(place.piece().log(), Use.PLACED, Optional.of(place), note);
   }
 
-  private static LogUse unused(Log log, Fit fit, List<ShortStock> shortStock) {
-    Optional<String> stock =
-        shortStock.stream().filter(each -> each.uses(log)).findFirst().map(Planner::said);
-    Use use = fit.refused(log).isPresent() ? Use.LEFT_OUT : Use.SPARE;
-    String why = stock.orElse(fit.refused(log).map(Fit.Reason::words).orElse(""));
-    return new LogUse(log, use, Optional.empty(), why);
-  }
-
-  /** Returns the tags of logs that stand beside openings and so are no spares. */
-  private static Set<String> beside(Takeoff takeoff) {
-    return takeoff.shortStock().stream()
-        .flatMap(stock -> stock.logs().stream())
-        .map(Log::tag)
-        .collect(Collectors.toSet());
-  }
-
-  private static String said(ShortStock stock) {
-    return "short stock beside an opening for log " + stock.freed().piece().log().tag();
+  private static LogUse unused(Log log, Fit fit) {
+    Optional<Fit.Reason> refused = fit.refused(log);
+    Use use = refused.isPresent() ? Use.LEFT_OUT : Use.SPARE;
+    return new LogUse(log, use, Optional.empty(), refused.map(Fit.Reason::words).orElse(""));
   }
 }

@@ -12,7 +12,6 @@ import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.plan.PiecePlan.Note;
 import roundbook.takeoff.Chinking;
-import roundbook.takeoff.Frame;
 import roundbook.takeoff.OpeningCut;
 import roundbook.takeoff.PieceWood;
 import roundbook.takeoff.Takeoff;
@@ -69,13 +68,13 @@ final class Quantities {
     return sum(standing().stream().map(Piece::trimmed).toList());
   }
 
-  /** Returns the pieces that stand at last, short logs in place of the long ones they free. */
+  /** Returns the pieces of all logs that stand. */
   private List<Piece> standing() {
-    return takeoff.standing().stream().map(wood -> wood.log().piece()).toList();
+    return takeoff.wood().stream().map(wood -> wood.log().piece()).toList();
   }
 
   private double sum(ToDoubleFunction<PieceWood> part) {
-    return takeoff.standing().stream().mapToDouble(part).sum();
+    return takeoff.wood().stream().mapToDouble(part).sum();
   }
 
   private String moisture() {
@@ -134,12 +133,13 @@ final class Quantities {
       return;
     }
     lines.count(OPENINGS, "openings", takeoff.openings().size());
-    List<Frame> frames = takeoff.openings().stream().map(OpeningCut::frame).toList();
-    lines.length(OPENINGS, "buck_board", sum(frames.stream().map(Frame::board).toList()), buck());
-    lines.length(OPENINGS, "keys", sum(frames.stream().map(Frame::keys).toList()));
-    int freed = takeoff.shortStock().size();
-    if (freed > 0) {
-      lines.count(OPENINGS, "freed", freed, tags());
+    List<OpeningCut.Frame> frames = takeoff.openings().stream().map(OpeningCut::frame).toList();
+    lines.length(
+        OPENINGS, "buck_board", sum(frames.stream().map(OpeningCut.Frame::board).toList()), buck());
+    lines.length(OPENINGS, "keys", sum(frames.stream().map(OpeningCut.Frame::keys).toList()));
+    List<PiecePlan> pairs = pieces.stream().filter(each -> !each.halves().isEmpty()).toList();
+    if (!pairs.isEmpty()) {
+      lines.count(OPENINGS, "freed", pairs.size(), tags(pairs));
     }
   }
 
@@ -147,9 +147,9 @@ final class Quantities {
     return mark(job.rules().length(Setting.BUCK_THICKNESS)) + " " + unit();
   }
 
-  private String tags() {
-    return takeoff.shortStock().stream()
-        .map(each -> each.freed().piece().log().tag())
+  private static String tags(List<PiecePlan> pairs) {
+    return pairs.stream()
+        .map(each -> each.placed().piece().log().tag())
         .collect(Collectors.joining(", "));
   }
 
@@ -177,14 +177,11 @@ final class Quantities {
   }
 
   private Set<String> placed() {
-    return pieces.stream()
-        .map(piece -> piece.placed().piece().log().tag())
-        .collect(Collectors.toSet());
+    return standing().stream().map(piece -> piece.log().tag()).collect(Collectors.toSet());
   }
 
   private List<Log> unplaced() {
-    Set<String> placed =
-        standing().stream().map(piece -> piece.log().tag()).collect(Collectors.toSet());
+    Set<String> placed = placed();
     return job.logs().stream().filter(log -> !placed.contains(log.tag())).toList();
   }
 

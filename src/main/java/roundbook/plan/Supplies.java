@@ -14,7 +14,6 @@ import roundbook.rounds.Choice;
 import roundbook.rounds.Fit;
 import roundbook.rounds.Shortage;
 import roundbook.stack.PlacedLog;
-import roundbook.takeoff.ShortStock;
 import roundbook.units.Length;
 
 /** Compares logs on hand with logs needed, and writes the order to the yard. */
@@ -22,13 +21,11 @@ final class Supplies {
   private final Job job;
   private final Choice choice;
   private final Fit fit;
-  private final List<ShortStock> shortStock;
 
-  Supplies(Job job, Choice choice, List<ShortStock> shortStock) {
+  Supplies(Job job, Choice choice) {
     this.job = job;
     this.choice = choice;
     this.fit = new Fit(job);
-    this.shortStock = shortStock;
   }
 
   /** Returns the classes, the longest first, with the logs too short for any wall last. */
@@ -54,33 +51,37 @@ final class Supplies {
   private ClassSupply supply(Length least, Length above) {
     List<Wall> walls =
         job.building().walls().stream().filter(wall -> fit.least(wall).equals(least)).toList();
-    int needed = walls.size() * wantedRounds();
+    int needed = walls.size() * wantedRounds() - paired(walls);
     List<Log> onHand =
         job.logs().stream()
             .filter(log -> within(log, least, above) && fit.refused(log).isEmpty())
             .toList();
-    int spare = (int) onHand.stream().filter(this::isSpare).count();
+    int spare = (int) onHand.stream().filter(choice.unused()::contains).count();
     return new ClassSupply(
         least, names(walls), needed, placedOn(walls), onHand.size(), spare, sparesWanted(needed));
   }
 
-  /** A log whose place short stock fills is free; the short stock itself no longer is. */
-  private boolean isSpare(Log log) {
-    if (choice.unused().contains(log)) {
-      return shortStock.stream().noneMatch(stock -> stock.uses(log));
-    }
-    return shortStock.stream().anyMatch(stock -> stock.freed().piece().log().equals(log));
+  private ClassSupply tooShort(Length shortest) {
+    List<Log> all = job.logs().stream().filter(log -> log.length().isLessThan(shortest)).toList();
+    int spare = (int) all.stream().filter(choice.unused()::contains).count();
+    int placed = all.size() - spare;
+    return new ClassSupply(Length.ZERO, "", placed, placed, all.size(), spare, 0);
   }
 
-  private ClassSupply tooShort(Length shortest) {
-    int count = (int) job.logs().stream().filter(log -> log.length().isLessThan(shortest)).count();
-    return new ClassSupply(Length.ZERO, "", 0, 0, count, count, 0);
+  /** Returns how many places of walls short logs fill, so that no long one is needed there. */
+  private int paired(List<Wall> walls) {
+    return (int)
+        choice.pairs().stream()
+            .map(pair -> pair.place().wall())
+            .filter(name -> walls.stream().anyMatch(wall -> wall.name().equals(name)))
+            .count();
   }
 
   private int placedOn(List<Wall> walls) {
     return (int)
         choice.courses().stream()
             .flatMap(course -> course.logs().stream())
+            .filter(log -> log.logs().size() == 1)
             .map(PlacedLog::wall)
             .filter(walls::contains)
             .count();

@@ -2,6 +2,7 @@ package roundbook.plan;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import roundbook.job.AsBuilt;
 import roundbook.job.BuildRules;
 import roundbook.job.Job;
@@ -28,11 +29,7 @@ public record TallyBias(int logs, Length mean, Length least, Length most) {
   public static Optional<TallyBias> of(Plan plan) {
     Job job = plan.job();
     List<Length> differences =
-        plan.pieces().stream()
-            .map(PiecePlan::placed)
-            .filter(placed -> hewn(job, placed).isPresent())
-            .map(placed -> hewn(job, placed).get().minus(talliedMid(job, placed)))
-            .toList();
+        plan.pieces().stream().flatMap(piece -> differences(job, piece)).toList();
     int walls = job.building().walls().size();
     if (job.built().rounds() < ROUNDS_LEAST || differences.size() < ROUNDS_LEAST * walls) {
       return Optional.empty();
@@ -46,9 +43,17 @@ public record TallyBias(int logs, Length mean, Length least, Length most) {
             differences.stream().reduce(Length::most).orElseThrow()));
   }
 
-  private static Optional<Length> hewn(Job job, PlacedLog placed) {
-    AsBuilt.Measures typed = job.built().measures(placed.round(), placed.wall().name());
-    return typed.mid();
+  private static Stream<Length> differences(Job job, PiecePlan piece) {
+    PlacedLog placed = piece.placed();
+    AsBuilt.Place place = new AsBuilt.Place(placed.round(), placed.wall().name());
+    return piece.halves().isEmpty()
+        ? difference(job, place, placed)
+        : piece.halves().stream().flatMap(half -> difference(job, half.place(), half.placed()));
+  }
+
+  private static Stream<Length> difference(Job job, AsBuilt.Place place, PlacedLog log) {
+    AsBuilt.Measures typed = job.built().measures(place);
+    return typed.mid().stream().map(mid -> mid.minus(talliedMid(job, log)));
   }
 
   /** Returns the middle diameter of a trimmed log by the tally. */

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import roundbook.job.BuildRules;
+import roundbook.job.Piece;
 import roundbook.job.Wall;
 import roundbook.notch.Notch;
 import roundbook.plan.OrderLine;
@@ -94,16 +95,18 @@ public final class Comparison {
 
   /** Returns what is cut off the butt, the trimmed length and what falls off the tip. */
   private String cut(Optional<PiecePlan> piece) {
-    return piece
-        .map(each -> each.placed().piece())
-        .map(
-            each ->
-                formats.mark(each.cutOffButt())
-                    + " | "
-                    + formats.feetInches(each.trimmed())
-                    + " | "
-                    + formats.mark(each.fallsOff()))
-        .orElse("");
+    return piece.stream()
+        .flatMap(each -> each.logs().stream())
+        .map(log -> cut(log.piece()))
+        .collect(Collectors.joining("; "));
+  }
+
+  private String cut(Piece piece) {
+    return formats.mark(piece.cutOffButt())
+        + " | "
+        + formats.feetInches(piece.trimmed())
+        + " | "
+        + formats.mark(piece.fallsOff());
   }
 
   /** Returns size, upper and lower mark. */

@@ -4,15 +4,19 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.CutSize;
 import roundbook.job.AsBuilt.Held;
+import roundbook.job.AsBuilt.HeldHalf;
 import roundbook.job.AsBuilt.Measures;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.BuildRules;
 import roundbook.job.Job;
 import roundbook.job.Log;
+import roundbook.job.Pair;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
@@ -44,34 +48,49 @@ final class Progress {
   }
 
   private void settle(Place place, Held planned) {
-    Measures typed = site.typed().measures().getOrDefault(place, Measures.NONE);
     boolean cut = place.round() <= site.typed().cut();
     boolean beyond = expected.rules().rounds().stream().anyMatch(rounds -> place.round() > rounds);
-    String tag = site.tag(place).orElseThrow();
-    boolean gone = site.typed().lost().contains(tag) || beyond;
-    boolean settled =
-        cut
-            || site.isBegun(place.round())
-            || site.typed().used().containsKey(place)
-            || typed.hewn();
+    Map<Place, String> stands = site.stands(place);
+    boolean gone = stands.values().stream().anyMatch(site.typed().lost()::contains) || beyond;
+    boolean settled = cut || site.isBegun(place.round()) || site.uses(place) || site.hewn(place);
     if (!settled || gone && !cut) {
       return;
     }
-    Held here = tag.equals(planned.tag()) ? planned : new Held(tag, squared(place, tag));
+    Held here = here(place, planned, stands);
     held.put(place, here);
-    if (!typed.isEmpty()) {
-      measures.put(place, typed);
+    Set<Place> known = new TreeSet<>(stands.keySet());
+    known.add(place);
+    for (Place each : known) {
+      Measures typed = site.typed().measures().getOrDefault(each, Measures.NONE);
+      if (!typed.isEmpty()) {
+        measures.put(each, typed);
+      }
     }
-    if (typed.hewn()) {
-      Log log = expected.log(tag).orElseThrow();
-      before.put(tag, log);
-      hewn.put(tag, asHewn(expected, place, here, typed));
+    record(expected, place, here, measures, before, hewn);
+  }
+
+  /** Returns the log of a place, or both, the ones used instead where there are any. */
+  private Held here(Place place, Held planned, Map<Place, String> stands) {
+    if (planned.halves().isEmpty()) {
+      String tag = stands.get(place);
+      boolean same = tag.equals(planned.tag());
+      return same ? planned : new Held(tag, squared(tag, trimmed(expected, place)));
     }
+    return Held.ofHalves(
+        half(planned.halves().get(0), stands.get(place.side(true))),
+        half(planned.halves().get(1), stands.get(place.side(false))),
+        planned.cutOffButt());
+  }
+
+  private HeldHalf half(HeldHalf planned, String tag) {
+    return tag.equals(planned.tag())
+        ? planned
+        : new HeldHalf(tag, squared(tag, planned.trimmed()), planned.trimmed(), planned.buttOut());
   }
 
   /** A log used instead is squared at its butt by the allowance; all its excess is off the tip. */
-  private Length squared(Place place, String tag) {
-    Length excess = expected.log(tag).orElseThrow().length().minus(trimmed(expected, place));
+  private Length squared(String tag, Length trimmed) {
+    Length excess = expected.log(tag).orElseThrow().length().minus(trimmed);
     return site.printed().length(Setting.SQUARING_ALLOWANCE).least(excess.dividedBy(2));
   }
 
@@ -80,10 +99,32 @@ final class Progress {
     return job.building().trimmed(wall, job.rules().overhang());
   }
 
-  private static Log asHewn(Job job, Place place, Held here, Measures typed) {
-    Log log = job.log(here.tag()).orElseThrow();
-    Piece piece = new Piece(log, here.cutOffButt(), trimmed(job, place));
-    return new Hewn(typed.butt(), typed.mid(), typed.tip()).of(piece).log();
+  /**
+   * Notes the logs of a place as they are hewn and as they were expected, where any is measured.
+   */
+  private static void record(
+      Job expected,
+      Place place,
+      Held here,
+      Map<Place, Measures> measures,
+      Map<String, Log> before,
+      Map<String, Log> hewn) {
+    Log log = expected.log(place, here).orElseThrow();
+    List<Piece> pieces =
+        log.pair()
+            .map(pair -> pair.halves().stream().map(Pair.Half::piece).toList())
+            .orElseGet(() -> List.of(new Piece(log, here.cutOffButt(), trimmed(expected, place))));
+    for (int part = 0; part < pieces.size(); part++) {
+      Place own = pieces.size() == 1 ? place : place.side(part == 0);
+      Measures typed = measures.getOrDefault(own, Measures.NONE);
+      if (typed.hewn()) {
+        Piece piece = pieces.get(part);
+        before.put(log.tag(), log);
+        before.put(piece.log().tag(), piece.log());
+        Log other = new Hewn(typed.butt(), typed.mid(), typed.tip()).of(piece).log();
+        hewn.put(other.tag(), other);
+      }
+    }
   }
 
   /** Returns the job with the logs as hewn and what is built; lost logs are left out. */
@@ -123,14 +164,26 @@ final class Progress {
   /** Returns the middle that a page's size was taken from: as measured, else as it was planned. */
   private Length mid(Place place) {
     Measures typed = measures.getOrDefault(place, Measures.NONE);
-    return typed.mid().orElseGet(() -> plannedMid(place));
+    return typed.mid().orElseGet(() -> pageMid(place));
   }
 
-  private Length plannedMid(Place place) {
+  /** Short logs beside an opening are measured apart, and then make the middle of their place. */
+  private Length pageMid(Place place) {
     Job then = withRules(site.job(), site.printed()).corrected();
     Held here = held.get(place);
-    Log log = then.log(here.tag()).orElseThrow();
+    List<Log> logs =
+        then.logs().stream()
+            .map(log -> isMeasured(place, log) ? hewn.get(log.tag()) : log)
+            .toList();
+    Log log = then.withLogs(logs).log(place, here).orElseThrow();
     return new Piece(log, here.cutOffButt(), trimmed(then, place)).mid();
+  }
+
+  private boolean isMeasured(Place place, Log log) {
+    Held here = held.get(place);
+    return !here.halves().isEmpty()
+        && here.tags().contains(log.tag())
+        && hewn.containsKey(log.tag());
   }
 
   private static Job withRules(Job job, BuildRules rules) {
@@ -147,14 +200,7 @@ final class Progress {
     Map<String, Log> hewn = new HashMap<>();
     recorded
         .held()
-        .forEach(
-            (place, here) -> {
-              Measures known = recorded.measures(place.round(), place.wall());
-              if (known.hewn()) {
-                before.put(here.tag(), expected.log(here.tag()).orElseThrow());
-                hewn.put(here.tag(), asHewn(expected, place, here, known));
-              }
-            });
+        .forEach((place, here) -> record(expected, place, here, recorded.measures(), before, hewn));
     List<Log> logs =
         expected.logs().stream()
             .map(log -> hewn.getOrDefault(log.tag(), log))

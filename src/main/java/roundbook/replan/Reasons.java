@@ -57,29 +57,35 @@ final class Reasons {
     if (before.isEmpty()) {
       return new Change(place, was, is, Why.NEW_ROUND, "");
     }
-    if (site.typed().used().containsKey(place)) {
+    if (site.uses(place)) {
       return new Change(place, was, is, Why.USED_HERE, "");
     }
-    return gone(place, was, is)
+    return gone(place, before.get(), is)
         .or(() -> kept(place, was, is))
         .or(() -> paying(place, was, is))
         .orElseGet(() -> new Change(place, was, is, Why.MAKES_ROOM, movedTo(was)));
   }
 
-  private Optional<Change> gone(Place place, String was, String is) {
+  private Optional<Change> gone(Place place, Held before, String is) {
+    String was = before.tag();
     if (was.equals(is)) {
       return Optional.empty();
     }
-    if (built.lost().contains(was)) {
-      return Optional.of(new Change(place, was, is, Why.LOST, was));
+    Optional<String> lost = before.tags().stream().filter(built.lost()::contains).findFirst();
+    if (lost.isPresent()) {
+      return Optional.of(new Change(place, was, is, Why.LOST, lost.get()));
     }
-    Optional<Place> elsewhere = built.placeOf(was).filter(at -> !built.isMovable(at));
+    Optional<Place> elsewhere =
+        before.tags().stream()
+            .flatMap(tag -> built.placeOf(tag).stream())
+            .filter(at -> !at.equals(place) && !built.isMovable(at))
+            .findFirst();
     if (elsewhere.isPresent()) {
       return Optional.of(new Change(place, was, is, Why.USED_ELSEWHERE, named(elsewhere.get())));
     }
-    Log log = plan.job().log(was).orElseThrow();
+    Optional<Log> log = plan.job().log(was);
     Wall wall = plan.job().building().wall(place.wall()).orElseThrow();
-    boolean serves = new Fit(plan.job()).serves(log, wall);
+    boolean serves = log.filter(each -> new Fit(plan.job()).serves(each, wall)).isPresent();
     return serves ? Optional.empty() : Optional.of(new Change(place, was, is, Why.UNFIT, was));
   }
 
@@ -93,7 +99,7 @@ final class Reasons {
   }
 
   private Keep keep(String tag) {
-    return plan.job().log(tag).orElseThrow().traits().keep();
+    return plan.job().log(tag).map(log -> log.traits().keep()).orElse(Keep.ANY);
   }
 
   private Optional<Change> paying(Place place, String was, String is) {

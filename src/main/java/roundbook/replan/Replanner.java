@@ -87,10 +87,7 @@ public final class Replanner {
     choice.courses().stream()
         .flatMap(course -> course.logs().stream())
         .forEach(
-            log ->
-                places.put(
-                    new Place(log.round(), log.wall().name()),
-                    new Held(log.piece().log().tag(), log.piece().cutOffButt())));
+            log -> places.put(new Place(log.round(), log.wall().name()), Held.of(log.piece())));
     Job moved =
         new Job(
             job.rules(),
@@ -208,8 +205,7 @@ public final class Replanner {
             piece ->
                 places.put(
                     new Place(piece.placed().round(), piece.placed().wall().name()),
-                    new Held(
-                        piece.placed().piece().log().tag(), piece.placed().piece().cutOffButt())));
+                    Held.of(piece.placed().piece())));
     return places;
   }
 }

@@ -107,27 +107,39 @@ final class AsBuiltSheet {
     for (PiecePlan piece : context.plan().pieces()) {
       int round = piece.placed().round();
       if (built.held(round, piece.placed().wall().name()).isPresent()) {
-        list.row(row(piece, round, piece.placed().wall().name()));
+        LiveSpot.of(piece).forEach(spot -> list.row(row(spot)));
       }
     }
   }
 
-  private List<Cell> row(PiecePlan piece, int round, String wall) {
-    Measures typed = built.measures(round, wall);
-    Length tally = TallyBias.talliedMid(context.plan().job(), piece.placed());
+  /** The marks of two short logs are recorded with the left one. */
+  private List<Cell> row(LiveSpot spot) {
+    int round = spot.round();
+    String wall = spot.place().named();
+    Measures typed = built.measures(spot.place());
+    Measures marks = built.measures(spot.place().whole());
+    boolean right = spot.place().side() == AsBuilt.Side.RIGHT;
+    Length tally = TallyBias.talliedMid(context.plan().job(), spot.placed());
     List<Cell> row = new ArrayList<>();
     row.add(cells.count(round));
-    row.add(cells.centre(wall));
-    String tag = piece.placed().piece().log().tag();
+    row.add(cells.centre(ShortRows.place(spot)));
+    String tag = spot.piece().log().tag();
     row.add(cells.bold(tag).named(CellNames.built("log", round, wall)));
-    row.add(cells.exact(piece.placed().piece().cutOffButt()));
+    row.add(cells.exact(spot.piece().cutOffButt()));
     row.add(known(typed.butt()).named(CellNames.built("butt", round, wall)));
     row.add(known(typed.mid()).named(CellNames.built("mid", round, wall)));
     row.add(known(typed.tip()).named(CellNames.built("tip", round, wall)));
     row.add(cells.printed(tally));
     row.add(typed.mid().map(mid -> differs(mid.minus(tally))).orElse(cells.text("")));
-    row.add(known(typed.lowerCut()).named(CellNames.built("lower", round, wall)));
-    row.add(known(typed.upperCut()).named(CellNames.built("upper", round, wall)));
+    String whole = spot.place().whole().named();
+    row.add(
+        right
+            ? cells.text("")
+            : known(marks.lowerCut()).named(CellNames.built("lower", round, whole)));
+    row.add(
+        right
+            ? cells.text("")
+            : known(marks.upperCut()).named(CellNames.built("upper", round, whole)));
     return row;
   }
 

@@ -11,7 +11,6 @@ import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.stack.Joint;
 import roundbook.takeoff.Chinking;
-import roundbook.takeoff.JointFill;
 import roundbook.units.Bulk;
 import roundbook.units.Length;
 import roundbook.units.LengthUnit;
@@ -56,7 +55,7 @@ final class ChinkingSheet {
     return list.build();
   }
 
-  private List<Cell> row(JointFill fill) {
+  private List<Cell> row(Chinking.Fill fill) {
     Joint joint = fill.joint();
     return List.of(
         cells.centre(joint.lower().wall().name()),

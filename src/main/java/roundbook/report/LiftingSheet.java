@@ -29,7 +29,7 @@ final class LiftingSheet {
         new ListSheet(context, Tab.LIFTING, context.page(Kind.TABLE), WIDTHS).title(Tab.LIFTING);
     cautions(context, list);
     List<PieceWood> heaviest =
-        context.plan().takeoff().standing().stream()
+        context.plan().takeoff().wood().stream()
             .sorted(Comparator.comparingDouble((PieceWood wood) -> -wood.weights().green()))
             .toList();
     Cells cells = new Cells(context);

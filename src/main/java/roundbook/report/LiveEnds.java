@@ -94,17 +94,26 @@ final class LiveEnds {
   /** Returns the verdict on both ends as planned. */
   private String verdictNow(PiecePlan plan) {
     List<String> parts =
-        Stream.of(part("live.butt", raw(plan.buttFit())), part("live.tip", raw(plan.tipFit())))
+        Stream.of(
+                part(label(plan, true), raw(plan.buttFit())),
+                part(label(plan, false), raw(plan.tipFit())))
             .filter(part -> !part.isEmpty())
             .toList();
     return parts.isEmpty() ? live.text("live.ok") : String.join("; ", parts);
   }
 
+  /** Returns how an end is called; those of two short logs by their corners. */
+  private String label(PiecePlan plan, boolean butt) {
+    if (plan.halves().isEmpty()) {
+      return live.text(butt ? "live.butt" : "live.tip");
+    }
+    boolean left = butt != plan.placed().buttAtStart();
+    return plan.halves().get(left ? 0 : 1).corner();
+  }
+
   /** Returns one end's part of the verdict as planned; empty when it has no fault. */
-  private String part(String key, String raw) {
-    return raw.isEmpty()
-        ? ""
-        : live.text(key) + " " + raw.substring(0, raw.length() - PLUS.length());
+  private String part(String label, String raw) {
+    return raw.isEmpty() ? "" : label + " " + raw.substring(0, raw.length() - PLUS.length());
   }
 
   /** Returns the formula of the verdict on both ends. */
@@ -119,19 +128,19 @@ final class LiveEnds {
         + "=\"\","
         + LiveMath.literal(live.text("live.ok"))
         + ","
-        + shown("live.butt", butt)
+        + shown(label(plan, true), butt)
         + "&IF(OR("
         + butt
         + "=\"\","
         + tip
         + "=\"\"),\"\",\"; \")&"
-        + shown("live.tip", tip)
+        + shown(label(plan, false), tip)
         + ")";
   }
 
   /** Returns the formula of one end's part of the verdict. */
-  private String shown(String key, String raw) {
-    String label = LiveMath.literal(live.text(key) + " ");
+  private String shown(String named, String raw) {
+    String label = LiveMath.literal(named + " ");
     String bare = "LEFT(" + raw + ",LEN(" + raw + ")-" + PLUS.length() + ")";
     return "IF(" + raw + "=\"\",\"\"," + label + "&" + bare + ")";
   }

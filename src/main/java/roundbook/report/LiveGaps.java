@@ -3,7 +3,6 @@ package roundbook.report;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import roundbook.job.AsBuilt;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
 import roundbook.report.LiveMap.PieceColumn;
@@ -141,21 +140,12 @@ final class LiveGaps {
     private String asPlanned() {
       String ends =
           Stream.of(round - 1, round)
-              .flatMap(number -> Stream.of(end(number, true), end(number, false)))
+              .flatMap(number -> LiveSpot.of(live.piece(number, wall)).stream())
+              .flatMap(spot -> spot.endsAsPlanned(live))
               .reduce((one, other) -> one + "," + other)
               .orElseThrow();
       String below = map.piece(round - 1, wall, PieceColumn.SOURCE);
       return "AND(" + at(PieceColumn.SOURCE) + "<=0," + below + "<=0," + ends + ")";
-    }
-
-    /** Returns whether the diameter typed of an end is still the one of this revision. */
-    private String end(int number, boolean butt) {
-      AsBuilt.Measures typed = live.plan().job().built().measures(number, wall.name());
-      Optional<Length> now = butt ? typed.butt() : typed.tip();
-      String name =
-          butt ? LiveNames.measuredButt(number, wall) : LiveNames.measuredTip(number, wall);
-      return now.map(length -> "N(" + name + ")=" + live.number(length))
-          .orElse("COUNT(" + name + ")=0");
     }
 
     /** Returns the symbols of what is outside the limits, the printed value being compared. */

@@ -5,11 +5,9 @@ import java.util.stream.IntStream;
 import roundbook.job.Log;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
-import roundbook.job.Wall;
 import roundbook.page.Cell;
 import roundbook.page.Role;
 import roundbook.page.SheetBuilder;
-import roundbook.plan.PiecePlan;
 import roundbook.units.Length;
 
 /**
@@ -33,14 +31,19 @@ final class LiveLogs {
 
   LiveLogs(Live live) {
     this.live = live;
-    this.kinds = live.plan().pieces().stream().map(Kind::of).distinct().toList();
+    this.kinds =
+        live.plan().pieces().stream()
+            .flatMap(piece -> LiveSpot.of(piece).stream())
+            .map(Kind::of)
+            .distinct()
+            .toList();
   }
 
   /** A kind of place by its distances from the trimmed butt end. */
   private record Kind(Length near, Length far, Length trimmed) {
     /** Returns the kind of a log's place. */
-    static Kind of(PiecePlan piece) {
-      return new Kind(piece.nearShoulder(), piece.farShoulder(), piece.placed().piece().trimmed());
+    static Kind of(LiveSpot spot) {
+      return new Kind(spot.near(), spot.far(), spot.piece().trimmed());
     }
 
     /** Returns a piece's diameters at butt, shoulders, middle and tip, butt first. */
@@ -91,10 +94,10 @@ final class LiveLogs {
    * Returns the formula of where a place's diameters come from: 0 the plan, above 0 the row of the
    * log used instead, −1 no such log, −2 too short for the place.
    */
-  String source(int round, Wall wall) {
-    String used = LiveNames.used(round, wall);
+  String source(LiveSpot spot) {
+    String used = spot.used();
     String match = "MATCH(TRIM(" + used + "&\"\")," + live.map().logs(TAG) + ",0)";
-    String middle = live.map().logs(column(live.piece(round, wall), MIDDLE));
+    String middle = live.map().logs(column(spot, MIDDLE));
     return "IF("
         + used
         + "=\"\",0,IF(ISNUMBER("
@@ -109,8 +112,8 @@ final class LiveLogs {
   }
 
   /** Returns the formula of a diameter of the log in a row of the table. */
-  String lookUp(PiecePlan piece, int station, String row) {
-    return "INDEX(" + live.map().logs(column(piece, station)) + "," + row + ")";
+  String lookUp(LiveSpot spot, int station, String row) {
+    return "INDEX(" + live.map().logs(column(spot, station)) + "," + row + ")";
   }
 
   /** Returns the formula of the length of the log in a row of the table. */
@@ -119,7 +122,7 @@ final class LiveLogs {
   }
 
   /** Returns the column of a station in the kind of a log's place. */
-  private int column(PiecePlan piece, int station) {
-    return FIRST + kinds.indexOf(Kind.of(piece)) * STATIONS + station;
+  private int column(LiveSpot spot, int station) {
+    return FIRST + kinds.indexOf(Kind.of(spot)) * STATIONS + station;
   }
 }

@@ -2,9 +2,11 @@ package roundbook.report;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import roundbook.job.AsBuilt;
 import roundbook.job.Building;
 import roundbook.job.Wall;
 import roundbook.page.Area;
+import roundbook.plan.PiecePlan;
 import roundbook.plan.Plan;
 
 /**
@@ -247,7 +249,7 @@ record LiveMap(String sheet, Plan plan) {
 
   /** Returns the row of the headings of the table of all logs. */
   int logHeadRow() {
-    return pieceHeadRow() + plan.pieces().size() + GAP_ROWS;
+    return pieceHeadRow() + plan.pieces().size() + halves().size() + GAP_ROWS;
   }
 
   /** Returns where a rule stands. */
@@ -276,6 +278,21 @@ record LiveMap(String sheet, Plan plan) {
   /** Returns the row of the log of a round on a wall. */
   int pieceRow(int round, Wall wall) {
     return pieceHeadRow() + 1 + (round - 1) * walls().size() + walls().indexOf(wall);
+  }
+
+  /** Returns the short logs beside openings, whose rows follow those of the places. */
+  List<PiecePlan.Half> halves() {
+    return plan.pieces().stream().flatMap(piece -> piece.halves().stream()).toList();
+  }
+
+  /** Returns where a value of a log stands, by its place or its side of an opening. */
+  String at(AsBuilt.Place place, PieceColumn column) {
+    if (place.side() == AsBuilt.Side.WHOLE) {
+      return piece(place.round(), building().wall(place.wall()).orElseThrow(), column);
+    }
+    List<AsBuilt.Place> places = halves().stream().map(PiecePlan.Half::place).toList();
+    int row = pieceHeadRow() + 1 + plan.pieces().size() + places.indexOf(place);
+    return Area.cell(row, column.ordinal() + 1).on(sheet);
   }
 
   /** Returns where a value of the log of a round on a wall stands. */

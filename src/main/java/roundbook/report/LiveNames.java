@@ -11,26 +11,6 @@ import roundbook.page.CellNames;
 final class LiveNames {
   private LiveNames() {}
 
-  /** Returns the name of the middle diameter as hewn, such as {@code Measured_1_N}. */
-  static String measured(int round, Wall wall) {
-    return CellNames.measured(round, wall.name());
-  }
-
-  /** Returns the name of the butt diameter as hewn. */
-  static String measuredButt(int round, Wall wall) {
-    return CellNames.measuredButt(round, wall.name());
-  }
-
-  /** Returns the name of the tip diameter as hewn. */
-  static String measuredTip(int round, Wall wall) {
-    return CellNames.measuredTip(round, wall.name());
-  }
-
-  /** Returns the name of the tag of the log used instead. */
-  static String used(int round, Wall wall) {
-    return CellNames.used(round, wall.name());
-  }
-
   /** Returns the name of the lower mark as cut. */
   static String lowerCut(int round, Wall wall) {
     return CellNames.lowerCut(round, wall.name());

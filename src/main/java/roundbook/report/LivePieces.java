@@ -23,6 +23,7 @@ final class LivePieces {
   private final LiveLogs logs;
   private final LiveGaps gaps;
   private final LiveEnds ends;
+  private final LivePairs pairs;
 
   LivePieces(Live live) {
     this.live = live;
@@ -30,6 +31,7 @@ final class LivePieces {
     this.logs = new LiveLogs(live);
     this.gaps = new LiveGaps(live);
     this.ends = new LiveEnds(live);
+    this.pairs = new LivePairs(live);
   }
 
   /** Puts the table on the working sheet. */
@@ -41,23 +43,35 @@ final class LivePieces {
     for (PiecePlan piece : live.plan().pieces()) {
       sheet.nextRow();
       for (PieceColumn column : PieceColumn.values()) {
-        sheet.add(new Row(piece).cell(column).role(Role.HELPER));
+        Row row = new Row(piece, LiveSpot.whole(piece));
+        Cell cell = piece.halves().isEmpty() ? row.cell(column) : row.ofPair(column);
+        sheet.add(cell.role(Role.HELPER));
+      }
+    }
+    for (PiecePlan piece : live.plan().pieces()) {
+      for (PiecePlan.Half half : piece.halves()) {
+        sheet.nextRow();
+        for (PieceColumn column : PieceColumn.values()) {
+          sheet.add(new Row(piece, LiveSpot.of(half)).ofHalf(column).role(Role.HELPER));
+        }
       }
     }
   }
 
-  /** One placed log's cells. */
+  /** One placed log's cells, or those of a short log beside an opening. */
   private final class Row {
     private final PiecePlan plan;
+    private final LiveSpot spot;
     private final PlacedLog placed;
     private final Piece piece;
     private final Piece expected;
     private final Wall wall;
     private final int round;
 
-    Row(PiecePlan plan) {
+    Row(PiecePlan plan, LiveSpot spot) {
       this.plan = plan;
-      this.placed = plan.placed();
+      this.spot = spot;
+      this.placed = spot.placed();
       this.piece = placed.piece();
       this.expected = live.expected(placed);
       this.wall = placed.wall();
@@ -70,10 +84,10 @@ final class LivePieces {
         case ROUND -> Cell.number(round);
         case WALL -> Cell.text(wall.name());
         case PLANNED_TAG -> Cell.text(piece.log().tag());
-        case SOURCE -> Cell.formula(logs.source(round, wall), 0);
+        case SOURCE -> Cell.formula(logs.source(spot), 0);
         case TAG -> tag();
-        case TO_NEAR -> length(plan.nearShoulder());
-        case TO_FAR -> length(piece.trimmed().minus(plan.farShoulder()));
+        case TO_NEAR -> length(spot.near());
+        case TO_FAR -> length(piece.trimmed().minus(spot.far()));
         case HALF -> length(piece.trimmed().dividedBy(2));
         case PLANNED_BUTT, PLANNED_NEAR, PLANNED_MID, PLANNED_FAR, PLANNED_TIP ->
             length(station(expected, column, PieceColumn.PLANNED_BUTT));
@@ -94,6 +108,25 @@ final class LivePieces {
         case LEFT_LIFT, RIGHT_LIFT -> lift(column);
         case WEAK, BUTT_FAULTS, TIP_FAULTS, VERDICT, SAID -> ends.cell(plan, column);
         default -> gaps.cell(placed, column);
+      };
+    }
+
+    /** Returns the cell of a column for a short log: what it is, its diameters and cuts. */
+    Cell ofHalf(PieceColumn column) {
+      boolean own = column.ordinal() <= PieceColumn.TIP.ordinal();
+      boolean cut = column == PieceColumn.OFF_BUTT || column == PieceColumn.FALLS_OFF;
+      return own || cut ? cell(column) : Cell.text("");
+    }
+
+    /** Returns the cell of a column for the place of two short logs. */
+    Cell ofPair(PieceColumn column) {
+      boolean own = column.ordinal() <= PieceColumn.TIP.ordinal();
+      return switch (column) {
+        case ROUND, WALL -> cell(column);
+        case LOWER, UPPER, HEIGHT, LEFT_LIFT, RIGHT_LIFT -> cell(column);
+        case OFF_BUTT, FALLS_OFF -> Cell.text("");
+        case WEAK, BUTT_FAULTS, TIP_FAULTS, VERDICT, SAID -> ends.cell(plan, column);
+        default -> own ? pairs.cell(plan, column) : gaps.cell(plan.placed(), column);
       };
     }
 
@@ -130,7 +163,7 @@ final class LivePieces {
 
     /** Returns where a value of this log stands. */
     private String at(PieceColumn column) {
-      return map.piece(round, wall, column);
+      return map.at(spot.place(), column);
     }
 
     /** Returns a fixed length. */
@@ -145,7 +178,7 @@ final class LivePieces {
 
     /** Returns the tag of the log that is used. */
     private Cell tag() {
-      String used = LiveNames.used(round, wall);
+      String used = spot.used();
       String planned = at(PieceColumn.PLANNED_TAG);
       return Cell.formula(
           "IF(" + used + "=\"\"," + planned + ",TRIM(" + used + "&\"\"))", piece.log().tag());
@@ -155,9 +188,9 @@ final class LivePieces {
     private Length station(Piece of, PieceColumn column, PieceColumn butt) {
       return switch (column.ordinal() - butt.ordinal()) {
         case 0 -> of.butt();
-        case 1 -> of.at(plan.nearShoulder());
+        case 1 -> of.at(spot.near());
         case 2 -> of.mid();
-        case 3 -> of.at(plan.farShoulder());
+        case 3 -> of.at(spot.far());
         default -> of.tip();
       };
     }
@@ -168,17 +201,17 @@ final class LivePieces {
       PieceColumn planned = PieceColumn.values()[PieceColumn.PLANNED_BUTT.ordinal() + number];
       String source = at(PieceColumn.SOURCE);
       String formula =
-          "IF(" + source + ">0," + logs.lookUp(plan, number, source) + "," + at(planned) + ")";
+          "IF(" + source + ">0," + logs.lookUp(spot, number, source) + "," + at(planned) + ")";
       return formula(formula, station(expected, column, PieceColumn.OWN_BUTT));
     }
 
     /** Returns a diameter as hewn, in the way of {@link roundbook.stack.Hewn}. */
     private String hewn(PieceColumn column) {
       String shift = "+" + at(PieceColumn.MID) + "-" + at(PieceColumn.OWN_MID);
-      String butt = LiveNames.measuredButt(round, wall);
-      String tip = LiveNames.measuredTip(round, wall);
+      String butt = spot.measuredButt();
+      String tip = spot.measuredTip();
       return switch (column) {
-        case MID -> typed(LiveNames.measured(round, wall), at(PieceColumn.OWN_MID));
+        case MID -> typed(spot.measured(), at(PieceColumn.OWN_MID));
         case BUTT -> typed(butt, at(PieceColumn.OWN_BUTT) + shift);
         case TIP -> typed(tip, at(PieceColumn.OWN_TIP) + shift);
         case NEAR -> straight(butt, PieceColumn.TO_NEAR, at(PieceColumn.OWN_NEAR) + shift);
@@ -241,7 +274,10 @@ final class LivePieces {
     /** Returns what falls off the tip. */
     private String fallsOff() {
       String source = at(PieceColumn.SOURCE);
-      String rest = map.wall(wall, WallColumn.TRIMMED) + "-" + map.rule(RuleLine.SQUARING);
+      boolean whole = spot.place().side() == AsBuilt.Side.WHOLE;
+      String trimmed =
+          whole ? map.wall(wall, WallColumn.TRIMMED) : live.number(piece.trimmed()) + "";
+      String rest = trimmed + "-" + map.rule(RuleLine.SQUARING);
       return "IF("
           + source
           + ">0,"

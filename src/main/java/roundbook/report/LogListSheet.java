@@ -78,7 +78,10 @@ final class LogListSheet {
           "remarks",
           "files",
           "sheets",
-          "off_butts");
+          "off_butts",
+          "sides",
+          "side_lengths",
+          "side_butts");
 
   private static final int STATION_DECIMALS = 9;
   private static final int FIRST_ROW = 4;
@@ -156,7 +159,7 @@ final class LogListSheet {
 
   private DoubleStream more() {
     return DoubleStream.concat(
-        DoubleStream.of(12, 40, 11, 11, 11, 9, 9, 9, 9, 7, 40, 18, 12, 9),
+        DoubleStream.of(12, 40, 11, 11, 11, 9, 9, 9, 9, 7, 40, 18, 12, 9, 7, 11, 9),
         extras.stream().mapToDouble(heading -> 14));
   }
 
@@ -217,8 +220,24 @@ final class LogListSheet {
         use.placed()
             .map(placed -> cells.exact(placed.piece().cutOffButt()))
             .orElse(cells.text("")));
+    row.addAll(side(use));
     extras.forEach(extra -> row.add(cells.text(log.extra().getOrDefault(extra, ""))));
     return row;
+  }
+
+  /** Returns on which side of an opening a short log lies, how long it is cut, its butt's end. */
+  private List<Cell> side(LogUse use) {
+    return context.plan().pieces().stream()
+        .flatMap(piece -> piece.halves().stream())
+        .filter(half -> use.placed().filter(half.placed()::equals).isPresent())
+        .findFirst()
+        .map(
+            half ->
+                List.of(
+                    cells.text(half.left() ? "left" : "right"),
+                    cells.exact(half.placed().piece().trimmed()),
+                    cells.text(half.buttOut() ? "corner" : "opening")))
+        .orElse(List.of(cells.text(""), cells.text(""), cells.text("")));
   }
 
   private Cell source(Log.Source source) {

@@ -142,9 +142,10 @@ final class MaterialsSheet {
         plan.pieces().stream().filter(piece -> piece.placed().wall().equals(wall)).toList();
     Length trimmed =
         pieces.stream()
-            .map(piece -> piece.placed().piece().trimmed())
+            .flatMap(piece -> piece.logs().stream())
+            .map(log -> log.piece().trimmed())
             .reduce(Length.ZERO, Length::plus);
-    double pounds = pieces.stream().mapToDouble(piece -> piece.weight().pounds()).sum();
+    double pounds = pieces.stream().mapToDouble(PiecePlan::pounds).sum();
     PiecePlan heaviest =
         pieces.stream()
             .max(Comparator.comparingDouble(piece -> piece.weight().pounds()))
@@ -154,7 +155,7 @@ final class MaterialsSheet {
         cells.bold(wall.name()).align(Cell.Align.CENTRE).linkTo(Tab.ofWall(context.words(), wall)),
         cells.tape(wall.outside()),
         cells.tape(trimmed),
-        cells.count(pieces.size()),
+        cells.count((int) pieces.stream().mapToLong(piece -> piece.logs().size()).sum()),
         cells.weight(new PiecePlan.Weight(pounds, Length.ZERO)),
         cells.weight(heaviest.weight()),
         joints.isEmpty() ? cells.centre("–") : cells.printed(least(joints)),

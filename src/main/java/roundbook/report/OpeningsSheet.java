@@ -9,10 +9,9 @@ import roundbook.page.Cell;
 import roundbook.page.PageSetup.Kind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
-import roundbook.takeoff.Frame;
+import roundbook.plan.PiecePlan;
 import roundbook.takeoff.LogCut;
 import roundbook.takeoff.OpeningCut;
-import roundbook.takeoff.ShortStock;
 import roundbook.takeoff.Takeoff;
 
 /** Doors and windows: as asked for, what they cut, their frames, and short stock beside them. */
@@ -126,7 +125,7 @@ final class OpeningsSheet {
   }
 
   private List<Cell> frame(OpeningCut opening) {
-    Frame frame = opening.frame();
+    OpeningCut.Frame frame = opening.frame();
     return List.of(
         cells.text(named(opening)),
         opening
@@ -154,31 +153,50 @@ final class OpeningsSheet {
     if (!asked) {
       return;
     }
-    list.room(ListSheet.tableHeight(Math.min(8, takeoff.shortStock().size())) + 40);
+    List<PiecePlan> pairs =
+        context.plan().pieces().stream().filter(each -> !each.halves().isEmpty()).toList();
+    list.room(ListSheet.tableHeight(Math.min(8, pairs.size())) + 40);
     list.heading(context.text("openings.stock"));
-    if (takeoff.shortStock().isEmpty()) {
-      list.text(Role.PLAIN, context.text("openings.stock.none"));
-      return;
+    if (!pairs.isEmpty()) {
+      list.text(Role.NOTE, context.text("openings.stock.note"));
+      list.spans(7, 3, 5, 6, 5, 6).headOf("openings.stock.head");
+      pairs.forEach(pair -> list.row(stock(pair)));
     }
-    list.text(Role.NOTE, context.text("openings.stock.note"));
-    list.spans(5, 2, 4, 4, 4, 4, 4, 5).headOf("openings.stock.head");
-    takeoff.shortStock().forEach(stock -> list.row(stock(stock)));
+    takeoff.openings().stream().filter(each -> each.opening().shortLogs()).forEach(this::whole);
   }
 
-  private List<Cell> stock(ShortStock stock) {
+  /** Says where whole logs lie all the same, to be cut after stacking. */
+  private void whole(OpeningCut opening) {
+    String rounds =
+        opening.of(LogCut.Kind.THROUGH).stream()
+            .filter(cut -> cut.log().logs().size() == 1)
+            .map(cut -> String.valueOf(cut.log().round()))
+            .collect(Collectors.joining(", "));
+    if (!rounds.isEmpty()) {
+      list.text(Role.PLAIN, context.text("openings.stock.whole", named(opening), rounds));
+    }
+  }
+
+  private List<Cell> stock(PiecePlan pair) {
+    PiecePlan.Half left = pair.halves().get(0);
+    PiecePlan.Half right = pair.halves().get(1);
+    String wall = left.placed().wall().name();
     return List.of(
-        cells.text(named(stock.opening())),
-        cells.count(stock.freed().round()),
-        cells.bold(stock.left().log().tag()).align(Cell.Align.CENTRE),
-        part(stock.left()),
-        cells.bold(stock.right().log().tag()).align(Cell.Align.CENTRE),
-        part(stock.right()),
-        cells.bold(stock.freed().piece().log().tag()).align(Cell.Align.CENTRE),
-        cells.text(""));
+        cells.text(context.text("openings.named", left.opening(), wall)),
+        cells.count(left.placed().round()),
+        tag(left),
+        half(left),
+        tag(right),
+        half(right));
   }
 
-  private Cell part(ShortStock.Part part) {
-    String key = part.buttOut() ? "openings.butt_out" : "openings.butt_in";
-    return cells.centre(context.text(key, cells.formats().feetInches(part.length())));
+  private Cell tag(PiecePlan.Half half) {
+    return cells.bold(half.placed().piece().log().tag()).align(Cell.Align.CENTRE);
+  }
+
+  private Cell half(PiecePlan.Half half) {
+    String key = half.buttOut() ? "openings.butt_out" : "openings.butt_in";
+    String length = cells.formats().feetInches(half.placed().piece().trimmed());
+    return cells.centre(context.text(key, length));
   }
 }

@@ -19,10 +19,16 @@ import roundbook.units.Length;
  * The cells of one placed log on the lists, which follow what is typed on its round's page.
  *
  * @param live what the live sheets share
- * @param piece the placed log
+ * @param piece the place
+ * @param spot the log that lies there, or the one of two
  */
-record PieceCells(Live live, PiecePlan piece) {
+record PieceCells(Live live, PiecePlan piece, LiveSpot spot) {
   private static final String HOLE = "\u0001";
+
+  /** The cells of a log that fills its place alone, and of marks that are those of the place. */
+  PieceCells(Live live, PiecePlan piece) {
+    this(live, piece, LiveSpot.whole(piece));
+  }
 
   /**
    * A length that follows what is typed.
@@ -34,41 +40,41 @@ record PieceCells(Live live, PiecePlan piece) {
 
   /** Returns the log's tag, or that of the log used instead. */
   Cell tag(Role role) {
-    String tag = piece.placed().piece().log().tag();
+    String tag = spot.piece().log().tag();
     return Cell.formula(at(PieceColumn.TAG), tag).role(role).align(Cell.Align.CENTRE);
   }
 
   /** Returns how much is squared off the butt. */
   Cell offButt(Role role) {
-    return live.tape(at(PieceColumn.OFF_BUTT), piece.placed().piece().cutOffButt(), role);
+    return live.tape(at(PieceColumn.OFF_BUTT), spot.piece().cutOffButt(), role);
   }
 
   /** Returns a text of the bundle with values in it, and last what is squared off the butt. */
   Cell aroundOffButt(String key, String first, String second) {
     String[] around = live.text(key, first, second, HOLE).split(HOLE, -1);
     String formula = LiveMath.literal(around[0]) + "&" + live.math().tape(at(PieceColumn.OFF_BUTT));
-    String now = live.math().tapeNow(piece.placed().piece().cutOffButt());
+    String now = live.math().tapeNow(spot.piece().cutOffButt());
     return Cell.formula(formula + "&" + LiveMath.literal(around[1]), around[0] + now + around[1]);
   }
 
   /** Returns how much falls off the tip. */
   Cell fallsOff(Role role) {
-    return live.tape(at(PieceColumn.FALLS_OFF), piece.placed().piece().fallsOff(), role);
+    return live.tape(at(PieceColumn.FALLS_OFF), spot.piece().fallsOff(), role);
   }
 
   /** Returns the diameter at the trimmed butt end. */
   Spot butt() {
-    return new Spot(at(PieceColumn.BUTT), piece.placed().piece().butt());
+    return new Spot(at(PieceColumn.BUTT), spot.piece().butt());
   }
 
   /** Returns the diameter at the middle. */
   Spot mid() {
-    return new Spot(at(PieceColumn.MID), piece.placed().piece().mid());
+    return new Spot(at(PieceColumn.MID), spot.piece().mid());
   }
 
   /** Returns the diameter at the trimmed tip end. */
   Spot tip() {
-    return new Spot(at(PieceColumn.TIP), piece.placed().piece().tip());
+    return new Spot(at(PieceColumn.TIP), spot.piece().tip());
   }
 
   /** Returns what is hewn off each side where the log is so thick: {@code (d − T) / 2}. */
@@ -103,13 +109,19 @@ record PieceCells(Live live, PiecePlan piece) {
     Wall atButt = placed.crossingAtButt(building);
     Wall atTip = placed.crossingAtTip(building);
     boolean same = atButt.thickness().equals(atTip.thickness());
-    return (same ? Stream.of(atButt) : Stream.of(atButt, atTip))
-        .map(
-            crossing ->
-                new Spot(
-                    round(RoundColumn.LOWER) + "+" + drop(crossing),
-                    notch().lowerCorner(crossing.thickness())))
-        .toList();
+    return (same ? Stream.of(atButt) : Stream.of(atButt, atTip)).map(this::lowerCorner).toList();
+  }
+
+  /** Returns the lower mark at the corner line of a short log, which has one corner only. */
+  Spot lowerCorner(PiecePlan.Half half) {
+    Building building = live.map().building();
+    Wall wall = piece.placed().wall();
+    return lowerCorner(half.left() ? building.after(wall) : building.before(wall));
+  }
+
+  private Spot lowerCorner(Wall crossing) {
+    return new Spot(
+        round(RoundColumn.LOWER) + "+" + drop(crossing), notch().lowerCorner(crossing.thickness()));
   }
 
   /** Returns whether the lower mark is sawn along the whole log, without a corner line. */
@@ -144,7 +156,7 @@ record PieceCells(Live live, PiecePlan piece) {
   }
 
   private String at(PieceColumn column) {
-    return live.map().piece(piece.placed().round(), piece.placed().wall(), column);
+    return live.map().at(spot.place(), column);
   }
 
   private String round(RoundColumn column) {

@@ -3,8 +3,10 @@ package roundbook.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import roundbook.job.BuildRules;
 import roundbook.job.Log;
+import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.SettingKind;
 import roundbook.job.Wall;
@@ -188,7 +190,31 @@ public final class PlainTables {
                 + "falls_off_#,butt_#,mid_#,tip_#,centre_height_#,"
                 + weight
                 + ",balance_#"),
-        plan.pieces().stream().map(this::pieceRow).toList());
+        plan.pieces().stream().flatMap(this::pieceRows).toList());
+  }
+
+  private Stream<List<String>> pieceRows(PiecePlan piece) {
+    return piece.halves().isEmpty()
+        ? Stream.of(pieceRow(piece))
+        : piece.halves().stream().map(half -> halfRow(piece, half));
+  }
+
+  /** Returns the row of a short log beside an opening, which has one shoulder only. */
+  private List<String> halfRow(PiecePlan piece, PiecePlan.Half half) {
+    Piece log = half.placed().piece();
+    List<String> row = new ArrayList<>();
+    row.add(number(half.placed().round()));
+    row.add(half.placed().wall().name());
+    row.add(log.log().tag());
+    row.add(half.buttOut() ? half.corner() : "opening");
+    row.addAll(decimals.of(log.cutOffButt(), log.trimmed()));
+    String shoulder = decimals.one(half.shoulder());
+    row.add(half.buttOut() ? shoulder : "");
+    row.add(half.buttOut() ? "" : shoulder);
+    row.addAll(decimals.of(log.fallsOff(), log.butt(), log.mid(), log.tip(), piece.centre()));
+    row.add(decimals.weight(half.weight()));
+    row.addAll(decimals.of(half.weight().balance()));
+    return row;
   }
 
   private List<String> pieceRow(PiecePlan piece) {

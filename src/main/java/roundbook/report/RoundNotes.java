@@ -121,12 +121,10 @@ final class RoundNotes {
     return lines;
   }
 
-  /** Returns which short logs stand in the place of which long one. */
+  /** Returns how short logs beside openings are read in the table above, where any lie here. */
   private List<String> beside() {
-    return live.plan().takeoff().shortStock().stream()
-        .filter(stock -> stock.freed().round() == round)
-        .map(stock -> ShortRows.said(live.context(), stock))
-        .toList();
+    boolean any = live.plan().round(round).stream().anyMatch(piece -> !piece.halves().isEmpty());
+    return any ? List.of(live.text("beside.legend")) : List.of();
   }
 
   /** Returns the walls that a kind of note is for. */

@@ -1,6 +1,7 @@
 package roundbook.report;
 
 import java.util.Locale;
+import java.util.Optional;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
 import roundbook.page.Cell.Format;
@@ -75,16 +76,26 @@ final class RoundTable {
     }
     sheet.addAcross(TICKS, head("ticks"));
     for (Wall wall : live.walls()) {
-      sheet.nextRow().height(height(live.piece(round, wall)));
-      for (Column column : Column.values()) {
-        sheet.addAcross(column.span, cell(live.piece(round, wall), column));
+      PiecePlan piece = live.piece(round, wall);
+      for (LiveSpot spot : LiveSpot.of(piece)) {
+        Row row = new Row(piece, spot, half(piece, spot));
+        sheet.nextRow().height(height(spot));
+        for (Column column : Column.values()) {
+          sheet.addAcross(column.span, row.cell(column));
+        }
       }
     }
   }
 
+  private Optional<ShortRows> half(PiecePlan piece, LiveSpot spot) {
+    return ShortRows.of(live.context(), piece).stream()
+        .filter(row -> row.half().place().equals(spot.place()))
+        .findFirst();
+  }
+
   /** Returns the height of a row, which a very long tag makes higher. */
-  private static double height(PiecePlan piece) {
-    String tag = piece.placed().piece().log().tag();
+  private static double height(LiveSpot spot) {
+    String tag = spot.piece().log().tag();
     double room = Column.LOG.span * COLUMN_POINTS - MARGIN;
     return StrictMath.max(ROW_HEIGHT, TextWidth.height(tag, room));
   }
@@ -98,7 +109,7 @@ final class RoundTable {
     if (TextWidth.points(text, LARGE_POINTS) > room) {
       return cell.role(Role.BODY_CENTRE);
     }
-    boolean bold = column == Column.WALL || column == Column.LOG;
+    boolean bold = column == Column.WALL || column == Column.LOG || column == Column.BUTT_AT;
     return cell.role(bold ? Role.LARGE : Role.LARGE_NUMBER);
   }
 
@@ -113,31 +124,83 @@ final class RoundTable {
     return live.rules().metric() ? "unit.kilograms" : "unit.pounds";
   }
 
-  /** Returns the cell of a column. */
-  private Cell cell(PiecePlan piece, Column column) {
-    return switch (column) {
-      case WALL -> fitted(Cell.text(piece.placed().wall().name()), column);
-      case LOG ->
-          fitted(
-              Cell.formula(at(piece, PieceColumn.TAG), piece.placed().piece().log().tag()), column);
-      case BUTT_AT -> Cell.text("● " + piece.buttAt()).role(Role.LARGE);
-      case OFF_BUTT ->
-          fitted(
-              tape(at(piece, PieceColumn.OFF_BUTT), piece.placed().piece().cutOffButt()), column);
-      case NEAR -> fitted(Cell.text(shortTape(piece.nearShoulder())), column);
-      case FAR -> fitted(Cell.text(tape(piece.farShoulder())), column);
-      case CUT -> Cell.text(tape(piece.placed().piece().trimmed())).role(Role.LARGE_CUT);
-      case FALLS_OFF ->
-          fitted(tape(at(piece, PieceColumn.FALLS_OFF), piece.placed().piece().fallsOff()), column);
-      case WEIGHT -> weight(piece);
-      case BALANCE -> balance(piece);
-      default -> Cell.blank(Role.TICK);
-    };
-  }
+  /**
+   * One log's row.
+   *
+   * @param piece its place
+   * @param spot the log
+   * @param half how it lies beside an opening, if it does
+   */
+  private final class Row {
+    private final PiecePlan piece;
+    private final LiveSpot spot;
+    private final Optional<ShortRows> half;
 
-  /** Returns where a value of a log stands. */
-  private String at(PiecePlan piece, PieceColumn column) {
-    return live.map().piece(round, piece.placed().wall(), column);
+    Row(PiecePlan piece, LiveSpot spot, Optional<ShortRows> half) {
+      this.piece = piece;
+      this.spot = spot;
+      this.half = half;
+    }
+
+    /** Returns the cell of a column. */
+    Cell cell(Column column) {
+      return switch (column) {
+        case WALL ->
+            fitted(Cell.text(half.map(ShortRows::place).orElse(spot.wall().name())), column);
+        case LOG -> fitted(Cell.formula(at(PieceColumn.TAG), spot.piece().log().tag()), column);
+        case BUTT_AT ->
+            fitted(Cell.text("● " + half.map(ShortRows::buttAt).orElse(piece.buttAt())), column);
+        case OFF_BUTT -> fitted(tape(at(PieceColumn.OFF_BUTT), spot.piece().cutOffButt()), column);
+        case NEAR -> fitted(Cell.text(near()), column);
+        case FAR -> fitted(Cell.text(far()), column);
+        case CUT -> Cell.text(tape(spot.piece().trimmed())).role(Role.LARGE_CUT);
+        case FALLS_OFF -> fitted(tape(at(PieceColumn.FALLS_OFF), spot.piece().fallsOff()), column);
+        case WEIGHT -> weight();
+        case BALANCE -> balance();
+        default -> Cell.blank(Role.TICK);
+      };
+    }
+
+    /** A short log has one shoulder only. */
+    private String near() {
+      return spot.near().isZero() ? "–" : shortTape(spot.near());
+    }
+
+    private String far() {
+      return spot.far().equals(spot.piece().trimmed()) ? "–" : tape(spot.far());
+    }
+
+    /** Returns where a value of the log stands. */
+    private String at(PieceColumn column) {
+      return live.map().at(spot.place(), column);
+    }
+
+    private PiecePlan.Weight weighs() {
+      return half.map(row -> row.half().weight()).orElse(piece.weight());
+    }
+
+    /** Returns the weight, to the pound or kilogram. */
+    private Cell weight() {
+      boolean metric = live.rules().metric();
+      PiecePlan.Weight weight = weighs();
+      long now = StrictMath.round(metric ? weight.kilograms() : weight.pounds());
+      return Cell.formula(planned(String.valueOf(now)), now)
+          .role(Role.BODY_CENTRE)
+          .format(Format.WHOLE);
+    }
+
+    /** Returns the balance point to the inch or centimetre, for it is an estimate. */
+    private Cell balance() {
+      Length step = live.unit().metric() ? Length.ofMillimetres(10) : Length.ofInches(1);
+      String now = tape(weighs().balance().roundedTo(step));
+      return Cell.formula(planned(LiveMath.literal(now)), now).role(Role.BODY_CENTRE);
+    }
+
+    /** Returns a planned value, or the word for a plan that must be made again. */
+    private String planned(String value) {
+      String again = LiveMath.literal(live.text("round.replan"));
+      return "IF(" + at(PieceColumn.SOURCE) + "=0," + value + "," + again + ")";
+    }
   }
 
   /** Returns a fixed tape distance. */
@@ -167,28 +230,5 @@ final class RoundTable {
             + ")";
     Length printed = now.roundedTo(live.rules().printStep());
     return Cell.formula(text, shortTape(printed));
-  }
-
-  /** Returns the weight, to the pound or kilogram. */
-  private Cell weight(PiecePlan piece) {
-    boolean metric = live.rules().metric();
-    PiecePlan.Weight weight = piece.weight();
-    long now = StrictMath.round(metric ? weight.kilograms() : weight.pounds());
-    return Cell.formula(planned(piece, String.valueOf(now)), now)
-        .role(Role.BODY_CENTRE)
-        .format(Format.WHOLE);
-  }
-
-  /** Returns the balance point to the inch or centimetre, for it is an estimate. */
-  private Cell balance(PiecePlan piece) {
-    Length step = live.unit().metric() ? Length.ofMillimetres(10) : Length.ofInches(1);
-    String now = tape(piece.weight().balance().roundedTo(step));
-    return Cell.formula(planned(piece, LiveMath.literal(now)), now).role(Role.BODY_CENTRE);
-  }
-
-  /** Returns a planned value, or the word for a plan that must be made again, for another log. */
-  private String planned(PiecePlan piece, String value) {
-    String again = LiveMath.literal(live.text("round.replan"));
-    return "IF(" + at(piece, PieceColumn.SOURCE) + "=0," + value + "," + again + ")";
   }
 }

@@ -9,7 +9,6 @@ import roundbook.page.Cell;
 import roundbook.page.Role;
 import roundbook.page.Rule;
 import roundbook.page.SheetBuilder;
-import roundbook.plan.PiecePlan;
 import roundbook.report.LiveMap.PieceColumn;
 import roundbook.units.Length;
 
@@ -62,7 +61,7 @@ final class RoundTyped {
       sheet.addAcross(column.span, Cell.text(live.text(key)).role(Role.COLUMN_HEAD));
     }
     for (Wall wall : live.walls()) {
-      row(live.piece(round, wall));
+      LiveSpot.of(live.piece(round, wall)).forEach(this::row);
     }
     int last = sheet.row();
     RoundLevels levels = new RoundLevels(live, round, sheet);
@@ -73,35 +72,38 @@ final class RoundTyped {
   }
 
   /** Writes one log's row. */
-  private void row(PiecePlan piece) {
+  private void row(LiveSpot spot) {
     sheet.nextRow().height(ROW_HEIGHT);
     for (Column column : Column.values()) {
-      sheet.addAcross(column.span, cell(piece, column));
+      sheet.addAcross(column.span, cell(spot, column));
     }
   }
 
-  /** Returns the cell of a column. */
-  private Cell cell(PiecePlan piece, Column column) {
-    Wall wall = piece.placed().wall();
+  /** Returns the cell of a column; the marks of two short logs stand with the left one. */
+  private Cell cell(LiveSpot spot, Column column) {
+    AsBuilt.Measures known = live.plan().job().built().measures(spot.place());
+    AsBuilt.Measures marks = live.plan().job().built().measures(spot.place().whole());
+    boolean right = spot.place().side() == AsBuilt.Side.RIGHT;
     return switch (column) {
-      case WALL -> Cell.text(wall.name()).role(Role.BODY_CENTRE);
+      case WALL -> Cell.text(ShortRows.place(spot)).role(Role.BODY_CENTRE);
       case PLANNED ->
           live.printed(
-              live.map().piece(round, wall, PieceColumn.OWN_MID),
-              live.expected(piece.placed()).mid(),
+              live.map().at(spot.place(), PieceColumn.OWN_MID),
+              live.expected(spot.placed()).mid(),
               Role.BODY_CENTRE);
-      case MEASURED -> live.typed(known(wall).mid(), LiveNames.measured(round, wall));
-      case MEASURED_BUTT -> live.typed(known(wall).butt(), LiveNames.measuredButt(round, wall));
-      case MEASURED_TIP -> live.typed(known(wall).tip(), LiveNames.measuredTip(round, wall));
-      case USED -> Cell.blank(Role.TYPED_IN_TEXT).named(LiveNames.used(round, wall));
-      case LOWER_CUT -> live.typed(known(wall).lowerCut(), LiveNames.lowerCut(round, wall));
-      default -> live.typed(known(wall).upperCut(), LiveNames.upperCut(round, wall));
+      case MEASURED -> live.typed(known.mid(), spot.measured());
+      case MEASURED_BUTT -> live.typed(known.butt(), spot.measuredButt());
+      case MEASURED_TIP -> live.typed(known.tip(), spot.measuredTip());
+      case USED -> Cell.blank(Role.TYPED_IN_TEXT).named(spot.used());
+      case LOWER_CUT ->
+          right ? as() : live.typed(marks.lowerCut(), LiveNames.lowerCut(round, spot.wall()));
+      default ->
+          right ? as() : live.typed(marks.upperCut(), LiveNames.upperCut(round, spot.wall()));
     };
   }
 
-  /** Returns what was typed of a log before this revision. */
-  private AsBuilt.Measures known(Wall wall) {
-    return live.plan().job().built().measures(round, wall.name());
+  private static Cell as() {
+    return Cell.text("◄").role(Role.BODY_CENTRE);
   }
 
   /** Checks what is typed, column by column. */

@@ -5,151 +5,143 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import roundbook.job.Building;
 import roundbook.job.Log;
-import roundbook.job.Piece;
-import roundbook.job.Setting;
-import roundbook.job.Wall;
 import roundbook.page.Cell;
 import roundbook.page.Cell.Align;
 import roundbook.page.Role;
 import roundbook.plan.PiecePlan;
-import roundbook.stack.PlacedLog;
-import roundbook.takeoff.ShortStock;
 import roundbook.units.Length;
 
 /**
- * How a short log beside an opening stands in the lists; nothing of it follows what is typed.
+ * How a short log beside an opening stands in the lists.
  *
  * @param context the plan
- * @param placed the short log in its place
- * @param part which log it is and which end lies at the corner
- * @param atLeft whether it stands left of the opening, seen from outside
+ * @param piece its place
+ * @param half the short log
  */
-record ShortRows(CrewContext context, PlacedLog placed, ShortStock.Part part, boolean atLeft) {
-  /** Returns the short logs that stand in the place of a long one, the left one first. */
-  static List<ShortRows> of(CrewContext context, ShortStock stock) {
-    Length allowance = context.rules().length(Setting.SQUARING_ALLOWANCE);
-    List<PlacedLog> logs = stock.placed(allowance);
-    return List.of(
-        new ShortRows(context, logs.get(0), stock.left(), true),
-        new ShortRows(context, logs.get(1), stock.right(), false));
+record ShortRows(CrewContext context, PiecePlan piece, PiecePlan.Half half) {
+  /** Returns the short logs that fill a place, the left one first; none where one log does. */
+  static List<ShortRows> of(CrewContext context, PiecePlan piece) {
+    return piece.halves().stream().map(half -> new ShortRows(context, piece, half)).toList();
   }
 
-  /** Returns what a page says of short logs in the place of a long one. */
-  static String said(CrewContext context, ShortStock stock) {
+  /** Returns what a page says of the short logs of a place. */
+  static String said(CrewContext context, PiecePlan piece) {
     return context.text(
         "beside.round",
-        stock.freed().wall().name() + " " + stock.freed().round(),
-        stock.opening().opening().name(),
-        stock.freed().piece().log().tag(),
-        of(context, stock).stream().map(ShortRows::said).collect(Collectors.joining("; ")));
+        piece.placed().wall().name() + " " + piece.placed().round(),
+        piece.halves().get(0).opening(),
+        of(context, piece).stream().map(ShortRows::said).collect(Collectors.joining("; ")));
   }
 
   /**
-   * Returns the rows of a place: one of its log, or one of each short log that stands there
-   * instead.
+   * Returns the rows of a place: one of its log, or one of each short log that lies there.
    *
    * @param ofShort what is written of a short log
-   * @param ofWhole what is written of the log where none stands instead
+   * @param ofWhole what is written of a log that fills its place alone
    */
   static Stream<List<Cell>> rows(
       CrewContext context,
       PiecePlan piece,
       Function<ShortRows, List<Cell>> ofShort,
       Supplier<List<Cell>> ofWhole) {
-    return context
-        .plan()
-        .takeoff()
-        .beside(piece.placed())
-        .map(stock -> of(context, stock).stream().map(ofShort))
-        .orElseGet(() -> Stream.of(ofWhole.get()));
+    return piece.halves().isEmpty()
+        ? Stream.of(ofWhole.get())
+        : of(context, piece).stream().map(ofShort);
   }
 
   /** Returns the row of the cut list: one shoulder only, for the other end is the opening's. */
   List<Cell> cut(Cells cells) {
-    Piece piece = placed.piece();
-    boolean out = part.buttOut();
+    PieceCells live = cells();
+    boolean out = half.buttOut();
     Cell none = cells.centre("–");
     return List.of(
-        cells.count(placed.round()).align(Align.CENTRE),
+        cells.count(half.placed().round()).align(Align.CENTRE),
         cells.bold(place()).align(Align.CENTRE),
-        cells.bold(piece.log().tag()),
+        live.tag(Role.BODY_BOLD),
         cells.centre("● " + buttAt()),
-        cells.tape(piece.cutOffButt()),
+        live.offButt(Role.BODY_CENTRE),
         out ? cells.tape(shoulder()) : none,
         out ? none : cells.tape(shoulder()),
-        cells.tape(piece.trimmed()).role(Role.LARGE_CUT),
-        cells.tape(piece.fallsOff()),
+        cells.tape(half.placed().piece().trimmed()).role(Role.LARGE_CUT),
+        live.fallsOff(Role.BODY_CENTRE),
         Cell.blank(Role.TICK),
         Cell.blank(Role.TICK));
   }
 
   /** Returns the row of the hewing sheet. */
   List<Cell> hew(Cells cells) {
-    Piece piece = placed.piece();
-    Log log = piece.log();
-    Length thickness = placed.wall().thickness();
+    PieceCells live = cells();
+    Log log = half.placed().piece().log();
+    Length thickness = half.placed().wall().thickness();
     Length sweep = log.traits().sweep();
     return List.of(
-        cells.count(placed.round()),
+        cells.count(half.placed().round()),
         cells.bold(place()).align(Align.CENTRE),
-        cells.bold(log.tag()),
+        live.tag(Role.BODY_BOLD),
         cells.text(log.traits().species()),
         cells.exact(thickness).role(Role.BODY_BOLD).align(Align.CENTRE),
         sweep.isZero() ? cells.centre("") : cells.printed(sweep),
-        cells.word(placed.buttAtStart() ? "hewing.left" : "hewing.right"),
-        cells.printed(piece.butt()),
-        cells.printed(piece.mid()),
-        cells.printed(piece.tip()),
-        cells.printed(piece.butt().minus(thickness).dividedBy(2)),
-        cells.printed(piece.tip().minus(thickness).dividedBy(2)),
+        cells.word(half.placed().buttAtStart() ? "hewing.left" : "hewing.right"),
+        live.printed(live.butt()),
+        live.printed(live.mid()),
+        live.printed(live.tip()),
+        live.printed(live.slab(live.butt())),
+        live.printed(live.slab(live.tip())),
         cells.word("beside.mind"),
         Cell.blank(Role.TICK));
   }
 
   /** Returns what its tag says of its ends, and in which order its marks stand. */
-  String ends() {
-    return context.text("tags.ends", buttAt(), part.buttOut() ? opening() : corner());
+  Cell ends() {
+    String tip = half.buttOut() ? opening() : half.corner();
+    return cells().aroundOffButt("tags.ends", buttAt(), tip);
+  }
+
+  /** Returns its cells, which follow what is typed. */
+  PieceCells cells() {
+    return new PieceCells(Live.of(context), piece, LiveSpot.of(half));
   }
 
   private String said() {
     return context.text(
         "beside.piece",
         sign(),
-        part.log().tag(),
+        half.placed().piece().log().tag(),
         buttAt(),
         context.formats().feetInches(shoulder()),
-        context.formats().feetInches(part.length()));
+        context.formats().feetInches(half.placed().piece().trimmed()));
   }
 
   /** Returns the wall with the side of the opening. */
   String place() {
-    return placed.wall().name() + " " + sign();
+    return place(LiveSpot.of(half));
+  }
+
+  /** Returns a log's wall, with its side of an opening where it lies beside one. */
+  static String place(LiveSpot spot) {
+    String wall = spot.wall().name();
+    return switch (spot.place().side()) {
+      case WHOLE -> wall;
+      case LEFT -> wall + " ◄";
+      case RIGHT -> wall + " ►";
+    };
   }
 
   private String sign() {
-    return atLeft ? "◄" : "►";
+    return half.left() ? "◄" : "►";
   }
 
   private Length shoulder() {
-    Wall crossing = atLeft ? building().after(placed.wall()) : building().before(placed.wall());
-    return part.shoulder(crossing.thickness().plus(context.rules().overhang()));
+    return half.shoulder();
   }
 
-  private String buttAt() {
-    return part.buttOut() ? corner() : opening();
+  /** Returns the corner or the opening at which its butt lies. */
+  String buttAt() {
+    return half.buttOut() ? half.corner() : opening();
   }
 
   private String opening() {
     return context.text("beside.opening");
-  }
-
-  private String corner() {
-    return atLeft ? building().endCorner(placed.wall()) : building().startCorner(placed.wall());
-  }
-
-  private Building building() {
-    return context.plan().job().building();
   }
 }

@@ -60,13 +60,9 @@ final class TagsSheet {
   private record Item(PiecePlan piece, Optional<ShortRows> beside) {}
 
   private Stream<Item> items(PiecePlan piece) {
-    return context
-        .plan()
-        .takeoff()
-        .beside(piece.placed())
-        .map(stock -> ShortRows.of(context, stock).stream())
-        .map(rows -> rows.map(row -> new Item(piece, Optional.of(row))))
-        .orElseGet(() -> Stream.of(new Item(piece, Optional.empty())));
+    return piece.halves().isEmpty()
+        ? Stream.of(new Item(piece, Optional.empty()))
+        : ShortRows.of(context, piece).stream().map(row -> new Item(piece, Optional.of(row)));
   }
 
   private void row(List<Item> items) {
@@ -83,7 +79,7 @@ final class TagsSheet {
   private void tag(Item item, Area area) {
     SheetBuilder sheet = list.sheet();
     PiecePlan piece = item.piece();
-    PlacedLog placed = item.beside().map(ShortRows::placed).orElse(piece.placed());
+    PlacedLog placed = item.beside().map(row -> row.half().placed()).orElse(piece.placed());
     String wall = item.beside().map(ShortRows::place).orElse(placed.wall().name());
     String place = placed.round() + wall;
     boolean brief = wall.length() <= SHORT_WALL;
@@ -94,7 +90,10 @@ final class TagsSheet {
     sheet.put(
         area.top(),
         area.right(),
-        (item.beside().isPresent() ? Cell.text(tag) : live.tag(Role.TAG_BODY))
+        item.beside()
+            .map(ShortRows::cells)
+            .orElse(live)
+            .tag(Role.TAG_BODY)
             .role(tag.length() <= SHORT_TAG ? Role.TAG_LARGE : Role.TAG_BODY)
             .align(Cell.Align.RIGHT));
     sheet.put(
@@ -103,11 +102,9 @@ final class TagsSheet {
         Cell.text(context.text("tags.cut", cells.formats().feetInches(placed.piece().trimmed())))
             .role(Role.TAG_BODY)
             .align(Cell.Align.RIGHT));
-    line(
-        first.moved(2, 0),
-        item.beside().map(ShortRows::ends).map(Cell::text).orElseGet(() -> ends(live, piece)));
+    line(first.moved(2, 0), item.beside().map(ShortRows::ends).orElseGet(() -> ends(live, piece)));
     line(first.moved(3, 0), live.text("tags.upper", live.upperInside(), live.upperOutside()));
-    line(first.moved(4, 0), lower(live));
+    line(first.moved(4, 0), lower(live, item.beside()));
     sheet.box(area);
   }
 
@@ -115,11 +112,12 @@ final class TagsSheet {
     return live.aroundOffButt("tags.ends", piece.buttAt(), tip(piece));
   }
 
-  private static Cell lower(PieceCells live) {
+  private static Cell lower(PieceCells live, Optional<ShortRows> beside) {
     if (live.flatBed()) {
       return live.text("tags.flat", live.lower());
     }
-    List<PieceCells.Spot> corner = live.lowerCorner();
+    List<PieceCells.Spot> corner =
+        beside.map(row -> List.of(live.lowerCorner(row.half()))).orElseGet(live::lowerCorner);
     return corner.size() == 1
         ? live.text("tags.lower", live.lower(), corner.get(0))
         : live.text("tags.lower.two", live.lower(), corner.get(0), corner.get(1));

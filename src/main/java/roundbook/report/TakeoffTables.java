@@ -10,8 +10,7 @@ import roundbook.page.PlainTable;
 import roundbook.plan.Plan;
 import roundbook.stack.Joint;
 import roundbook.stack.PlacedLog;
-import roundbook.takeoff.Frame;
-import roundbook.takeoff.JointFill;
+import roundbook.takeoff.Chinking;
 import roundbook.takeoff.LogCut;
 import roundbook.takeoff.LogScale.Scaled;
 import roundbook.takeoff.OpeningCut;
@@ -55,7 +54,7 @@ final class TakeoffTables {
   }
 
   private List<String> frame(OpeningCut cut) {
-    Frame frame = cut.frame();
+    OpeningCut.Frame frame = cut.frame();
     List<String> row = new ArrayList<>();
     row.add(cut.header().map(log -> log.piece().log().tag()).orElse(""));
     row.addAll(
@@ -106,7 +105,7 @@ final class TakeoffTables {
         plan.takeoff().chinking().joints().stream().map(this::fill).toList());
   }
 
-  private List<String> fill(JointFill fill) {
+  private List<String> fill(Chinking.Fill fill) {
     Joint joint = fill.joint();
     double side = new Bulk(true).length(1) * 1000;
     double section = decimals.metric() ? fill.section() * side * side : fill.section();

@@ -29,9 +29,7 @@ final class TopLogs {
     this.spares =
         new ArrayList<>(
             plan.uses().stream()
-                .filter(use -> use.use() == Use.SPARE || isFreed(use))
-                .filter(
-                    use -> plan.takeoff().shortStock().stream().noneMatch(s -> s.uses(use.log())))
+                .filter(use -> use.use() == Use.SPARE)
                 .map(Plan.LogUse::log)
                 .toList());
   }
@@ -57,10 +55,6 @@ final class TopLogs {
       }
     }
     return List.copyOf(found);
-  }
-
-  private boolean isFreed(Plan.LogUse use) {
-    return use.placed().filter(plan.takeoff()::isFreed).isPresent();
   }
 
   private Optional<Piece> take(Wall wall, boolean plate) {

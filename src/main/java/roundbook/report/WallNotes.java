@@ -6,10 +6,10 @@ import roundbook.job.Wall;
 import roundbook.page.Cell;
 import roundbook.page.Role;
 import roundbook.page.SheetBuilder;
+import roundbook.plan.PiecePlan;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Severity;
-import roundbook.takeoff.ShortStock;
 
 /** What the symbols on a wall's sheet mean, and what to mend before cutting. */
 final class WallNotes {
@@ -23,9 +23,9 @@ final class WallNotes {
     String least = live.formats().mark(live.rules().length(Setting.GAP_LEAST));
     String most = live.formats().mark(live.rules().length(Setting.GAP_MOST));
     line(sheet, live.text("wall.legend", least, most, live.unit().symbol()), Role.PLAIN);
-    for (ShortStock stock : live.plan().takeoff().shortStock()) {
-      if (stock.freed().wall().equals(wall)) {
-        line(sheet, ShortRows.said(live.context(), stock), Role.CAUTION);
+    for (PiecePlan piece : live.plan().pieces()) {
+      if (piece.placed().wall().equals(wall) && !piece.halves().isEmpty()) {
+        line(sheet, ShortRows.said(live.context(), piece), Role.CAUTION);
       }
     }
     if (!wall.remarks().isBlank()) {

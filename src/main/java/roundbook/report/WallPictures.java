@@ -2,12 +2,10 @@ package roundbook.report;
 
 import java.util.List;
 import java.util.Optional;
-import roundbook.job.Log;
 import roundbook.job.Opening;
 import roundbook.job.Wall;
 import roundbook.page.SheetBuilder;
 import roundbook.picture.Picture;
-import roundbook.stack.PlacedLog;
 import roundbook.units.Length;
 
 /** The drawing of a wall on its sheet. */
@@ -35,8 +33,7 @@ final class WallPictures {
                         .elevation(
                             wall,
                             live.plan().job().openings(),
-                            opening -> settling(live, opening),
-                            log -> inPlace(live, log))));
+                            opening -> settling(live, opening))));
     double high = 0;
     for (Picture picture : pictures) {
       high = drawn.lay(picture, 0, 0, WIDTH);
@@ -47,14 +44,6 @@ final class WallPictures {
     }
     sheet.breakAfter(sheet.row());
     return sheet.row() + 1;
-  }
-
-  /** Returns the tags of short logs in the place of a long one, left and right of its opening. */
-  private static List<String> inPlace(Live live, PlacedLog log) {
-    return live.plan().takeoff().beside(log).stream()
-        .flatMap(stock -> stock.logs().stream())
-        .map(Log::tag)
-        .toList();
   }
 
   /** Returns the room left over an opening's frame. */

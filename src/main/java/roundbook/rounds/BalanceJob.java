@@ -134,17 +134,26 @@ final class BalanceJob {
       int place = at;
       Wall wall = places.wall(at);
       Place here = new Place(0, places.round(at) - 1, at % places.walls().size());
+      if (places.pair(at).isPresent()) {
+        builder.pin(here, places.pair(at).get());
+        continue;
+      }
       List<Integer> allowed = logs(log -> !places.pieces(log, place).isEmpty());
       if (job.built().held(places.round(at), wall.name()).isPresent() && allowed.size() == 1) {
         builder.pin(here, allowed.get(0));
         continue;
       }
       List<Integer> serving =
-          logs(log -> !isSettled(job.logs().get(log)) && !places.serving(log, wall).isEmpty());
+          logs(log -> isOpen(job.logs().get(log)) && !places.serving(log, wall).isEmpty());
       if (!allowed.equals(serving)) {
         builder.only(here, allowed);
       }
     }
+  }
+
+  /** Returns whether a log may take any place that it serves. */
+  private boolean isOpen(Log log) {
+    return !isSettled(log) && log.pair().isEmpty();
   }
 
   /** Returns whether a log is cut or measured in its place. */
@@ -183,7 +192,7 @@ final class BalanceJob {
 
   private int kindOf(Wall wall) {
     return IntStream.range(0, kinds.size())
-        .filter(kind -> same(kinds.get(kind), wall))
+        .filter(kind -> wall.isLike(kinds.get(kind)))
         .findFirst()
         .orElseThrow();
   }
@@ -191,14 +200,10 @@ final class BalanceJob {
   private static List<Wall> kinds(List<Wall> walls) {
     List<Wall> kinds = new ArrayList<>();
     for (Wall wall : walls) {
-      if (kinds.stream().noneMatch(kind -> same(kind, wall))) {
+      if (kinds.stream().noneMatch(wall::isLike)) {
         kinds.add(wall);
       }
     }
     return kinds;
-  }
-
-  private static boolean same(Wall one, Wall other) {
-    return one.outside().equals(other.outside()) && one.thickness().equals(other.thickness());
   }
 }

@@ -37,10 +37,19 @@ public final class BalancedChooser implements Chooser {
   @Override
   public Choice choose(Job job, Effort effort) {
     int guess = new Wanted(job).rounds();
+    if (job.rules().rounds().isEmpty() && Wanted.height(job).isEmpty()) {
+      return new ShortPairs(job)
+          .choose(paired -> choose(paired, new Wanted(paired).rounds(), effort));
+    }
     return Wanted.height(job)
-        .map(height -> new ByHeight(job, height, rounds -> choose(job, rounds, effort)))
+        .map(height -> new ByHeight(job, height, rounds -> paired(job, rounds, effort)))
         .map(search -> search.from(guess))
-        .orElseGet(() -> choose(job, guess, effort));
+        .orElseGet(() -> paired(job, guess, effort));
+  }
+
+  /** Chooses logs for a number of rounds, short ones beside openings where that is asked for. */
+  private Choice paired(Job job, int wanted, Effort effort) {
+    return new ShortPairs(job).choose(paired -> choose(paired, wanted, effort));
   }
 
   /** Chooses logs for a number of rounds, or for as many of them as the logs allow. */

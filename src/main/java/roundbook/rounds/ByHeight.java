@@ -48,7 +48,9 @@ record ByHeight(Job job, Length height, IntFunction<Choice> plan) {
     double more = miss(choice) / course(choice);
     int wanted = built + Math.max(0, Math.toIntExact(Math.round(more)));
     Optional<Shortage> shortage =
-        wanted == built ? Optional.empty() : new Wanted(job).shortage(wanted, built);
+        wanted == built
+            ? Optional.empty()
+            : new Wanted(job.paired(choice.pairs())).shortage(wanted, built);
     return choice.with(shortage);
   }
 

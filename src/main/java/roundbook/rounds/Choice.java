@@ -3,6 +3,8 @@ package roundbook.rounds;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.problem.Problem;
 import roundbook.stack.Course;
@@ -15,15 +17,28 @@ import roundbook.stack.Course;
  * @param score how good the choice is
  * @param shortage what is missing when fewer rounds stand than were wanted
  * @param problems pins that could not be kept, and the like
+ * @param pairs short logs beside openings that were reckoned with, in rounds that are missing too
  */
 public record Choice(
     List<Course> courses,
     List<Log> unused,
     Score score,
     Optional<Shortage> shortage,
-    List<Problem> problems) {
+    List<Problem> problems,
+    List<Log> pairs) {
+  /** A choice without short logs beside openings. */
+  public Choice(
+      List<Course> courses,
+      List<Log> unused,
+      Score score,
+      Optional<Shortage> shortage,
+      List<Problem> problems) {
+    this(courses, unused, score, shortage, problems, List.of());
+  }
+
   /** Copies the lists. */
   public Choice {
+    pairs = List.copyOf(pairs);
     courses = List.copyOf(courses);
     unused = List.copyOf(unused);
     problems = List.copyOf(problems);
@@ -50,11 +65,34 @@ public record Choice(
   /** Returns the same choice without some of its unused logs, by their tags. */
   public Choice without(Set<String> tags) {
     List<Log> left = unused.stream().filter(log -> !tags.contains(log.tag())).toList();
-    return new Choice(courses, left, score, shortage, problems);
+    return new Choice(courses, left, score, shortage, problems, pairs);
   }
 
   /** Returns the same choice with another shortage. */
   public Choice with(Optional<Shortage> other) {
-    return new Choice(courses, unused, score, other, problems);
+    return new Choice(courses, unused, score, other, problems, pairs);
+  }
+
+  /**
+   * Returns the choice of a job whose logs were paired so: without a place are the job's own logs.
+   */
+  Choice ofPairs(Job job, List<Log> paired) {
+    Set<String> placed =
+        courses.stream()
+            .flatMap(course -> course.logs().stream())
+            .flatMap(log -> log.piece().log().members().stream())
+            .map(Log::tag)
+            .collect(Collectors.toSet());
+    List<Log> left = job.logs().stream().filter(log -> !placed.contains(log.tag())).toList();
+    return new Choice(courses, left, score, shortage, problems, paired.isEmpty() ? pairs : paired);
+  }
+
+  /** Returns the pairs of short logs that have their places. */
+  public List<Log> placedPairs() {
+    return courses.stream()
+        .flatMap(course -> course.logs().stream())
+        .map(log -> log.piece().log())
+        .filter(log -> log.pair().isPresent())
+        .toList();
   }
 }

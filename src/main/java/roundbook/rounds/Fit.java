@@ -37,13 +37,22 @@ public record Fit(Job job) {
    * half off each end.
    */
   public List<Piece> pieces(Log log, Wall wall) {
-    Length excess = log.length().minus(least(wall));
+    if (log.pair().isPresent()) {
+      Wall own = job.building().wall(log.place().wall()).orElseThrow();
+      return own.isLike(wall) ? List.of(new Piece(log, allowance(), trimmed(wall))) : List.of();
+    }
+    return pieces(log, wall, trimmed(wall));
+  }
+
+  /** Returns the ways to cut a log of a wall to a length; empty when it does not serve. */
+  List<Piece> pieces(Log log, Wall wall, Length trimmed) {
+    Length excess = log.length().minus(trimmed).minus(allowance().times(2));
     if (excess.isNegative() || log.traits().skip() || tooCrooked(log)) {
       return List.of();
     }
     List<Piece> pieces = new ArrayList<>();
     for (Length offButt : offButts(excess)) {
-      Piece piece = new Piece(log, allowance().plus(offButt), trimmed(wall));
+      Piece piece = new Piece(log, allowance().plus(offButt), trimmed);
       if (showsFaces(piece, wall)) {
         pieces.add(piece);
       }

@@ -7,6 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import roundbook.balance.BalanceResult;
@@ -18,6 +22,7 @@ import roundbook.balance.Mender;
 import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Held;
 import roundbook.job.Job;
+import roundbook.job.Log;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
 
@@ -66,14 +71,48 @@ public record KeepingChooser(Map<AsBuilt.Place, Held> before, OptionalInt wanted
   public Kept choose(Job job, Effort effort) {
     int goal = wanted.orElseGet(() -> new Wanted(job).rounds());
     List<Kept> made = new ArrayList<>();
-    KeptLogs keptLogs = new KeptLogs(job);
+    Set<AsBuilt.Place> had = new TreeSet<>(before.keySet());
+    had.removeIf(place -> before.get(place).halves().isEmpty());
     Choice best =
-        keptLogs.choose(
-            headers -> {
-              made.add(choose(job, goal, places -> keptLogs.reserved(places, headers), effort));
-              return made.get(made.size() - 1).choice();
-            });
-    return made.stream().filter(each -> each.choice() == best).findFirst().orElseThrow();
+        new ShortPairs(job)
+            .keep(
+                pairs(job),
+                had,
+                paired -> {
+                  KeptLogs kept = new KeptLogs(paired);
+                  return kept.choose(
+                      headers -> {
+                        made.add(choose(paired, goal, at -> kept.reserved(at, headers), effort));
+                        return made.get(made.size() - 1).choice();
+                      });
+                });
+    return made.stream()
+        .filter(each -> each.choice().courses().equals(best.courses()))
+        .map(each -> new Kept(best, each.moves()))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Returns the pairs of short logs that can stay: both are there, long enough, nowhere else. */
+  private List<Log> pairs(Job job) {
+    Map<AsBuilt.Place, Held> all = new TreeMap<>(before);
+    all.putAll(job.built().held());
+    List<Log> pairs = new ArrayList<>();
+    all.forEach(
+        (place, held) -> {
+          if (!held.halves().isEmpty() && held.tags().stream().allMatch(at(job, place))) {
+            job.log(place, held).ifPresent(pairs::add);
+          }
+        });
+    return pairs;
+  }
+
+  private static Predicate<String> at(Job job, AsBuilt.Place place) {
+    return tag ->
+        job.built()
+            .placeOf(tag)
+            .map(place::equals)
+            .orElseGet(() -> job.log(tag).filter(log -> !log.traits().skip()).isPresent());
   }
 
   /** Chooses for as many rounds as can be filled, some of whose places are reserved. */

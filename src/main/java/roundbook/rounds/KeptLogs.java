@@ -13,7 +13,7 @@ import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
-import roundbook.takeoff.Headers;
+import roundbook.takeoff.OpeningCut;
 
 /**
  * Sees to it that logs kept for sills, plates and headers lie there, and not unused.
@@ -62,7 +62,7 @@ final class KeptLogs {
     Stack stack = Stack.of(job.rules(), job.building(), choice.courses(), job.built());
     int walls = job.building().walls().size();
     Set<Integer> places = new HashSet<>();
-    for (PlacedLog log : Headers.of(job, stack)) {
+    for (PlacedLog log : OpeningCut.headers(job, stack)) {
       places.add((log.round() - 1) * walls + job.building().walls().indexOf(log.wall()));
     }
     return places;

@@ -26,27 +26,25 @@ public final class Placement {
    */
   public static Choice choice(Job job, Map<AsBuilt.Place, Held> places, int wanted) {
     int rounds = places.keySet().stream().mapToInt(AsBuilt.Place::round).max().orElse(0);
-    List<Log> unused = new ArrayList<>(job.logs());
+    List<Log> pairs = new ArrayList<>();
     List<roundbook.stack.Course> courses = new ArrayList<>();
     for (int round = 1; round <= rounds; round++) {
       List<PlacedLog> logs = new ArrayList<>();
       for (Wall wall : job.building().walls()) {
-        Held held = places.get(new AsBuilt.Place(round, wall.name()));
-        Optional<Log> log = Optional.ofNullable(held).flatMap(each -> job.log(each.tag()));
+        AsBuilt.Place place = new AsBuilt.Place(round, wall.name());
+        Held held = places.get(place);
+        Optional<Log> log = Optional.ofNullable(held).flatMap(each -> job.log(place, each));
         if (log.isEmpty()) {
           throw new IllegalArgumentException("no log in round " + round + " on " + wall.name());
         }
         Piece piece = new Piece(log.get(), held.cutOffButt(), new Fit(job).trimmed(wall));
         logs.add(new PlacedLog(piece, wall, round, job.rules().clockwise(round)));
-        unused.remove(log.get());
+        log.filter(each -> each.pair().isPresent()).ifPresent(pairs::add);
       }
       courses.add(BalancedChooser.course(job, round, logs));
     }
-    return new Choice(
-        courses,
-        unused,
-        new Choice.Score(0, 0, 0, 0, 0, 0),
-        new Wanted(job).shortage(wanted, rounds),
-        List.of());
+    Optional<Shortage> shortage = new Wanted(job.paired(pairs)).shortage(wanted, rounds);
+    Choice.Score none = new Choice.Score(0, 0, 0, 0, 0, 0);
+    return new Choice(courses, List.of(), none, shortage, List.of()).ofPairs(job, pairs);
   }
 }

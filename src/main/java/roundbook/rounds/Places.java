@@ -2,6 +2,7 @@ package roundbook.rounds;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,6 +23,7 @@ public final class Places {
   private final int rounds;
   private final List<List<List<Piece>>> pieces;
   private final Kept kept;
+  private final Map<AsBuilt.Place, Integer> pairs = new HashMap<>();
 
   /**
    * What places are kept for.
@@ -48,6 +50,13 @@ public final class Places {
     this.rounds = rounds;
     this.pieces = pieces;
     this.kept = kept;
+    for (int log = 0; log < job.logs().size(); log++) {
+      Log each = job.logs().get(log);
+      if (each.pair().isPresent()) {
+        int round = each.place().round().orElseThrow();
+        pairs.put(new AsBuilt.Place(round, each.place().wall()), log);
+      }
+    }
   }
 
   /** Returns the ways to cut each log of a job for each wall. */
@@ -72,10 +81,8 @@ public final class Places {
     }
     AsBuilt.Place place = settled.get();
     Wall own = job.building().wall(place.wall()).orElseThrow();
-    boolean alike =
-        own.outside().equals(wall.outside()) && own.thickness().equals(wall.thickness());
     Length cut = job.built().held(place.round(), place.wall()).orElseThrow().cutOffButt();
-    return alike ? List.of(new Piece(log, cut, fit.trimmed(wall))) : List.of();
+    return own.isLike(wall) ? List.of(new Piece(log, cut, fit.trimmed(wall))) : List.of();
   }
 
   /** Returns the places with those over openings known: only there may header logs stand. */
@@ -128,6 +135,11 @@ public final class Places {
     return allowed(log, place) ? serving(log, wall(place)) : List.of();
   }
 
+  /** Returns the pair of short logs that fills a place alone, if one does. */
+  Optional<Integer> pair(int place) {
+    return Optional.ofNullable(pairs.get(new AsBuilt.Place(round(place), wall(place).name())));
+  }
+
   /** Returns the ways to cut a log for a wall, whatever wishes and pins say of it. */
   List<Piece> serving(int log, Wall wall) {
     return pieces.get(log).get(walls().indexOf(wall));
@@ -135,6 +147,9 @@ public final class Places {
 
   private boolean allowed(int index, int place) {
     Log log = job.logs().get(index);
+    if (log.pair().isPresent() || pair(place).isPresent()) {
+      return pair(place).filter(own -> own == index).isPresent();
+    }
     Optional<AsBuilt.Held> held = job.built().held(round(place), wall(place).name());
     Optional<AsBuilt.Place> settled = job.built().placeOf(log.tag());
     if (held.isPresent() || settled.isPresent()) {

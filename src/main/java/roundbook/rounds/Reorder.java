@@ -56,7 +56,10 @@ public final class Reorder {
     return choice.with(
         choice
             .shortage()
-            .map(found -> new Reorder(chooser, job, found.wanted(), effort).order(found)));
+            .map(
+                found ->
+                    new Reorder(chooser, job.paired(choice.pairs()), found.wanted(), effort)
+                        .order(found)));
   }
 
   private Shortage order(Shortage found) {

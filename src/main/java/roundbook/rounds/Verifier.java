@@ -46,6 +46,7 @@ public final class Verifier {
         verifier.thinTips(course);
       }
     }
+    verifier.faults.addAll(new PairCheck(job, stack).faults());
     verifier.asBuilt(choice);
     verifier.wishesKept(choice);
     verifier.pinsKept(choice);
@@ -56,8 +57,7 @@ public final class Verifier {
   private void eachLogOnce(Choice choice) {
     Set<String> seen = new HashSet<>();
     for (Course course : choice.courses()) {
-      for (PlacedLog placed : course.logs()) {
-        Log log = placed.piece().log();
+      for (Log log : logs(course)) {
         check(seen.add(log.tag()), "log " + log.tag() + " stands in two places");
         boolean skipped = log.traits().skip() && job.built().placeOf(log.tag()).isEmpty();
         check(!skipped, "log " + log.tag() + " was to be skipped");
@@ -71,6 +71,12 @@ public final class Verifier {
       check(seen.add(log.tag()), "log " + log.tag() + " is both placed and unused");
     }
     check(seen.size() == job.logs().size(), "some logs are neither placed nor unused");
+  }
+
+  private static List<Log> logs(Course course) {
+    return course.logs().stream()
+        .flatMap(placed -> placed.piece().log().members().stream())
+        .toList();
   }
 
   private void keptForItsPlace(Log log, int round, int rounds) {

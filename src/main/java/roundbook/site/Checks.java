@@ -64,7 +64,7 @@ final class Checks {
   void check(SiteReport report) {
     settings(report);
     places(report);
-    report.typed().used().forEach((place, tag) -> longEnough(place, tag));
+    report.typed().used().forEach((place, tag) -> longEnough(report, place, tag));
     report.typed().measures().forEach((place, typed) -> measures(report, place, typed));
     readings(report);
     unmeasured(report);
@@ -108,24 +108,26 @@ final class Checks {
     Map<String, Place> seen = new HashMap<>();
     List<Place> settled =
         report.plan().keySet().stream().filter(place -> isSettled(report, place)).toList();
-    for (Place place : settled) {
-      String tag = report.tag(place).orElseThrow();
-      Place other = seen.putIfAbsent(tag, place);
-      if (other != null) {
-        boolean swapped = report.typed().used().containsKey(place);
-        Place typed = swapped ? place : other;
-        Place first = swapped ? other : place;
-        fields.contradict(
-            CellNames.used(typed.round(), typed.wall()),
-            tag,
-            "log " + tag + " stands in two places: here and in " + named(first),
-            "Clear or correct one of them.");
-      }
-    }
+    settled.forEach(
+        place -> report.stands(place).forEach((part, tag) -> once(report, seen, part, tag)));
     report
         .typed()
         .lost()
         .forEach(tag -> Optional.ofNullable(seen.get(tag)).ifPresent(at -> lost(report, tag, at)));
+  }
+
+  private void once(SiteReport report, Map<String, Place> seen, Place place, String tag) {
+    Place other = seen.putIfAbsent(tag, place);
+    if (other != null) {
+      boolean swapped = report.typed().used().containsKey(place);
+      Place typed = swapped ? place : other;
+      Place first = swapped ? other : place;
+      fields.contradict(
+          CellNames.used(typed.round(), typed.named()),
+          tag,
+          "log " + tag + " stands in two places: here and in " + named(first),
+          "Clear or correct one of them.");
+    }
   }
 
   private void lost(SiteReport report, String tag, Place place) {
@@ -145,29 +147,36 @@ final class Checks {
    * is measured.
    */
   static boolean isSettled(SiteReport report, Place place) {
-    Measures typed = report.typed().measures().getOrDefault(place, Measures.NONE);
     return place.round() <= report.typed().cut()
         || report.isBegun(place.round())
-        || report.typed().used().containsKey(place)
-        || typed.hewn();
+        || report.uses(place)
+        || report.hewn(place);
   }
 
-  private void longEnough(Place place, String tag) {
-    Wall wall = job.building().wall(place.wall()).orElseThrow();
-    Length trimmed = job.building().trimmed(wall, job.rules().overhang());
+  private void longEnough(SiteReport report, Place place, String tag) {
+    Length trimmed = trimmed(report, place);
     Log log = job.log(tag).orElseThrow();
     if (log.length().isLessThan(trimmed)) {
       fields.contradict(
-          CellNames.used(place.round(), place.wall()),
+          CellNames.used(place.round(), place.named()),
           tag,
           "log " + tag + " is too short for wall " + place.wall(),
           "Check the tag.");
     }
   }
 
+  private Length trimmed(SiteReport report, Place place) {
+    if (place.side() != AsBuilt.Side.WHOLE) {
+      int half = place.side() == AsBuilt.Side.LEFT ? 0 : 1;
+      return report.plan().get(place.whole()).halves().get(half).trimmed();
+    }
+    Wall wall = job.building().wall(place.wall()).orElseThrow();
+    return job.building().trimmed(wall, job.rules().overhang());
+  }
+
   private void measures(SiteReport report, Place place, Measures typed) {
     Length thickness = job.building().wall(place.wall()).orElseThrow().thickness();
-    String wall = place.wall();
+    String wall = place.named();
     int round = place.round();
     Optional<Log> log = report.tag(place).flatMap(job::log);
     Length mid = log.map(Log::mid).orElse(thickness);
@@ -230,9 +239,11 @@ final class Checks {
     for (int round = recorded.rounds() + 1; round <= report.typed().cut(); round++) {
       List<String> walls = new ArrayList<>();
       for (Wall wall : job.building().walls()) {
-        Place place = new Place(round, wall.name());
-        Measures typed = report.typed().measures().getOrDefault(place, Measures.NONE);
-        if (typed.mid().isEmpty()) {
+        boolean all =
+            report.parts(new Place(round, wall.name())).stream()
+                .map(part -> report.typed().measures().getOrDefault(part, Measures.NONE))
+                .allMatch(typed -> typed.mid().isPresent());
+        if (!all) {
           walls.add(wall.name());
         }
       }
@@ -259,7 +270,7 @@ final class Checks {
   }
 
   private static String named(Place place) {
-    return "round " + place.round() + " on wall " + place.wall();
+    return "round " + place.round() + " on wall " + place.named();
   }
 
   private void contradict(String name, String message, String remedy) {

@@ -70,7 +70,7 @@ public final class CrewReader {
     BuildRules printed = settings.printed();
     Fields fields = new Fields(book, printed.unit(), problems);
     Optional<Building> building = settings.building(fields);
-    LogRows rows = new LogRows(book, fields, printed.unit(), problems);
+    LogRows rows = new LogRows(book, fields, printed, problems);
     boolean listed = rows.read();
     if (building.isEmpty()) {
       lost(CellRef.ofFile(book.file()), "the walls on the Settings sheet are gone");
@@ -88,15 +88,14 @@ public final class CrewReader {
 
   private Optional<SiteReport> report(
       Job job, BuildRules printed, LogRows rows, Fields fields, Set<String> bought) {
-    int rounds = rows.plan().keySet().stream().mapToInt(Place::round).max().orElse(0);
-    TypedFields typed = new TypedFields(book, fields, job.building(), rounds);
+    TypedFields typed = new TypedFields(book, fields, job.building(), rows.plan());
     Map<Integer, String> missing = typed.missing();
     missing.forEach(
         (round, name) ->
             lost(
                 CellRef.ofFile(book.file()),
                 "round " + round + " cannot be read back: the box " + name + " is gone"));
-    AsBuilt recorded = typed.recorded(rows.plan());
+    AsBuilt recorded = typed.recorded();
     Checks checks = new Checks(job, rows, recorded, fields);
     SiteReport report =
         new SiteReport(
@@ -142,7 +141,7 @@ public final class CrewReader {
           tag.ifPresent(each -> tags.put(place, each));
           if (tag.isEmpty()) {
             fields.contradict(
-                CellNames.used(place.round(), place.wall()),
+                CellNames.used(place.round(), place.named()),
                 text,
                 "there is no log " + Fields.shortened(text) + " on the log list",
                 "Type the tag as the log list has it.");

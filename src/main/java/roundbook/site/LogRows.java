@@ -11,10 +11,13 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import roundbook.job.AsBuilt.Held;
+import roundbook.job.AsBuilt.HeldHalf;
 import roundbook.job.AsBuilt.Place;
+import roundbook.job.BuildRules;
 import roundbook.job.DiameterProfile;
 import roundbook.job.DiameterProfile.Station;
 import roundbook.job.Log;
+import roundbook.job.Setting;
 import roundbook.page.CellNames;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
@@ -27,7 +30,6 @@ import roundbook.table.Row;
 import roundbook.table.Table;
 import roundbook.units.Length;
 import roundbook.units.LengthReader;
-import roundbook.units.LengthUnit;
 
 /**
  * Reads the log list, row by row: columns by their names, so that a list may be sorted or widened.
@@ -43,13 +45,16 @@ final class LogRows {
   private final Map<String, Range> columns = new HashMap<>();
   private final List<Log> logs = new ArrayList<>();
   private final Map<Place, Held> plan = new TreeMap<>();
+  private final Map<Place, HeldHalf> halves = new TreeMap<>();
+  private final Length allowance;
   private final Map<String, CellRef> lost = new TreeMap<>();
   private final Set<String> tags = new TreeSet<>();
 
-  LogRows(NamedBook book, Fields fields, LengthUnit unit, Problems problems) {
+  LogRows(NamedBook book, Fields fields, BuildRules printed, Problems problems) {
     this.book = book;
     this.fields = fields;
-    this.reader = new LengthReader(unit, false);
+    this.reader = new LengthReader(printed.unit(), false);
+    this.allowance = printed.length(Setting.SQUARING_ALLOWANCE);
     this.problems = problems;
   }
 
@@ -154,8 +159,27 @@ final class LogRows {
     OptionalInt round = number(row, "rounds");
     String wall = text(row, "walls");
     if (round.isPresent() && !wall.isEmpty()) {
-      Optional<Length> cut = length(table, row, "off_butts");
-      plan.put(new Place(round.getAsInt(), wall), new Held(tag, cut.orElse(Length.ZERO)));
+      Length cut = length(table, row, "off_butts").orElse(Length.ZERO);
+      Place place = new Place(round.getAsInt(), wall);
+      String side = text(row, "sides");
+      if (side.isEmpty()) {
+        plan.put(place, new Held(tag, cut));
+      } else {
+        Length trimmed = length(table, row, "side_lengths").orElse(Length.ZERO);
+        boolean buttOut = text(row, "side_butts").equals("corner");
+        half(place, side.equals("left"), new HeldHalf(tag, cut, trimmed, buttOut));
+      }
+    }
+  }
+
+  /** Two short logs fill their place once both rows are read. */
+  private void half(Place place, boolean left, HeldHalf half) {
+    HeldHalf other = halves.put(place.side(left), half);
+    HeldHalf across = halves.get(place.side(!left));
+    if (other == null && across != null) {
+      plan.put(
+          place,
+          left ? Held.ofHalves(half, across, allowance) : Held.ofHalves(across, half, allowance));
     }
   }
 

@@ -11,6 +11,7 @@ import roundbook.job.AsBuilt.Corner;
 import roundbook.job.AsBuilt.Held;
 import roundbook.job.AsBuilt.Measures;
 import roundbook.job.AsBuilt.Place;
+import roundbook.job.AsBuilt.Side;
 import roundbook.job.BuildRules;
 import roundbook.job.Job;
 import roundbook.job.Log;
@@ -126,7 +127,47 @@ public record SiteReport(
 
   /** Returns the log that stands in a place: the one used instead, or the one planned. */
   public Optional<String> tag(Place place) {
-    return Optional.ofNullable(typed.used().get(place))
-        .or(() -> Optional.ofNullable(plan.get(place)).map(Held::tag));
+    return Optional.ofNullable(stands(place.whole()).get(place));
+  }
+
+  /**
+   * Returns the logs that stand in a place, used instead or planned: one, or a short one each side
+   * of an opening; none where nothing is planned.
+   */
+  public Map<Place, String> stands(Place place) {
+    Map<Place, String> logs = new TreeMap<>();
+    for (Place each : parts(place)) {
+      Held held = plan.get(place);
+      String planned =
+          held.halves().isEmpty()
+              ? held.tag()
+              : held.halves().get(each.side() == Side.LEFT ? 0 : 1).tag();
+      logs.put(each, typed.used().getOrDefault(each, planned));
+    }
+    return logs;
+  }
+
+  /** Returns the parts of a place that have a log of their own: itself, or both its sides. */
+  public List<Place> parts(Place place) {
+    return parts(plan, place);
+  }
+
+  static List<Place> parts(Map<Place, Held> plan, Place place) {
+    Held held = plan.get(place);
+    if (held == null) {
+      return List.of();
+    }
+    return held.halves().isEmpty() ? List.of(place) : List.of(place.side(true), place.side(false));
+  }
+
+  /** Returns whether another log than the planned one is used in a place. */
+  public boolean uses(Place place) {
+    return parts(place).stream().anyMatch(typed.used()::containsKey);
+  }
+
+  /** Returns whether a diameter was measured in a place. */
+  public boolean hewn(Place place) {
+    return parts(place).stream()
+        .anyMatch(each -> typed.measures().getOrDefault(each, Measures.NONE).hewn());
   }
 }

@@ -25,13 +25,22 @@ final class TypedFields {
   private final NamedBook book;
   private final Fields fields;
   private final Building building;
+  private final Map<Place, Held> plan;
   private final int rounds;
 
-  TypedFields(NamedBook book, Fields fields, Building building, int rounds) {
+  TypedFields(NamedBook book, Fields fields, Building building, Map<Place, Held> plan) {
     this.book = book;
     this.fields = fields;
     this.building = building;
-    this.rounds = rounds;
+    this.plan = plan;
+    this.rounds = plan.keySet().stream().mapToInt(Place::round).max().orElse(0);
+  }
+
+  /** Returns all parts of a round's places that have a log of their own. */
+  private List<Place> parts(int round) {
+    return building.walls().stream()
+        .flatMap(wall -> SiteReport.parts(plan, new Place(round, wall.name())).stream())
+        .toList();
   }
 
   /** Returns the boxes of the rounds' pages that are gone, the first of each round. */
@@ -39,11 +48,13 @@ final class TypedFields {
     Map<Integer, String> missing = new TreeMap<>();
     for (int round = 1; round <= rounds; round++) {
       List<String> names = new ArrayList<>();
+      for (Place part : parts(round)) {
+        names.add(CellNames.measured(round, part.named()));
+        names.add(CellNames.measuredButt(round, part.named()));
+        names.add(CellNames.measuredTip(round, part.named()));
+        names.add(CellNames.used(round, part.named()));
+      }
       for (Wall wall : building.walls()) {
-        names.add(CellNames.measured(round, wall.name()));
-        names.add(CellNames.measuredButt(round, wall.name()));
-        names.add(CellNames.measuredTip(round, wall.name()));
-        names.add(CellNames.used(round, wall.name()));
         names.add(CellNames.lowerCut(round, wall.name()));
         names.add(CellNames.upperCut(round, wall.name()));
       }
@@ -77,30 +88,38 @@ final class TypedFields {
     Map<Place, Measures> all = new TreeMap<>();
     for (int round = 1; round <= rounds; round++) {
       for (Wall wall : building.walls()) {
-        String name = wall.name();
-        Measures measures =
-            new Measures(
-                fields.length(CellNames.measuredButt(round, name)),
-                fields.length(CellNames.measured(round, name)),
-                fields.length(CellNames.measuredTip(round, name)),
-                fields.length(CellNames.lowerCut(round, name)),
-                fields.length(CellNames.upperCut(round, name)));
-        if (!measures.isEmpty()) {
-          all.put(new Place(round, name), measures);
-        }
+        put(all, new Place(round, wall.name()));
       }
+      parts(round).forEach(part -> put(all, part));
     }
     return all;
+  }
+
+  /** A short log beside an opening has diameters of its own; the marks are those of the place. */
+  private void put(Map<Place, Measures> all, Place place) {
+    int round = place.round();
+    String name = place.named();
+    boolean whole = place.side() == AsBuilt.Side.WHOLE;
+    Measures measures =
+        new Measures(
+            fields.length(CellNames.measuredButt(round, name)),
+            fields.length(CellNames.measured(round, name)),
+            fields.length(CellNames.measuredTip(round, name)),
+            whole ? fields.length(CellNames.lowerCut(round, name)) : Optional.empty(),
+            whole ? fields.length(CellNames.upperCut(round, name)) : Optional.empty());
+    if (!measures.isEmpty()) {
+      all.put(place, measures);
+    }
   }
 
   /** Returns the logs used instead, as they were typed. */
   Map<Place, String> used() {
     Map<Place, String> used = new TreeMap<>();
     for (int round = 1; round <= rounds; round++) {
-      for (Wall wall : building.walls()) {
-        String tag = fields.text(CellNames.used(round, wall.name()));
+      for (Place part : parts(round)) {
+        String tag = fields.text(CellNames.used(round, part.named()));
         if (!tag.isEmpty()) {
-          used.put(new Place(round, wall.name()), tag);
+          used.put(part, tag);
         }
       }
     }
@@ -129,7 +148,7 @@ final class TypedFields {
   }
 
   /** Returns what the sheet As built holds: what was built when the workbook was written. */
-  AsBuilt recorded(Map<Place, Held> plan) {
+  AsBuilt recorded() {
     List<CutSize> cut = new ArrayList<>();
     for (int round = 1; book.has(CellNames.built("size", round)); round++) {
       cut.add(
@@ -141,9 +160,11 @@ final class TypedFields {
     Map<Place, Measures> measures = new TreeMap<>();
     plan.forEach(
         (place, log) -> {
-          if (book.has(CellNames.built("log", place.round(), place.wall()))) {
+          List<Place> parts = SiteReport.parts(plan, place);
+          if (book.has(CellNames.built("log", place.round(), parts.get(0).named()))) {
             held.put(place, log);
             measures.put(place, recorded(place));
+            parts.forEach(part -> measures.put(part, recorded(part)));
           }
         });
     return new AsBuilt(
@@ -187,6 +208,6 @@ final class TypedFields {
   }
 
   private Optional<Length> recorded(String what, Place place) {
-    return fields.length(CellNames.built(what, place.round(), place.wall()));
+    return fields.length(CellNames.built(what, place.round(), place.named()));
   }
 }

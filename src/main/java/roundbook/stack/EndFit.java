@@ -35,13 +35,17 @@ public record EndFit(BuildRules rules, Building building) {
     return rules.text(Setting.TIP_RULE).equals("refuse");
   }
 
-  /** Returns whether a piece's tip end has full bearings at either corner of a wall. */
+  /**
+   * Returns whether a piece's tip end has full bearings at either corner of a wall; of a pair of
+   * short logs, whose tips may lie at both corners, whether both ends have.
+   */
   public boolean tipBears(Piece piece, Wall wall, Notch notch) {
     Length crossing = building.before(wall).thickness().most(building.after(wall).thickness());
     NeckFit.Corner corner =
         new NeckFit.Corner(wall.thickness(), crossing, rules.overhang(), Length.ZERO);
-    NeckFit fit = new NeckFit(notch, corner, piece.tip());
-    return !piece.tip().isLessThan(fit.leastForBearing());
+    Length tip = piece.log().pair().isPresent() ? piece.tip().least(piece.butt()) : piece.tip();
+    NeckFit fit = new NeckFit(notch, corner, tip);
+    return !tip.isLessThan(fit.leastForBearing());
   }
 
   private NeckFit fit(Course course, PlacedLog placed, Wall crossing, Length diameter) {

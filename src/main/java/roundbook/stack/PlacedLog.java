@@ -1,6 +1,8 @@
 package roundbook.stack;
 
+import java.util.List;
 import roundbook.job.Building;
+import roundbook.job.Pair;
 import roundbook.job.Piece;
 import roundbook.job.Wall;
 import roundbook.units.Length;
@@ -14,6 +16,19 @@ import roundbook.units.Length;
  * @param buttAtStart whether its butt lies at the wall's start corner: right seen from outside
  */
 public record PlacedLog(Piece piece, Wall wall, int round, boolean buttAtStart) {
+  /** Returns the logs of the tally that lie there: itself, or both short logs of a pair. */
+  public List<PlacedLog> logs() {
+    return piece
+        .log()
+        .pair()
+        .map(pair -> pair.halves().stream().map(this::half).toList())
+        .orElseGet(() -> List.of(this));
+  }
+
+  private PlacedLog half(Pair.Half half) {
+    return new PlacedLog(half.piece(), wall, round, half.buttAtStart());
+  }
+
   /** Returns the diameter at a distance from the wall's left trimmed end, seen from outside. */
   public Length fromLeft(Length distance) {
     return piece.at(buttAtStart ? piece.trimmed().minus(distance) : distance);

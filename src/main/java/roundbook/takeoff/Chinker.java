@@ -39,13 +39,13 @@ final class Chinker {
     return new Chinking(stack.joints().stream().map(this::fill).toList(), waste);
   }
 
-  private JointFill fill(Joint joint) {
+  private Chinking.Fill fill(Joint joint) {
     List<ChinkJoint> parts = parts(joint);
     double run = sum(parts, ChinkJoint::length);
     double volume = sum(parts, ChinkJoint::volume);
     double strip = Math.min(depth, joint.lower().wall().thickness().inches() / 2);
     double widest = parts.stream().mapToDouble(each -> each.widestAtDepth(strip)).max().orElse(0);
-    return new JointFill(
+    return new Chinking.Fill(
         joint,
         run,
         parts.stream().mapToDouble(ChinkJoint::leastFaceHeight).min().orElse(0),

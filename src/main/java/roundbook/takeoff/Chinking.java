@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import roundbook.job.Wall;
+import roundbook.stack.Joint;
 
 /**
  * The filling of all joints between the logs.
@@ -16,7 +17,7 @@ import roundbook.job.Wall;
  * @param joints every joint, wall by wall, from the lowest up
  * @param waste what is bought over the volume reckoned, as a share
  */
-public record Chinking(List<JointFill> joints, double waste) {
+public record Chinking(List<Fill> joints, double waste) {
   /** Copies the list. */
   public Chinking {
     joints = List.copyOf(joints);
@@ -24,29 +25,29 @@ public record Chinking(List<JointFill> joints, double waste) {
 
   /** Returns the joints of a wall. */
   public Chinking of(Wall wall) {
-    List<JointFill> own =
+    List<Fill> own =
         joints.stream().filter(fill -> fill.joint().lower().wall().equals(wall)).toList();
     return new Chinking(own, waste);
   }
 
   /** Returns the length of chinking on one face, inches. */
   public double run() {
-    return sum(JointFill::run);
+    return sum(Fill::run);
   }
 
   /** Returns the area of chinking to be seen on one face, square inches. */
   public double faceArea() {
-    return sum(JointFill::faceArea);
+    return sum(Fill::faceArea);
   }
 
   /** Returns the volume of the joints from face to face, cubic inches. */
   public double gapVolume() {
-    return sum(JointFill::gapVolume);
+    return sum(Fill::gapVolume);
   }
 
   /** Returns the volume of the chinking on both faces, cubic inches, without waste. */
   public double stripVolume() {
-    return sum(JointFill::stripVolume);
+    return sum(Fill::stripVolume);
   }
 
   /** Returns the volume of chinking to buy, cubic inches. */
@@ -65,14 +66,41 @@ public record Chinking(List<JointFill> joints, double waste) {
    */
   public Map<Double, Double> backer() {
     Map<Double, Double> lengths = new TreeMap<>();
-    for (JointFill fill : joints) {
+    for (Fill fill : joints) {
       OptionalDouble size = fill.backer();
       lengths.merge(size.orElse(Double.POSITIVE_INFINITY), 2 * fill.run(), Double::sum);
     }
     return lengths;
   }
 
-  private double sum(ToDoubleFunction<JointFill> part) {
+  private double sum(ToDoubleFunction<Fill> part) {
     return joints.stream().mapToDouble(part).sum();
   }
+
+  /**
+   * The filling of one joint, from shoulder to shoulder less the openings that cut it.
+   *
+   * @param joint the joint
+   * @param run length on one face, inches
+   * @param faceLeast least height at the faces, inches
+   * @param faceMost greatest height at the faces, inches
+   * @param section mean section from face to face, square inches
+   * @param faceArea area to be seen on one face, square inches
+   * @param gapVolume volume from face to face, cubic inches
+   * @param stripVolume volume of the chinking on both faces, cubic inches
+   * @param widest greatest height at the chinking's depth, inches
+   * @param backer stock diameter of the backer, in the job's unit (mm or in); none is thick enough
+   *     where it is empty
+   */
+  public record Fill(
+      Joint joint,
+      double run,
+      double faceLeast,
+      double faceMost,
+      double section,
+      double faceArea,
+      double gapVolume,
+      double stripVolume,
+      double widest,
+      OptionalDouble backer) {}
 }

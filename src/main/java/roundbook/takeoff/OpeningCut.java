@@ -2,9 +2,12 @@ package roundbook.takeoff;
 
 import java.util.List;
 import java.util.Optional;
+import roundbook.job.Job;
 import roundbook.job.Opening;
 import roundbook.job.Wall;
 import roundbook.stack.PlacedLog;
+import roundbook.stack.Stack;
+import roundbook.units.Length;
 
 /**
  * One opening inside its wall, clear of both corners, with every log of its wall, its header and
@@ -24,6 +27,16 @@ public record OpeningCut(
     cuts = List.copyOf(cuts);
   }
 
+  /** Returns every opening of a job that lies inside its wall, with what it cuts of a stack. */
+  public static List<OpeningCut> of(Job job, Stack stack) {
+    return new OpeningCutter(job, stack, Settling.of(job, stack)).cuts();
+  }
+
+  /** Returns the log over each opening that has one, opening by opening. */
+  public static List<PlacedLog> headers(Job job, Stack stack) {
+    return of(job, stack).stream().flatMap(cut -> cut.header().stream()).distinct().toList();
+  }
+
   /** Returns the logs of a kind. */
   public List<LogCut> of(LogCut.Kind kind) {
     return cuts.stream().filter(cut -> cut.kind() == kind).toList();
@@ -32,5 +45,40 @@ public record OpeningCut(
   /** Returns the logs that lose wood, from the lowest up. */
   public List<LogCut> cut() {
     return cuts.stream().filter(LogCut::isCut).toList();
+  }
+
+  /**
+   * The buck of an opening and the room over it.
+   *
+   * <p>The wall comes down past a frame that does not: over it stays {@code f (z_head − z_stand)},
+   * with z_stand the height of what it stands on, a log cut under it or the foundation. Bucks here
+   * are a head piece and, over a log, a sill piece, both across the opening, with legs between
+   * them; a key on each leg slides in a slot of the log ends (common practice).
+   *
+   * @param clearance room for the mean of radial and tangential shrinkage
+   * @param most room for tangential shrinkage, the most to expect; this is what is left
+   * @param leg length of the two legs
+   * @param across length of the head piece, and of the sill piece where there is one
+   * @param sillPiece whether the frame has a sill piece
+   * @param pinLeft no pin between this distance from the left corner and {@link #pinRight}
+   * @param pinRight the end of that stretch
+   */
+  public record Frame(
+      Length clearance,
+      Length most,
+      Length leg,
+      Length across,
+      boolean sillPiece,
+      Length pinLeft,
+      Length pinRight) {
+    /** Returns the length of buck board: two legs, a head piece and the sill piece. */
+    public Length board() {
+      return leg.times(2).plus(across.times(sillPiece ? 2 : 1));
+    }
+
+    /** Returns the length of key stock: one on each leg. */
+    public Length keys() {
+      return leg.times(2);
+    }
   }
 }

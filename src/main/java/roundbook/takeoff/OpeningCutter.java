@@ -146,7 +146,7 @@ final class OpeningCutter {
         && opening.width().isMoreThan(Length.ZERO);
   }
 
-  private Frame frame(Opening opening) {
+  private OpeningCut.Frame frame(Opening opening) {
     BuildRules rules = job.rules();
     Length stand = opening.sill().most(Length.ZERO);
     Length high = opening.head().minus(stand);
@@ -154,7 +154,7 @@ final class OpeningCutter {
     boolean sill = stand.isMoreThan(Length.ZERO);
     Length buck = rules.length(Setting.BUCK_THICKNESS);
     Length pin = rules.length(Setting.PIN_CLEAR);
-    return new Frame(
+    return new OpeningCut.Frame(
         Along.inches(settling.mean().clearance(opening.head().inches(), stand.inches())),
         room,
         high.minus(room).minus(buck.times(sill ? 2 : 1)),

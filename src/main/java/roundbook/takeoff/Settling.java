@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import roundbook.job.BuildRules;
 import roundbook.job.Job;
+import roundbook.job.Log;
 import roundbook.job.Setting;
-import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
 import roundbook.wood.Moisture;
 import roundbook.wood.Shrinkage;
@@ -89,8 +89,13 @@ public record Settling(Moistures moisture, List<Kind> kinds, Species governing) 
   private static List<Kind> kinds(Stack stack) {
     Map<String, Match> matches = new LinkedHashMap<>();
     Map<String, Integer> counts = new LinkedHashMap<>();
-    for (PlacedLog log : stack.courses().stream().flatMap(each -> each.logs().stream()).toList()) {
-      Match match = Species.find(log.piece().log().traits().species());
+    List<Log> logs =
+        stack.courses().stream()
+            .flatMap(course -> course.logs().stream())
+            .flatMap(placed -> placed.piece().log().members().stream())
+            .toList();
+    for (Log log : logs) {
+      Match match = Species.find(log.traits().species());
       matches.putIfAbsent(match.species().name(), match);
       counts.merge(match.species().name(), 1, Integer::sum);
     }

@@ -1,8 +1,8 @@
 package roundbook.takeoff;
 
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
-import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.notch.Notch;
 import roundbook.stack.PlacedLog;
@@ -32,23 +32,19 @@ final class WoodMeasure {
   List<PieceWood> pieces() {
     return stack.courses().stream()
         .flatMap(course -> course.logs().stream())
-        .map(this::piece)
+        .flatMap(this::wood)
         .toList();
   }
 
-  /** Returns the wood of short logs, left then right; each has a neck at its corner only. */
-  List<PieceWood> beside(List<ShortStock> stock) {
-    Length allowance = stack.rules().length(Setting.SQUARING_ALLOWANCE);
-    return stock.stream()
-        .flatMap(
-            each -> {
-              List<PlacedLog> logs = each.placed(allowance);
-              return Stream.of(shortPiece(logs.get(0), true), shortPiece(logs.get(1), false));
-            })
-        .toList();
+  private Stream<PieceWood> wood(PlacedLog place) {
+    List<PlacedLog> logs = place.logs();
+    return logs.size() == 1
+        ? Stream.of(piece(place))
+        : Stream.of(half(place, logs.get(0), true), half(place, logs.get(1), false));
   }
 
-  private PieceWood shortPiece(PlacedLog log, boolean atLeft) {
+  /** Returns the wood of a short log beside an opening, which has a neck at its corner only. */
+  private PieceWood half(PlacedLog place, PlacedLog log, boolean atLeft) {
     SawnLog sawn = sawn(log);
     boolean buttOut = log.buttAtStart() != atLeft;
     Wall crossing =
@@ -60,7 +56,10 @@ final class WoodMeasure {
     double from = whole || !buttOut ? 0 : neck;
     double to = whole || buttOut ? length : length - neck;
     double bed = Bed.isFlat(stack.rules(), log) ? bedCut(sawn, from, to) : 0;
-    return piece(log, sawn.volume() - endCut(log, neck, diameter) - bed);
+    Length middle = log.piece().trimmed();
+    Length end = atLeft ? middle : place.piece().trimmed().minus(middle);
+    double others = openingsCut(place, x -> x.isLessThan(end) == atLeft);
+    return piece(log, sawn.volume() - endCut(log, neck, diameter) - bed - others);
   }
 
   private SawnLog sawn(PlacedLog log) {
@@ -69,7 +68,7 @@ final class WoodMeasure {
 
   private PieceWood piece(PlacedLog log) {
     SawnLog sawn = sawn(log);
-    double cut = endsCut(log, sawn.profile()) + bedCut(log, sawn) + openingsCut(log);
+    double cut = endsCut(log, sawn.profile()) + bedCut(log, sawn) + openingsCut(log, left -> true);
     return piece(log, sawn.volume() - cut);
   }
 
@@ -142,14 +141,22 @@ final class WoodMeasure {
     return new PlaneCut(part, bedReach()).volume();
   }
 
-  private double openingsCut(PlacedLog log) {
-    return openings.stream()
-        .flatMap(
-            each ->
-                each.cut().stream().filter(cut -> cut.log().equals(log)).findFirst().stream()
-                    .map(cut -> openingCut(each, cut)))
-        .mapToDouble(Double::doubleValue)
-        .sum();
+  /**
+   * Returns what openings take of a log where they begin at some distances from its left end; one
+   * beside which short logs lie takes nothing of them.
+   */
+  private double openingsCut(PlacedLog log, Predicate<Length> where) {
+    double sum = 0;
+    for (OpeningCut opening : openings) {
+      Length left = opening.opening().left().plus(stack.rules().overhang());
+      for (LogCut cut : opening.cut()) {
+        boolean open = cut.through() && log.logs().size() > 1;
+        if (cut.log().equals(log) && where.test(left) && !open) {
+          sum += openingCut(opening, cut);
+        }
+      }
+    }
+    return sum;
   }
 
   private double openingCut(OpeningCut opening, LogCut cut) {

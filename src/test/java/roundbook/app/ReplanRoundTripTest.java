@@ -91,7 +91,7 @@ class ReplanRoundTripTest {
         book -> {
           Cell tag = TypedBook.cell(book, "Log_tags");
           XSSFSheet list = (XSSFSheet) tag.getSheet();
-          list.shiftColumns(tag.getColumnIndex() + 1, 30, 1);
+          list.shiftColumns(tag.getColumnIndex() + 1, 40, 1);
           for (Row row : list) {
             row.createCell(tag.getColumnIndex() + 1).setCellValue("seen on " + row.getRowNum());
           }

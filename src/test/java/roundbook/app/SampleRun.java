@@ -95,4 +95,12 @@ final class SampleRun {
         .filter(row -> !row.isEmpty() && row.get(0).equals(first))
         .toList();
   }
+
+  /** Returns the first row of a sheet whose first cell holds a text. */
+  List<Object> rowWith(String sheet, String part) {
+    return sheets.get(sheet).stream()
+        .filter(row -> !row.isEmpty() && row.get(0).toString().contains(part))
+        .findFirst()
+        .orElseThrow();
+  }
 }

@@ -13,6 +13,7 @@ import roundbook.job.DiameterProfile;
 import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.job.Opening;
+import roundbook.job.Pair;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
@@ -21,6 +22,9 @@ import roundbook.rounds.Choice;
 import roundbook.rounds.Shortage;
 import roundbook.stack.Course;
 import roundbook.stack.PlacedLog;
+import roundbook.stack.Stack;
+import roundbook.takeoff.LogCut;
+import roundbook.takeoff.OpeningCut;
 import roundbook.units.Length;
 import roundbook.units.LengthUnit;
 
@@ -41,6 +45,8 @@ public final class PlanFixtures {
   private final Map<Setting, BuildRules.Value> values = new EnumMap<>(Setting.class);
   private final List<Opening> openings = new ArrayList<>();
   private int wanted;
+  private boolean shortLogs;
+  private long windowLeft = 80;
 
   private PlanFixtures(boolean metric) {
     this.metric = metric;
@@ -91,7 +97,7 @@ public final class PlanFixtures {
         new Opening(
             "East window",
             "E",
-            length(80),
+            length(windowLeft),
             length(40),
             length(34),
             length(76),
@@ -101,10 +107,54 @@ public final class PlanFixtures {
     return this;
   }
 
+  /** Lays two short logs beside the east window, in the lowest round that it cuts through. */
+  public PlanFixtures withShortLogs() {
+    return withShortLogs(80);
+  }
+
+  /** Lays them beside a window so many inches from the left corner (25 mm to the inch). */
+  public PlanFixtures withShortLogs(long left) {
+    shortLogs = true;
+    windowLeft = left;
+    return withOpenings();
+  }
+
   /** Returns the plan of so many rounds, with four spares and two logs left out. */
   public Plan plan(int rounds) {
     Job job = job(rounds);
-    return Planner.of(job, choice(job, rounds));
+    Choice choice = choice(job, rounds);
+    return Planner.of(job, shortLogs ? paired(job, choice) : choice);
+  }
+
+  private static Choice paired(Job job, Choice choice) {
+    Stack stack = Stack.of(job.rules(), job.building(), choice.courses());
+    LogCut cut = OpeningCut.of(job, stack).get(1).of(LogCut.Kind.THROUGH).get(0);
+    PlacedLog freed = cut.log();
+    int last = job.logs().size() - 1;
+    Length allowance = job.rules().length(Setting.SQUARING_ALLOWANCE);
+    LogCut.Sides sides = cut.sides().orElseThrow();
+    Pair pair =
+        new Pair(
+            new Pair.Half(
+                new Piece(job.logs().get(last - 1), allowance, sides.left().length()), true, true),
+            new Pair.Half(
+                new Piece(job.logs().get(last), allowance, sides.right().length()), false, false));
+    Log both = pair.log(Pair.Where.of(job.rules(), job.building(), freed.round(), freed.wall()));
+    PlacedLog placed =
+        new PlacedLog(
+            new Piece(both, allowance, freed.piece().trimmed()),
+            freed.wall(),
+            freed.round(),
+            freed.buttAtStart());
+    List<Course> courses = new ArrayList<>(choice.courses());
+    List<PlacedLog> logs = new ArrayList<>(courses.get(freed.round() - 1).logs());
+    logs.set(logs.indexOf(freed), placed);
+    courses.set(freed.round() - 1, Course.of(freed.round(), logs, job.rules()));
+    List<Log> unused = new ArrayList<>(choice.unused());
+    unused.removeAll(both.members());
+    unused.add(freed.piece().log());
+    return new Choice(
+        courses, unused, choice.score(), choice.shortage(), choice.problems(), List.of(both));
   }
 
   /** Returns the job with logs for so many rounds, four more and two that are too short. */
@@ -115,7 +165,12 @@ public final class PlanFixtures {
       logs.add(log(i, rounds));
     }
     for (int i = 0; i < 2; i++) {
-      logs.add(log(rounds * 4 + 4 + i, rounds, length(100 + 7 * i)));
+      long side = i == 0 ? windowLeft : 180 - windowLeft;
+      logs.add(
+          log(
+              rounds * 4 + 4 + i,
+              rounds,
+              length(shortLogs ? Math.max(30, side) + 16 : 100 + 7 * i)));
     }
     return new Job(rules, building(rules.thickness()), logs, openings, List.of());
   }

@@ -10,6 +10,7 @@ import java.util.function.UnaryOperator;
 import roundbook.job.Building;
 import roundbook.job.Job;
 import roundbook.job.Log;
+import roundbook.job.Pair;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
@@ -54,7 +55,9 @@ final class LivePlans {
     Map<String, Log> placed = new TreeMap<>();
     for (Course course : plan.choice().courses()) {
       List<PlacedLog> logs = course.logs().stream().map(change).toList();
-      logs.forEach(log -> placed.put(log.piece().log().tag(), log.piece().log()));
+      logs.stream()
+          .flatMap(log -> log.piece().log().members().stream())
+          .forEach(log -> placed.put(log.tag(), log));
       courses.add(Course.of(course.round(), logs, plan.job().rules()));
     }
     List<Log> logs =
@@ -141,9 +144,27 @@ final class LivePlans {
     return with(
         plan,
         log ->
-            Optional.ofNullable(measured.get(log.piece().log().tag()))
-                .map(hewn -> placed(log, hewn.of(log.piece())))
-                .orElse(log));
+            log.piece().log().pair().isPresent()
+                ? hewn(plan, log, measured)
+                : Optional.ofNullable(measured.get(log.piece().log().tag()))
+                    .map(hewn -> placed(log, hewn.of(log.piece())))
+                    .orElse(log));
+  }
+
+  private static PlacedLog hewn(Plan plan, PlacedLog log, Map<String, Hewn> measured) {
+    List<Pair.Half> halves =
+        log.piece().log().pair().orElseThrow().halves().stream()
+            .map(
+                half ->
+                    Optional.ofNullable(measured.get(half.piece().log().tag()))
+                        .map(hewn -> half.hewn(hewn.of(half.piece())))
+                        .orElse(half))
+            .toList();
+    Job job = plan.job();
+    Log both =
+        new Pair(halves.get(0), halves.get(1))
+            .log(Pair.Where.of(job.rules(), job.building(), log.round(), log.wall()));
+    return placed(log, new Piece(both, log.piece().cutOffButt(), log.piece().trimmed()));
   }
 
   /** Returns the plan with another log in one place, squared at its butt. */
@@ -166,11 +187,12 @@ final class LivePlans {
   static Map<String, Hewn> mids(Plan plan, long seed) {
     SplittableRandom random = new SplittableRandom(seed);
     Map<String, Hewn> measured = new TreeMap<>();
-    plan.pieces()
+    plan.pieces().stream()
+        .flatMap(piece -> piece.logs().stream())
         .forEach(
-            piece -> {
+            placed -> {
               Length step = plan.job().rules().printStep();
-              Piece log = piece.placed().piece();
+              Piece log = placed.piece();
               Length mid = log.mid().roundedTo(step).plus(step.times(random.nextInt(-9, 10)));
               if (random.nextInt(3) > 0) {
                 measured.put(log.log().tag(), Hewn.ofMid(mid));
@@ -182,15 +204,15 @@ final class LivePlans {
   /** Returns what a crew types for measured logs, by the cells' names. */
   static Map<String, Object> typed(Plan plan, Map<String, Hewn> measured) {
     Map<String, Object> typed = new TreeMap<>();
-    plan.pieces()
+    plan.pieces().stream()
+        .flatMap(piece -> LiveSpot.of(piece).stream())
         .forEach(
-            piece -> {
-              Hewn hewn = measured.get(piece.placed().piece().log().tag());
+            spot -> {
+              Hewn hewn = measured.get(spot.piece().log().tag());
               if (hewn != null) {
-                String place = piece.placed().round() + "_" + piece.placed().wall().name();
-                put(plan, typed, "Measured_" + place, hewn.mid());
-                put(plan, typed, "Measured_butt_" + place, hewn.butt());
-                put(plan, typed, "Measured_tip_" + place, hewn.tip());
+                put(plan, typed, spot.measured(), hewn.mid());
+                put(plan, typed, spot.measuredButt(), hewn.butt());
+                put(plan, typed, spot.measuredTip(), hewn.tip());
               }
             });
     return typed;

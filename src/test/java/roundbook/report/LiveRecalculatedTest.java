@@ -22,6 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Corner;
 import roundbook.job.Setting;
@@ -87,6 +88,8 @@ class LiveRecalculatedTest {
                 .set(Setting.CHINKING_GAP, Length.ofInchFraction(11, 8))
                 .set(Setting.SLOPE_RUN, new BigDecimal("3.5"))
                 .plan(3)),
+        Arguments.of("short logs", inches().withShortLogs().plan(6)),
+        Arguments.of("short logs off the middle", PlanFixtures.metric().withShortLogs(20).plan(6)),
         Arguments.of("long words", LivePlans.wordy(inches().plan(2))),
         Arguments.of("thick walls", thick(3)));
   }
@@ -121,7 +124,10 @@ class LiveRecalculatedTest {
         Arguments.of(11L, inches().plan(6)),
         Arguments.of(12L, PlanFixtures.metric().plan(4)),
         Arguments.of(13L, inches().set(Setting.SIZE_STEP, Length.ZERO).plan(3)),
-        Arguments.of(14L, thick(4)));
+        Arguments.of(14L, thick(4)),
+        Arguments.of(15L, inches().withShortLogs().plan(6)),
+        Arguments.of(16L, inches().withShortLogs(20).plan(6)),
+        Arguments.of(17L, PlanFixtures.metric().withShortLogs(146).plan(6)));
   }
 
   @ParameterizedTest(name = "seed {0}")
@@ -148,6 +154,29 @@ class LiveRecalculatedTest {
                       ? Optional.of(mid.minus(half))
                       : Optional.empty();
               ends.put(piece.placed().piece().log().tag(), new Hewn(butt, Optional.empty(), tip));
+            });
+    Path typed = LibreOffice.recalculate(written("plan.xlsx", plan), LivePlans.typed(plan, ends));
+    List<PieceColumn> kinks =
+        List.of(PieceColumn.LEAST_GAP, PieceColumn.MOST_GAP, PieceColumn.FLAG);
+    assertEquals(List.of(), unlike(LivePlans.hewn(plan, ends), typed, kinks));
+  }
+
+  /** The ends of short logs beside a window that lies off the middle of its wall, one way each. */
+  @ParameterizedTest
+  @ValueSource(longs = {20, 80, 146})
+  void measuredEndsOfShortLogsCount(long left) throws Exception {
+    Plan plan = inches().withShortLogs(left).plan(6);
+    Map<String, Hewn> ends = new TreeMap<>();
+    plan.pieces().stream()
+        .flatMap(piece -> piece.halves().stream())
+        .forEach(
+            half -> {
+              Length mid = half.placed().piece().mid();
+              Optional<Length> butt = Optional.of(mid.plus(Length.ofInches(1)));
+              Optional<Length> tip = Optional.of(mid.minus(Length.ofInchFraction(1, 2)));
+              ends.put(
+                  half.placed().piece().log().tag(),
+                  new Hewn(butt, Optional.of(mid.plus(Length.ofInchFraction(1, 4))), tip));
             });
     Path typed = LibreOffice.recalculate(written("plan.xlsx", plan), LivePlans.typed(plan, ends));
     List<PieceColumn> kinks =

@@ -137,8 +137,8 @@ class LogListSheetTest {
     Sheet sheet = sheet(context);
     int head = ListFixtures.headRow(sheet, "Bin");
     assertEquals(column(context, LogListSheet.TAGS).top() - 1, head);
-    assertEquals("B0", ListFixtures.row(sheet, head + 1).get(28));
-    assertEquals("B1", ListFixtures.row(sheet, head + 2).get(28));
+    assertEquals("B0", ListFixtures.row(sheet, head + 1).get(31));
+    assertEquals("B1", ListFixtures.row(sheet, head + 2).get(31));
   }
 
   @Test

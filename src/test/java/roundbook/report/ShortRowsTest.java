@@ -4,81 +4,81 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import roundbook.job.Setting;
-import roundbook.page.Sheet;
+import roundbook.job.Log;
+import roundbook.plan.PiecePlan;
+import roundbook.plan.PiecePlan.Half;
 import roundbook.plan.Plan.LogUse;
+import roundbook.plan.Plan.Use;
 import roundbook.plan.PlanFixtures;
-import roundbook.stack.PlacedLog;
 import roundbook.takeoff.PieceWood;
-import roundbook.takeoff.ShortStock;
 import roundbook.units.Length;
 import roundbook.wood.RoundProfile;
 import roundbook.wood.SawnLog;
 
-/** Short logs beside an opening stand on every list in place of the long one that they free. */
+/** Two short logs beside an opening stand on every list, and no long one in their place. */
 class ShortRowsTest {
-  /** The short logs of the fixture are thin: wide gaps are allowed so that they serve. */
   private static final CrewContext CONTEXT =
-      ListFixtures.of(
-          PlanFixtures.inches().set(Setting.GAP_MOST, Length.ofInches(6)).withOpenings().plan(6));
+      ListFixtures.of(PlanFixtures.inches().withShortLogs().plan(6));
 
-  private static final ShortStock STOCK = CONTEXT.plan().takeoff().shortStock().get(0);
+  private static final PiecePlan PAIR =
+      CONTEXT.plan().pieces().stream()
+          .filter(piece -> !piece.halves().isEmpty())
+          .findFirst()
+          .orElseThrow();
 
   static Stream<SheetMaker> lists() {
     return Stream.of(
         CutListSheet::sheets, HewingSheet::sheets, LiftingSheet::sheets, TagsSheet::sheets);
   }
 
+  private static Stream<Log> logs() {
+    return PAIR.placed().piece().log().members().stream();
+  }
+
   @ParameterizedTest
   @MethodSource("lists")
-  void theShortLogsAreListedAndTheFreedOneIsNot(SheetMaker maker) {
+  void bothShortLogsAreListed(SheetMaker maker) {
     List<String> texts = ListFixtures.texts(ListFixtures.only(maker.sheets(CONTEXT)));
-    STOCK.logs().forEach(log -> assertTrue(texts.contains(log.tag()), log.tag()));
-    assertFalse(texts.contains(STOCK.freed().piece().log().tag()));
+    logs().forEach(log -> assertTrue(texts.contains(log.tag()), log.tag()));
+    assertFalse(texts.contains(PAIR.placed().piece().log().tag()));
   }
 
   @Test
-  void theRoundAndItsWallSayWhatToCutInstead() {
-    int round = STOCK.freed().round();
-    Sheet page = RoundSheets.of(CONTEXT).get(round - 1);
-    String said = ShortRows.said(CONTEXT, STOCK);
-    assertTrue(ListFixtures.texts(page).stream().anyMatch(text -> text.contains(said)), said);
-    int wall = CONTEXT.plan().job().building().walls().indexOf(STOCK.freed().wall());
+  void theWallSaysHowTheyLie() {
+    String said = ShortRows.said(CONTEXT, PAIR);
+    int wall = CONTEXT.plan().job().building().walls().indexOf(PAIR.placed().wall());
     assertTrue(ListFixtures.texts(WallSheets.of(CONTEXT).get(wall)).contains(said));
-    for (ShortStock.Part part : List.of(STOCK.left(), STOCK.right())) {
-      assertTrue(said.contains(CONTEXT.formats().feetInches(part.length())), said);
+    for (Half half : PAIR.halves()) {
+      assertTrue(
+          said.contains(CONTEXT.formats().feetInches(half.placed().piece().trimmed())), said);
     }
   }
 
   /** The window is 80 to 120 in from the corner of a wall of 216; logs reach 3 in past it. */
   @Test
   void shouldersLieAtTheCornerEnd() {
-    assertEquals(83, STOCK.left().length().inches());
-    assertEquals(99, STOCK.right().length().inches());
-    for (ShortStock.Part part : List.of(STOCK.left(), STOCK.right())) {
-      double shoulder = part.shoulder(Length.ofInches(9)).inches();
-      assertEquals(part.buttOut() ? 9 : part.length().inches() - 9, shoulder);
-    }
+    assertEquals(83, PAIR.halves().get(0).placed().piece().trimmed().inches());
+    assertEquals(99, PAIR.halves().get(1).placed().piece().trimmed().inches());
+    assertEquals(9, PAIR.halves().get(0).shoulder().inches());
+    assertEquals(90, PAIR.halves().get(1).shoulder().inches());
   }
 
   @Test
-  void theLongLogIsFreeAndCountedAsOnHand() {
-    LogUse freed =
-        CONTEXT.plan().uses().stream()
-            .filter(use -> use.log().equals(STOCK.freed().piece().log()))
-            .findFirst()
-            .orElseThrow();
-    assertTrue(freed.note().startsWith("free: short stock"), freed.note());
-    List<PlacedLog> standing =
-        CONTEXT.plan().takeoff().standing().stream().map(PieceWood::log).toList();
-    assertFalse(standing.contains(STOCK.freed()));
-    int stock = CONTEXT.plan().takeoff().shortStock().size();
-    assertEquals(24 + stock, standing.size());
+  void bothHaveTheirPlaceOnTheLogListAndTheLongLogIsASpare() {
+    List<LogUse> placed =
+        CONTEXT.plan().uses().stream().filter(use -> use.note().contains("East window")).toList();
+    assertEquals(
+        List.of("left of opening East window", "right of opening East window"),
+        placed.stream().map(LogUse::note).toList());
+    assertTrue(placed.stream().allMatch(use -> use.use() == Use.PLACED));
+    assertEquals(25, CONTEXT.plan().takeoff().wood().size());
+    assertEquals(5, CONTEXT.plan().count(Use.SPARE));
   }
 
   /**
@@ -88,16 +88,33 @@ class ShortRowsTest {
   @Test
   void theFinishedWoodIsTheSawnPartAndOneNeck() {
     double size =
-        CONTEXT.plan().stack().courses().get(STOCK.freed().round() - 1).notch().size().inches();
+        CONTEXT.plan().stack().courses().get(PAIR.placed().round() - 1).notch().size().inches();
     double neck = 6 * 9 * ((size + 1) / 2 + 0.5);
-    for (int side = 0; side < 2; side++) {
-      PieceWood wood = CONTEXT.plan().takeoff().beside().get(side);
-      boolean out = (side == 0 ? STOCK.left() : STOCK.right()).buttOut();
+    for (Half half : PAIR.halves()) {
+      PieceWood wood =
+          CONTEXT.plan().takeoff().wood().stream()
+              .filter(each -> each.log().equals(half.placed()))
+              .findFirst()
+              .orElseThrow();
       RoundProfile profile = RoundProfile.inchesOf(wood.log().piece());
-      double from = out ? 9 : 0;
+      double from = half.buttOut() ? 9 : 0;
       RoundProfile body = profile.between(from, from + profile.length() - 9);
       double finished = new SawnLog(body, 6).volume() + neck;
       assertEquals(finished, wood.finished(), finished / 200);
     }
+  }
+
+  /** Walls 8 in thick cross at the left of the window's wall, 6 in at its right. */
+  @Test
+  void aTagShowsTheMarksOfItsOwnCornerOnly() {
+    Length six = Length.ofInches(6);
+    CrewContext thick =
+        ListFixtures.of(LivePlans.thick(CONTEXT.plan(), six, six, Length.ofInches(8), six));
+    List<String> texts = ListFixtures.texts(ListFixtures.only(TagsSheet.sheets(thick)));
+    var notch = thick.plan().stack().courses().get(PAIR.placed().round() - 1).notch();
+    String lower = thick.formats().mark(notch.lower());
+    String corner = thick.formats().mark(notch.lowerCorner(Length.ofInches(8)));
+    assertEquals(1, Collections.frequency(texts, thick.text("tags.lower", lower, corner)));
+    assertEquals(11, texts.stream().filter(text -> text.contains("tip corner")).count());
   }
 }

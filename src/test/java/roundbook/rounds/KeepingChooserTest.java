@@ -23,7 +23,7 @@ import roundbook.problem.CellRef;
 import roundbook.stack.Course;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
-import roundbook.takeoff.Headers;
+import roundbook.takeoff.OpeningCut;
 import roundbook.units.Length;
 
 /** Choosing anew keeps what was planned, and kept logs where they are wanted. */
@@ -80,7 +80,7 @@ class KeepingChooserTest {
 
   private static String header(Job job, Choice choice) {
     Stack stack = Stack.of(job.rules(), job.building(), choice.courses());
-    return Headers.of(job, stack).get(0).piece().log().tag();
+    return OpeningCut.headers(job, stack).get(0).piece().log().tag();
   }
 
   private static Job withDoor(Job job, long head) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import roundbook.balance.Effort;
 import roundbook.job.BuildRules;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Building;
@@ -19,6 +20,7 @@ import roundbook.plan.Jobs;
 import roundbook.plan.Plan;
 import roundbook.plan.Planner;
 import roundbook.problem.CellRef;
+import roundbook.rounds.BalancedChooser;
 import roundbook.rounds.Choice;
 import roundbook.stack.Course;
 import roundbook.stack.PlacedLog;
@@ -131,6 +133,12 @@ public final class Cabins {
     return Planner.of(
         job(),
         new Choice(stack().courses(), List.copyOf(spares), score, Optional.empty(), List.of()));
+  }
+
+  /** Returns the plan of the cabin's logs, chosen anew for as many rounds. */
+  public Plan chosen() {
+    Job job = with(Setting.ROUNDS, rounds.size()).job();
+    return new Planner(new BalancedChooser()).plan(job, Effort.usual(1).withMoves(20_000));
   }
 
   Takeoff takeoff() {

@@ -28,7 +28,7 @@ class ChinkingTest {
 
   @Test
   void oneJointHasItsRunHeightsSectionAndVolume() {
-    JointFill fill = chinking(Cabins.ofRounds(12, 12)).joints().get(0);
+    Chinking.Fill fill = chinking(Cabins.ofRounds(12, 12)).joints().get(0);
     assertEquals(LONG, fill.run(), 1e-9);
     double face = 13 - 2 * Math.sqrt(27);
     assertEquals(face, fill.faceLeast(), 1e-9);
@@ -77,7 +77,8 @@ class ChinkingTest {
     assertEquals(whole.run() - 2 * 40, cut.run(), 1e-6);
     double each = integral(-3, 3) * 40;
     assertEquals(whole.gapVolume() - 2 * each, cut.gapVolume(), 1e-4);
-    double[] runs = cut.joints().stream().mapToDouble(JointFill::run).skip(8).limit(4).toArray();
+    double[] runs =
+        cut.joints().stream().mapToDouble(Chinking.Fill::run).skip(8).limit(4).toArray();
     assertEquals(LONG, runs[0], 1e-6);
     assertEquals(LONG - 40, runs[1], 1e-6);
     assertEquals(LONG - 40, runs[2], 1e-6);

@@ -153,7 +153,7 @@ class OpeningCutTest {
    */
   @Test
   void aDoorGetsRoomForItsWholeHeight() {
-    Frame frame = only(Cabins.ofRounds(EIGHT).opening("S", 48, 36, 0, 82)).frame();
+    OpeningCut.Frame frame = only(Cabins.ofRounds(EIGHT).opening("S", 48, 36, 0, 82)).frame();
     assertEquals(82 * 0.0327, frame.clearance().inches(), 1e-6);
     assertEquals(3.5, frame.most().inches(), "82 × 0.0426 = 3.4932, up to the next sixteenth");
     assertEquals(82 - 3.5 - 1.5, frame.leg().inches(), "one buck board: the head");
@@ -166,7 +166,7 @@ class OpeningCutTest {
 
   @Test
   void aWindowGetsRoomForTheHeightOverItsSillOnly() {
-    Frame frame = only(Cabins.ofRounds(EIGHT).opening("E", 48, 36, 36, 70)).frame();
+    OpeningCut.Frame frame = only(Cabins.ofRounds(EIGHT).opening("E", 48, 36, 36, 70)).frame();
     assertEquals(34 * 0.0327, frame.clearance().inches(), 1e-6);
     assertEquals(1.5, frame.most().inches(), "34 × 0.0426 = 1.4484, up to the next sixteenth");
     assertEquals(34 - 1.5 - 3, frame.leg().inches(), "two buck boards: head and sill");

@@ -1,0 +1,205 @@
+package roundbook.rounds;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.BiFunction;
+import roundbook.job.Job;
+import roundbook.job.Log;
+import roundbook.job.Pair;
+import roundbook.job.Pair.Half;
+import roundbook.job.Piece;
+import roundbook.rounds.Pairing.Side;
+import roundbook.rounds.Pairing.Spot;
+import roundbook.stack.PlacedLog;
+import roundbook.units.Length;
+
+/** Looks for the short logs that leave the evenest gaps, all other logs staying where they are. */
+final class PairSearch {
+  private static final int SWEEPS = 4;
+  private static final double WORTH = 1e-9;
+
+  private final Job job;
+  private final Fit fit;
+  private final PairGaps gaps;
+  private final BiFunction<Log, Side, List<Half>> serving;
+  private final Map<Side, Map<String, List<Half>>> ways = new HashMap<>();
+  private final Map<Side, Half> chosen = new LinkedHashMap<>();
+
+  PairSearch(Job job, PairGaps gaps, BiFunction<Log, Side, List<Half>> serving) {
+    this.job = job;
+    this.fit = new Fit(job);
+    this.gaps = gaps;
+    this.serving = serving;
+  }
+
+  /** Returns the pairs of as many spots as can be filled. */
+  List<Log> best(List<Spot> spots, Map<Spot, Log> start, List<Log> free) {
+    List<Spot> filled = new ArrayList<>();
+    for (Spot spot : spots) {
+      filled.add(spot);
+      if (!fills(sides(filled), free)) {
+        filled.remove(spot);
+      }
+    }
+    deal(filled, start, free);
+    for (int sweep = 0; sweep < SWEEPS && sweep(free); sweep++) {}
+    return filled.stream().map(this::log).toList();
+  }
+
+  private static List<Side> sides(List<Spot> spots) {
+    return spots.stream()
+        .flatMap(spot -> java.util.stream.Stream.of(new Side(spot, true), new Side(spot, false)))
+        .toList();
+  }
+
+  private List<Half> ways(Log log, Side side) {
+    return ways.computeIfAbsent(side, each -> new HashMap<>())
+        .computeIfAbsent(log.tag(), tag -> serving.apply(log, side));
+  }
+
+  /** Returns whether there is a log of its own for every side. */
+  private boolean fills(List<Side> sides, List<Log> free) {
+    Map<Log, Side> taken = new HashMap<>();
+    return sides.stream().allMatch(side -> takes(side, free, taken, new HashSet<>()));
+  }
+
+  private boolean takes(Side side, List<Log> free, Map<Log, Side> taken, Set<Log> seen) {
+    for (Log log : free) {
+      if (!ways(log, side).isEmpty() && seen.add(log)) {
+        Side other = taken.get(log);
+        if (other == null || takes(other, free, taken, seen)) {
+          taken.put(log, side);
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  /** Gives each side the log nearest to its round in size, the longest sides first. */
+  private void deal(List<Spot> spots, Map<Spot, Log> start, List<Log> free) {
+    List<Log> left = new ArrayList<>(free);
+    List<Side> open = new ArrayList<>();
+    for (Side side : sides(spots)) {
+      if (start.containsKey(side.spot())) {
+        Pair pair = start.get(side.spot()).pair().orElseThrow();
+        give(side, side.left() ? pair.left() : pair.right(), left);
+      } else {
+        open.add(side);
+      }
+    }
+    if (!fills(open, left)) {
+      chosen.clear();
+      left = new ArrayList<>(free);
+      open = new ArrayList<>(sides(spots));
+    }
+    open.sort(Comparator.comparing(Side::length).reversed());
+    while (!open.isEmpty()) {
+      Side side = open.remove(0);
+      for (Half half : nearest(side, left)) {
+        List<Log> rest = new ArrayList<>(left);
+        rest.remove(half.piece().log());
+        if (fills(open, rest)) {
+          give(side, half, left);
+          break;
+        }
+      }
+    }
+    spots.forEach(this::lay);
+  }
+
+  private void give(Side side, Half half, List<Log> left) {
+    chosen.put(side, half);
+    left.remove(half.piece().log());
+  }
+
+  private List<Half> nearest(Side side, List<Log> logs) {
+    Length size = gaps.course(side.spot().round()).notch().size();
+    return logs.stream()
+        .flatMap(log -> ways(log, side).stream().limit(1))
+        .sorted(
+            Comparator.comparing((Half half) -> half.piece().mid().minus(size).absolute())
+                .thenComparing(half -> half.piece().log().length())
+                .thenComparing(half -> half.piece().log().tag()))
+        .toList();
+  }
+
+  /** Goes over all sides once; returns whether anything got better. */
+  private boolean sweep(List<Log> free) {
+    double before = gaps.cost();
+    double now = before;
+    for (Side side : List.copyOf(chosen.keySet())) {
+      for (Log log : free) {
+        now = tried(side, log, now);
+      }
+    }
+    return now < before - WORTH;
+  }
+
+  /** Puts a log at a side where that is better, changing places with the one that stands there. */
+  private double tried(Side side, Log log, double now) {
+    Side other = sideOf(log);
+    Half own = chosen.get(side);
+    boolean apart = other != null && !other.equals(side);
+    List<Half> back = apart ? ways(own.piece().log(), other) : List.of();
+    double best = now;
+    Half bestHalf = own;
+    Half bestBack = apart ? chosen.get(other) : own;
+    Half was = bestBack;
+    for (Half half : ways(log, side)) {
+      for (Half returned : apart ? simple(back) : List.of(half)) {
+        put(side, half);
+        if (apart) {
+          put(other, returned);
+        }
+        double cost = gaps.cost();
+        if (cost < best - WORTH) {
+          best = cost;
+          bestHalf = half;
+          bestBack = returned;
+        }
+      }
+    }
+    put(side, bestHalf);
+    if (apart) {
+      put(other, best < now ? bestBack : was);
+    }
+    return best;
+  }
+
+  /** Returns the ways with the excess off one end, butt out and butt in. */
+  private static List<Half> simple(List<Half> ways) {
+    return ways.stream().limit(2).toList();
+  }
+
+  private Side sideOf(Log log) {
+    return chosen.entrySet().stream()
+        .filter(each -> each.getValue().piece().log().equals(log))
+        .map(Map.Entry::getKey)
+        .findFirst()
+        .orElse(null);
+  }
+
+  private void put(Side side, Half half) {
+    if (chosen.put(side, half) != half) {
+      lay(side.spot());
+    }
+  }
+
+  private Log log(Spot spot) {
+    Pair pair = new Pair(chosen.get(new Side(spot, true)), chosen.get(new Side(spot, false)));
+    return pair.log(Pair.Where.of(job.rules(), job.building(), spot.round(), spot.wall()));
+  }
+
+  private void lay(Spot spot) {
+    Piece piece = fit.pieces(log(spot), spot.wall()).get(0);
+    boolean start = job.rules().clockwise(spot.round());
+    gaps.put(new PlacedLog(piece, spot.wall(), spot.round(), start));
+  }
+}
