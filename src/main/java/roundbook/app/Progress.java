@@ -8,6 +8,8 @@ final class Progress implements DoubleConsumer, AutoCloseable {
   private static final long PATIENCE = 1_000_000_000;
   private static final long PAUSE = 200_000_000;
 
+  private static final int WIDEST_NAME = 50;
+
   private final PrintWriter terminal;
   private final String what;
   private long next = System.nanoTime() + PATIENCE;
@@ -17,11 +19,23 @@ final class Progress implements DoubleConsumer, AutoCloseable {
    * Makes the line of a file.
    *
    * @param terminal where it goes
-   * @param what what it is about
+   * @param what what it is about; a long name is cut, for a line that is broken cannot be wiped
    */
   Progress(PrintWriter terminal, String what) {
     this.terminal = terminal;
-    this.what = what;
+    this.what = what.length() > WIDEST_NAME ? what.substring(0, WIDEST_NAME - 1) + "…" : what;
+  }
+
+  /** Makes the line of a file on the terminal itself, for messages may go into a file. */
+  static Progress onTerminal(String what) {
+    return new Progress(System.console().writer(), what);
+  }
+
+  /** Begins a new line on the terminal, where there is one. */
+  static void breakLine() {
+    if (isSeen()) {
+      System.console().writer().println();
+    }
   }
 
   /** Returns whether somebody looks on. */

@@ -33,7 +33,7 @@ record Searching(Path file, Options options, Console console) {
     if (console.quiet() || !Progress.isSeen()) {
       return search.apply(effort);
     }
-    try (Progress line = new Progress(console.err(), file.getFileName().toString())) {
+    try (Progress line = Progress.onTerminal(file.getFileName().toString())) {
       return search.apply(effort.telling(line));
     }
   }

@@ -6,7 +6,8 @@ import java.util.concurrent.CountDownLatch;
  * Whether the user wants the run to come to an end.
  *
  * <p>An interrupt only asks: a search that runs ends, and the best plan so far is written before
- * the process ends. Java hears no second interrupt while it shuts down.
+ * the process ends. A second one ends the process at once; what it leaves is cleared away by the
+ * next run, as after any other kill.
  */
 final class Stop {
   private final CountDownLatch finished = new CountDownLatch(1);
@@ -23,12 +24,23 @@ final class Stop {
   }
 
   private void end() {
+    if (finished.getCount() == 0) {
+      return;
+    }
     asked = true;
+    tell(SecondInterrupt.ends());
     try {
       finished.await();
     } catch (InterruptedException hurried) {
       Thread.currentThread().interrupt();
     }
+  }
+
+  /** Says what happens now, on a line of its own: the terminal's may show how far the run is. */
+  private static void tell(boolean endsAtOnce) {
+    Progress.breakLine();
+    String again = endsAtOnce ? "; interrupt again to end at once without it" : "";
+    System.err.println("stopping when what was begun is whole" + again);
   }
 
   /** Tells that the run has ended. */

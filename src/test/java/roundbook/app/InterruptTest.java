@@ -64,6 +64,19 @@ class InterruptTest {
     assertFalse(Files.exists(folder.resolve("zweite - rounds rev1.xlsx")), text);
   }
 
+  @Test
+  void aSecondInterruptEndsItAtOnce() throws IOException, InterruptedException {
+    Process run = choosing(tally);
+    signal(run, "INT");
+    while (run.isAlive() && !Files.readString(said).contains("interrupt again to end at once")) {
+      Thread.sleep(5);
+    }
+    signal(run, "INT");
+    assertTrue(run.waitFor(100, TimeUnit.SECONDS), "it goes on");
+    assertEquals(130, run.exitValue(), Files.readString(said));
+    assertFalse(Files.exists(folder.resolve("tally - rounds rev1.xlsx")), "it went on to write");
+  }
+
   /** Starts a run and waits until it chooses logs. */
   private Process choosing(Path... files) throws IOException, InterruptedException {
     String[] arguments = new String[files.length + 7];
