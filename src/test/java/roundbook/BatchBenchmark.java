@@ -5,12 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Jobs one after the other and two at once: a dozen, which take two minutes, or as many as {@code
- * -Droundbook.jobs} says.
+ * -Droundbook.jobs} says; by an app image too where {@code -Droundbook.image} names its launcher.
  */
 class BatchBenchmark {
   private static final int JOBS = Integer.getInteger("roundbook.jobs", 12);
@@ -31,7 +33,16 @@ class BatchBenchmark {
         new ProcessRace(folder, 2)
             .java(JOBS + " jobs, two at once", with(plan, "2"))
             .java(JOBS + " jobs, one at a time", with(plan, "1"));
+    String image = System.getProperty("roundbook.image", "");
+    if (!image.isEmpty()) {
+      List<String> run = List.of(image, "plan", "-q", jobs.toString(), "-o", out, "-j");
+      race.add("image, two at once", with(run, "2")).add("image, one at a time", with(run, "1"));
+    }
     System.out.print(ProcessRace.table(race.ratios()));
+  }
+
+  private static List<String> with(List<String> command, String last) {
+    return Stream.concat(command.stream(), Stream.of(last)).toList();
   }
 
   private static String[] with(String[] arguments, String last) {
