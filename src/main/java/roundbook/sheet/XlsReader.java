@@ -69,6 +69,9 @@ final class XlsReader {
   }
 
   private List<Table> tables(HSSFWorkbook book) {
+    if (book.getNumberOfSheets() == 0) {
+      throw Guard.stop(ProblemCode.EMPTY_FILE, file, "the workbook has no sheet of cells");
+    }
     List<Table> tables = new ArrayList<>();
     for (int i = 0; i < book.getNumberOfSheets(); i++) {
       HSSFSheet sheet = book.getSheetAt(i);

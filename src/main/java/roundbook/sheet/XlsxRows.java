@@ -71,7 +71,7 @@ final class XlsxRows implements AutoCloseable {
     for (int event = xml.next(); event != XMLStreamConstants.END_DOCUMENT; event = xml.next()) {
       if (event == XMLStreamConstants.START_ELEMENT) {
         formula |= xml.name().equals("f");
-        inValue = xml.name().equals("v");
+        inValue = value == null && xml.name().equals("v");
         inline = xml.name().equals("is") ? XlsxTexts.text(xml, "is") : inline;
       } else if (event == XMLStreamConstants.END_ELEMENT) {
         if (xml.name().equals("c")) {

@@ -51,8 +51,8 @@ public final class SafeXml {
     Charset charset = charset(encoding(bytes));
     bytes.reset();
     return charset.equals(StandardCharsets.UTF_8)
-        ? FACTORY.createXMLStreamReader(bytes, charset.name())
-        : FACTORY.createXMLStreamReader(letters(bytes, charset));
+        ? FACTORY.createXMLStreamReader(TagCount.of(bytes), charset.name())
+        : FACTORY.createXMLStreamReader(TagCount.of(letters(bytes, charset)));
   }
 
   private static Reader letters(InputStream bytes, Charset charset) throws IOException {
