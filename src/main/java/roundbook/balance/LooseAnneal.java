@@ -9,6 +9,9 @@ final class LooseAnneal implements Annealer {
 
   private static final int ROUND_MOVES = 100;
 
+  /** Of a hundred logs put, how many are cut as suits their neighbours best. */
+  private static final int BEST_CUTS = 75;
+
   /** What an inch of misfit, or whatever the unit is, costs first and last, in unit². */
   private static final Schedule STRICTNESS = new Schedule(0.5, 8);
 
@@ -81,7 +84,7 @@ final class LooseAnneal implements Annealer {
     int from = model.slots.courseSlot[c];
     int other = from + dice.below(model.slots.courseSlot[c + 1] - from);
     if (other == slot) {
-      return state.put(slot, moves.variant(state.log(slot), slot), bound);
+      return state.put(slot, cut(state.log(slot), slot), bound);
     }
     return exchange(slot, other, bound);
   }
@@ -91,7 +94,7 @@ final class LooseAnneal implements Annealer {
     int there = state.log(other);
     return model.fits(there, slot)
         && model.fits(log, other)
-        && state.put(slot, moves.variant(there, slot), other, moves.variant(log, other), bound);
+        && state.put(slot, cut(there, slot), other, cut(log, other), bound);
   }
 
   private boolean replace(int slot, long bound) {
@@ -103,7 +106,15 @@ final class LooseAnneal implements Annealer {
     if (there >= 0) {
       return exchange(slot, there, bound);
     }
-    return model.fits(log, slot) && state.put(slot, moves.variant(log, slot), bound);
+    return model.fits(log, slot) && state.put(slot, cut(log, slot), bound);
+  }
+
+  /** Returns a cut of a log: mostly the one that suits its new neighbours best. */
+  private int cut(int log, int slot) {
+    boolean choice = model.variants(log, slot) > 1;
+    return choice && dice.below(100) < BEST_CUTS
+        ? state.bestCut(log, slot)
+        : moves.variant(log, slot);
   }
 
   @Override

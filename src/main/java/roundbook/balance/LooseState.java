@@ -310,11 +310,41 @@ final class LooseState {
 
   private long joint(int s, int above) {
     int u = 3 * s;
-    int t = 3 * above;
-    long b = base[s];
-    return prices.gap(b - station[u] - station[t])
-        + prices.gap(b - station[u + 1] - station[t + 1])
-        + prices.gap(b - station[u + 2] - station[t + 2]);
+    return joint(base[s], above, station[u], station[u + 1], station[u + 2]);
+  }
+
+  /** Returns the cost of a joint of the log in a slot with three diameters that meet its own. */
+  private long joint(long base, int slot, int left, int mid, int right) {
+    int t = 3 * slot;
+    return prices.gap(base - left - station[t])
+        + prices.gap(base - mid - station[t + 1])
+        + prices.gap(base - right - station[t + 2]);
+  }
+
+  /** Returns the cut of a log that suits a slot best under and over the logs that lie there. */
+  int bestCut(int log, int slot) {
+    int first = model.firstVariant(log, slot);
+    int best = first;
+    long least = Long.MAX_VALUE;
+    for (int v = first; v < first + model.variants(log, slot); v++) {
+      long cost = cost(v, slot);
+      if (cost < least) {
+        least = cost;
+        best = v;
+      }
+    }
+    return best;
+  }
+
+  private long cost(int v, int slot) {
+    int above = columns.above[slot];
+    int below = columns.below[slot];
+    int left = model.diameters[reversed[slot] ? 3 * v + 2 : 3 * v];
+    int mid = model.diameters[3 * v + 1];
+    int right = model.diameters[reversed[slot] ? 3 * v : 3 * v + 2];
+    return model.costs[v]
+        + (above < 0 ? 0 : joint(base[slot], above, left, mid, right))
+        + (below < 0 ? 0 : joint(base[below], below, left, mid, right));
   }
 
   private long rise(int c) {
