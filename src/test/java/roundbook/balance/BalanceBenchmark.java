@@ -1,37 +1,48 @@
 package roundbook.balance;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import roundbook.balance.BalanceTask.Place;
 
 /**
  * How good the choice of logs is, yard by yard, against the best scores known and against sorting
- * by size and dealing off.
+ * by size and dealing off. {@code -Dbalance.yards=real060,t3_0} measures those only, {@code
+ * -Dbalance.share=0.25} with so much of the usual moves.
  */
 class BalanceBenchmark {
   private static final int SEEDS = 9;
+  private static final double GOAL = 1.01;
+  private static final double SHARE = Double.parseDouble(System.getProperty("balance.share", "1"));
+  private static final Optional<String> YARDS =
+      Optional.ofNullable(System.getProperty("balance.yards"));
   private static final Balancer SEARCH = Balancer.search();
   private static final Balancer DEAL = Balancer.sortAndDeal();
 
   @Test
   void halfInches() {
-    print("sizes to the half inch, as multiples of the best score known", false);
+    print("Sizes to the half inch, as multiples of the best score known", false);
   }
 
   @Test
   void exactMeans() {
-    print("sizes the exact mean, as multiples of the best score known", true);
+    print("Sizes the exact mean, as multiples of the best score known", true);
   }
 
   @Test
   void roundingAndCutting() {
-    System.out.println("yard          free cut   rounded after, as multiples of the usual");
-    for (YardFile.Best best : YardFile.all()) {
+    System.out.println("Half inches, seed 1, as multiples of rounding within and cutting the tip");
+    System.out.println("| yard | cut at either end | rounded after |");
+    System.out.println("|---|--:|--:|");
+    for (YardFile.Best best : measured()) {
       YardFile yard = YardFile.read(best.name());
       double usual = score(yard.task(false, false), 1);
       double free = score(yard.task(false, true), 1);
-      System.out.println(line("%-12s %9.3f %9.2f", best.name(), free / usual, after(yard) / usual));
+      System.out.println(
+          line("| %s | %.3f | %.2f |", best.name(), free / usual, after(yard) / usual));
     }
   }
 
@@ -51,31 +62,42 @@ class BalanceBenchmark {
   }
 
   private static void print(String title, boolean exact) {
-    System.out.println(title);
-    System.out.println("yard          places  least median   most   bound   deal");
-    for (YardFile.Best best : YardFile.all()) {
-      BalanceTask task = YardFile.read(best.name()).task(exact, false);
-      double known = exact ? best.exact() : best.rounded();
-      double[] ratios = new double[SEEDS];
-      long start = System.nanoTime();
-      for (int seed = 1; seed <= SEEDS; seed++) {
-        ratios[seed - 1] = score(task, seed) / known;
-      }
-      double seconds = (System.nanoTime() - start) / 1e9 / SEEDS;
-      Arrays.sort(ratios);
-      double deal = DEAL.solve(task, Effort.usual(1)).score().total() / known;
-      String bound = exact ? line("%7.2f", best.bound() / known) : "      -";
-      System.out.println(
-          line(
-                  "%-12s %6d %7.3f %6.3f %6.3f",
-                  best.name(), task.places(), ratios[0], ratios[SEEDS / 2], ratios[SEEDS - 1])
-              + bound
-              + line(" %6.1f   %.2f s a run", deal, seconds));
-    }
+    System.out.println(line("%s; %d seeds, %s of the usual moves", title, SEEDS, SHARE));
+    System.out.println(
+        "| yard | places | least | median | most | seeds over 1.01 | bound |"
+            + " dealt by size, of the worst seed | s a run |");
+    System.out.println("|---|--:|--:|--:|--:|--:|--:|--:|--:|");
+    measured().forEach(best -> print(best, exact));
+  }
+
+  private static void print(YardFile.Best best, boolean exact) {
+    BalanceTask task = YardFile.read(best.name()).task(exact, false);
+    double known = exact ? best.exact() : best.rounded();
+    Clock clock = new Clock();
+    double[] ratios =
+        LongStream.rangeClosed(1, SEEDS)
+            .mapToDouble(seed -> score(task, seed) / known)
+            .sorted()
+            .toArray();
+    double seconds = clock.seconds() / SEEDS;
+    double deal = DEAL.solve(task, Effort.usual(1)).score().total() / known;
+    long over = Arrays.stream(ratios).filter(ratio -> ratio > GOAL).count();
+    String bound = exact ? line("%.2f", best.bound() / known) : "–";
+    System.out.println(
+        line("| %s | %d | %.3f ", best.name(), task.places(), ratios[0])
+            + line("| %.3f | %.3f ", ratios[SEEDS / 2], ratios[SEEDS - 1])
+            + line("| %d | %s | %.1f | %.2f |", over, bound, deal / ratios[SEEDS - 1], seconds));
   }
 
   private static double score(BalanceTask task, long seed) {
-    return SEARCH.solve(task, Effort.usual(seed)).score().total();
+    long moves = Math.round(SHARE * Search.usualMoves(task.places()));
+    return SEARCH.solve(task, Effort.usual(seed).withMoves(moves)).score().total();
+  }
+
+  private static List<YardFile.Best> measured() {
+    return YARDS
+        .map(names -> YardFile.all().stream().filter(best -> names.contains(best.name())).toList())
+        .orElseGet(YardFile::all);
   }
 
   private static String line(String form, Object... values) {

@@ -44,6 +44,16 @@ record YardFile(String name, List<double[]> buildings, List<double[]> logs) {
         .toList();
   }
 
+  /** Returns the best scores of a yard. */
+  static Best best(String name) {
+    return all().stream().filter(best -> best.name().equals(name)).findFirst().orElseThrow();
+  }
+
+  /** Returns choices that were found: yard, half or exact, score, the log of each place from 1. */
+  static List<String[]> found() {
+    return lines("found").stream().skip(1).map(line -> line.split(",")).toList();
+  }
+
   static YardFile read(String name) {
     List<double[]> buildings = new ArrayList<>();
     List<double[]> logs = new ArrayList<>();
