@@ -62,8 +62,14 @@ public record AsBuilt(
    *
    * @param size D, the size of the round
    * @param gap g, the gap wanted when it was cut
+   * @param correction what was put on the tally's diameters when it was planned
    */
-  public record CutSize(Length size, Length gap) {}
+  public record CutSize(Length size, Length gap, Length correction) {
+    /** A round that was planned by the tally as it is. */
+    public CutSize(Length size, Length gap) {
+      this(size, gap, Length.ZERO);
+    }
+  }
 
   /** Which part of a place: where an opening cuts it through, a short log lies each side of it. */
   public enum Side {
@@ -308,6 +314,15 @@ public record AsBuilt(
   public boolean isBegun(int round) {
     return isCut(round)
         || firstReadings.keySet().stream().anyMatch(corner -> corner.round() == round);
+  }
+
+  /** Returns what was put on the tally's diameter of a log, where its round is cut. */
+  public Optional<Length> correctionOf(String tag) {
+    return held.entrySet().stream()
+        .filter(entry -> isCut(entry.getKey().round()))
+        .filter(entry -> entry.getValue().tag().equals(tag) || entry.getValue().tags().contains(tag))
+        .findFirst()
+        .map(entry -> cut.get(entry.getKey().round() - 1).correction());
   }
 
   /** Returns a log as it was expected before it was hewn: as tallied, with the job's correction. */

@@ -95,11 +95,12 @@ public record Job(
     return correction.isZero() ? this : new Job(rules, building, other, openings, pins, built);
   }
 
-  /** Returns a log as it was tallied: not hewn, and without the job's correction. */
+  /** Returns a log as it was tallied: not hewn, and without the correction it was planned with. */
   public Log tallied(Log log) {
-    return built
-        .beforeHewing(log)
-        .thinnedBy(rules.optionalLength(Setting.TALLY_CORRECTION).orElse(Length.ZERO));
+    Length now = rules.optionalLength(Setting.TALLY_CORRECTION).orElse(Length.ZERO);
+    boolean hewn = built.expected().containsKey(log.tag());
+    Optional<Length> then = hewn ? built.correctionOf(log.tag()) : Optional.empty();
+    return built.beforeHewing(log).thinnedBy(then.orElse(now));
   }
 
   /** Returns the log of a tag; empty when there is none. */

@@ -1,5 +1,6 @@
 package roundbook.picture;
 
+import java.util.stream.Stream;
 import roundbook.job.BuildRules;
 import roundbook.job.Setting;
 import roundbook.notch.Notch;
@@ -17,9 +18,16 @@ import roundbook.units.Length;
  * @param tip what crosses at the tip end
  * @param buttAtStart whether its butt lies left, seen from inside
  * @param special how it differs from the common log
+ * @param putRight whether a corner of the round is put right, so that lower marks differ by end
  */
 record FaceCase(
-    Notch notch, Length thickness, End butt, End tip, boolean buttAtStart, Special special) {
+    Notch notch,
+    Length thickness,
+    End butt,
+    End tip,
+    boolean buttAtStart,
+    Special special,
+    boolean putRight) {
   /** How a log differs from the common one with full notches at both ends. */
   enum Special {
     /** Not at all. */
@@ -55,7 +63,16 @@ record FaceCase(
         new End(log.crossingAtButt(stack.building()).thickness(), overhang),
         new End(log.crossingAtTip(stack.building()).thickness(), overhang),
         log.buttAtStart(),
-        special(stack, log));
+        special(stack, log),
+        isPutRight(stack, log.round()));
+  }
+
+  private static boolean isPutRight(Stack stack, int round) {
+    return stack.building().corners().stream()
+        .anyMatch(
+            corner ->
+                Stream.of(true, false)
+                    .anyMatch(first -> !stack.corners().change(round, first, corner).isZero()));
   }
 
   /** Returns how a placed log differs from the common one. */

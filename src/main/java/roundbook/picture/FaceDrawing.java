@@ -82,6 +82,9 @@ final class FaceDrawing {
 
   /** Returns the lower marks in words; a log flat all along has only the one. */
   private String numbers(Length shoulder, Length corner) {
+    if (faces.putRight()) {
+      return "▼";
+    }
     String both = String.join(" / ", List.of(wording.mark(shoulder), wording.mark(corner)));
     return faces.special() == Special.BED_WHOLE ? wording.mark(shoulder) : both;
   }

@@ -75,7 +75,7 @@ final class FaceEnd {
     double arrow = CORNER;
     Arrows.dimension(canvas, at(arrow, 0), at(arrow, cornerHeight()));
     Length corner = strip.drawing().faces().lowerCorner(end);
-    number(wording().mark(corner), CORNER + 5, 12, SHOULDER - CORNER - 8);
+    number(lower(corner), CORNER + 5, 12, SHOULDER - CORNER - 8);
   }
 
   /** Returns where the sloping lower line crosses the corner line on the drawing. */
@@ -101,7 +101,7 @@ final class FaceEnd {
     number(words, ARROW + 6, -Math.max(9, strip.upper() / 2), LABEL_ROOM);
     Arrows.dimension(canvas, at(ARROW, 0), at(ARROW, FaceStrip.LOWER));
     canvas.line(Line.THIN, at(SHOULDER, FaceStrip.LOWER), at(ARROW + 4, FaceStrip.LOWER));
-    number(wording().mark(lower()), ARROW + 6, 9.5, LABEL_ROOM);
+    number(lower(strip.drawing().faces().notch().lower()), ARROW + 6, 9.5, LABEL_ROOM);
   }
 
   /** Returns the upper mark of the face that is shown, below nought when under the centre line. */
@@ -110,8 +110,9 @@ final class FaceEnd {
     return strip.inside() ? faces.notch().upper() : faces.notch().upperOutside(faces.thickness());
   }
 
-  private Length lower() {
-    return strip.drawing().faces().notch().lower();
+  /** Returns a lower mark; a sign instead where the page tells another one for each end. */
+  private String lower(Length mark) {
+    return strip.drawing().faces().putRight() ? "▼" : wording().mark(mark);
   }
 
   /** Writes a mark, never cut short. */

@@ -67,6 +67,7 @@ final class Progress {
       }
     }
     record(expected, place, here, measures, before, hewn);
+    asPlanned(here, then(place), correction(expected.rules()), before);
   }
 
   /** Returns the log of a place, or both, the ones used instead where there are any. */
@@ -86,6 +87,31 @@ final class Progress {
     return tag.equals(planned.tag())
         ? planned
         : new HeldHalf(tag, squared(tag, planned.trimmed()), planned.trimmed(), planned.buttOut());
+  }
+
+  /**
+   * Returns the correction of the tally that a log was planned with: where its round is cut, that
+   * which the round's page was printed with.
+   */
+  private Length then(Place place) {
+    List<CutSize> cut = site.recorded().cut();
+    if (place.round() <= cut.size()) {
+      return cut.get(place.round() - 1).correction();
+    }
+    boolean now = place.round() > site.typed().cut();
+    return correction(now ? expected.rules() : site.printed());
+  }
+
+  /** Puts logs as they were expected before hewing back to the correction they were planned with. */
+  private static void asPlanned(Held here, Length then, Length now, Map<String, Log> before) {
+    Set<String> tags = new TreeSet<>(here.tags());
+    tags.add(here.tag());
+    tags.forEach(
+        tag -> before.computeIfPresent(tag, (same, log) -> log.thinnedBy(now.minus(then))));
+  }
+
+  private static Length correction(BuildRules rules) {
+    return rules.optionalLength(Setting.TALLY_CORRECTION).orElse(Length.ZERO);
   }
 
   /** A log used instead is squared at its butt by the allowance; all its excess is off the tip. */
@@ -156,7 +182,7 @@ final class Progress {
         mids.add(mid(new Place(round, wall.name())));
       }
       Length size = RoundSize.of(mids, printed.sizeStep()).taken();
-      sizes.add(new CutSize(size, printed.gap()));
+      sizes.add(new CutSize(size, printed.gap(), correction(printed)));
     }
     return sizes;
   }
@@ -200,7 +226,14 @@ final class Progress {
     Map<String, Log> hewn = new HashMap<>();
     recorded
         .held()
-        .forEach((place, here) -> record(expected, place, here, recorded.measures(), before, hewn));
+        .forEach(
+            (place, here) -> {
+              record(expected, place, here, recorded.measures(), before, hewn);
+              Length now = correction(expected.rules());
+              boolean cut = place.round() <= recorded.rounds();
+              Length then = cut ? recorded.cut().get(place.round() - 1).correction() : now;
+              asPlanned(here, then, now, before);
+            });
     List<Log> logs =
         expected.logs().stream()
             .map(log -> hewn.getOrDefault(log.tag(), log))

@@ -83,7 +83,17 @@ final class AsBuiltSheet {
           cells
               .text(corners(corner -> built.reading(round, corner)))
               .named(CellNames.built("readings", round)));
+      if (cut) {
+        correction(round);
+      }
     }
+  }
+
+  /** Puts what the tally was corrected by when the round was planned right of the page. */
+  private void correction(int round) {
+    Cell cell = cells.exact(built.cut().get(round - 1).correction()).role(Role.HELPER);
+    int column = WIDTHS.length + 2;
+    list.sheet().put(list.next() - 1, column, cell.named(CellNames.built("correction", round)));
   }
 
   /** Returns what each corner read, such as {@code NW=18.25; NE=18.125}. */

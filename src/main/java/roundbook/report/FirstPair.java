@@ -24,6 +24,9 @@ import roundbook.units.Length;
 final class FirstPair {
   private static final double FIRST_HEIGHT = 130;
 
+  /** Room for two lines, for a mark may come to differ from end to end. */
+  private static final double ROW_HEIGHT = 33;
+
   private final CrewContext context;
   private final Plan plan;
   private final Cells cells;
@@ -92,7 +95,6 @@ final class FirstPair {
         walls(true),
         walls(false),
         cells.withUnit(plan.stack().foundationStep()),
-        cells.withUnit(notch.lower()),
         cells.withUnit(filler));
   }
 
@@ -112,13 +114,16 @@ final class FirstPair {
   private void pickUp() {
     list.room(FIRST_HEIGHT).heading(context.text("start.first"));
     list.spans(2, 2, 2, 3, 3, 3, 2, 2, 3, 2).headOf("start.first.head");
-    StartSheet.firstPair(plan, round).forEach(piece -> list.row(pickUp(piece)));
+    for (PiecePlan piece : StartSheet.firstPair(plan, round)) {
+      list.row(pickUp(piece)).sheet().height(ROW_HEIGHT);
+    }
     list.text(Role.PLAIN, context.text("start.first.note", context.rules().slope(), round));
     notes();
   }
 
   private List<Cell> pickUp(PiecePlan piece) {
     PieceCells live = new PieceCells(Live.of(context), piece);
+    LowerMarks lower = new LowerMarks(Live.of(context), piece);
     return List.of(
         cells.bold(piece.placed().wall().name()).align(Cell.Align.CENTRE),
         live.tag(Role.BODY_BOLD),
@@ -130,8 +135,16 @@ final class FirstPair {
             .align(Cell.Align.CENTRE),
         live.printed(live.upperInside()),
         live.printed(live.upperOutside()),
-        live.printed(live.lower()),
-        live.flatBed() ? cells.word("start.flat") : live.printed(live.lowerCorner().get(0)));
+        lower(lower, lower.shoulder(true), lower.shoulder(false)),
+        live.flatBed()
+            ? cells.word("start.flat")
+            : lower(lower, lower.cornerLine(true), lower.cornerLine(false)));
+  }
+
+  /** Returns a lower mark: one, or one for each end where they differ, one over the other. */
+  private static Cell lower(LowerMarks marks, PieceCells.Spot butt, PieceCells.Spot tip) {
+    return Cell.formula(marks.both(butt, tip, "CHAR(10)"), marks.bothNow(butt, tip, "\n"))
+        .role(Role.BODY_CENTRE);
   }
 
   /** Writes what is special about the first logs, what is of the same logs together. */

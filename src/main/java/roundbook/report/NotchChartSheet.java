@@ -91,6 +91,7 @@ final class NotchChartSheet {
         sheet.add(cell(course, column));
       }
       flags(course.round());
+      putRight(course);
     }
     notes();
     if (!withChange()) {
@@ -259,6 +260,14 @@ final class NotchChartSheet {
     RoundColumn column = first ? RoundColumn.FIRST_GAP : RoundColumn.SECOND_GAP;
     Length now = new LiveRounds(live).nominalGap(round, first);
     return live.printed(live.map().round(round, column), now, Role.BODY_CENTRE);
+  }
+
+  /** Marks the lower marks of a round in which corners are put right: its page has those. */
+  private void putRight(Course course) {
+    String changed = new RoundLowers(live, course, sheet).changed();
+    int column = Column.LOWER_SHOULDER.ordinal() + 1;
+    Area lowers = new Area(sheet.row(), column, sheet.row(), column + 1);
+    sheet.rule(new Rule.LooksLike(lowers, changed, Role.CHANGED));
   }
 
   /** Turns gaps outside the limits, and necks that are too thin, black. */

@@ -2,6 +2,8 @@ package roundbook.report;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import roundbook.notch.NeckFit.Fault;
 import roundbook.page.Area;
 import roundbook.page.Cell;
 import roundbook.page.Role;
@@ -40,6 +42,20 @@ final class RoundEnds {
     String said =
         live.plan().round(round).stream().map(ends::saidNow).collect(Collectors.joining());
     return said.isEmpty() ? live.text("round.ends_hold") : live.text("round.ends", said);
+  }
+
+  /** Returns the longest that the line is likely to say: every tip lacks wood for every mark. */
+  String likely() {
+    String faults =
+        Stream.of(Fault.SHOULDER_THIN, Fault.BEARING_WANEY, Fault.TAIL_WANEY)
+            .map(fault -> LiveEnds.words(live.context(), fault))
+            .collect(Collectors.joining(" + "));
+    String tip = live.text("live.tip") + " " + faults;
+    String said =
+        live.walls().stream()
+            .map(wall -> live.text("live.ends", wall.name(), tip))
+            .collect(Collectors.joining());
+    return live.text("round.ends", said);
   }
 
   /** Returns the formula of the line. */

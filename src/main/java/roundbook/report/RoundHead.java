@@ -24,11 +24,13 @@ final class RoundHead {
   private final Live live;
   private final Course course;
   private final SheetBuilder sheet;
+  private final RoundLowers lowers;
 
   RoundHead(Live live, Course course, SheetBuilder sheet) {
     this.live = live;
     this.course = course;
     this.sheet = sheet;
+    this.lowers = new RoundLowers(live, course, sheet);
   }
 
   /** Puts the rows at the top of the sheet. */
@@ -42,7 +44,8 @@ final class RoundHead {
     Notch notch = course.notch();
     box(0, "upper_inside", List.of(new WallMark(upper, notch.upper(), "")), false);
     box(1, "upper_outside", WallMark.outside(live, upper, notch), false);
-    box(2, "lower_shoulder", List.of(new WallMark(lower, notch.lower(), "")), true);
+    String shown = lowers.unlessAll(lower);
+    box(2, "lower_shoulder", List.of(new WallMark(shown, notch.lower(), "")), true);
     box(3, "lower_corner", WallMark.corner(live, lower, notch), true);
     sheet.row(LAST_ROW);
   }
@@ -99,7 +102,9 @@ final class RoundHead {
     Role head = lower ? Role.MARK_LABEL_LOWER : Role.MARK_LABEL;
     sheet.merge(label, Cell.text(live.text("mark." + key)).role(head));
     Area values = label.moved(1, 0).sized(2, MARK);
-    if (marks.size() == 1) {
+    if (lower && lowers.changedNow()) {
+      lowers.put(values, key.equals("lower_corner"));
+    } else if (marks.size() == 1) {
       WallMark mark = marks.get(0);
       Role huge = lower ? Role.MARK_HUGE_LOWER : Role.MARK_HUGE;
       sheet.merge(values, live.mark(mark.formula(), mark.now(), huge));
@@ -110,7 +115,13 @@ final class RoundHead {
     }
     Role note = lower ? Role.MARK_NOTE_LOWER : Role.MARK_NOTE;
     String text = live.text("mark." + key + ".note", live.unit().symbol());
-    sheet.merge(label.moved(LAST_ROW - FIRST_ROW, 0), Cell.text(text).role(note));
+    Area under = label.moved(LAST_ROW - FIRST_ROW, 0);
+    if (lower && !lowers.changedNow()) {
+      sheet.merge(under, lowers.note(text, key.equals("lower_corner")).role(note));
+      lowers.flag(under);
+    } else {
+      sheet.merge(under, Cell.text(text).role(note));
+    }
     sheet.box(new Area(FIRST_ROW, left, LAST_ROW, left + MARK - 1));
   }
 

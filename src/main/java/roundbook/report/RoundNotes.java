@@ -48,7 +48,7 @@ final class RoundNotes {
   List<Line> laying() {
     List<Line> lines = new ArrayList<>();
     lines.add(new Line(ends.now(), Role.BODY, true));
-    String layout = live.text("round.layout", runOf(), overhang()) + squareness();
+    String layout = live.text("round.layout", runOf(), overhang()) + squareness() + corners();
     lines.add(new Line(layout, Role.PLAIN_BOLD, false));
     String special = String.join(" ", specials());
     if (!special.isEmpty()) {
@@ -85,9 +85,14 @@ final class RoundNotes {
     }
   }
 
-  /** Returns the height of a row that holds a line, in points. */
-  static double height(Line line, int columns) {
-    return TextHeight.of(line.text(), line.role(), columns * RoundSheets.COLUMN_WIDTH);
+  /**
+   * Returns the height of a row that holds a line, in points; the live one, white on black when
+   * ends are weak, has room for what it may come to say.
+   */
+  double height(Line line, int columns) {
+    double wide = columns * RoundSheets.COLUMN_WIDTH;
+    double now = TextHeight.of(line.text(), line.live() ? Role.FLAG : line.role(), wide);
+    return line.live() ? Math.max(now, TextHeight.of(ends.likely(), Role.FLAG, wide)) : now;
   }
 
   /** Returns the run of the template's slope. */
@@ -105,6 +110,11 @@ final class RoundNotes {
     return Squareness.of(live.map().building())
         .map(square -> " " + live.text("round.square", live.formats().feetInches(square.outside())))
         .orElse("");
+  }
+
+  /** Returns for what the lower marks at the corners are, and the corner line's. */
+  private String corners() {
+    return live.text("round.corner_lower", RoundLowers.drops(live));
   }
 
   /** Returns what is special about the round, one sentence a kind. */

@@ -103,7 +103,7 @@ final class RoundSheets {
     }
     List<RoundNotes.Line> left = new ArrayList<>();
     for (RoundNotes.Line line : notes.laying()) {
-      if (high(table) + RoundNotes.height(line, COLUMNS) <= page()) {
+      if (high(table) + notes.height(line, COLUMNS) <= page()) {
         notes.put(List.of(line), COLUMNS);
       } else {
         left.add(line);

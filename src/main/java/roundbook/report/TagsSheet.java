@@ -11,12 +11,14 @@ import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.page.SheetBuilder;
 import roundbook.plan.PiecePlan;
+import roundbook.report.PieceCells.Spot;
 import roundbook.stack.PlacedLog;
 
 /** A tag for each placed log, eight a page, to cut out along the heavy lines. */
 final class TagsSheet {
   private static final double[] WIDTHS = {30, 20, 1.5, 30, 20};
-  private static final double[] HEIGHTS = {44, 34, 24, 24, 24};
+  private static final double[] HEIGHTS = {42, 30, 24, 24, 30};
+  private static final String HOLE = "\u0001";
   private static final double GAP = 8;
   private static final int ACROSS = 2;
   private static final int DOWN = 4;
@@ -104,7 +106,11 @@ final class TagsSheet {
             .align(Cell.Align.RIGHT));
     line(first.moved(2, 0), item.beside().map(ShortRows::ends).orElseGet(() -> ends(live, piece)));
     line(first.moved(3, 0), live.text("tags.upper", live.upperInside(), live.upperOutside()));
-    line(first.moved(4, 0), lower(live, item.beside()));
+    boolean ends =
+        item.beside().isEmpty() && !live.flatBed() && new LowerMarks(Live.of(context), piece).differNow();
+    list.sheet()
+        .merge(
+            first.moved(4, 0).sized(1, 2), lower(live, item.beside()).role(ends ? Role.BODY_BOLD : Role.TAG_BODY));
     sheet.box(area);
   }
 
@@ -112,11 +118,51 @@ final class TagsSheet {
     return live.aroundOffButt("tags.ends", piece.buttAt(), tip(piece));
   }
 
+  /**
+   * Returns the lower marks: the chart's, or both ends' where a corner is put right; a tag printed
+   * before that sends to the round's page once readings are typed.
+   */
   private static Cell lower(PieceCells live, Optional<ShortRows> beside) {
     if (live.flatBed()) {
       return live.text("tags.flat", live.lower());
     }
-    List<PieceCells.Spot> corner =
+    LowerMarks marks = new LowerMarks(live.live(), live.piece());
+    if (marks.differNow() && beside.isEmpty()) {
+      return ends(live.live(), marks);
+    }
+    Cell.Formula chart = (Cell.Formula) chart(live, beside).value();
+    String page = Tab.ofRound(live.live().context().words(), live.piece().placed().round());
+    String see = LiveMath.literal(live.live().text("tags.lower.page", page));
+    return Cell.formula(
+        "IF(" + marks.differ() + "," + see + "," + chart.expression() + ")",
+        marks.differNow() ? live.live().text("tags.lower.page", page) : ((Cell.Text) chart.result()).text());
+  }
+
+  private static Cell ends(Live live, LowerMarks marks) {
+    String[] around = live.text("tags.lower.ends", HOLE, HOLE).split(HOLE, -1);
+    String space = LiveMath.literal(" ");
+    Spot[] spots = {
+      marks.shoulder(true), marks.shoulder(false), marks.cornerLine(true), marks.cornerLine(false)
+    };
+    String formula =
+        String.join(
+            "&",
+            LiveMath.literal(around[0]),
+            marks.both(spots[0], spots[1], space),
+            LiveMath.literal(around[1]),
+            marks.both(spots[2], spots[3], space),
+            LiveMath.literal(around[2]));
+    String now =
+        around[0]
+            + marks.bothNow(spots[0], spots[1], " ")
+            + around[1]
+            + marks.bothNow(spots[2], spots[3], " ")
+            + around[2];
+    return Cell.formula(formula, now);
+  }
+
+  private static Cell chart(PieceCells live, Optional<ShortRows> beside) {
+    List<Spot> corner =
         beside.map(row -> List.of(live.lowerCorner(row.half()))).orElseGet(live::lowerCorner);
     return corner.size() == 1
         ? live.text("tags.lower", live.lower(), corner.get(0))

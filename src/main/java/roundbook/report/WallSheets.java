@@ -22,12 +22,12 @@ import roundbook.units.Length;
 /** One sheet a wall: its drawing, its logs from the top down with their gaps, a chart of them. */
 final class WallSheets {
   private static final double[] WIDTHS = {8, 12, 10, 10, 14, 11, 11, 11, 9};
-  private static final double ROW_HEIGHT = 20;
+  private static final double ROW_HEIGHT = 17;
   private static final double TITLE = 44;
   private static final double HEAD = 46;
   private static final double NOTES = 58;
-  private static final double ROOM_LETTER = 690;
-  private static final double ROOM_A4 = 735;
+  private static final double ROOM_LETTER = 700;
+  private static final double ROOM_A4 = 748;
   private static final double TAG_ROOM = 56;
   private final Live live;
   private final Wall wall;

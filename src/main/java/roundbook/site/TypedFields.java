@@ -154,7 +154,8 @@ final class TypedFields {
       cut.add(
           new CutSize(
               fields.length(CellNames.built("size", round)).orElse(Length.ZERO),
-              fields.length(CellNames.built("gap", round)).orElse(Length.ZERO)));
+              fields.length(CellNames.built("gap", round)).orElse(Length.ZERO),
+              fields.length(CellNames.built("correction", round)).orElse(Length.ZERO)));
     }
     Map<Place, Held> held = new TreeMap<>();
     Map<Place, Measures> measures = new TreeMap<>();

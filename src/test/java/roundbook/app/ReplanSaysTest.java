@@ -51,6 +51,48 @@ class ReplanSaysTest {
     assertEquals(second, setBy(site, 3));
   }
 
+  @Test
+  void aCorrectionOfTheTallyLeavesWhatIsCutAsItWasPlanned() throws Exception {
+    CrewFolder site = new CrewFolder(folder).tally(7, 2, 3).plan("--rounds", "2");
+    List<String> planned = planned(site, 1, "Round 01");
+    Map<String, Object> typed = new TreeMap<>(Map.of("Cut_1", "x", "Tally_correction", 0.25));
+    for (PiecePlan piece : site.planOf(1).round(1)) {
+      String wall = piece.placed().wall().name();
+      typed.put("Measured_1_" + wall, piece.placed().piece().mid().inches() + 0.25);
+    }
+    TypedBook.type(site.book(1), typed);
+    List<String> above = planned(site, 1, "Round 02");
+    assertEquals(0, site.replan(1), site.said());
+    assertEquals(planned, planned(site, 2, "Round 01"));
+    assertFalse(above.equals(planned(site, 2, "Round 02")));
+    TypedBook.type(site.book(2), Map.of("Tally_correction", 0.5));
+    assertEquals(0, site.replan(2), site.said());
+    assertEquals(planned, planned(site, 3, "Round 01"));
+    assertEquals(tallied(site, 2), tallied(site, 3));
+  }
+
+  /** Returns the walls of a round with the middles planned, which stand above those measured. */
+  private static List<String> planned(CrewFolder site, int revision, String page) throws Exception {
+    List<String> planned = new ArrayList<>();
+    TypedBook.change(
+        site.book(revision),
+        book -> {
+          int round = Integer.parseInt(page.substring(page.length() - 1));
+          for (String wall : List.of("N", "E", "S", "W")) {
+            var cell = TypedBook.cell(book, "Measured_" + round + "_" + wall);
+            planned.add(wall + " " + cell.getRow().getCell(2).getNumericCellValue());
+          }
+        });
+    return planned;
+  }
+
+  /** Returns the tally's middles of the logs of round 1 as the sheet As built has them. */
+  private static List<String> tallied(CrewFolder site, int revision) throws Exception {
+    return lines(site, revision, "As built").stream()
+        .filter(line -> line.matches("1\\|[NESW]\\|.*"))
+        .toList();
+  }
+
   private static Map<String, String> setBy(CrewFolder site, int revision) throws Exception {
     Map<String, String> origins = new TreeMap<>();
     for (String line : lines(site, revision, "Settings")) {

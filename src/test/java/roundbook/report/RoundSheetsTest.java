@@ -182,9 +182,9 @@ class RoundSheetsTest {
     List<Sheet> sheets = RoundSheets.of(LivePlans.context(plan));
     String first = texts(cells(List.of(sheets.get(0))));
     String step = formats(plan).mark(plan.stack().foundationStep());
-    assertTrue(first.contains("N S: saw the bed flat at LOWER"), first);
+    assertTrue(first.contains("N S: saw the bed flat at the LOWER above, all along"), first);
     assertTrue(first.contains("not held against sliding in along its axis"), first);
-    assertTrue(first.contains("E W: its foundation stands " + step + " in higher"), first);
+    assertTrue(first.contains("E W: its foundation is planned " + step + " in higher"), first);
     String last = texts(cells(List.of(sheets.get(2))));
     assertTrue(last.contains("E W: no upper cut: not held against its wall being pushed"), last);
     assertTrue(last.contains("CAUTION"), last);

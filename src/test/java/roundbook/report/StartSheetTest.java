@@ -67,8 +67,8 @@ class StartSheetTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "flat | foundation under E and W is higher by 7 1/2 in",
-        "level | fill 3 3/4 in under the crown of the logs on E and W",
+        "flat | foundation under E and W is planned 7 1/2 in higher",
+        "level | under the crown of the logs on E and W, planned 3 3/4 in",
         "starter | half-log starter, flat side down, under E and W"
       })
   void theFirstBedIsExplained(String bed, String words) {
@@ -77,6 +77,7 @@ class StartSheetTest {
         ListFixtures.of(PlanFixtures.inches().set(Setting.FIRST_BED, bed).plan(4));
     assertEquals(Length.ofInches(14), context.plan().stack().courses().get(0).notch().size());
     assertTrue(says(context, words), bed);
+    assertTrue(!says(context, "3 1/4 in below"), "LOWER follows what is typed, a text does not");
   }
 
   @ParameterizedTest
