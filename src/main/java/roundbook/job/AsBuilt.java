@@ -320,7 +320,8 @@ public record AsBuilt(
   public Optional<Length> correctionOf(String tag) {
     return held.entrySet().stream()
         .filter(entry -> isCut(entry.getKey().round()))
-        .filter(entry -> entry.getValue().tag().equals(tag) || entry.getValue().tags().contains(tag))
+        .filter(
+            entry -> entry.getValue().tag().equals(tag) || entry.getValue().tags().contains(tag))
         .findFirst()
         .map(entry -> cut.get(entry.getKey().round() - 1).correction());
   }

@@ -102,7 +102,9 @@ final class Progress {
     return correction(now ? expected.rules() : site.printed());
   }
 
-  /** Puts logs as they were expected before hewing back to the correction they were planned with. */
+  /**
+   * Puts logs as they were expected before hewing back to the correction they were planned with.
+   */
   private static void asPlanned(Held here, Length then, Length now, Map<String, Log> before) {
     Set<String> tags = new TreeSet<>(here.tags());
     tags.add(here.tag());

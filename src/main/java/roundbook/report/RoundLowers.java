@@ -2,7 +2,6 @@ package roundbook.report;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import roundbook.job.Building;
 import roundbook.job.Wall;
 import roundbook.page.Area;
@@ -143,7 +142,8 @@ final class RoundLowers {
             + "+"
             + live.map().corner(course.round(), corner, column)
             + drop;
-    return LiveMath.literal(" " + corner + "\u00a0") + "&" + live.math().mark(mark);
+    String before = isSecondLine(corner) ? "CHAR(10)&" : LiveMath.literal(" ") + "&";
+    return before + LiveMath.literal(corner + "\u00a0") + "&" + live.math().mark(mark);
   }
 
   private String now(boolean first, boolean cornerLine) {
@@ -151,13 +151,19 @@ final class RoundLowers {
       Length mark = mark(first, corners.get(0), cornerLine);
       return live.names(first) + ": " + live.math().markNow(mark);
     }
-    return Stream.concat(
-            Stream.of(live.names(first) + ":"),
-            corners.stream()
-                .map(
-                    corner ->
-                        corner + "\u00a0" + live.math().markNow(mark(first, corner, cornerLine))))
-        .collect(Collectors.joining(" "));
+    return corners.stream()
+        .map(
+            corner ->
+                (isSecondLine(corner) ? "\n" : " ")
+                    + corner
+                    + "\u00a0"
+                    + live.math().markNow(mark(first, corner, cornerLine)))
+        .collect(Collectors.joining("", live.names(first) + ":", ""));
+  }
+
+  /** Returns whether a corner begins the second line of a list, lest a fraction be parted. */
+  private boolean isSecondLine(String corner) {
+    return corners.indexOf(corner) == (corners.size() + 1) / 2;
   }
 
   private Length mark(boolean first, String corner, boolean cornerLine) {

@@ -107,10 +107,13 @@ final class TagsSheet {
     line(first.moved(2, 0), item.beside().map(ShortRows::ends).orElseGet(() -> ends(live, piece)));
     line(first.moved(3, 0), live.text("tags.upper", live.upperInside(), live.upperOutside()));
     boolean ends =
-        item.beside().isEmpty() && !live.flatBed() && new LowerMarks(Live.of(context), piece).differNow();
+        item.beside().isEmpty()
+            && !live.flatBed()
+            && new LowerMarks(Live.of(context), piece).differNow();
     list.sheet()
         .merge(
-            first.moved(4, 0).sized(1, 2), lower(live, item.beside()).role(ends ? Role.BODY_BOLD : Role.TAG_BODY));
+            first.moved(4, 0).sized(1, 2),
+            lower(live, item.beside()).role(ends ? Role.BODY_BOLD : Role.TAG_BODY));
     sheet.box(area);
   }
 
@@ -135,11 +138,13 @@ final class TagsSheet {
     String see = LiveMath.literal(live.live().text("tags.lower.page", page));
     return Cell.formula(
         "IF(" + marks.differ() + "," + see + "," + chart.expression() + ")",
-        marks.differNow() ? live.live().text("tags.lower.page", page) : ((Cell.Text) chart.result()).text());
+        marks.differNow()
+            ? live.live().text("tags.lower.page", page)
+            : ((Cell.Text) chart.result()).text());
   }
 
   private static Cell ends(Live live, LowerMarks marks) {
-    String[] around = live.text("tags.lower.ends", HOLE, HOLE).split(HOLE, -1);
+    String[] around = live.text("tags.lower.ends", HOLE, HOLE, HOLE).split(HOLE, -1);
     String space = LiveMath.literal(" ");
     Spot[] spots = {
       marks.shoulder(true), marks.shoulder(false), marks.cornerLine(true), marks.cornerLine(false)
@@ -150,14 +155,16 @@ final class TagsSheet {
             LiveMath.literal(around[0]),
             marks.both(spots[0], spots[1], space),
             LiveMath.literal(around[1]),
-            marks.both(spots[2], spots[3], space),
-            LiveMath.literal(around[2]));
+            "CHAR(10)",
+            LiveMath.literal(around[2]),
+            marks.both(spots[2], spots[3], space));
     String now =
         around[0]
             + marks.bothNow(spots[0], spots[1], " ")
             + around[1]
-            + marks.bothNow(spots[2], spots[3], " ")
-            + around[2];
+            + "\n"
+            + around[2]
+            + marks.bothNow(spots[2], spots[3], " ");
     return Cell.formula(formula, now);
   }
 

@@ -15,7 +15,7 @@ import roundbook.report.LiveMap.RuleLine;
 final class WallChart {
   private static final int LEFT_GAP = WallSheets.Column.LEFT.ordinal() + 1;
   private static final int LEAST = WallSheets.Column.values().length + 2;
-  private static final double LEAST_HEIGHT = 105;
+  private static final double LEAST_HEIGHT = 150;
   private static final double MOST_HEIGHT = 330;
   private static final double MARGIN = 6;
 

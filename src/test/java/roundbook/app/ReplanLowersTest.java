@@ -54,8 +54,9 @@ class ReplanLowersTest {
     String shoulders = "N S:";
     String corners = "N S:";
     for (String corner : List.of("NW", "NE", "SE", "SW")) {
-      shoulders += " " + corner + "\u00a0" + mark(lower(plan, corner, false));
-      corners += " " + corner + "\u00a0" + mark(lower(plan, corner, true));
+      String before = corner.equals("SE") ? "\n" : " ";
+      shoulders += before + corner + "\u00a0" + mark(lower(plan, corner, false));
+      corners += before + corner + "\u00a0" + mark(lower(plan, corner, true));
     }
     String all = String.join("\n", page.subList(0, 5));
     assertTrue(all.contains(shoulders), all);

@@ -119,6 +119,7 @@ class RoundSheetsTest {
       Set<Double> marks =
           cells.stream()
               .filter(cell -> cell.role().name().startsWith("MARK"))
+              .filter(cell -> !cell.role().name().startsWith("MARK_NOTE"))
               .filter(cell -> cell.value() instanceof Cell.Formula)
               .map(cell -> Double.valueOf(shown(cell)))
               .collect(Collectors.toCollection(TreeSet::new));
