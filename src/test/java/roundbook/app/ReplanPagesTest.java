@@ -30,7 +30,7 @@ class ReplanPagesTest {
 
   @BeforeAll
   static void loseAHeader() throws Exception {
-    run("plan", "samples/hill-cabin.xlsx", "-o", folder.toString(), "-q", "--no-pictures");
+    run("plan", "samples/hill-cabin.xlsx", "-o", folder.toString(), "-q");
     Plan plan =
         Replanner.printed(CrewSource.read(book(1), Asked.NOTHING).value().orElseThrow())
             .value()
@@ -46,7 +46,7 @@ class ReplanPagesTest {
             .log();
     header = log.tag();
     TypedBook.type(book(1), Map.of("Lost_" + log.origin().row(), "x"));
-    said = run("replan", book(1).toString(), "--no-pictures");
+    said = run("replan", book(1).toString());
   }
 
   private static String run(String... args) {
