@@ -100,7 +100,10 @@ final class OpeningDoubts {
             });
   }
 
-  /** A header cut from below past its own lower mark has lost what its corners bear on. */
+  /**
+   * A log that loses a third of its height carries less, one that loses half is no header where
+   * another lies above it (common practice; an engineer decides).
+   */
   private void header(OpeningCut cut) {
     String found = formats.mark(cut.opening().head());
     if (cut.header().isEmpty()) {
@@ -108,24 +111,22 @@ final class OpeningDoubts {
       return;
     }
     Optional<LogCut> deep =
-        cut.of(LogCut.Kind.FROM_BELOW).stream()
-            .filter(log -> log.depth().isMoreThan(thirdOf(log)))
-            .findFirst();
+        cut.of(LogCut.Kind.FROM_BELOW).stream().filter(log -> log.losesMoreThan(3)).findFirst();
     deep.ifPresent(
         log -> {
+          boolean header = cut.header().filter(log.log()::equals).isPresent();
+          Length shown = header ? log.depth() : log.log().piece().mid().minus(log.depth());
           String message =
               String.format(
                   Locale.ROOT,
-                  "takes %s %s of the height of its header, log %s",
-                  formats.mark(log.depth()),
+                  header
+                      ? "takes %s %s of the height of its header, log %s"
+                      : "leaves %s %s of the height of log %s over it; its header is the next",
+                  formats.mark(shown),
                   formats.unit().symbol(),
                   log.log().piece().log().tag());
           say(cut, ProblemCode.OPENING_HEADER, found, message);
         });
-  }
-
-  private static Length thirdOf(LogCut cut) {
-    return cut.log().piece().mid().dividedBy(3);
   }
 
   private void say(OpeningCut cut, ProblemCode code, String found, String what) {

@@ -70,6 +70,11 @@ public record LogCut(PlacedLog log, Kind kind, Length depth, Optional<Sides> sid
     return kind != Kind.UNTOUCHED;
   }
 
+  /** Returns whether more than a part of its middle diameter goes from its belly; 2 for half. */
+  public boolean losesMoreThan(int part) {
+    return kind == Kind.FROM_BELOW && depth.isMoreThan(log.piece().mid().dividedBy(part));
+  }
+
   /** Returns whether the log is cut in two. */
   public boolean through() {
     return kind == Kind.THROUGH;

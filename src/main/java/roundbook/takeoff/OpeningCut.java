@@ -16,8 +16,9 @@ import roundbook.units.Length;
  * @param opening the opening
  * @param wall its wall
  * @param cuts what it does to each log of the wall, from the lowest up
- * @param header the log over it, whole and straight: the lowest that it does not cut through and
- *     that reaches above its head; empty when no log does
+ * @param header the log over it, whole and straight: the lowest that reaches above its head and
+ *     loses no more than half of its height; where there is none such, the lowest that it does not
+ *     cut through; empty when no log reaches over
  * @param frame its buck
  */
 public record OpeningCut(

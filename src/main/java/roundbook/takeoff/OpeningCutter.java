@@ -43,11 +43,14 @@ final class OpeningCutter {
 
   private OpeningCut cut(Opening opening, Wall wall) {
     List<LogCut> cuts = logs(wall).stream().map(log -> cut(opening, log)).toList();
+    List<LogCut> over =
+        cuts.stream().filter(each -> !each.through() && reachesOver(each, opening)).toList();
     Optional<PlacedLog> header =
-        cuts.stream()
-            .filter(each -> !each.through() && reachesOver(each, opening))
-            .map(LogCut::log)
-            .findFirst();
+        over.stream()
+            .filter(each -> !each.losesMoreThan(2))
+            .findFirst()
+            .or(() -> over.stream().findFirst())
+            .map(LogCut::log);
     return new OpeningCut(opening, wall, cuts, header, frame(opening));
   }
 

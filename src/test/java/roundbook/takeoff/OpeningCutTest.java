@@ -40,7 +40,7 @@ class OpeningCutTest {
         "through through through through through through from_below untouched", kinds(door));
     // Round 1: from the flat bed at 0 to its crown at 2 3/4 + 6. Round 7: belly at 80 3/4 − 6.
     assertEquals(List.of("8.75", "12.0", "12.0", "12.0", "12.0", "12.0", "7.25"), depths(door));
-    assertEquals("S7", door.header().orElseThrow().piece().log().tag());
+    assertEquals("S8", door.header().orElseThrow().piece().log().tag());
   }
 
   @Test
@@ -140,6 +140,33 @@ class OpeningCutTest {
     assertEquals(List.of(), cabin.takeoff().openings());
     assertEquals(
         Cabins.ofRounds(EIGHT).takeoff().chinking().run(), cabin.takeoff().chinking().run());
+  }
+
+  /**
+   * Logs of 12 in: a head may take 6 in of one; where it takes more, the next log is the header.
+   */
+  @Test
+  void aLogThatLosesMoreThanHalfIsNoHeader() {
+    Cabins cabin = Cabins.ofRounds(EIGHT);
+    double bottom = centre(cabin, "S7") - 6;
+    assertEquals("S7", header(bottom + 6));
+    assertEquals("S8", header(bottom + 6.5));
+    double last = centre(cabin, "S8") - 6;
+    assertEquals("S8", header(last + 9), "there is none above it");
+  }
+
+  private static String header(double head) {
+    OpeningCut cut = only(Cabins.ofRounds(EIGHT).opening("S", 48, 36, 0, head));
+    return cut.header().orElseThrow().piece().log().tag();
+  }
+
+  private static double centre(Cabins cabin, String tag) {
+    return cabin.stack().courses().stream()
+        .flatMap(course -> course.logs().stream())
+        .filter(log -> log.piece().log().tag().equals(tag))
+        .mapToDouble(log -> cabin.stack().centre(log).inches())
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test
