@@ -25,6 +25,8 @@ final class FirstPair {
   private static final double FIRST_HEIGHT = 130;
 
   /** Room for two lines, for a mark may come to differ from end to end. */
+  private static final double NOTE_HEIGHT = 28;
+
   private static final double ROW_HEIGHT = 33;
 
   private final CrewContext context;
@@ -157,6 +159,7 @@ final class FirstPair {
     }
     Map<String, String> lines = new LinkedHashMap<>();
     logs.forEach((said, of) -> lines.merge(tags(of), said, (one, more) -> one + " " + more));
+    list.room(NOTE_HEIGHT * lines.size());
     lines.forEach((of, said) -> list.text(Role.PLAIN, context.text("start.note", of, said)));
   }
 
