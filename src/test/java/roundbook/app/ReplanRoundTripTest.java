@@ -107,6 +107,43 @@ class ReplanRoundTripTest {
     assertTrue(site.said().contains(pages), site.said());
   }
 
+  @Test
+  void aColumnPutIntoARoundsPageChangesNothing() throws Exception {
+    CrewFolder site = new CrewFolder(folder).tally(5, 3, 3).plan("--rounds", "3");
+    TypedBook.type(site.book(1), typed(site));
+    SiteReport before = site.report(1);
+    TypedBook.change(
+        site.book(1),
+        book -> {
+          Cell box = TypedBook.cell(book, "Measured_1_N");
+          XSSFSheet page = (XSSFSheet) box.getSheet();
+          int last = 0;
+          for (Row row : page) {
+            last = Math.max(last, row.getLastCellNum());
+          }
+          page.shiftColumns(box.getColumnIndex(), last, 1);
+          page.getRow(box.getRowIndex()).createCell(box.getColumnIndex()).setCellValue("by Kim");
+        });
+    assertEquals("by Kim", shown(site, "Measured_1_N", -1));
+    SiteReport after = site.report(1);
+    assertEquals(before.typed(), after.typed());
+    assertEquals(before.plan(), after.plan());
+    assertEquals(0, site.replan(1), site.said());
+    assertEquals(before.typed(), site.report(2).typed(), "and it is recorded");
+  }
+
+  /** Returns what stands beside a named cell. */
+  private static String shown(CrewFolder site, String name, int columns) throws Exception {
+    String[] text = new String[1];
+    TypedBook.change(
+        site.book(1),
+        book -> {
+          Cell cell = TypedBook.cell(book, name);
+          text[0] = cell.getRow().getCell(cell.getColumnIndex() + columns).getStringCellValue();
+        });
+    return text[0];
+  }
+
   /** From German to English and back, each time saved by another program in between. */
   @Test
   void aWorkbookMaySwitchItsLanguageAfterAnotherProgramSavedIt() throws Exception {
