@@ -84,9 +84,7 @@ final class CrewFile {
 
   /** Fails early where the workbook could not be written, before any log is taken for it. */
   void checkFolder() throws IOException {
-    makeFolder();
-    Path beside = options.outFile().orElse(file).toAbsolutePath().getParent();
-    Path folder = options.outFolder().orElse(beside);
+    Path folder = makeFolder();
     if (!Files.isWritable(folder)) {
       throw new AccessDeniedException(folder.toString());
     }
@@ -132,14 +130,14 @@ final class CrewFile {
     return read.value().orElseGet(StyleTemplate::standard);
   }
 
-  private void makeFolder() throws IOException {
-    Optional<Path> folder = options.outFolder();
-    if (folder.isEmpty()) {
-      folder = options.outFile().map(Path::toAbsolutePath).map(Path::getParent);
+  /** Returns the folder that the workbook goes to, made where there is none. */
+  private Path makeFolder() throws IOException {
+    Path beside = options.outFile().orElse(file).toAbsolutePath().getParent();
+    Path folder = options.outFolder().orElse(beside);
+    if (!Files.isDirectory(folder)) {
+      Files.createDirectories(folder);
     }
-    if (folder.isPresent() && !Files.isDirectory(folder.get())) {
-      Files.createDirectories(folder.get());
-    }
+    return folder;
   }
 
   private Path folder() {

@@ -13,7 +13,6 @@ import roundbook.job.BuildRules;
 import roundbook.job.Building;
 import roundbook.job.Opening;
 import roundbook.job.Pin;
-import roundbook.job.Wall;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Problems;
@@ -76,21 +75,8 @@ final class PlacesReader {
     if (!corner.isEmpty() && !building.corners().contains(corner)) {
       return refuse(columns, row, "butt at", "there is no corner " + corner);
     }
-    return corner.isEmpty()
-        || round.isEmpty()
-        || wall.isEmpty()
-        || isButt(columns, row, corner, buttCorner(wall, Integer.parseInt(round)));
-  }
-
-  /** Butts run round the building one way, so a round and a wall say where they lie. */
-  private boolean isButt(SheetColumns columns, Row row, String corner, String butt) {
-    String message = "butts run round the building, so the butt lies at " + butt;
-    return corner.equals(butt) || refuse(columns, row, "butt at", message);
-  }
-
-  private String buttCorner(String name, int round) {
-    Wall wall = building.wall(name).orElseThrow();
-    return rules.clockwise(round) ? building.startCorner(wall) : building.endCorner(wall);
+    Optional<String> why = pin(columns, row).againstButt(building, rules);
+    return why.isEmpty() || refuse(columns, row, "butt at", why.get());
   }
 
   /** Refuses a second pin of the same place, and a second place for the same log. */

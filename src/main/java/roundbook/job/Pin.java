@@ -1,5 +1,6 @@
 package roundbook.job;
 
+import java.util.Optional;
 import java.util.OptionalInt;
 import roundbook.problem.CellRef;
 
@@ -14,4 +15,20 @@ import roundbook.problem.CellRef;
  * @param origin the row it was read from
  */
 public record Pin(
-    OptionalInt round, String wall, String log, String buttAt, String why, CellRef origin) {}
+    OptionalInt round, String wall, String log, String buttAt, String why, CellRef origin) {
+  /**
+   * Returns why the butt cannot lie where it is wanted: butts run round the building one way, so a
+   * round and a wall say where. Empty when it can, or when not all three are settled.
+   */
+  public Optional<String> againstButt(Building building, BuildRules rules) {
+    if (buttAt.isEmpty() || round.isEmpty()) {
+      return Optional.empty();
+    }
+    boolean start = rules.clockwise(round.getAsInt());
+    return building
+        .wall(wall)
+        .map(each -> start ? building.startCorner(each) : building.endCorner(each))
+        .filter(corner -> !corner.equalsIgnoreCase(buttAt))
+        .map(corner -> "butts run round the building, so the butt lies at " + corner);
+  }
+}

@@ -280,18 +280,6 @@ public final class Places {
     if (pin.round().isPresent() && pin.round().getAsInt() > rounds) {
       return Optional.of("round " + pin.round().getAsInt() + " is not built");
     }
-    if (!pin.buttAt().isEmpty() && pin.round().isPresent() && !pin.wall().isEmpty()) {
-      return reasonAgainstButt(pin, job);
-    }
-    return Optional.empty();
-  }
-
-  private static Optional<String> reasonAgainstButt(Pin pin, Job job) {
-    boolean start = job.rules().clockwise(pin.round().getAsInt());
-    return job.building()
-        .wall(pin.wall())
-        .map(wall -> start ? job.building().startCorner(wall) : job.building().endCorner(wall))
-        .filter(corner -> !corner.equalsIgnoreCase(pin.buttAt()))
-        .map(corner -> "butts run round the building, so the butt lies at " + corner);
+    return pin.againstButt(job.building(), job.rules());
   }
 }
