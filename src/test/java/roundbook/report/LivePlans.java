@@ -128,15 +128,7 @@ final class LivePlans {
   }
 
   private static Log wordy(Log log) {
-    return new Log(
-        "=lot 7 \"white pine\" no. 00" + log.tag(),
-        log.length(),
-        log.profile(),
-        log.sources(),
-        log.traits(),
-        log.place(),
-        log.origin(),
-        log.extra());
+    return log.tagged("=lot 7 \"white pine\" no. 00" + log.tag());
   }
 
   /** Returns the plan with logs as hewn; logs without a measurement stay. */

@@ -14,6 +14,7 @@ import roundbook.balance.Balancer;
 import roundbook.balance.Effort;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Job;
+import roundbook.job.Kept;
 import roundbook.job.Log;
 import roundbook.job.Pin;
 import roundbook.job.Setting;
@@ -55,8 +56,8 @@ class BalancedChooserTest {
   void sillsLieLowAndSparesStayOut() {
     Job job = Jobs.random(32, 44);
     List<Log> logs = new ArrayList<>(job.logs());
-    logs.set(3, keep(logs.get(3), Log.Keep.SILL));
-    logs.set(9, keep(logs.get(9), Log.Keep.SPARE));
+    logs.set(3, Kept.log(logs.get(3), Log.Keep.SILL));
+    logs.set(9, Kept.log(logs.get(9), Log.Keep.SPARE));
     Job kept = with(job, logs, List.of());
     Choice choice = new BalancedChooser().choose(kept, EFFORT);
     assertEquals(List.of(), faults(kept, choice));
@@ -139,19 +140,6 @@ class BalancedChooserTest {
         .map(placed -> placed.piece().log().tag())
         .findFirst()
         .orElseThrow();
-  }
-
-  private static Log keep(Log log, Log.Keep keep) {
-    Log.Traits traits = new Log.Traits("", Log.Bark.UNSTATED, Length.ZERO, keep, false, "");
-    return new Log(
-        log.tag(),
-        log.length(),
-        log.profile(),
-        log.sources(),
-        traits,
-        log.place(),
-        log.origin(),
-        log.extra());
   }
 
   private static Job with(Job job, List<Log> logs, List<Pin> pins) {

@@ -16,6 +16,7 @@ import roundbook.balance.Effort;
 import roundbook.job.AsBuilt.Held;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.Job;
+import roundbook.job.Kept;
 import roundbook.job.Log;
 import roundbook.job.Opening;
 import roundbook.plan.Jobs;
@@ -100,19 +101,7 @@ class KeepingChooserTest {
 
   private static Job keep(Job job, Log.Keep keep, int number) {
     List<Log> logs = new ArrayList<>(job.logs());
-    Log log = logs.get(number - 1);
-    Log.Traits traits = new Log.Traits("", Log.Bark.UNSTATED, Length.ZERO, keep, false, "");
-    logs.set(
-        number - 1,
-        new Log(
-            log.tag(),
-            log.length(),
-            log.profile(),
-            log.sources(),
-            traits,
-            log.place(),
-            log.origin(),
-            log.extra()));
+    logs.set(number - 1, Kept.log(logs.get(number - 1), keep));
     return job.withLogs(logs);
   }
 }

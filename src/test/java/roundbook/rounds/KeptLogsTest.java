@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import roundbook.balance.Effort;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Job;
+import roundbook.job.Kept;
 import roundbook.job.Log;
 import roundbook.job.Opening;
 import roundbook.job.Setting;
@@ -87,8 +88,8 @@ class KeptLogsTest {
     Job random = Jobs.random(77, 44);
     Length most = Length.ofInchFraction(3, 2);
     List<Log> logs = new ArrayList<>(random.logs());
-    logs.set(4, traits(logs.get(4), Log.Keep.ANY, most));
-    logs.set(5, traits(logs.get(5), Log.Keep.ANY, most.plus(Length.ofNanometres(1))));
+    logs.set(4, Kept.log(logs.get(4), Log.Keep.ANY, most));
+    logs.set(5, Kept.log(logs.get(5), Log.Keep.ANY, most.plus(Length.ofNanometres(1))));
     Job job =
         random.withLogs(logs).with(random.rules().with(Setting.SWEEP_MOST, most, Origin.OPTION));
     Fit fit = new Fit(job);
@@ -193,22 +194,9 @@ class KeptLogsTest {
   private static Job keep(Job job, Log.Keep keep, Integer... numbers) {
     List<Log> logs = new ArrayList<>(job.logs());
     for (int number : numbers) {
-      logs.set(number - 1, traits(logs.get(number - 1), keep, Length.ZERO));
+      logs.set(number - 1, Kept.log(logs.get(number - 1), keep));
     }
     return job.withLogs(logs);
-  }
-
-  private static Log traits(Log log, Log.Keep keep, Length sweep) {
-    Log.Traits traits = new Log.Traits("", Log.Bark.UNSTATED, sweep, keep, false, "");
-    return new Log(
-        log.tag(),
-        log.length(),
-        log.profile(),
-        log.sources(),
-        traits,
-        log.place(),
-        log.origin(),
-        log.extra());
   }
 
   private static void assertVerified(Job job, Choice choice) {

@@ -16,6 +16,7 @@ import roundbook.job.AsBuilt.Held;
 import roundbook.job.AsBuilt.Measures;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.Job;
+import roundbook.job.Kept;
 import roundbook.job.Log;
 import roundbook.job.Pin;
 import roundbook.plan.Jobs;
@@ -170,22 +171,9 @@ class PlacesTest {
     for (int i = 0; i < 10; i++) {
       Length length = Length.ofInches(i < 6 ? 260 : 190);
       Log log = Jobs.log("L" + (i + 1), length, "14", "13", "12");
-      Log.Traits traits = new Log.Traits("", Log.Bark.UNSTATED, Length.ZERO, keep, false, "");
-      logs.add(i > 0 ? log : first(log, traits, wish));
+      logs.add(i > 0 ? log : Kept.log(log, keep).placed(wish));
     }
     Job sample = Jobs.random(1, 1);
     return new Job(sample.rules(), sample.building(), logs, List.of(), pins);
-  }
-
-  private static Log first(Log log, Log.Traits traits, Log.Wish wish) {
-    return new Log(
-        log.tag(),
-        log.length(),
-        log.profile(),
-        log.sources(),
-        traits,
-        wish,
-        log.origin(),
-        log.extra());
   }
 }

@@ -18,6 +18,7 @@ import roundbook.job.AsBuilt.Held;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Job;
+import roundbook.job.Kept;
 import roundbook.job.Log;
 import roundbook.job.Piece;
 import roundbook.job.Pin;
@@ -221,19 +222,7 @@ class VerifierTest {
   private static Job keeping(int index, Log.Keep keep, boolean skip) {
     Log.Traits traits = new Log.Traits("", Log.Bark.UNSTATED, Length.ZERO, keep, skip, "");
     String tag = "L" + (index + 1);
-    return job(10, log -> log.tag().equals(tag) ? traits(log, traits) : log);
-  }
-
-  private static Log traits(Log log, Log.Traits traits) {
-    return new Log(
-        log.tag(),
-        log.length(),
-        log.profile(),
-        log.sources(),
-        traits,
-        log.place(),
-        log.origin(),
-        log.extra());
+    return job(10, log -> log.tag().equals(tag) ? Kept.log(log, traits) : log);
   }
 
   private static Job wishing(Log.Wish wish) {
