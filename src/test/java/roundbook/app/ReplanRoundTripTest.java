@@ -39,6 +39,12 @@ class ReplanRoundTripTest {
     return typed;
   }
 
+  private static void assertReadAlike(SiteReport before, SiteReport after) {
+    assertEquals(before.typed(), after.typed());
+    assertEquals(before.plan(), after.plan());
+    assertEquals(before.job().logs(), after.job().logs());
+  }
+
   @Test
   void anotherProgramSavesWhatItReadsAndRecalculatesTheSame() throws Exception {
     LibreOffice.assumePresent();
@@ -48,9 +54,7 @@ class ReplanRoundTripTest {
     TypedBook.type(site.book(1), typed);
     SiteReport before = site.report(1);
     Files.copy(saved, site.book(1), StandardCopyOption.REPLACE_EXISTING);
-    assertEquals(before.typed(), site.report(1).typed());
-    assertEquals(before.plan(), site.report(1).plan());
-    assertEquals(before.job().logs(), site.report(1).job().logs());
+    assertReadAlike(before, site.report(1));
     assertEquals(0, site.replan(1), site.said());
     Path again = LibreOffice.recalculate(site.book(2));
     List<String> differences = LibreOffice.compare(site.book(2), again, 1e-6).differences();
@@ -98,10 +102,7 @@ class ReplanRoundTripTest {
             row.createCell(tag.getColumnIndex() + 1).setCellValue("seen on " + row.getRowNum());
           }
         });
-    SiteReport after = site.report(1);
-    assertEquals(before.typed(), after.typed());
-    assertEquals(before.plan(), after.plan());
-    assertEquals(before.job().logs(), after.job().logs());
+    assertReadAlike(before, site.report(1));
     assertEquals(0, site.replan(1), site.said());
     String pages = "Print these pages again: Start, Log list, Spares,";
     assertTrue(site.said().contains(pages), site.said());
@@ -125,9 +126,7 @@ class ReplanRoundTripTest {
           page.getRow(box.getRowIndex()).createCell(box.getColumnIndex()).setCellValue("by Kim");
         });
     assertEquals("by Kim", shown(site, "Measured_1_N", -1));
-    SiteReport after = site.report(1);
-    assertEquals(before.typed(), after.typed());
-    assertEquals(before.plan(), after.plan());
+    assertReadAlike(before, site.report(1));
     assertEquals(0, site.replan(1), site.said());
     assertEquals(before.typed(), site.report(2).typed(), "and it is recorded");
   }

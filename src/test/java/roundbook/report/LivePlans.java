@@ -1,5 +1,9 @@
 package roundbook.report;
 
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +24,8 @@ import roundbook.plan.Plan;
 import roundbook.plan.PlanFixtures;
 import roundbook.plan.Planner;
 import roundbook.rounds.Choice;
+import roundbook.sheet.BookWriter;
+import roundbook.sheet.StyleTemplate;
 import roundbook.stack.Course;
 import roundbook.stack.Hewn;
 import roundbook.stack.PlacedLog;
@@ -27,6 +33,9 @@ import roundbook.units.Length;
 
 /** Plans made over as a program would that reads what a crew typed in. */
 final class LivePlans {
+  /** Diameters between stations are whole nanometres in the program and not in a sheet. */
+  static final double NANOMETRES = 2e-7;
+
   private LivePlans() {}
 
   /** Returns the live sheets of a plan and nothing else. */
@@ -37,6 +46,23 @@ final class LivePlans {
             NotchChartSheet::of, RoundSheets::of, WallSheets::of, LevelsSheet::of, LiveSheet::of);
     List<Sheet> sheets = makers.stream().flatMap(maker -> maker.sheets(context).stream()).toList();
     return Book.of(Book.Properties.titled("live"), sheets);
+  }
+
+  /** Writes a book and returns its file. */
+  static Path written(Path file, Book book) throws IOException {
+    try (OutputStream out = Files.newOutputStream(file)) {
+      BookWriter.write(book, StyleTemplate.standard(), out);
+    }
+    return file;
+  }
+
+  /** Returns the row of a round's page that a named cell stands in. */
+  static int rowOf(int round, Plan plan, String name) {
+    return RoundSheets.of(context(plan)).get(round - 1).rows().entrySet().stream()
+        .filter(row -> row.getValue().values().stream().anyMatch(each -> each.name().equals(name)))
+        .findFirst()
+        .orElseThrow()
+        .getKey();
   }
 
   /** Returns the context of a plan without pictures. */
