@@ -89,7 +89,7 @@ final class PairCheck {
   private boolean isFlat(PlacedLog placed) {
     String bed = job.rules().text(Setting.FIRST_BED);
     return placed.round() == 1
-        && (placed.wall().laidFirst() ? !bed.equals("starter") : bed.equals("step"));
+        && (placed.wall().laidFirst() ? !bed.equals("starter") : bed.equals("flat"));
   }
 
   private double lowerMark() {

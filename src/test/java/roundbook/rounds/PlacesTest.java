@@ -1,10 +1,12 @@
 package roundbook.rounds;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,6 +20,9 @@ import roundbook.job.AsBuilt.Place;
 import roundbook.job.Job;
 import roundbook.job.Kept;
 import roundbook.job.Log;
+import roundbook.job.Pair;
+import roundbook.job.Pair.Half;
+import roundbook.job.Piece;
 import roundbook.job.Pin;
 import roundbook.plan.Jobs;
 import roundbook.problem.CellRef;
@@ -27,8 +32,10 @@ import roundbook.units.Length;
 class PlacesTest {
   private static final int NORTH_1 = 0;
   private static final int EAST_1 = 1;
+  private static final int SOUTH_1 = 2;
   private static final int NORTH_2 = 4;
   private static final int EAST_2 = 5;
+  private static final int SOUTH_2 = 6;
 
   @Test
   void longLogsServeAllWallsAndShortOnesTheShort() {
@@ -132,6 +139,116 @@ class PlacesTest {
     assertTrue(measured.isMovable(new Place(1, "N")));
     assertFalse(measured.isMovable(new Place(1, "E")));
     assertFalse(may(new Places(job.withBuilt(measured), 2), 0, EAST_1), "E is not measured");
+  }
+
+  /** Logs measured and not marked may change walls of their round, where nothing lies yet. */
+  @Test
+  void whatIsOnlyMeasuredMayChangeWalls() {
+    Job job = job(Log.Wish.ANYWHERE, Log.Keep.ANY, List.of());
+    Map<Place, Held> held =
+        Map.of(
+            new Place(1, "N"), new Held("L1", Length.ofInches(3)),
+            new Place(1, "S"), new Held("L2", Length.ofInches(2)),
+            new Place(2, "N"), new Held("L3", Length.ofInches(2)));
+    Optional<Length> none = Optional.empty();
+    Measures hewn = new Measures(none, Optional.of(Length.ofInches(13)), none, none, none);
+    Map<Place, Measures> typed = new HashMap<>();
+    held.keySet().forEach(place -> typed.put(place, hewn));
+    Places all = new Places(job.withBuilt(measured(held, typed)), 2);
+    assertTrue(may(all, 0, NORTH_1) && may(all, 0, SOUTH_1) && may(all, 1, NORTH_1));
+    assertFalse(may(all, 0, NORTH_2), "another round");
+    assertFalse(may(all, 0, EAST_1), "not like its own wall");
+    assertFalse(may(all, 3, SOUTH_1), "a settled place is for settled logs");
+    typed.remove(new Place(1, "S"));
+    Places one = new Places(job.withBuilt(measured(held, typed)), 2);
+    assertTrue(may(one, 0, NORTH_1) && may(one, 1, SOUTH_1));
+    assertFalse(may(one, 0, SOUTH_1), "what lies there cannot make room");
+    assertFalse(may(one, 1, NORTH_1), "it may not leave its place");
+  }
+
+  /** A pair has its place to itself, and that place no other log. */
+  @Test
+  void aPairFillsItsOwnPlaceAlone() {
+    Job plain = job(Log.Wish.ANYWHERE, Log.Keep.ANY, List.of());
+    Half left = half("L11", 103, true);
+    Half right = half("L12", 107, false);
+    Pair.Where where =
+        Pair.Where.of(plain.rules(), plain.building(), 2, plain.building().walls().get(0));
+    List<Log> logs = new ArrayList<>(plain.logs());
+    logs.add(new Pair(left, right).log(where));
+    Places places = new Places(plain.withLogs(logs), 2);
+    assertTrue(may(places, 10, NORTH_2));
+    assertFalse(may(places, 10, NORTH_1) || may(places, 10, SOUTH_2));
+    assertFalse(may(places, 0, NORTH_2));
+    assertTrue(may(places, 0, SOUTH_2));
+    assertEquals(Optional.of(10), places.pair(NORTH_2));
+    assertEquals(Optional.empty(), places.pair(NORTH_1));
+    assertEquals(
+        List.of(new Piece(logs.get(10), Length.ofInches(2), Length.ofInches(246))),
+        places.pieces(10, plain.building().walls().get(0), 2));
+    assertEquals(List.of(), places.pieces(10, plain.building().walls().get(0), 1));
+    assertEquals(10, places.match()[NORTH_2]);
+  }
+
+  /** The thickest logs are taken first, the longest places filled first. */
+  @Test
+  void placesAreMatchedFromTheLongestAndTheThickest() {
+    List<Log> logs = new ArrayList<>();
+    for (int i = 0; i < 5; i++) {
+      logs.add(Jobs.log("L" + (i + 1), Length.ofInches(260), "12", "1" + i, "12"));
+    }
+    Job sample = job(Log.Wish.ANYWHERE, Log.Keep.ANY, List.of());
+    assertArrayEquals(new int[] {4, 2, 3, 1}, new Places(sample.withLogs(logs), 1).match());
+    logs.remove(4);
+    logs.remove(3);
+    assertArrayEquals(new int[] {2, 0, 1, -1}, new Places(sample.withLogs(logs), 1).match());
+  }
+
+  /** L1, wished for N alone, must come in where L2 and L3 have taken N and S. */
+  @Test
+  void othersMakeRoomWhereNoLogIsFree() {
+    List<Log> logs = new ArrayList<>();
+    logs.add(Jobs.log("L1", Length.ofInches(260), "12", "12", "12").placed(wall("N")));
+    logs.add(Jobs.log("L2", Length.ofInches(260), "12", "15", "12"));
+    logs.add(Jobs.log("L3", Length.ofInches(260), "12", "14", "12").placed(wall("N")));
+    logs.add(Jobs.log("L4", Length.ofInches(190), "12", "13", "12"));
+    logs.add(Jobs.log("L5", Length.ofInches(190), "12", "13", "12").placed(wall("W")));
+    logs.add(Jobs.log("L6", Length.ofInches(190), "12", "13", "12"));
+    Job sample = job(Log.Wish.ANYWHERE, Log.Keep.ANY, List.of());
+    int[] match = new Places(sample.withLogs(logs), 1).match();
+    assertEquals(1, match[SOUTH_1], "L2 goes to S, the only one that may");
+    assertEquals(2, match[NORTH_1]);
+    int[] given = {-1, 5, 1, 3};
+    assertArrayEquals(
+        new int[] {2, 5, 1, 3}, new Places(sample.withLogs(logs), 1).match(given), "what is given");
+    assertArrayEquals(new int[] {-1, 5, 1, 3}, given, "is left as it is");
+    int[] turned = {1, 5, -1, 3};
+    assertArrayEquals(
+        new int[] {2, 5, 1, 3}, new Places(sample.withLogs(logs), 1).match(turned), "L2 moves");
+  }
+
+  @Test
+  void reservedPlacesAreTold() {
+    Places places = new Places(job(Log.Wish.ANYWHERE, Log.Keep.ANY, List.of()), 2);
+    assertEquals(Map.of(), places.reserved());
+    Map<Integer, Log.Keep> sill = Map.of(NORTH_1, Log.Keep.SILL);
+    assertEquals(sill, places.withReserved(sill).reserved());
+    assertEquals(sill, places.withReserved(sill).withHeaders(Optional.empty()).reserved());
+    assertEquals(Map.of(), places.withReserved(sill).withRounds(1).reserved());
+    assertEquals(1, places.withRounds(1).rounds());
+  }
+
+  private static Log.Wish wall(String name) {
+    return new Log.Wish(name, OptionalInt.empty());
+  }
+
+  private static Half half(String tag, int trimmed, boolean left) {
+    Log log = Jobs.log(tag, Length.ofInches(trimmed + 4), "12", "12", "12");
+    return new Half(new Piece(log, Length.ofInches(2), Length.ofInches(trimmed)), left, true);
+  }
+
+  private static AsBuilt measured(Map<Place, Held> held, Map<Place, Measures> typed) {
+    return new AsBuilt(List.of(), held, typed, Map.of(), Map.of(), Set.of());
   }
 
   private static boolean may(Places places, int log, int place) {

@@ -2,12 +2,16 @@ package roundbook.rounds;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static roundbook.rounds.TwoRounds.LONG;
+import static roundbook.rounds.TwoRounds.choice;
+import static roundbook.rounds.TwoRounds.faults;
+import static roundbook.rounds.TwoRounds.job;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.UnaryOperator;
@@ -15,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.CutSize;
 import roundbook.job.AsBuilt.Held;
+import roundbook.job.AsBuilt.Measures;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Job;
@@ -27,6 +32,8 @@ import roundbook.job.Wall;
 import roundbook.notch.Notch;
 import roundbook.plan.Jobs;
 import roundbook.problem.CellRef;
+import roundbook.problem.Problem;
+import roundbook.problem.ProblemCode;
 import roundbook.stack.Course;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
@@ -34,7 +41,6 @@ import roundbook.units.Length;
 
 /** Every fault that the check of a finished plan can find is planted once, and named. */
 class VerifierTest {
-  private static final Length LONG = Length.ofInches(260);
   private static final Job JOB = job(10, log -> log);
 
   @Test
@@ -117,8 +123,26 @@ class VerifierTest {
     assertSound(wishing(new Log.Wish("n", OptionalInt.of(1))));
     assertFault("the pin of log L9 is not kept", pinned("N", 1, "L9"));
     assertFault("the pin of log L1 is not kept", pinned("E", 1, "L1"));
+    assertFault("the pin of log L9 is not kept", pinned("N", 2, "L9"));
     assertSound(pinned("n", 1, "L1"));
     assertSound(pinned("N", 7, "L9"));
+    assertSound(pinned("N", 1, ""));
+    assertSound(pinned("", 1, "L9"));
+  }
+
+  /** A pin that was said to be no good, or that came after its place was settled, binds nothing. */
+  @Test
+  void pinsThatBindNoLonger() {
+    Job job = pinned("N", 1, "L9");
+    Choice plain = choice(job);
+    Problem said = Problem.of(ProblemCode.BAD_PIN, job.pins().get(0).origin(), "L9", "why");
+    assertSound(job, said(plain, said));
+    CellRef other = new CellRef("made-up.xlsx", "Pins", 3, 0);
+    assertFault(
+        "the pin of log L9 is not kept",
+        job,
+        said(plain, Problem.of(ProblemCode.BAD_PIN, other, "L9", "why")));
+    assertSound(job.withBuilt(built(new Place(1, "N"), new Held("L1", Length.ofInches(2)))));
   }
 
   @Test
@@ -130,6 +154,51 @@ class VerifierTest {
     assertFault(moved, JOB.withBuilt(built(new Place(2, "N"), new Held("L1", two))));
     Held otherwise = new Held("L1", Length.ofInches(3));
     assertFault(moved, JOB.withBuilt(built(new Place(1, "N"), otherwise)));
+  }
+
+  /** Logs that are only measured may change walls within their round. */
+  @Test
+  void whatIsOnlyMeasuredMayChangeWalls() {
+    Place south = new Place(1, "S");
+    Optional<Length> none = Optional.empty();
+    Measures hewn = new Measures(none, Optional.of(Length.ofInches(13)), none, none, none);
+    AsBuilt measured =
+        new AsBuilt(
+            List.of(),
+            Map.of(south, new Held("L1", Length.ofInches(2))),
+            Map.of(south, hewn),
+            Map.of(),
+            Map.of(),
+            Set.of());
+    assertSound(JOB.withBuilt(measured));
+    Place above = new Place(2, "S");
+    AsBuilt other =
+        new AsBuilt(
+            List.of(),
+            Map.of(above, held("L1")),
+            Map.of(above, hewn),
+            Map.of(),
+            Map.of(),
+            Set.of());
+    assertFault("was moved", JOB.withBuilt(other));
+  }
+
+  /** A settled log need only be there in full: its ends were squared by who cut it. */
+  @Test
+  void aSettledLogMayBeCutToItsVeryEnd() {
+    Length trimmed = choice(JOB).courses().get(0).logs().get(0).piece().trimmed();
+    Length rest = LONG.minus(trimmed);
+    Log log = JOB.logs().get(0);
+    for (Length off : List.of(Length.ZERO, rest)) {
+      AsBuilt built = built(new Place(1, "N"), new Held("L1", off));
+      assertSound(JOB.withBuilt(built), cut(choice(JOB), new Piece(log, off, trimmed)));
+    }
+    Length past = rest.plus(Length.ofInchFraction(1, 64));
+    AsBuilt built = built(new Place(1, "N"), new Held("L1", past));
+    assertFault(
+        "log L1 is cut longer than it is",
+        JOB.withBuilt(built),
+        cut(choice(JOB), new Piece(log, past, trimmed)));
   }
 
   @Test
@@ -188,31 +257,20 @@ class VerifierTest {
   }
 
   private static void assertSound(Job job) {
-    assertEquals(List.of(), faults(job, choice(job)));
+    assertSound(job, choice(job));
   }
 
-  private static List<String> faults(Job job, Choice choice) {
-    Stack stack = Stack.of(job.rules(), job.building(), choice.courses(), job.built());
-    return Verifier.faults(job, choice, stack);
+  private static void assertSound(Job job, Choice choice) {
+    assertEquals(List.of(), faults(job, choice));
   }
 
-  /** Returns two rounds of the logs in their order, two inches off every butt. */
-  private static Choice choice(Job job) {
-    Map<Place, Held> places = new HashMap<>();
-    for (int i = 0; i < 8; i++) {
-      String wall = job.building().walls().get(i % 4).name();
-      places.put(new Place(i / 4 + 1, wall), new Held(job.logs().get(i).tag(), Length.ofInches(2)));
-    }
-    return Placement.choice(job, places, 2);
+  private static Choice said(Choice choice, Problem problem) {
+    return new Choice(
+        choice.courses(), choice.unused(), choice.score(), choice.shortage(), List.of(problem));
   }
 
-  private static Job job(int logs, UnaryOperator<Log> change) {
-    List<Log> made = new ArrayList<>();
-    for (int i = 1; i <= logs; i++) {
-      made.add(change.apply(Jobs.log("L" + i, LONG, "14", "13", "12")));
-    }
-    Job sample = Jobs.random(1, 1);
-    return new Job(sample.rules(), sample.building(), made, List.of(), List.of());
+  private static Held held(String tag) {
+    return new Held(tag, Length.ofInches(2));
   }
 
   private static Log of(Log log, String butt, String mid, String tip) {
