@@ -28,6 +28,10 @@ public enum FileKind {
   PDF("a PDF document"),
   /** A picture. */
   PICTURE("a picture"),
+  /** A sheet as records of text, a line each. */
+  SYLK("a sheet in symbolic link format (SYLK)"),
+  /** A sheet as values of text, two lines each. */
+  DIF("a sheet in data interchange format (DIF)"),
   /** A sheet of a program from before 1994. */
   OLD_SHEET("a worksheet of a format from before 1994"),
   /** Anything else. */
@@ -90,6 +94,12 @@ public enum FileKind {
     start = start.replace("\0", "").stripLeading();
     if (start.startsWith("{\\rtf")) {
       return RTF;
+    }
+    if (start.matches("(?s)id;p[a-z0-9.]*(?:;[a-z])*\\R[a-z]{1,2};.*")) {
+      return SYLK;
+    }
+    if (start.matches("(?s)table\\R0,1\\R.*")) {
+      return DIF;
     }
     if (!start.startsWith("<")) {
       return TEXT;

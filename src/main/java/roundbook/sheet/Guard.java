@@ -19,6 +19,9 @@ import roundbook.problem.Read;
  * once.
  */
 final class Guard {
+  private static final String SAVE_AGAIN =
+      "Open it in a spreadsheet program, save it again as .xlsx, and run again.";
+
   private Guard() {}
 
   /** A problem found on the way that ends the reading. */
@@ -49,6 +52,14 @@ final class Guard {
     return new Stop(Problem.of(code, CellRef.ofFile(file), "", message));
   }
 
+  /** A part that is lost or makes no sense, so that not all of the file can be read. */
+  static Stop damaged(String file, String what) {
+    Problem problem =
+        Problem.of(
+            ProblemCode.UNREADABLE, CellRef.ofFile(file), "", "the file is damaged: " + what);
+    return new Stop(problem.remedy(SAVE_AGAIN));
+  }
+
   /** Runs a reading of a file; what it throws becomes a problem. */
   static <T> Read<T> read(String file, Callable<Read<T>> reading) {
     try {
@@ -68,6 +79,10 @@ final class Guard {
       return Problem.of(ProblemCode.ENCRYPTED, where, "", "the file is locked with a password");
     }
     String said = said(thrown);
+    if (said.contains("internal file entries")) {
+      return Problem.of(
+          ProblemCode.TOO_LARGE, where, "", "the file holds more parts than a workbook of a tally");
+    }
     if (has(thrown, OutOfMemoryError.class)
         || said.contains("zip bomb")
         || said.contains("exceeds the max")
@@ -87,8 +102,7 @@ final class Guard {
         cut
             ? "the file is cut short or damaged"
             : "the file is damaged, or no workbook that can be read";
-    return Problem.of(ProblemCode.UNREADABLE, where, "", message)
-        .remedy("Open it in a spreadsheet program, save it again as .xlsx, and run again.");
+    return Problem.of(ProblemCode.UNREADABLE, where, "", message).remedy(SAVE_AGAIN);
   }
 
   private static boolean has(Throwable thrown, Class<? extends Throwable> type) {

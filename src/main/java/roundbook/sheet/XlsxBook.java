@@ -57,6 +57,7 @@ final class XlsxBook implements AutoCloseable {
 
   static XlsxBook open(String file, Path path)
       throws IOException, XMLStreamException, InvalidFormatException {
+    ZipKind.check(file, path);
     OPCPackage packed = OPCPackage.open(path.toFile(), PackageAccess.READ);
     try {
       return new XlsxBook(file, packed);
@@ -75,8 +76,13 @@ final class XlsxBook implements AutoCloseable {
     return names;
   }
 
-  List<String> strings() {
-    return strings;
+  /** Returns a shared text by its number. */
+  String string(String number) {
+    try {
+      return strings.get(Integer.parseInt(number.strip()));
+    } catch (NumberFormatException | IndexOutOfBoundsException lost) {
+      throw Guard.damaged(file, "a text is lost from it");
+    }
   }
 
   NumberLook look(int index) {
@@ -148,17 +154,20 @@ final class XlsxBook implements AutoCloseable {
     }
   }
 
-  /** Adds a sheet whose part exists and holds cells; chart sheets and lost parts have none. */
+  /** Adds a sheet that holds cells; chart sheets hold none, and a lost part may have held logs. */
   private void addSheet(PackagePart workbook, XlsxPart xml) throws InvalidFormatException {
     String state = xml.attribute("state");
     boolean hidden = "hidden".equals(state) || "veryHidden".equals(state);
     String id = xml.attribute("id");
     PackageRelationship relation = id == null ? null : workbook.getRelationship(id);
-    if (relation == null) {
-      return;
+    PackagePart part =
+        relation == null
+            ? null
+            : packed.getPart(PackagingURIHelper.createPartName(relation.getTargetURI()));
+    if (part == null) {
+      throw Guard.damaged(file, "the sheet '" + xml.attribute("name") + "' is lost from it");
     }
-    PackagePart part = packed.getPart(PackagingURIHelper.createPartName(relation.getTargetURI()));
-    if (part != null && part.getContentType().endsWith("worksheet+xml")) {
+    if (part.getContentType().endsWith("worksheet+xml")) {
       sheets.add(new SheetPart(xml.attribute("name"), hidden, part));
     }
   }

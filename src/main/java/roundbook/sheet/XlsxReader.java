@@ -30,10 +30,6 @@ final class XlsxReader {
 
   /** Reads every sheet; a workbook written for a crew only where one is wanted. */
   Read<List<Table>> read(boolean crewWanted) throws Exception {
-    String other = ZipKind.of(path);
-    if (!other.isEmpty()) {
-      throw Guard.stop(ProblemCode.NOT_A_WORKBOOK, file, "the file is " + other);
-    }
     try (XlsxBook book = XlsxBook.open(file, path)) {
       if (book.isCrew() && !crewWanted) {
         throw Guard.stop(

@@ -52,7 +52,7 @@ final class XlsxRows implements AutoCloseable {
       }
       if (event == XMLStreamConstants.START_ELEMENT && xml.name().equals("c")) {
         Cell cell = cell();
-        if (!cell.isBlank() && column <= MOST_COLUMNS) {
+        if (!cell.isBlank()) {
           cells.add(cell);
         }
       }
@@ -98,7 +98,7 @@ final class XlsxRows implements AutoCloseable {
 
   private Cell made(String type, String value, NumberLook look) {
     return switch (type == null ? "n" : type) {
-      case "s" -> Cell.text(column, shared(value));
+      case "s" -> Cell.text(column, book.string(value));
       case "str", "inlineStr" -> Cell.text(column, value);
       case "b" ->
           new Cell(column, Cell.Kind.BOOLEAN, value.equals("1") ? "TRUE" : "FALSE", null, "");
@@ -130,25 +130,26 @@ final class XlsxRows implements AutoCloseable {
     }
   }
 
-  private String shared(String value) {
-    try {
-      int index = Integer.parseInt(value.strip());
-      return index >= 0 && index < book.strings().size() ? book.strings().get(index) : "";
-    } catch (NumberFormatException broken) {
-      return "";
+  /** Returns the column of a cell's address, such as 4 of {@code D9}; the next one without any. */
+  private int columnOf(String address) {
+    int number = column + 1;
+    boolean digits = true;
+    if (address != null && !address.isEmpty()) {
+      number = 0;
+      int at = 0;
+      for (; at < address.length() && isLetter(address.charAt(at)); at++) {
+        number = Math.min(MOST_COLUMNS, number) * 26 + (address.charAt(at) & 31);
+      }
+      digits = at < address.length() && Character.isDigit(address.charAt(at));
     }
+    if (number == 0 || number > MOST_COLUMNS || !digits) {
+      throw Guard.damaged(book.file(), "row " + row + " has a cell at no address that there is");
+    }
+    return number;
   }
 
-  private int columnOf(String reference) {
-    int letters = 0;
-    for (int i = 0; reference != null && i < reference.length() && i < 3; i++) {
-      char letter = reference.charAt(i);
-      if (letter < 'A' || letter > 'Z') {
-        break;
-      }
-      letters = letters * 26 + letter - 'A' + 1;
-    }
-    return letters == 0 ? column + 1 : letters;
+  private static boolean isLetter(char each) {
+    return each >= 'A' && each <= 'Z' || each >= 'a' && each <= 'z';
   }
 
   @Override

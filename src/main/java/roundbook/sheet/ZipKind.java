@@ -4,15 +4,19 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackagePart;
+import roundbook.problem.ProblemCode;
 
 /** Says in words what a zipped file is that is no workbook of the XML kind. */
 final class ZipKind {
   private static final int TYPE_LENGTH = 200;
+  private static final long MOST_LISTED = 5_000_000;
+  private static final String TYPES = "[Content_Types].xml";
 
   private ZipKind() {}
 
@@ -33,19 +37,52 @@ final class ZipKind {
     return "a zip file without a workbook in it";
   }
 
-  /** Says what a zip file is that is no office package; empty when it may be one. */
-  static String of(Path path) throws IOException {
+  /**
+   * Refuses a zip file that is no office package, and one whose lists of parts and of what belongs
+   * to what are so long that the library, which holds them as trees, would be busy for minutes.
+   */
+  static void check(String file, Path path) throws IOException {
     try (ZipFile zip = new ZipFile(path.toFile())) {
-      ZipEntry type = zip.getEntry("mimetype");
-      if (type != null) {
-        try (InputStream in = zip.getInputStream(type)) {
-          return openDocument(new String(in.readNBytes(TYPE_LENGTH), StandardCharsets.US_ASCII));
+      String other = of(zip);
+      if (!other.isEmpty()) {
+        throw Guard.stop(ProblemCode.NOT_A_WORKBOOK, file, "the file is " + other);
+      }
+      long left = MOST_LISTED;
+      for (ZipEntry entry : Collections.list(zip.entries())) {
+        if (entry.getName().endsWith(".rels") || entry.getName().equalsIgnoreCase(TYPES)) {
+          left -= length(zip, entry, left);
         }
       }
-      return zip.getEntry("[Content_Types].xml") == null
-          ? "a zip file without a workbook in it"
-          : "";
+      if (left < 0) {
+        throw Guard.stop(
+            ProblemCode.TOO_LARGE,
+            file,
+            "the lists of what is in the file unpack to over " + MOST_LISTED + " bytes");
+      }
     }
+  }
+
+  /** Returns how long a part is unpacked, or a little more than the most that is looked at. */
+  private static long length(ZipFile zip, ZipEntry entry, long most) throws IOException {
+    try (InputStream in = zip.getInputStream(entry)) {
+      byte[] piece = new byte[8192];
+      long sum = 0;
+      for (int read = in.read(piece); read > 0 && sum <= most; read = in.read(piece)) {
+        sum += read;
+      }
+      return sum;
+    }
+  }
+
+  /** Says what a zip file is that is no office package; empty when it may be one. */
+  private static String of(ZipFile zip) throws IOException {
+    ZipEntry type = zip.getEntry("mimetype");
+    if (type != null) {
+      try (InputStream in = zip.getInputStream(type)) {
+        return openDocument(new String(in.readNBytes(TYPE_LENGTH), StandardCharsets.US_ASCII));
+      }
+    }
+    return zip.getEntry(TYPES) == null ? "a zip file without a workbook in it" : "";
   }
 
   private static String openDocument(String type) {

@@ -1,0 +1,153 @@
+package roundbook.rounds;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import roundbook.job.BuildRules.Origin;
+import roundbook.job.Job;
+import roundbook.job.Log;
+import roundbook.job.Pair;
+import roundbook.job.Pair.Half;
+import roundbook.job.Piece;
+import roundbook.job.Setting;
+import roundbook.job.Wall;
+import roundbook.plan.Jobs;
+import roundbook.stack.Course;
+import roundbook.stack.Joint;
+import roundbook.stack.PlacedLog;
+import roundbook.stack.Stack;
+import roundbook.units.Length;
+
+/** What gaps are off is summed up again from the joints, and kept up to date log by log. */
+class PairGapsTest {
+  private static final Job JOB = TwoRounds.job(8, PairGapsTest::tapered);
+  private static final List<List<Length>> JAMBS =
+      List.of(List.of(Length.ofInches(103), Length.ofInches(139)), List.of(), List.of(), List.of());
+
+  private static Log tapered(Log log) {
+    int number = Integer.parseInt(log.tag().substring(1));
+    String mid = String.valueOf(12 + number % 3 * 0.375);
+    return Jobs.log(log.tag(), log.length(), "1" + (3 + number % 2) + ".5", mid, "1" + number / 7);
+  }
+
+  /** Stations are both inside faces, the middle and the sides of openings; under 1/2 in 20 fold. */
+  @Test
+  void theCostIsThatOfEveryGapAtEveryStation() {
+    List<Course> courses = TwoRounds.choice(JOB).courses();
+    assertEquals(expected(JOB, courses), new PairGaps(JOB, courses, JAMBS).cost(), 1e-6);
+    Length more = Length.ofInchFraction(5, 4);
+    Job tight = JOB.with(JOB.rules().with(Setting.GAP_LEAST, more, Origin.OPTION));
+    double lacking = new PairGaps(tight, courses, JAMBS).cost();
+    assertEquals(expected(JOB, courses), lacking, 1e-6, "the least is the gap wanted at most");
+    Length most = Length.ofInchFraction(15, 16);
+    Job near = JOB.with(JOB.rules().with(Setting.GAP_LEAST, most, Origin.OPTION));
+    assertEquals(expected(near, courses), new PairGaps(near, courses, JAMBS).cost(), 1e-6);
+    assertTrue(expected(near, courses) > expected(loose(), courses), "some gaps lack something");
+    assertEquals(expected(loose(), courses), new PairGaps(loose(), courses, JAMBS).cost(), 1e-6);
+  }
+
+  private static Job loose() {
+    return JOB.with(JOB.rules().with(Setting.GAP_LEAST, Length.ZERO, Origin.OPTION));
+  }
+
+  private static double expected(Job job, List<Course> courses) {
+    Stack stack = Stack.of(job.rules(), job.building(), courses);
+    double least = Math.min(1, job.rules().length(Setting.GAP_LEAST).inches());
+    double sum = 0;
+    for (Joint joint : stack.joints()) {
+      boolean north = joint.lower().wall().name().equals("N");
+      List<Length> gaps = new ArrayList<>(List.of(joint.left(), joint.middle(), joint.right()));
+      if (north) {
+        JAMBS.get(0).forEach(at -> gaps.add(joint.gapAt(at)));
+      }
+      for (Length gap : gaps) {
+        double lack = Math.max(0, least - gap.inches());
+        sum += Math.pow(gap.inches() - 1, 2) + 20 * lack * lack;
+      }
+    }
+    return sum;
+  }
+
+  /** A log put into a round changes its size and the gaps over and under it, and no others. */
+  @Test
+  void whatIsPutInIsReckonedAsIfItHadAlwaysBeenThere() {
+    List<Course> courses = fourRounds();
+    Wall north = JOB.building().walls().get(0);
+    Piece thick =
+        new Piece(
+            Jobs.log("L9", TwoRounds.LONG, "16", "15", "14"),
+            Length.ofInches(2),
+            Length.ofInches(246));
+    for (int round = 1; round <= 4; round++) {
+      PairGaps gaps = new PairGaps(JOB, courses, JAMBS);
+      double before = gaps.cost();
+      PlacedLog old = courses.get(round - 1).logs().get(0);
+      PlacedLog put = new PlacedLog(thick, north, round, old.buttAtStart());
+      gaps.put(put);
+      assertEquals(put, gaps.course(round).logs().get(0));
+      List<Course> now = new ArrayList<>(courses);
+      now.set(round - 1, gaps.course(round));
+      assertEquals(expected(JOB, now), gaps.cost(), 1e-6, "round " + round);
+      assertTrue(gaps.cost() > before);
+      gaps.put(old);
+      assertEquals(before, gaps.cost(), 1e-6);
+    }
+  }
+
+  private static List<Course> fourRounds() {
+    List<Course> courses = new ArrayList<>(TwoRounds.choice(JOB).courses());
+    for (int round = 3; round <= 4; round++) {
+      List<PlacedLog> logs = new ArrayList<>();
+      for (PlacedLog log : courses.get(round - 3).logs()) {
+        logs.add(new PlacedLog(log.piece(), log.wall(), round, log.buttAtStart()));
+      }
+      courses.add(Course.of(round, logs, JOB.rules()));
+    }
+    return courses;
+  }
+
+  /**
+   * A pair pays a thousandth for each inch that falls off, and 4 for a thin end. For logs of 13 in
+   * U = 4 and L with its drop 3 + 2 = 5, so an end wants the root of 36 + 100 = 11.66 in.
+   */
+  @Test
+  void aPairPaysForItsOffcutsAndThinEnds() {
+    Job job = TwoRounds.job(8, log -> Jobs.log(log.tag(), log.length(), "13", "13", "13"));
+    List<Course> courses = TwoRounds.choice(job).courses();
+    PairGaps gaps = new PairGaps(job, courses, List.of(List.of(), List.of(), List.of(), List.of()));
+    assertEquals(0, gaps.cost(), 1e-6);
+    gaps.put(pair(job, 2, "13", "13"));
+    assertEquals(0.002, gaps.cost(), 1e-6);
+    gaps.put(pair(job, 12, "13", "13"));
+    assertEquals(0.012, gaps.cost(), 1e-6);
+    gaps.put(courses.get(0).logs().get(0));
+    assertEquals(0, gaps.cost(), 1e-6);
+    for (String thin : List.of("11.66", "11.67")) {
+      PlacedLog left = pair(job, 2, thin, "13");
+      PlacedLog right = pair(job, 2, "13", thin);
+      boolean isThin = thin.equals("11.66");
+      assertEquals(isThin, PairGaps.hasThinEnd(job, courses.get(0), left), "left " + thin);
+      assertEquals(isThin, PairGaps.hasThinEnd(job, courses.get(0), right), "right " + thin);
+    }
+    assertFalse(PairGaps.hasThinEnd(job, courses.get(0), courses.get(0).logs().get(0)));
+    PairGaps one = new PairGaps(job, courses, List.of(List.of(), List.of(), List.of(), List.of()));
+    one.put(pair(job, 2, "13", "11.66"));
+    assertTrue(one.cost() > 4 && one.cost() < 5, "a thin end: " + one.cost());
+  }
+
+  /** Returns a pair on N in round 1 whose left log is squared by so many inches at its corner. */
+  private static PlacedLog pair(Job job, int squared, String left, String right) {
+    Wall north = job.building().walls().get(0);
+    Log one = Jobs.log("L11", Length.ofInches(103 + 2 + squared), left, left, left);
+    Log other = Jobs.log("L12", Length.ofInches(111), right, right, right);
+    Half first = new Half(new Piece(one, Length.ofInches(2), Length.ofInches(103)), true, false);
+    Half second = new Half(new Piece(other, Length.ofInches(2), Length.ofInches(107)), false, true);
+    Log both = new Pair(first, second).log(Pair.Where.of(job.rules(), job.building(), 1, north));
+    return new PlacedLog(
+        new Fit(job).pieces(both, north).get(0), north, 1, job.rules().clockwise(1));
+  }
+}
