@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
-import java.util.function.Consumer;
 import roundbook.problem.Problem;
 import roundbook.table.Row;
 import roundbook.table.RowSource;
+import roundbook.table.RowTaker;
 import roundbook.table.Table;
 
 /**
@@ -56,7 +56,7 @@ final class ReadAhead {
             taker -> forEach(table.all(), taker));
   }
 
-  private static Optional<Problem> forEach(RowSource source, Consumer<Row> taker) {
+  private static Optional<Problem> forEach(RowSource source, RowTaker taker) {
     ReadAhead ahead = new ReadAhead(source);
     Thread reader = new Thread(ahead::read, "read ahead");
     reader.setDaemon(true);
@@ -68,10 +68,12 @@ final class ReadAhead {
     }
   }
 
-  private Optional<Problem> take(Consumer<Row> taker) {
+  private Optional<Problem> take(RowTaker taker) {
     while (true) {
       Block block = next();
-      block.rows.forEach(taker);
+      for (Row row : block.rows) {
+        taker.take(row);
+      }
       if (block.thrown instanceof Error error) {
         throw error;
       }

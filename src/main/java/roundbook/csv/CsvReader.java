@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Consumer;
 import java.util.function.Predicate;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
@@ -15,6 +14,7 @@ import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
 import roundbook.table.Cell;
 import roundbook.table.Row;
+import roundbook.table.RowTaker;
 import roundbook.table.Table;
 
 /**
@@ -80,11 +80,11 @@ public final class CsvReader {
     return Read.of(new Table(file, "", marks, held, whole ? null : this::readAll), problems);
   }
 
-  private Optional<Problem> readAll(Consumer<Row> taker) {
+  private Optional<Problem> readAll(RowTaker taker) {
     try {
       eachRow(
           row -> {
-            taker.accept(row);
+            taker.take(row);
             return true;
           });
       return Optional.empty();

@@ -1,9 +1,9 @@
 package roundbook.csv;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.io.Reader;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.channels.FileChannel;
@@ -24,6 +24,7 @@ import java.nio.file.Path;
 record Encoding(Charset charset, int mark, boolean guessed) {
   private static final int SAMPLE = 4096;
   private static final int BUFFER = 1 << 16;
+  private static final long HIGH_BITS = 0x8080808080808080L;
 
   /** Tells the encoding: by its mark, else UTF-16 or UTF-8 by its bytes, else Windows-1252. */
   static Encoding of(Path file) throws IOException {
@@ -58,10 +59,10 @@ record Encoding(Charset charset, int mark, boolean guessed) {
   }
 
   /** Opens the text after its mark. */
-  BufferedReader open(Path file) throws IOException {
+  Reader open(Path file) throws IOException {
     InputStream in = Files.newInputStream(file);
     in.skipNBytes(mark);
-    return new BufferedReader(new InputStreamReader(in, charset), BUFFER);
+    return new InputStreamReader(in, charset);
   }
 
   private static boolean isUtf8(Path file) throws IOException {
@@ -90,9 +91,11 @@ record Encoding(Charset charset, int mark, boolean guessed) {
 
   /** Passes over bytes that stand for one letter each in any case, which most texts are made of. */
   private static void passPlain(ByteBuffer bytes) {
-    byte[] all = bytes.array();
     int at = bytes.position();
-    while (at < bytes.limit() && all[at] >= 0) {
+    while (at + Long.BYTES <= bytes.limit() && (bytes.getLong(at) & HIGH_BITS) == 0) {
+      at += Long.BYTES;
+    }
+    while (at < bytes.limit() && bytes.get(at) >= 0) {
       at++;
     }
     bytes.position(at);

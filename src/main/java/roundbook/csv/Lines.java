@@ -52,8 +52,11 @@ final class Lines implements AutoCloseable {
         continue;
       }
       int from = at;
-      while (at < end && !isMark(buffer[at])) {
-        at++;
+      at = mark(from);
+      if (line.length() == 0 && at < end && buffer[at] != 0) {
+        String whole = new String(buffer, from, at - from);
+        endsLine();
+        return whole;
       }
       line.append(buffer, from, at - from);
       any |= at > from;
@@ -65,6 +68,15 @@ final class Lines implements AutoCloseable {
       }
     }
     return any ? line.toString() : null;
+  }
+
+  /** Returns the place of the next mark in the buffer, or its end. */
+  private int mark(int from) {
+    int place = from;
+    while (place < end && !isMark(buffer[place])) {
+      place++;
+    }
+    return place;
   }
 
   /** Passes over a mark; a zero is no letter and is left out of the line. */

@@ -18,6 +18,7 @@ final class MendedText {
   private final Lines lines;
   private final Quotes quotes;
   private int width;
+  private boolean bare;
 
   MendedText(Lines lines, char separator) {
     this.lines = lines;
@@ -30,12 +31,18 @@ final class MendedText {
     if (line == null) {
       return null;
     }
-    String mended = line.indexOf('"') < 0 ? line : mended(line);
+    bare = quotes.opening(line, 0) < 0;
+    String mended = bare ? line : mended(line);
     if (width == 0 && !line.isBlank()) {
       boolean sound = quotes.state(line) == Quotes.State.SOUND;
       width = sound ? quotes.count(line) : quotes.cutBare(line).size();
     }
     return mended;
+  }
+
+  /** Returns whether no cell of the last line begins with a quote. */
+  boolean isBare() {
+    return bare;
   }
 
   private String mended(String line) throws IOException {

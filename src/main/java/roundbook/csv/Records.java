@@ -19,9 +19,9 @@ import roundbook.table.Cell;
  */
 final class Records {
   private final MendedText text;
-  private final Quotes quotes;
   private final char separator;
   private final SeenTexts seen = new SeenTexts();
+  private final List<Cell> cells = new ArrayList<>();
   private final Feed feed = new Feed();
   private final Iterator<CSVRecord> parsed;
   private long line;
@@ -36,7 +36,6 @@ final class Records {
    */
   Records(MendedText text, char separator, int before) throws IOException {
     this.text = text;
-    this.quotes = new Quotes(separator);
     this.separator = separator;
     this.lines = before;
     this.parsed = CSVParser.builder().setReader(feed).setFormat(format(separator)).get().iterator();
@@ -76,15 +75,16 @@ final class Records {
     }
   }
 
-  /** Returns the cells of the next record; null after the last. */
+  /** Returns the cells of the next record, in a list that the one after takes; null at the end. */
   List<Cell> next() throws IOException {
     String record = text.next();
     if (record == null) {
       return null;
     }
+    cells.clear();
     line = lines + 1;
     lines++;
-    if (quotes.opening(record, 0) < 0) {
+    if (text.isBare()) {
       return cut(record);
     }
     for (int end = record.indexOf('\n'); end >= 0; end = record.indexOf('\n', end + 1)) {
@@ -99,24 +99,22 @@ final class Records {
   }
 
   private List<Cell> cut(String record) {
-    List<Cell> cells = new ArrayList<>();
     int column = 1;
     int from = 0;
     for (int end = record.indexOf(separator); end >= 0; end = record.indexOf(separator, from)) {
-      add(seen.cell(column++, record, from, end), cells);
+      add(seen.cell(column++, record, from, end));
       from = end + 1;
     }
-    add(seen.cell(column, record, from, record.length()), cells);
+    add(seen.cell(column, record, from, record.length()));
     return cells;
   }
 
   private List<Cell> parsed(String record) throws IOException {
     feed.put(record + '\n');
-    List<Cell> cells = new ArrayList<>();
     try {
       int column = 1;
       for (String value : parsed.next()) {
-        add(seen.cell(column++, value, 0, value.length()), cells);
+        add(seen.cell(column++, value, 0, value.length()));
       }
     } catch (UncheckedIOException broken) {
       throw broken.getCause();
@@ -124,7 +122,7 @@ final class Records {
     return cells;
   }
 
-  private static void add(Cell cell, List<Cell> cells) {
+  private void add(Cell cell) {
     if (!cell.isBlank()) {
       cells.add(cell);
     }

@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Consumer;
 import java.util.function.Predicate;
 import javax.xml.stream.XMLStreamException;
 import roundbook.problem.CellRef;
@@ -17,6 +16,7 @@ import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
 import roundbook.table.Row;
+import roundbook.table.RowTaker;
 import roundbook.table.Table;
 import roundbook.units.LengthUnit;
 
@@ -83,11 +83,11 @@ public final class HarvesterReader {
     return Read.of(new Table(file, "", marks, held, whole ? null : this::readAll), problems);
   }
 
-  private Optional<Problem> readAll(Consumer<Row> taker) {
+  private Optional<Problem> readAll(RowTaker taker) {
     try {
       eachRow(
           row -> {
-            taker.accept(row);
+            taker.take(row);
             return true;
           },
           new int[1]);

@@ -53,8 +53,13 @@ final class ColumnDoubts {
     }
     buttsEstimated += diameters.sources().butt() == Source.ESTIMATED ? 1 : 0;
     tipsEstimated += diameters.sources().tip() == Source.ESTIMATED ? 1 : 0;
-    Cell length = block.cell(row, Field.LENGTH);
-    if (twelfths && !isWhole(length)) {
+    if (twelfths) {
+      takeLength(block.cell(row, Field.LENGTH));
+    }
+  }
+
+  private void takeLength(Cell length) {
+    if (!isWhole(length)) {
       twelfths = TWELFTHS.matcher(length.text()).matches() && length.unit().isEmpty();
       telling |= TELLING.matcher(length.text()).matches();
       notWhole += WHOLE.matcher(length.text()).matches() ? 0 : 1;

@@ -53,9 +53,8 @@ final class Doubles {
   void take(Log log) {
     int sheet = sheet(log.origin());
     long measures = measures(log);
-    int first = seen.find(log.tag());
+    int first = seen.add(log.tag(), sheet, log.origin().row(), measures);
     if (first < 0) {
-      seen.add(log.tag(), sheet, log.origin().row(), measures);
       taker.accept(log);
     } else if (several && seen.sheet(first) != sheet) {
       Log renamed = renamed(log);

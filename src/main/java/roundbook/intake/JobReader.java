@@ -190,7 +190,7 @@ public final class JobReader {
     Doubles doubles = new Doubles(tallies.size() > 1, problems, taker);
     for (Table table : candidates) {
       if (chosen(table, any)) {
-        new TallyReader(table, mapping, rules, problems).read(doubles::take);
+        new TallyReader(table, mapping, rules, problems).read(doubles);
       }
     }
     if (asked.sheet().isPresent() && candidates.stream().noneMatch(this::isAsked)) {

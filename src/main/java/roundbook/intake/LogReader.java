@@ -44,6 +44,14 @@ final class LogReader {
     this.tagColumn = block.has(Field.TAG) ? block.heading(Field.TAG).column() : 0;
   }
 
+  /** Leaves the rows that nothing has to be said of to their reader, where there are any. */
+  void leave(PlainRows plain) {
+    boolean peels = block.bark() == Bark.OVER && !barkOff.isZero();
+    if (!peels && PlainRows.has(block)) {
+      plain.begin(block, traitReader, doubts);
+    }
+  }
+
   /** Reads a row and gives its logs to the taker; none when it has an error. */
   void read(Row row, Consumer<Log> taker) {
     if (block.isBlank(row)) {

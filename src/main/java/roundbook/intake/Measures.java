@@ -53,14 +53,14 @@ final class Measures {
   Length length() {
     Heading heading = block.heading(Field.LENGTH);
     Cell cell = row.cell(heading.column());
-    Length known = block.readings().known(Field.LENGTH, cell);
+    Length known = block.readings().of(Field.LENGTH).known(cell);
     return known != null ? known : kept(Field.LENGTH, cell, lengthOf(heading, cell));
   }
 
   /** Remembers a measure that nothing had to be said of. */
   private Length kept(Field field, Cell cell, Optional<Length> read) {
     if (read.isPresent() && !doubted) {
-      block.readings().keep(field, cell, read.get());
+      block.readings().of(field).keep(cell, read.get());
     }
     doubted = false;
     return read.orElse(null);
@@ -82,7 +82,7 @@ final class Measures {
       return null;
     }
     Cell cell = row.cell(heading.column());
-    Length known = block.readings().known(field, cell);
+    Length known = block.readings().of(field).known(cell);
     return known != null ? known : kept(field, cell, diameterOf(field, heading, cell));
   }
 

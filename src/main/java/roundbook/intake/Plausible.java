@@ -45,7 +45,7 @@ final class Plausible {
 
   /** Returns whether a log tapers by more than 0.6 in a foot. */
   static boolean tapersTooMuch(Length length, Length butt, Length tip) {
-    return butt.minus(tip).absolute().isMoreThan(length.dividedBy(20));
+    return butt.minus(tip).absolute().times(20).isMoreThan(length);
   }
 
   /** Returns whether bare numbers make a log in a pair of units. */

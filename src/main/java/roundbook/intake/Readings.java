@@ -21,7 +21,26 @@ final class Readings {
   private static final int MOST = 10_000;
 
   private final boolean decimalComma;
-  private final Map<Field, Map<String, Known>> known = new EnumMap<>(Field.class);
+  private final Map<Field, OfField> fields = new EnumMap<>(Field.class);
+
+  /** The cells of one field. */
+  static final class OfField {
+    private final Map<String, Known> known = new HashMap<>();
+
+    /** Returns what a cell was read as when it stood here before; null when it did not. */
+    Length known(Cell cell) {
+      Known like = known.get(cell.text());
+      return like == null || !like.is(cell) ? null : like.length();
+    }
+
+    /** Remembers what a cell was read as. */
+    void keep(Cell cell, Length length) {
+      if (known.size() >= MOST) {
+        known.clear();
+      }
+      known.put(cell.text(), new Known(cell, length));
+    }
+  }
 
   /** A cell and what it was read as. */
   private record Known(Cell cell, Length length) {
@@ -37,20 +56,9 @@ final class Readings {
     this.decimalComma = table.decimalComma();
   }
 
-  /** Returns what a cell was read as when it stood for a field before; null when it did not. */
-  Length known(Field field, Cell cell) {
-    Map<String, Known> ofField = known.get(field);
-    Known like = ofField == null ? null : ofField.get(cell.text());
-    return like == null || !like.is(cell) ? null : like.length();
-  }
-
-  /** Remembers what a cell was read as. */
-  void keep(Field field, Cell cell, Length length) {
-    Map<String, Known> ofField = known.computeIfAbsent(field, each -> new HashMap<>());
-    if (ofField.size() >= MOST) {
-      ofField.clear();
-    }
-    ofField.put(cell.text(), new Known(cell, length));
+  /** Returns the cells of a field that were read. */
+  OfField of(Field field) {
+    return fields.computeIfAbsent(field, each -> new OfField());
   }
 
   /** Reads a text; empty when it is no measure. */

@@ -14,28 +14,36 @@ final class SeenTags {
 
   private char[] letters = new char[FEWEST * 8];
   private int[] ends = new int[FEWEST];
-  private int[] hashes = new int[FEWEST];
   private int[] rows = new int[FEWEST];
   private int[] sheets = new int[FEWEST];
   private long[] measures = new long[FEWEST];
-  private int[] slots = new int[FEWEST * 2];
+
+  /** The hash of a tag and its number counted from 1, side by side; 0 where there is none. */
+  private long[] slots = new long[FEWEST * 2];
+
   private int size;
 
   /** Returns the number of a tag; negative when it was never added. */
   int find(String tag) {
-    return slots[slot(tag, hash(tag))] - 1;
+    return number(slots[slot(tag, hash(tag))]);
   }
 
   /**
-   * Adds a tag that is not there yet.
+   * Adds a tag, unless it is there.
    *
    * @param sheet which sheet it stands on, by a number of the caller's
    * @param row its row
    * @param mixed the log's measures, mixed
+   * @return the number of the same tag that was added before; negative when there is none
    */
-  void add(String tag, int sheet, int row, long mixed) {
+  int add(String tag, int sheet, int row, long mixed) {
     if (size == ends.length) {
       grow();
+    }
+    int hash = hash(tag);
+    int slot = slot(tag, hash);
+    if (slots[slot] != 0) {
+      return number(slots[slot]);
     }
     int from = size == 0 ? 0 : ends[size - 1];
     int end = Math.addExact(from, tag.length());
@@ -44,11 +52,11 @@ final class SeenTags {
     }
     tag.getChars(0, tag.length(), letters, from);
     ends[size] = end;
-    hashes[size] = hash(tag);
     rows[size] = row;
     sheets[size] = sheet;
     measures[size] = mixed;
-    slots[slot(tag, hashes[size])] = ++size;
+    slots[slot] = (long) hash << 32 | ++size;
+    return -1;
   }
 
   int row(int number) {
@@ -66,15 +74,20 @@ final class SeenTags {
   /** Returns the slot that holds a tag, or the free one where it belongs. */
   private int slot(String tag, int hash) {
     int slot = hash & slots.length - 1;
-    while (slots[slot] != 0 && !isTag(slots[slot] - 1, tag, hash)) {
+    while (slots[slot] != 0
+        && ((int) (slots[slot] >>> 32) != hash || !isTag(number(slots[slot]), tag))) {
       slot = slot + 1 & slots.length - 1;
     }
     return slot;
   }
 
-  private boolean isTag(int number, String tag, int hash) {
+  private static int number(long slot) {
+    return (int) slot - 1;
+  }
+
+  private boolean isTag(int number, String tag) {
     int from = number == 0 ? 0 : ends[number - 1];
-    if (hashes[number] != hash || ends[number] - from != tag.length()) {
+    if (ends[number] - from != tag.length()) {
       return false;
     }
     for (int i = 0; i < tag.length(); i++) {
@@ -97,19 +110,25 @@ final class SeenTags {
   private void grow() {
     int more = size + (size >> 1);
     ends = Arrays.copyOf(ends, more);
-    hashes = Arrays.copyOf(hashes, more);
     rows = Arrays.copyOf(rows, more);
     sheets = Arrays.copyOf(sheets, more);
     measures = Arrays.copyOf(measures, more);
     if (more * 3 > slots.length * 2) {
-      slots = new int[slots.length * 2];
-      for (int i = 0; i < size; i++) {
-        int slot = hashes[i] & slots.length - 1;
-        while (slots[slot] != 0) {
-          slot = slot + 1 & slots.length - 1;
+      long[] before = slots;
+      slots = new long[before.length * 2];
+      for (long each : before) {
+        if (each != 0) {
+          slots[free((int) (each >>> 32))] = each;
         }
-        slots[slot] = i + 1;
       }
     }
+  }
+
+  private int free(int hash) {
+    int slot = hash & slots.length - 1;
+    while (slots[slot] != 0) {
+      slot = slot + 1 & slots.length - 1;
+    }
+    return slot;
   }
 }

@@ -9,6 +9,11 @@ import roundbook.table.Row;
 
 /** Reads the tag of a log as the text that a person sees. */
 final class Tags {
+  /** A note or a word for a sum is longer. */
+  private static final int PLAIN_LETTERS = 11;
+
+  private static final int FIRST_LETTERS = 3;
+
   private static final Pattern WHOLE = Pattern.compile("\\d+\\.0+");
   private static final Pattern EXPONENT = Pattern.compile("\\d(?:[.,]\\d+)?[Ee]\\+\\d{1,2}");
 
@@ -29,6 +34,29 @@ final class Tags {
             .filter(text -> !text.isEmpty())
             .toList();
     return texts.stream().distinct().count() < texts.size();
+  }
+
+  /**
+   * Returns whether a cell can only be a tag and the tag is what it shows: a short number, alone or
+   * with one to three capital letters.
+   */
+  static boolean isPlain(Cell cell) {
+    String text = cell.text();
+    int letters = text.length();
+    int digits = 0;
+    int others = 0;
+    while (digits + others < letters && letters <= PLAIN_LETTERS) {
+      char letter = text.charAt(digits + others);
+      if (letter >= '0' && letter <= '9') {
+        digits++;
+      } else if (letter >= 'A' && letter <= 'Z') {
+        others++;
+      } else {
+        break;
+      }
+    }
+    boolean plain = digits + others == letters && digits > 0 && others <= FIRST_LETTERS;
+    return plain && (cell.kind() == Cell.Kind.TEXT || cell.kind() == Cell.Kind.NUMBER);
   }
 
   /** Returns the tag; an empty text where there is none, nothing where it cannot be used. */

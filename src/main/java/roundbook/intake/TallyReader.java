@@ -6,9 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Consumer;
 import roundbook.job.BuildRules;
-import roundbook.job.Log;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
@@ -40,6 +38,7 @@ final class TallyReader {
   private final BuildRules rules;
   private final Problems problems;
   private final List<LogReader> readers = new ArrayList<>();
+  private PlainRows plain;
   private Header header;
   private boolean seenLog;
 
@@ -51,7 +50,7 @@ final class TallyReader {
   }
 
   /** Reads the tally and gives its logs to the taker. */
-  void read(Consumer<Log> taker) {
+  void read(Doubles taker) {
     Optional<Header> found = Header.find(table, mapping);
     boolean sideways = Header.sideways(table);
     if (sideways && (found.isEmpty() || found.get().row().filled().size() < 4)) {
@@ -59,15 +58,17 @@ final class TallyReader {
     } else if (found.isEmpty()) {
       noHeader();
     } else {
-      begin(found.get());
       int top = found.get().row().number();
-      Optional<Problem> broken =
-          table.forEach(
+      plain =
+          new PlainRows(
+              taker,
               row -> {
                 if (row.number() > top) {
                   take(row, taker);
                 }
               });
+      begin(found.get());
+      Optional<Problem> broken = table.forEach(plain);
       end();
       broken.ifPresent(problems::add);
     }
@@ -98,6 +99,8 @@ final class TallyReader {
         }
       }
     }
+    plain.end();
+    readers.forEach(reader -> reader.leave(plain));
   }
 
   private void endBlocks() {
@@ -117,7 +120,7 @@ final class TallyReader {
     }
   }
 
-  private void take(Row row, Consumer<Log> taker) {
+  private void take(Row row, Doubles taker) {
     RowKind kind = RowKind.of(row, header);
     if (kind == RowKind.HEADINGS) {
       headings(row, taker);
@@ -137,7 +140,7 @@ final class TallyReader {
   }
 
   /** Words under the headings: the headings again, other headings, a note, or a poor log. */
-  private void headings(Row row, Consumer<Log> taker) {
+  private void headings(Row row, Doubles taker) {
     Header other = Header.of(row, mapping);
     boolean tally = other.isTally();
     if (tally && other.means(header)) {
@@ -152,7 +155,7 @@ final class TallyReader {
     }
   }
 
-  private void log(Row row, Consumer<Log> taker) {
+  private void log(Row row, Doubles taker) {
     seenLog = true;
     if (row.hidden()) {
       say(row, ProblemCode.HIDDEN_ROW, "the row is hidden; it was read");
@@ -160,7 +163,7 @@ final class TallyReader {
     if (row.struck()) {
       say(row, ProblemCode.STRUCK_ROW, "the row is struck through; it was read");
     }
-    readers.forEach(reader -> reader.read(row, taker));
+    readers.forEach(reader -> reader.read(row, taker::take));
   }
 
   private void noHeader() {

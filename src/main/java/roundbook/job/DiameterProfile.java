@@ -20,11 +20,12 @@ public record DiameterProfile(List<Station> stations) {
 
   /** Sorts the stations and checks that there are two at the least, no two in one place. */
   public DiameterProfile {
+    boolean rising = isRising(stations);
     stations =
-        isRising(stations)
+        rising
             ? List.copyOf(stations)
             : stations.stream().sorted(Comparator.comparing(Station::fromButt)).toList();
-    if (stations.size() < 2 || !isRising(stations)) {
+    if (stations.size() < 2 || !rising && !isRising(stations)) {
       throw new IllegalArgumentException("a profile needs two stations or more, each apart");
     }
   }

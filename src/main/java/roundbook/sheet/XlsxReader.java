@@ -6,13 +6,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Consumer;
 import javax.xml.stream.XMLStreamException;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
 import roundbook.table.NamedBook;
 import roundbook.table.Row;
+import roundbook.table.RowTaker;
 import roundbook.table.Table;
 
 /** Reads workbooks of the zipped XML kind, the first rows at once and the others when asked. */
@@ -82,7 +82,7 @@ final class XlsxReader {
     }
   }
 
-  private Optional<Problem> readAll(String sheet, Consumer<Row> taker) {
+  private Optional<Problem> readAll(String sheet, RowTaker taker) {
     Read<Boolean> read =
         Guard.read(
             file,
@@ -95,14 +95,14 @@ final class XlsxReader {
     return read.problems().stream().findFirst();
   }
 
-  private static void give(XlsxBook book, String sheet, Consumer<Row> taker)
+  private static void give(XlsxBook book, String sheet, RowTaker taker)
       throws IOException, XMLStreamException {
     XlsxBook.SheetPart wanted =
         book.sheets().stream().filter(each -> each.name().equals(sheet)).findFirst().orElseThrow();
     try (XlsxRows rows = new XlsxRows(book, wanted)) {
       for (Row row = rows.next(); row != null; row = rows.next()) {
         try {
-          taker.accept(row);
+          taker.take(row);
         } catch (RuntimeException own) {
           throw new Guard.Own(own);
         }

@@ -1,7 +1,6 @@
 package roundbook.table;
 
 import java.util.Optional;
-import java.util.function.Consumer;
 import roundbook.problem.Problem;
 
 /** Reads the rows of a table from its file, one at a time. */
@@ -13,5 +12,5 @@ public interface RowSource {
    * @param taker takes the rows; its own exceptions pass through
    * @return what kept the file from being read to its end; empty when nothing did
    */
-  Optional<Problem> forEach(Consumer<Row> taker);
+  Optional<Problem> forEach(RowTaker taker);
 }

@@ -3,7 +3,6 @@ package roundbook.table;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Consumer;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 
@@ -60,11 +59,11 @@ public record Table(String file, String sheet, Set<Mark> marks, List<Row> rows, 
    *
    * @return what kept the file from being read to its end; empty when nothing did
    */
-  public Optional<Problem> forEach(Consumer<Row> taker) {
+  public Optional<Problem> forEach(RowTaker taker) {
     if (all != null) {
       return all.forEach(taker);
     }
-    rows.forEach(taker);
+    rows.forEach(taker::take);
     return Optional.empty();
   }
 

@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,6 +21,7 @@ import roundbook.problem.ProblemCode;
 import roundbook.table.Cell;
 import roundbook.table.Row;
 import roundbook.table.RowSource;
+import roundbook.table.RowTaker;
 import roundbook.table.Table;
 
 /** Rows that are read ahead come as they would without it, however a reading ends. */
@@ -99,9 +99,9 @@ class ReadAheadTest {
     assertFalse(toItsEnd.get());
   }
 
-  private static Optional<Problem> rows(int count, Consumer<Row> taker) {
+  private static Optional<Problem> rows(int count, RowTaker taker) {
     for (int number = 1; number <= count; number++) {
-      taker.accept(new Row(number, List.of(Cell.text(1, "x")), false, false));
+      taker.take(new Row(number, List.of(Cell.text(1, "x")), false, false));
     }
     return Optional.empty();
   }

@@ -47,12 +47,12 @@ class SeenTagsTest {
 
   /** Adds a tag unless it is there, and checks what is remembered of it. */
   private void take(String tag) {
+    int next = known.size();
     int number = seen.find(tag);
     assertEquals(known.getOrDefault(tag, -1), number, tag);
+    assertEquals(number, seen.add(tag, next % 3, next + 7, next * 31L), tag);
     if (number < 0) {
-      int next = known.size();
       known.put(tag, next);
-      seen.add(tag, next % 3, next + 7, next * 31L);
       assertEquals(next, seen.find(tag), tag);
       assertEquals(next % 3, seen.sheet(next));
       assertEquals(next + 7, seen.row(next));
