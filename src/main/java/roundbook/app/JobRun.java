@@ -156,9 +156,8 @@ final class JobRun {
       problems.add(Problem.of(ProblemCode.TAKES_ALL, where, "", message + " shared yard"));
     }
     Job left = yard.left(file, whole);
-    long seed = whole.rules().number(Setting.SEED).longValue();
     Planner planner = new Planner(new BalancedChooser());
-    chosen = searching().run(seed, effort -> planner.plan(left, effort));
+    chosen = searching().run(left, effort -> planner.plan(left, effort));
     List<Problem> stopped = searching().doubts();
     problems.addAll(stopped);
     isStopped = !stopped.isEmpty();

@@ -47,13 +47,12 @@ final class ReplanRun {
     if (site.value().isEmpty() || badSetting()) {
       return nothingWritten();
     }
-    long seed = site.value().get().job().rules().number(Setting.SEED).longValue();
     Searching searching = new Searching(file, options, console);
     if (options.stop().asked()) {
       return searching.notBegun(problems);
     }
     SiteReport typed = site.value().get();
-    Read<Replan> made = searching.run(seed, effort -> Replanner.replan(typed, effort));
+    Read<Replan> made = searching.run(typed.job(), effort -> Replanner.replan(typed, effort));
     problems.addAll(made.problems());
     stopped = searching.doubts();
     return made.value().isEmpty()

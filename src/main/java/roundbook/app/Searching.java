@@ -6,6 +6,8 @@ import java.util.function.Function;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import roundbook.balance.Effort;
+import roundbook.job.Job;
+import roundbook.job.Setting;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
@@ -14,14 +16,15 @@ import roundbook.problem.ProblemCode;
 record Searching(Path file, Options options, Console console) {
   private static final Logger LOG = LoggerFactory.getLogger(Searching.class);
 
-  /** Searches with a seed; a run of one file gets ready to write meanwhile. */
-  <T> T run(long seed, Function<Effort, T> search) {
+  /** Searches with the job's seed; a run of one file gets ready to write meanwhile. */
+  <T> T run(Job job, Function<Effort, T> search) {
+    long seed = job.rules().number(Setting.SEED).longValue();
     LOG.info("{}: choosing logs", file);
     Effort effort = Effort.usual(seed).until(options.stop()::asked);
     if (options.batch()) {
       return search.apply(effort);
     }
-    WarmUp ready = WarmUp.begun();
+    WarmUp ready = WarmUp.begun(job);
     try {
       return shown(effort, search);
     } finally {

@@ -51,6 +51,28 @@ public record Log(
     this(tag, length, profile, sources, traits, place, origin, extra, Optional.empty());
   }
 
+  /** Compares as any record does, without what a record must first link to do so. */
+  @Override
+  public boolean equals(Object other) {
+    return this == other
+        || other instanceof Log log
+            && tag.equals(log.tag)
+            && length.equals(log.length)
+            && profile.equals(log.profile)
+            && sources.equals(log.sources)
+            && traits.equals(log.traits)
+            && place.equals(log.place)
+            && origin.equals(log.origin)
+            && extra.equals(log.extra)
+            && pair.equals(log.pair);
+  }
+
+  /** Tags are unique in a job, so they tell logs apart. */
+  @Override
+  public int hashCode() {
+    return tag.hashCode();
+  }
+
   /** Returns the logs of the tally that it is: itself, or both of its pair. */
   public List<Log> members() {
     return pair.map(two -> two.halves().stream().map(half -> half.piece().log()).toList())

@@ -81,6 +81,21 @@ public record CellRef(String file, String sheet, int row, int column)
     return letters.chars().reduce(0, (number, letter) -> number * 26 + letter - 'A' + 1);
   }
 
+  /** Compares as any record does, without what a record must first link to do so. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof CellRef ref
+        && row == ref.row
+        && column == ref.column
+        && file.equals(ref.file)
+        && sheet.equals(ref.sheet);
+  }
+
+  @Override
+  public int hashCode() {
+    return ((file.hashCode() * 31 + sheet.hashCode()) * 31 + row) * 31 + column;
+  }
+
   /** Returns {@code file: Sheet!B9}, leaving out what is not known. */
   @Override
   public String toString() {

@@ -54,6 +54,24 @@ public record Problem(
     return new Problem(where, severity, code, tag, found, message, remedy);
   }
 
+  /** Compares as any record does, without what a record must first link to do so. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Problem problem
+        && where.equals(problem.where)
+        && severity == problem.severity
+        && code == problem.code
+        && Objects.equals(log, problem.log)
+        && Objects.equals(found, problem.found)
+        && Objects.equals(message, problem.message)
+        && Objects.equals(remedy, problem.remedy);
+  }
+
+  @Override
+  public int hashCode() {
+    return where.hashCode() * 31 + Objects.hashCode(message);
+  }
+
   /** Returns the one line shown on a terminal. */
   @Override
   public String toString() {

@@ -15,32 +15,42 @@ import roundbook.page.Sheet;
  * the yard and the pages printed at full size; last what was in doubt and every setting.
  */
 public final class CrewBook {
-  private static final List<SheetMaker> MAKERS =
+  private static final List<Parts> PARTS =
       List.of(
-          StartSheet::sheets,
-          NotchChartSheet::of,
-          RoundSheets::of,
-          WallSheets::of,
-          LevelsSheet::of,
-          AsBuiltSheet::sheets,
-          HewingSheet::sheets,
-          CutListSheet::sheets,
-          LogListSheet::sheets,
-          SparesSheet::sheets,
-          OpeningsSheet::sheets,
-          HeightsSheet::sheets,
-          MaterialsSheet::sheets,
-          ChinkingSheet::sheets,
-          OrderSheet::sheets,
-          LiftingSheet::sheets,
-          TagsSheet::sheets,
-          TemplateSheet::sheets,
-          StoryPoleSheet::sheets,
-          ProblemsSheet::sheets,
-          SettingsSheet::sheets,
-          LiveSheet::of);
+          one(StartSheet::sheets),
+          one(NotchChartSheet::of),
+          RoundSheets::parts,
+          WallSheets::parts,
+          one(LevelsSheet::of),
+          one(AsBuiltSheet::sheets),
+          one(HewingSheet::sheets),
+          one(CutListSheet::sheets),
+          one(LogListSheet::sheets),
+          one(SparesSheet::sheets),
+          one(OpeningsSheet::sheets),
+          one(HeightsSheet::sheets),
+          one(MaterialsSheet::sheets),
+          one(ChinkingSheet::sheets),
+          one(OrderSheet::sheets),
+          one(LiftingSheet::sheets),
+          one(TagsSheet::sheets),
+          one(TemplateSheet::sheets),
+          one(StoryPoleSheet::sheets),
+          one(ProblemsSheet::sheets),
+          one(SettingsSheet::sheets),
+          one(LiveSheet::of));
 
   private CrewBook() {}
+
+  /** What makes the sheets of one kind, a round's or a wall's sheet each by itself. */
+  private interface Parts {
+    /** Returns the parts in the order of their sheets. */
+    List<Supplier<List<Sheet>>> of(CrewContext context);
+  }
+
+  private static Parts one(SheetMaker maker) {
+    return context -> List.of(() -> maker.sheets(context));
+  }
 
   /** Returns the crew workbook of a plan. */
   public static Book of(CrewContext context) {
@@ -49,9 +59,7 @@ public final class CrewBook {
 
   /** Returns what makes its sheets, in their order; no part needs another one. */
   public static List<Supplier<List<Sheet>>> parts(CrewContext context) {
-    return MAKERS.stream()
-        .<Supplier<List<Sheet>>>map(maker -> () -> maker.sheets(context))
-        .toList();
+    return PARTS.stream().flatMap(parts -> parts.of(context).stream()).toList();
   }
 
   /** Returns the crew workbook of a plan, its sheets made already. */

@@ -26,9 +26,13 @@ final class Drawn {
   Drawn(Live live, SheetBuilder sheet) {
     this.live = live;
     this.sheet = sheet;
-    this.drawings =
-        new Drawings(
-            live.plan().stack(), new Wording(live.formats(), live.context().words()::text));
+    this.drawings = drawings(live);
+  }
+
+  /** Returns the drawings of a plan in the words of its workbook. */
+  static Drawings drawings(Live live) {
+    return new Drawings(
+        live.plan().stack(), new Wording(live.formats(), live.context().words()::text));
   }
 
   Drawings drawings() {

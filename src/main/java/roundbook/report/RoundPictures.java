@@ -4,7 +4,6 @@ import java.util.List;
 import roundbook.page.Area;
 import roundbook.page.SheetBuilder;
 import roundbook.picture.Picture;
-import roundbook.stack.Course;
 
 /**
  * The drawings on a round's page: both faces of a log, and the plan with the butts.
@@ -24,10 +23,10 @@ final class RoundPictures {
   private final List<Picture> faces;
   private final List<Picture> plans;
 
-  RoundPictures(Live live, Course course, SheetBuilder sheet) {
+  RoundPictures(Live live, RoundDrawings drawings, SheetBuilder sheet) {
     this.drawn = new Drawn(live, sheet);
-    this.faces = drawn.made(() -> drawn.drawings().faces(course.round()));
-    this.plans = drawn.made(() -> List.of(drawn.drawings().plan(course.round())));
+    this.faces = drawn.made(drawings::faces);
+    this.plans = drawn.made(drawings::plans);
   }
 
   /** Returns how many columns the notes may be wide, the plan standing beside them or not. */

@@ -3,6 +3,7 @@ package roundbook.report;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Supplier;
 import roundbook.page.Area;
 import roundbook.page.PageSetup;
 import roundbook.page.PageSetup.Fit;
@@ -37,7 +38,7 @@ final class RoundSheets {
   private final RoundNotes notes;
   private int printed;
 
-  private RoundSheets(Live live, Course course, Fit fit) {
+  private RoundSheets(Live live, Course course, RoundDrawings drawings, Fit fit) {
     this.live = live;
     this.round = course.round();
     PageSetup page = live.context().page(Kind.SITE).lying().fit(fit);
@@ -47,14 +48,16 @@ final class RoundSheets {
     Arrays.fill(widths, COLUMN_WIDTH);
     sheet.widths(widths);
     this.head = new RoundHead(live, course, sheet);
-    this.pictures = new RoundPictures(live, course, sheet);
+    this.pictures = new RoundPictures(live, drawings, sheet);
     this.notes = new RoundNotes(live, round, sheet);
   }
 
-  /** Returns the sheets of all rounds from the lowest up. */
-  static List<Sheet> of(CrewContext context) {
+  /** Returns what makes the sheets of all rounds from the lowest up. */
+  static List<Supplier<List<Sheet>>> parts(CrewContext context) {
     Live live = Live.of(context);
-    return context.plan().choice().courses().stream().map(course -> sheet(live, course)).toList();
+    return context.plan().choice().courses().stream()
+        .<Supplier<List<Sheet>>>map(course -> () -> List.of(sheet(live, course)))
+        .toList();
   }
 
   /**
@@ -64,14 +67,15 @@ final class RoundSheets {
    * goes under what is printed.
    */
   private static Sheet sheet(Live live, Course course) {
+    RoundDrawings drawings = new RoundDrawings(live, course.round());
     for (boolean why : new boolean[] {true, false}) {
-      RoundSheets whole = new RoundSheets(live, course, Fit.ONE_PAGE);
+      RoundSheets whole = new RoundSheets(live, course, drawings, Fit.ONE_PAGE);
       whole.onOnePage(why);
       if (whole.high(1) * LEAST_SCALE <= whole.page()) {
         return whole.build();
       }
     }
-    RoundSheets parted = new RoundSheets(live, course, Fit.ONE_WIDE);
+    RoundSheets parted = new RoundSheets(live, course, drawings, Fit.ONE_WIDE);
     parted.onTwoPages();
     return parted.build();
   }

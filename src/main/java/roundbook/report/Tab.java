@@ -64,12 +64,16 @@ enum Tab {
 
   /** Returns the name on a round's tab, such as {@code Round 01}. */
   static String ofRound(Words words, int round) {
-    return words.text("tab.round", String.format(Locale.ROOT, "%02d", round));
+    return words.text("tab.round", twoDigits(round));
   }
 
   /** Returns the id of a round's sheet, such as {@code round_01}. */
   static String roundId(int round) {
-    return String.format(Locale.ROOT, "round_%02d", round);
+    return "round_" + twoDigits(round);
+  }
+
+  private static String twoDigits(int round) {
+    return round < 10 ? "0" + round : String.valueOf(round);
   }
 
   /** Returns the name on a wall's tab, such as {@code Wall N}. */

@@ -2,6 +2,7 @@ package roundbook.report;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import roundbook.job.Wall;
 import roundbook.page.Area;
@@ -63,10 +64,12 @@ final class WallSheets {
     FLAG
   }
 
-  /** Returns the sheets of all walls in clockwise order. */
-  static List<Sheet> of(CrewContext context) {
+  /** Returns what makes the sheets of all walls in clockwise order. */
+  static List<Supplier<List<Sheet>>> parts(CrewContext context) {
     Live live = Live.of(context);
-    return live.walls().stream().map(wall -> new WallSheets(live, wall).sheet()).toList();
+    return live.walls().stream()
+        .<Supplier<List<Sheet>>>map(wall -> () -> List.of(new WallSheets(live, wall).sheet()))
+        .toList();
   }
 
   /** Writes the sheet from the top down. */

@@ -4,8 +4,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import roundbook.problem.Problem;
 import roundbook.problem.Severity;
 
@@ -17,7 +15,8 @@ import roundbook.problem.Severity;
  * it is special, so that apostrophes of feet can be written as they are.
  */
 public final class Words {
-  private static final Pattern HOLE = Pattern.compile("\\{(\\d)}");
+  /** How long a hole is: a digit in braces. */
+  private static final int HOLE = 3;
 
   private final String language;
   private final ResourceBundle bundle;
@@ -49,10 +48,23 @@ public final class Words {
    * @throws java.util.MissingResourceException if there is none: a fault of the program
    */
   public String text(String key, Object... values) {
-    Matcher hole = HOLE.matcher(bundle.getString(key));
-    return hole.replaceAll(
-        match ->
-            Matcher.quoteReplacement(String.valueOf(values[Integer.parseInt(match.group(1))])));
+    String pattern = pattern(key);
+    StringBuilder text = new StringBuilder(pattern.length() + 16);
+    int done = 0;
+    for (int at = pattern.indexOf('{'); at >= 0; at = pattern.indexOf('{', at + 1)) {
+      if (isHole(pattern, at)) {
+        text.append(pattern, done, at).append(values[pattern.charAt(at + 1) - '0']);
+        done = at + HOLE;
+      }
+    }
+    return text.append(pattern, done, pattern.length()).toString();
+  }
+
+  private static boolean isHole(String pattern, int at) {
+    return at + HOLE <= pattern.length()
+        && pattern.charAt(at + 1) >= '0'
+        && pattern.charAt(at + 1) <= '9'
+        && pattern.charAt(at + 2) == '}';
   }
 
   /**

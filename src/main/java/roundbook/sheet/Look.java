@@ -23,7 +23,23 @@ record Look(Font font, Ground ground, Edges edges, Place place, String format, b
   static final String WHITE = "FFFFFF";
 
   /** Letters: the font's name, its size in points, and how it is drawn. */
-  record Font(String name, double size, boolean bold, boolean italic, String colour) {}
+  record Font(String name, double size, boolean bold, boolean italic, String colour) {
+    /** Compares as any record does, without what a record must first link to do so. */
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Font font
+          && size == font.size
+          && bold == font.bold
+          && italic == font.italic
+          && name.equals(font.name)
+          && colour.equals(font.colour);
+    }
+
+    @Override
+    public int hashCode() {
+      return (name.hashCode() * 31 + colour.hashCode()) * 31 + (int) size;
+    }
+  }
 
   /** A fill: its pattern, the colour of the pattern or of a solid fill, and the colour behind. */
   record Ground(FillPatternType pattern, String colour, String behind) {

@@ -43,9 +43,23 @@ final class LivePlans {
     CrewContext context = context(plan);
     List<SheetMaker> makers =
         List.of(
-            NotchChartSheet::of, RoundSheets::of, WallSheets::of, LevelsSheet::of, LiveSheet::of);
+            NotchChartSheet::of,
+            LivePlans::rounds,
+            LivePlans::walls,
+            LevelsSheet::of,
+            LiveSheet::of);
     List<Sheet> sheets = makers.stream().flatMap(maker -> maker.sheets(context).stream()).toList();
     return Book.of(Book.Properties.titled("live"), sheets);
+  }
+
+  /** Returns the sheets of all rounds. */
+  static List<Sheet> rounds(CrewContext context) {
+    return RoundSheets.parts(context).stream().flatMap(part -> part.get().stream()).toList();
+  }
+
+  /** Returns the sheets of all walls. */
+  static List<Sheet> walls(CrewContext context) {
+    return WallSheets.parts(context).stream().flatMap(part -> part.get().stream()).toList();
   }
 
   /** Writes a book and returns its file. */
@@ -58,7 +72,7 @@ final class LivePlans {
 
   /** Returns the row of a round's page that a named cell stands in. */
   static int rowOf(int round, Plan plan, String name) {
-    return RoundSheets.of(context(plan)).get(round - 1).rows().entrySet().stream()
+    return rounds(context(plan)).get(round - 1).rows().entrySet().stream()
         .filter(row -> row.getValue().values().stream().anyMatch(each -> each.name().equals(name)))
         .findFirst()
         .orElseThrow()

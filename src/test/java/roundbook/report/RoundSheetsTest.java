@@ -113,7 +113,7 @@ class RoundSheetsTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("plans")
   void thePageShowsTheMarksThatThePlanPrints(String name, Plan plan) {
-    List<Sheet> sheets = RoundSheets.of(LivePlans.context(plan));
+    List<Sheet> sheets = LivePlans.rounds(LivePlans.context(plan));
     for (Course course : plan.choice().courses()) {
       List<Cell> cells = cells(List.of(sheets.get(course.round() - 1)));
       Set<Double> marks =
@@ -157,7 +157,7 @@ class RoundSheetsTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("plans")
   void eachLogHasItsRowWithItsDistances(String name, Plan plan) {
-    List<Sheet> sheets = RoundSheets.of(LivePlans.context(plan));
+    List<Sheet> sheets = LivePlans.rounds(LivePlans.context(plan));
     for (PiecePlan piece : plan.pieces()) {
       Sheet sheet = sheets.get(piece.placed().round() - 1);
       String tag = piece.placed().piece().log().tag();
@@ -180,7 +180,7 @@ class RoundSheetsTest {
   @Test
   void theFirstAndLastRoundsSayWhatIsSpecial() {
     Plan plan = PlanFixtures.inches().plan(3);
-    List<Sheet> sheets = RoundSheets.of(LivePlans.context(plan));
+    List<Sheet> sheets = LivePlans.rounds(LivePlans.context(plan));
     String first = texts(cells(List.of(sheets.get(0))));
     String step = formats(plan).mark(plan.stack().foundationStep());
     assertTrue(first.contains("N S: saw the bed flat at the LOWER above, all along"), first);
@@ -203,7 +203,7 @@ class RoundSheetsTest {
   @Test
   void numbersOfPagesAreFormulasAndTypedCellsAreEmpty() {
     Plan plan = PlanFixtures.inches().plan(2);
-    List<Cell> cells = cells(RoundSheets.of(LivePlans.context(plan)));
+    List<Cell> cells = cells(LivePlans.rounds(LivePlans.context(plan)));
     cells.stream()
         .filter(cell -> cell.role().name().startsWith("TYPED_IN"))
         .forEach(cell -> assertTrue(cell.value() instanceof Cell.Blank));

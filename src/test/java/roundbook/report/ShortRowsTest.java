@@ -53,7 +53,7 @@ class ShortRowsTest {
   void theWallSaysHowTheyLie() {
     String said = ShortRows.said(CONTEXT, PAIR);
     int wall = CONTEXT.plan().job().building().walls().indexOf(PAIR.placed().wall());
-    assertTrue(ListFixtures.texts(WallSheets.of(CONTEXT).get(wall)).contains(said));
+    assertTrue(ListFixtures.texts(LivePlans.walls(CONTEXT).get(wall)).contains(said));
     for (Half half : PAIR.halves()) {
       assertTrue(
           said.contains(CONTEXT.formats().feetInches(half.placed().piece().trimmed())), said);

@@ -64,7 +64,7 @@ class SparesSheetTest {
               assertTrue(why.contains(cells.formats().mark(reason.thin())), why);
               assertTrue(why.contains(reason.next().orElseThrow().in()), why);
             });
-    for (Sheet sheet : RoundSheets.of(context)) {
+    for (Sheet sheet : LivePlans.rounds(context)) {
       assertTrue(ListFixtures.texts(sheet).stream().anyMatch(text -> text.startsWith("Why ")));
     }
   }

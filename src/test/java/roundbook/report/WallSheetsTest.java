@@ -74,7 +74,7 @@ class WallSheetsTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("plans")
   void eachGapIsTheOneThatThePlanPrints(String name, Plan plan) {
-    List<Sheet> sheets = WallSheets.of(LivePlans.context(plan));
+    List<Sheet> sheets = LivePlans.walls(LivePlans.context(plan));
     Length step = plan.job().rules().printStep();
     for (Wall wall : plan.job().building().walls()) {
       Sheet sheet = sheets.get(plan.job().building().walls().indexOf(wall));
@@ -93,11 +93,11 @@ class WallSheetsTest {
   @Test
   void aLogThatNearlyTouchesIsFlaggedWithWhatToDo() {
     Plan plan = flagged();
-    Sheet north = WallSheets.of(LivePlans.context(plan)).get(0);
+    Sheet north = LivePlans.walls(LivePlans.context(plan)).get(0);
     String all = texts(north);
     assertTrue(all.contains("▼"), all);
     assertTrue(all.contains("Mend before cutting:"), all);
-    String south = texts(WallSheets.of(LivePlans.context(plan)).get(2));
+    String south = texts(LivePlans.walls(LivePlans.context(plan)).get(2));
     assertTrue(!south.contains("Mend before cutting:"), south);
     assertTrue(south.contains("road side"), south);
   }
@@ -105,7 +105,7 @@ class WallSheetsTest {
   @Test
   void theChartStandsOnThePageOfItsTableWhereItFits() {
     for (int rounds : new int[] {4, 8}) {
-      for (Sheet sheet : WallSheets.of(LivePlans.context(PlanFixtures.inches().plan(rounds)))) {
+      for (Sheet sheet : LivePlans.walls(LivePlans.context(PlanFixtures.inches().plan(rounds)))) {
         assertTrue(sheet.print().breaks().isEmpty(), sheet.name() + sheet.print().breaks());
       }
     }
@@ -114,7 +114,7 @@ class WallSheetsTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("plans")
   void theChartDrawsTheGapsWithTheirLimits(String name, Plan plan) {
-    for (Sheet sheet : WallSheets.of(LivePlans.context(plan))) {
+    for (Sheet sheet : LivePlans.walls(LivePlans.context(plan))) {
       List<Figure> figures = sheet.figures();
       assertEquals(plan.rounds() > 1 ? 1 : 0, figures.size());
       for (Figure figure : figures) {
