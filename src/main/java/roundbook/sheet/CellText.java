@@ -33,7 +33,7 @@ final class CellText {
 
   /** Returns a legal text as a cell stores it, with what looks like an escape escaped. */
   static String stored(String text) {
-    if (isPlain(text)) {
+    if (isPlain(text) && !text.contains("_x")) {
       return text;
     }
     return LIKE_AN_ESCAPE.matcher(legal(text)).replaceAll("_x005F_");
@@ -49,10 +49,11 @@ final class CellText {
     return LONE_SURROGATE.matcher(known).replaceAll("\uFFFD");
   }
 
+  /** Returns whether XML holds every letter as it is, as it does in nearly every text. */
   private static boolean isPlain(String text) {
     for (int i = 0; i < text.length(); i++) {
       char letter = text.charAt(i);
-      if (letter < ' ' || letter >= 0xD800 || letter == '_') {
+      if (letter < ' ' || letter >= 0xD800) {
         return false;
       }
     }
