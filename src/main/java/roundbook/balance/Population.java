@@ -1,9 +1,11 @@
 package roundbook.balance;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Choices that are bettered together, as in a memetic search.
@@ -16,6 +18,7 @@ final class Population {
   private final Model model;
   private final Dice dice;
   private final List<Member> members = new ArrayList<>();
+  private boolean spread;
 
   Population(Model model, Dice dice) {
     this.model = model;
@@ -28,6 +31,11 @@ final class Population {
   /** Adds a choice. */
   void add(Member member) {
     members.add(member);
+  }
+
+  /** Says whether no two choices may have the same sizes of rounds. */
+  void spread(boolean kept) {
+    spread = kept;
   }
 
   /** Returns the choice of the least score. */
@@ -50,11 +58,37 @@ final class Population {
     if (members.stream().anyMatch(member -> member.total() == made.total())) {
       return;
     }
-    if (made.total() < from.total()) {
+    Optional<Member> like = spread ? like(made) : Optional.empty();
+    if (like.isPresent()) {
+      if (made.total() < like.get().total()) {
+        members.set(members.indexOf(like.get()), made);
+      }
+    } else if (made.total() < from.total() && members.contains(from)) {
       members.set(members.indexOf(from), made);
     } else if (made.total() < members.stream().mapToLong(Member::total).max().orElseThrow()) {
       offer(made);
     }
+  }
+
+  /** Returns the choice with the same sizes as another, if there is one. */
+  private Optional<Member> like(Member made) {
+    long[] sizes = sizes(made);
+    return members.stream().filter(member -> Arrays.equals(sizes, sizes(member))).findFirst();
+  }
+
+  /** Returns the sizes of all rounds, in half of what middle diameters may differ by. */
+  private long[] sizes(Member member) {
+    long[] sums = new long[model.slots.courses()];
+    for (int slot = 0; slot < member.variants().length; slot++) {
+      sums[model.slots.courseOf[slot]] += model.fineMids[member.variants()[slot]];
+    }
+    Aims aims = model.task.aims();
+    long step = Math.max(1, aims.sizeStep() == 0 ? aims.mostSpread() / 2 : aims.sizeStep());
+    Aims stepped = aims.withSizeStep(step);
+    for (int c = 0; c < sums.length; c++) {
+      sums[c] = stepped.size(sums[c], model.slots.courseSlot[c + 1] - model.slots.courseSlot[c]);
+    }
+    return sums;
   }
 
   /** Returns a choice of the lower rounds of one member and the upper rounds of another. */

@@ -1,6 +1,11 @@
 package roundbook.balance;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.LongPredicate;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import roundbook.balance.Annealer.Schedule;
 import roundbook.balance.Population.Member;
 
@@ -13,23 +18,46 @@ import roundbook.balance.Population.Member;
  * is to begin with good sizes: those of two good choices, some rounds from one and some from the
  * other. Few moves on many places go into one long run with sizes that follow the logs, since a
  * spell is kept or dropped as a whole.
+ *
+ * <p>Spells are done four at once, each from choices known before the four and with dice of its
+ * own, so that the outcome does not hang on how many threads there are. The search ends early when
+ * a third of its moves are done and most of them brought nothing better.
  */
 final class Search implements Balancer {
   private static final Schedule START = new Schedule(30, 0.02);
   private static final Schedule ONLY = new Schedule(2, 0.004);
   private static final Schedule SPELL = new Schedule(0.35, 0.01);
 
-  /** Moves a place for the usual effort, and how many moves are enough for a small task. */
-  private static final long MOVES_A_PLACE = 200_000;
+  /** Moves a place for the usual effort, and how many moves are enough for a task of spells. */
+  private static final long MOVES_A_PLACE = 600_000;
 
-  private static final long LEAST_MOVES_A_PLACE = 10_000;
-  private static final long ENOUGH = 8_000_000;
+  private static final long ENOUGH = 24_000_000;
+
+  /** The same for a task of one long run. */
+  private static final long LONG_MOVES_A_PLACE = 10_000;
+
+  private static final long LONG_ENOUGH = 16_000_000;
+
+  /** The search may end after one of so many parts of its moves. */
+  private static final int PARTS = 3;
+
+  /** Of all moves, the share that went before the last find when the search ends early. */
+  private static final double FOUND_BY = 0.4;
+
+  /** Of all moves, the share during which choices must differ in the sizes of their rounds. */
+  private static final double SPREAD = 0.5;
+
+  /** By what share of the score a choice must be better to count as a find. */
+  private static final double FIND = 1 / 2000.0;
 
   /** Moves a place of one start and of one warm spell, which are many enough and not too many. */
   private static final long START_MOVES = 3_000;
 
-  private static final long SPELL_MOVES = 1_000;
+  private static final long SPELL_MOVES = 500;
   private static final int MOST_STARTS = 12;
+
+  /** Choices bettered at once, whatever the number of threads. */
+  private static final int AT_ONCE = 4;
 
   /** Places that are too many for spells, which are kept or dropped as a whole. */
   private static final int MANY = 100;
@@ -48,10 +76,11 @@ final class Search implements Balancer {
     return new BalanceResult(state, task);
   }
 
-  /** Returns how many moves the usual effort is, which grows slower than a large task. */
+  /** Returns how many moves the usual effort is at most, which grows slower than a large task. */
   static long usualMoves(int places) {
-    long most = Math.min(MOVES_A_PLACE * places, ENOUGH);
-    return Math.max(most, LEAST_MOVES_A_PLACE * places);
+    return places > MANY
+        ? Math.max(LONG_ENOUGH, LONG_MOVES_A_PLACE * places)
+        : Math.min(MOVES_A_PLACE * places, ENOUGH);
   }
 
   /** One search, with the moves it has done. */
@@ -59,12 +88,14 @@ final class Search implements Balancer {
     private final Model model;
     private final Effort effort;
     private final Dice dice;
-    private final Annealer annealer;
+    private final List<Annealer> annealers = new ArrayList<>();
     private final Population population;
     private final int places;
     private final long moves;
-    private final long starts;
+    private final int starts;
     private long done;
+    private long least = Long.MAX_VALUE;
+    private long found;
 
     Run(Model model, Effort effort) {
       this.model = model;
@@ -73,48 +104,100 @@ final class Search implements Balancer {
       population = new Population(model, dice);
       places = Math.max(1, model.slots.count);
       moves = effort.moves() == 0 ? usualMoves(places) : effort.moves();
-      long room = moves * 3 / 10 / (START_MOVES * places);
-      starts = places > MANY ? 1 : Math.min(MOST_STARTS, room);
+      long room = moves / 10 / (START_MOVES * places);
+      starts = places > MANY ? 1 : (int) Math.min(MOST_STARTS, room);
       boolean strict = model.exact || moves < FEW_MOVES * places;
-      annealer = strict ? new Anneal(model, dice) : new LooseAnneal(model, dice);
+      for (int i = 0; i < (starts < 2 ? 1 : AT_ONCE); i++) {
+        Dice own = i == 0 ? dice : new Dice(dice.next());
+        annealers.add(strict ? new Anneal(model, own) : new LooseAnneal(model, own));
+      }
     }
 
     int[] best() {
       int[] dealt = SortAndDeal.deal(model);
       if (starts < 2) {
-        return anneal(dealt, ONLY, moves).variants();
+        return anneal(0, dealt, ONLY, moves, this::goOnTelling).variants();
       }
-      for (int i = 0; i < starts; i++) {
-        population.add(anneal(dealt, START, START_MOVES * places));
+      for (int i = 0; i < starts; i += AT_ONCE) {
+        int count = Math.min(AT_ONCE, starts - i);
+        atOnce(count, () -> new Begun(dealt, null), START, START_MOVES * places)
+            .forEach(made -> population.add(made.member));
       }
-      while (done < moves && !effort.stop().getAsBoolean()) {
-        spell();
+      while (done < moves && !effort.stop().getAsBoolean() && !isFound()) {
+        population.spread(done < SPREAD * moves);
+        long count = Math.min(SPELL_MOVES * places, Math.max(1, (moves - done) / AT_ONCE));
+        atOnce(AT_ONCE, this::begun, SPELL, count).forEach(this::offer);
       }
       return population.best().variants();
     }
 
-    private void spell() {
-      long count = Math.min(SPELL_MOVES * places, moves - done);
+    private Begun begun() {
       if (dice.below(10) < CROSSED) {
-        population.offer(anneal(population.cross(), SPELL, count));
+        return new Begun(population.cross(), null);
+      }
+      Member from = population.any();
+      return new Begun(from.variants(), from);
+    }
+
+    private void offer(Made made) {
+      if (made.from == null) {
+        population.offer(made.member);
       } else {
-        Member from = population.any();
-        population.offer(anneal(from.variants(), SPELL, count), from);
+        population.offer(made.member, made.from);
+      }
+      long total = made.member.total();
+      if (total < least - least * FIND) {
+        least = total;
+        found = done;
       }
     }
 
-    private Member anneal(int[] from, Schedule schedule, long count) {
+    /** Returns whether so many moves brought nothing better that more are not worth while. */
+    private boolean isFound() {
+      return done >= moves / PARTS && found < FOUND_BY * done;
+    }
+
+    /** Anneals choices at once, on as many threads as there are. */
+    private List<Made> atOnce(int count, Supplier<Begun> begin, Schedule schedule, long each) {
+      List<Begun> all = Stream.generate(begin).limit(count).toList();
+      List<Made> made =
+          IntStream.range(0, count)
+              .parallel()
+              .mapToObj(i -> made(i, all.get(i), schedule, each))
+              .toList();
+      done += count * each;
+      tell(0);
+      return made;
+    }
+
+    private Made made(int i, Begun begun, Schedule schedule, long count) {
+      return new Made(anneal(i, begun.variants, schedule, count, since -> goOn()), begun.from);
+    }
+
+    private Member anneal(int i, int[] from, Schedule schedule, long count, LongPredicate goOn) {
+      Annealer annealer = annealers.get(i);
       annealer.from(from);
-      annealer.run(schedule, count, goOn());
-      done += count;
+      annealer.run(schedule, count, goOn);
       return new Member(annealer.best(), annealer.bestTotal());
     }
 
-    private LongPredicate goOn() {
-      return since -> {
-        effort.progress().accept((double) (done + since) / moves);
-        return !effort.stop().getAsBoolean();
-      };
+    private boolean goOnTelling(long since) {
+      tell(since);
+      return goOn();
     }
+
+    private boolean goOn() {
+      return !effort.stop().getAsBoolean();
+    }
+
+    private void tell(long since) {
+      effort.progress().accept((double) (done + since) / moves);
+    }
+
+    /** What an annealing begins with: a choice, and the one of the population that it is, if so. */
+    private record Begun(int[] variants, Member from) {}
+
+    /** What an annealing made, and what of the population it was made from, if from one. */
+    private record Made(Member member, Member from) {}
   }
 }
