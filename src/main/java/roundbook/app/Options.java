@@ -240,27 +240,35 @@ final class Options {
   /** Returns what the reading is asked; short forms stand for their settings. */
   Asked asked() {
     Map<String, String> all = new LinkedHashMap<>(settings);
-    putIfGiven(all, Setting.LOG_THICKNESS, thickness);
-    putIfGiven(all, Setting.CHINKING_GAP, gap);
-    putIfGiven(all, Setting.OVERHANG, overhang);
-    putIfGiven(all, Setting.SLOPE_RUN, slope);
-    putIfGiven(all, Setting.ROUNDS, rounds);
-    putIfGiven(all, Setting.WALL_HEIGHT, height);
-    putIfGiven(all, Setting.UNITS, units);
-    putIfGiven(all, Setting.PAPER, paper);
-    putIfGiven(all, Setting.LANGUAGE, language);
-    putIfGiven(all, Setting.SEED, seed);
+    Map<String, String> typed = new LinkedHashMap<>();
+    put("--thickness", thickness, Setting.LOG_THICKNESS, all, typed);
+    put("--gap", gap, Setting.CHINKING_GAP, all, typed);
+    put("--overhang", overhang, Setting.OVERHANG, all, typed);
+    put("--slope", slope, Setting.SLOPE_RUN, all, typed);
+    put("--rounds", rounds, Setting.ROUNDS, all, typed);
+    put("--height", height, Setting.WALL_HEIGHT, all, typed);
+    put("--units", units, Setting.UNITS, all, typed);
+    put("--paper", paper, Setting.PAPER, all, typed);
+    put("--language", language, Setting.LANGUAGE, all, typed);
+    put("--seed", seed, Setting.SEED, all, typed);
     return new Asked(
         all,
+        typed,
         Optional.ofNullable(walls),
         Optional.ofNullable(sheet),
         Optional.ofNullable(lengthUnit).flatMap(LengthUnit::ofSymbol),
         Optional.ofNullable(diameterUnit).flatMap(LengthUnit::ofSymbol));
   }
 
-  private static void putIfGiven(Map<String, String> all, Setting setting, String value) {
+  private static void put(
+      String option,
+      String value,
+      Setting setting,
+      Map<String, String> all,
+      Map<String, String> typed) {
     if (value != null) {
       all.put(setting.label(), value);
+      typed.put(setting.label(), option);
     }
   }
 }

@@ -3,7 +3,9 @@ package roundbook.app;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -27,6 +29,16 @@ import roundbook.site.SiteReport;
 final class ReplanRun {
   private static final Logger LOG = LoggerFactory.getLogger(ReplanRun.class);
 
+  private static final Set<ProblemCode> NO_CREW_BOOK =
+      EnumSet.of(
+          ProblemCode.UNREADABLE,
+          ProblemCode.NOT_A_WORKBOOK,
+          ProblemCode.ENCRYPTED,
+          ProblemCode.TOO_LARGE,
+          ProblemCode.EMPTY_FILE,
+          ProblemCode.NOT_A_CREW_WORKBOOK,
+          ProblemCode.OTHER_VERSION);
+
   private final Path file;
   private final Options options;
   private final Console console;
@@ -45,7 +57,10 @@ final class ReplanRun {
     Read<SiteReport> site = CrewSource.read(file, options.logs(), options.asked());
     problems.addAll(site.problems());
     if (site.value().isEmpty() || badSetting()) {
-      return nothingWritten();
+      return nothingWritten(
+          isCrewBook()
+              ? "what was typed cannot be used as it is"
+              : "it is no crew workbook to read");
     }
     Searching searching = new Searching(file, options, console);
     if (options.stop().asked()) {
@@ -56,7 +71,7 @@ final class ReplanRun {
     problems.addAll(made.problems());
     stopped = searching.doubts();
     return made.value().isEmpty()
-        ? nothingWritten()
+        ? nothingWritten("what was typed cannot be used as it is")
         : write(site.value().get(), made.value().get());
   }
 
@@ -105,9 +120,14 @@ final class ReplanRun {
     return problem.where().file().equals(file.getFileName().toString());
   }
 
-  private Outcome nothingWritten() {
+  /** Returns whether the file was read as a crew workbook, and only what stands in it is wrong. */
+  private boolean isCrewBook() {
+    return problems.stream().map(Problem::code).noneMatch(NO_CREW_BOOK::contains);
+  }
+
+  private Outcome nothingWritten(String why) {
     console.say(problems);
-    String said = "nothing was written: what was typed cannot be used as it is";
+    String said = "nothing was written: " + why;
     CellRef where = CellRef.ofFile(file.getFileName().toString());
     console.fail(Problem.of(ProblemCode.NOTHING_PLANNED, where, "", said).toString());
     return Outcome.failed(file, CrewSource.exit(problems), problems, said);

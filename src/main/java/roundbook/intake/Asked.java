@@ -8,6 +8,8 @@ import roundbook.units.LengthUnit;
  * What the command line asked of the reading.
  *
  * @param settings values of the Job sheet given by {@code --set} and its short forms, by label
+ * @param typed the short forms that were typed, such as {@code --rounds}, by the label of what they
+ *     set
  * @param walls outside lengths such as {@code 24x18}; empty when not given
  * @param sheet the one sheet to read as a tally; empty for all
  * @param lengthUnit the unit of bare lengths; empty when not told
@@ -15,16 +17,39 @@ import roundbook.units.LengthUnit;
  */
 public record Asked(
     Map<String, String> settings,
+    Map<String, String> typed,
     Optional<String> walls,
     Optional<String> sheet,
     Optional<LengthUnit> lengthUnit,
     Optional<LengthUnit> diameterUnit) {
   /** Nothing asked. */
   public static final Asked NOTHING =
-      new Asked(Map.of(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+      new Asked(
+          Map.of(),
+          Map.of(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty());
 
-  /** Copies the map. */
+  /** Copies the maps. */
   public Asked {
     settings = Map.copyOf(settings);
+    typed = Map.copyOf(typed);
+  }
+
+  /** What is asked without a short form. */
+  public Asked(
+      Map<String, String> settings,
+      Optional<String> walls,
+      Optional<String> sheet,
+      Optional<LengthUnit> lengthUnit,
+      Optional<LengthUnit> diameterUnit) {
+    this(settings, Map.of(), walls, sheet, lengthUnit, diameterUnit);
+  }
+
+  /** Returns the option that set a label, as it was typed. */
+  String option(String label) {
+    return typed.getOrDefault(label, "--set " + label);
   }
 }

@@ -116,7 +116,12 @@ final class HeadingText {
     if (stated.isEmpty()) {
       return Optional.empty();
     }
-    boolean both = stated.contains(LengthUnit.FOOT) && stated.contains(LengthUnit.INCH);
-    return Optional.of(both ? LengthUnit.FOOT : stated.get(stated.size() - 1));
+    return Optional.of(isFeetAndInches() ? LengthUnit.FOOT : stated.get(stated.size() - 1));
+  }
+
+  /** Returns whether the heading of a length states feet and inches together. */
+  boolean isFeetAndInches() {
+    boolean feetEnd = has(HeadingWord.FOOT_END) && !has(HeadingWord.LENGTH);
+    return !feetEnd && units.contains(LengthUnit.FOOT) && units.contains(LengthUnit.INCH);
   }
 }

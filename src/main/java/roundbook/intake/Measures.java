@@ -151,7 +151,10 @@ final class Measures {
   private Optional<Length> text(Heading heading, String name, Optional<LengthUnit> unit) {
     String text = row.cell(heading.column()).text();
     LengthUnit bare = unit.orElse(LengthUnit.INCH);
-    Optional<LengthReader.Reading> reading = block.readings().read(text, bare);
+    Optional<LengthReader.Reading> reading =
+        heading.field().orElse(null) == Field.LENGTH
+            ? block.readings().readLength(text, bare)
+            : block.readings().read(text, bare);
     if (reading.isEmpty()) {
       return unreadable(heading, name, block.readings().reader(bare));
     }
@@ -199,18 +202,11 @@ final class Measures {
       return bad(heading, name + " looks like a date: '" + text + "'");
     }
     if (reader.isRange(text)) {
-      String guess = heading.field().orElse(null) == Field.LENGTH ? feetInches(text) : "";
+      String guess = heading.field().orElse(null) == Field.LENGTH ? HyphenFeet.marked(text) : "";
       String remedy = guess.isEmpty() ? "Type one number." : "Was it " + guess + "?";
       return bad(heading, name + " is a range or two numbers: '" + text + "'", remedy);
     }
     return bad(heading, name + " cannot be read as a measure: '" + text + "'");
-  }
-
-  private static String feetInches(String text) {
-    String[] parts = text.strip().split("\\s*[-\u2013]\\s*");
-    boolean fits =
-        parts.length == 2 && parts[0].matches("\\d{1,2}") && parts[1].matches("\\d|1[01]");
-    return fits ? parts[0] + "' " + parts[1] + "\"" : "";
   }
 
   private Optional<Length> date(Heading heading, String name) {

@@ -21,6 +21,7 @@ final class Readings {
   private static final int MOST = 10_000;
 
   private final boolean decimalComma;
+  private final boolean hyphenFeet;
   private final Map<Field, OfField> fields = new EnumMap<>(Field.class);
 
   /** The cells of one field. */
@@ -52,8 +53,15 @@ final class Readings {
     }
   }
 
-  Readings(Table table) {
+  /**
+   * Begins without a measure.
+   *
+   * @param table the tally
+   * @param hyphenFeet whether a length such as {@code 16-6} is feet and inches
+   */
+  Readings(Table table, boolean hyphenFeet) {
     this.decimalComma = table.decimalComma();
+    this.hyphenFeet = hyphenFeet;
   }
 
   /** Returns the cells of a field that were read. */
@@ -64,6 +72,12 @@ final class Readings {
   /** Reads a text; empty when it is no measure. */
   Optional<LengthReader.Reading> read(String text, LengthUnit unit) {
     return reader(unit).read(text);
+  }
+
+  /** Reads a length; empty when it is none. */
+  Optional<LengthReader.Reading> readLength(String text, LengthUnit unit) {
+    return read(text, unit)
+        .or(() -> hyphenFeet ? read(HyphenFeet.marked(text), unit) : Optional.empty());
   }
 
   /** Returns the reader of texts whose bare numbers have a unit. */

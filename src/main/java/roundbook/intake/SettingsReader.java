@@ -48,7 +48,7 @@ final class SettingsReader {
     unit = unitOf(job, asked);
     asked.settings().entrySet().stream()
         .sorted(Map.Entry.comparingByKey())
-        .forEach(each -> option(each.getKey(), each.getValue()));
+        .forEach(each -> option(asked, each.getKey(), each.getValue()));
     job.ifPresent(table -> table.rows().forEach(row -> sheetRow(table, row)));
     defaults();
     return BuildRules.of(values);
@@ -83,11 +83,11 @@ final class SettingsReader {
     return LengthUnit.MILLIMETRE;
   }
 
-  private void option(String label, String text) {
+  private void option(Asked asked, String label, String text) {
     if (Mapping.isLabel(label)) {
       return;
     }
-    CellRef where = CellRef.ofFile("--set " + label);
+    CellRef where = CellRef.ofFile(asked.option(label));
     Optional<Setting> setting = Setting.ofLabel(label);
     if (setting.isEmpty()) {
       unknown(where, label, true);

@@ -93,7 +93,15 @@ final class TallyReader {
     for (Map<Field, Heading> columns : found.blocks()) {
       if (isComplete(columns)) {
         Units units = Units.of(columns, mapping, sample, table.decimalComma());
-        Block block = new Block(table, found, columns, units, problems, new Readings(table));
+        Heading lengths = columns.get(Field.LENGTH);
+        boolean stated = HyphenFeet.isStated(lengths);
+        boolean meant = !stated && HyphenFeet.isMeant(lengths, sample);
+        Readings readings = new Readings(table, stated || meant);
+        Block block = new Block(table, found, columns, units, problems, readings);
+        if (meant) {
+          String message = "lengths such as 16-6 were read as feet and inches";
+          block.sayColumn(ProblemCode.UNIT_ASSUMED, Optional.of(lengths), message);
+        }
         if (unitsTold(block)) {
           readers.add(new LogReader(block, rules));
         }

@@ -22,9 +22,13 @@ import roundbook.stack.Stack;
 import roundbook.takeoff.Takeoff;
 import roundbook.units.Length;
 import roundbook.units.LengthFormat;
+import roundbook.units.LengthUnit;
 
 /** Says aloud every doubt of a plan: gaps, spreads, steps, thin ends, missing logs. */
 final class Doubts {
+  /** A wall of so many hewn logs is higher than any that is built (common practice). */
+  private static final Length HIGHEST = Length.of(40, LengthUnit.FOOT);
+
   private final Job job;
   private final Choice choice;
   private final Stack stack;
@@ -45,6 +49,7 @@ final class Doubts {
   List<Problem> all() {
     problems.addAll(choice.problems());
     choice.shortage().ifPresent(this::shortage);
+    height();
     leftOut();
     stack.courses().stream().filter(course -> !isCut(course.round())).forEach(this::course);
     stack.joints().forEach(this::joint);
@@ -71,6 +76,30 @@ final class Doubts {
             shortage.missing().stream().map(this::missing).collect(Collectors.joining("; ")),
             shortage.proof().map(this::proof).orElse(""));
     problems.add(Problem.of(ProblemCode.TOO_FEW_LOGS, CellRef.ofFile(""), "", message));
+  }
+
+  /** Says that the walls, as high as was asked, would be higher than any are built. */
+  private void height() {
+    int built = stack.courses().size();
+    int wanted = choice.shortage().map(Shortage::wanted).orElse(built);
+    Length highest =
+        takeoff.top().stream()
+            .flatMap(top -> top.walls().stream())
+            .map(wall -> wall.centre().timesRatio(wanted, built))
+            .reduce(Length.ZERO, Length::most);
+    if (highest.isMoreThan(HIGHEST)) {
+      String height = formats.feetInches(highest.roundedTo(printedHeight()));
+      String message =
+          wanted
+              + " rounds come to some "
+              + height
+              + "; hewn log walls higher than 40 ft (12 m) are not built";
+      say(ProblemCode.WALL_HIGH, height, message);
+    }
+  }
+
+  private Length printedHeight() {
+    return job.rules().metric() ? Length.ofMillimetres(100) : Length.ofInches(12);
   }
 
   private String missing(Shortage.Missing missing) {

@@ -138,6 +138,8 @@ public enum ProblemCode {
   SPREAD_LARGE(WARNING, "Swap a log of the round."),
   /** A round is larger than the one below it by more than the step allowed. */
   STEP_LARGE(WARNING, "Check the order of the rounds."),
+  /** The walls would be higher than hewn log walls are built. */
+  WALL_HIGH(WARNING, "Check the number of rounds or the height."),
   /** A log's end is too thin for the marks of its round. */
   TIP_THIN(WARNING, "What each word asks, and whether the log may lie here: see Notch chart."),
   /** The thinnest part of the neck is under the least allowed. */

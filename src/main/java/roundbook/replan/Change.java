@@ -9,7 +9,7 @@ import roundbook.job.AsBuilt.Place;
  * @param was the log that was planned there, or empty
  * @param now the log that is planned there now, or empty
  * @param why the reason
- * @param about what the reason is about: a log, a place, or by how much the score falls; or empty
+ * @param about what the reason is about: a log or a place; or empty
  */
 public record Change(Place place, String was, String now, Why why, String about) {
   /** Why a place got another log. */

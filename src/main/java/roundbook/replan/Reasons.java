@@ -2,7 +2,6 @@ package roundbook.replan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -103,17 +102,9 @@ final class Reasons {
   }
 
   private Optional<Change> paying(Place place, String was, String is) {
-    double gain =
-        moves.stream()
-            .filter(move -> move.place().equals(place) || move.other().equals(place))
-            .mapToDouble(Move::gain)
-            .sum();
     boolean moved =
         moves.stream().anyMatch(move -> move.place().equals(place) || move.other().equals(place));
-    return moved
-        ? Optional.of(
-            new Change(place, was, is, Why.PAYS, String.format(Locale.ROOT, "%.2f", gain)))
-        : Optional.empty();
+    return moved ? Optional.of(new Change(place, was, is, Why.PAYS, "")) : Optional.empty();
   }
 
   private String movedTo(String tag) {

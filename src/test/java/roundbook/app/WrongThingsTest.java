@@ -40,6 +40,7 @@ class WrongThingsTest {
         "--gap -1 | Chinking_gap cannot be '-1'",
         "--gap -1 | at most 24 in",
         "--rounds abc | 1 to 200",
+        "--rounds abc | --rounds: error bad-setting: Rounds cannot be 'abc'",
         "--set Waste_percent=-5 | a number, not under 0",
         "--units mm --gap 1m | at most 610 mm"
       })
@@ -49,6 +50,20 @@ class WrongThingsTest {
     assertEquals(3, run(args), err());
     assertTrue(err().contains(words), err());
     assertFalse(Files.exists(folder.resolve("tally - rounds rev1.xlsx")));
+  }
+
+  /** Hewn log walls over 40 ft are not built (common practice). */
+  @ParameterizedTest
+  @CsvSource({"80, true", "4, false"})
+  void aWallOfUnheardHeightIsDoubted(String rounds, boolean said) throws IOException {
+    run(List.of("plan", tally(16).toString(), "--walls", "18x18", "--rounds", rounds));
+    assertEquals(said, err().contains("warning wall-high: " + rounds + " rounds come to"), err());
+  }
+
+  @Test
+  void aFileThatIsNoCrewWorkbookIsToldFromOneTypedWrongly() throws IOException {
+    assertEquals(3, run(List.of("replan", tally(8).toString())), err());
+    assertTrue(err().contains("nothing was written: it is no crew workbook to read"), err());
   }
 
   @Test

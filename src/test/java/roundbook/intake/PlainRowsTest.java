@@ -24,7 +24,7 @@ import roundbook.table.Table;
  * when no measure has been seen before and all go the long way.
  */
 class PlainRowsTest {
-  private static final int ROWS = 600;
+  private static final int ROWS = 300;
   private static final List<String> TAGS =
       List.of(
           "A%d",
