@@ -16,7 +16,9 @@ import roundbook.problem.ProblemCode;
 record Searching(Path file, Options options, Console console) {
   private static final Logger LOG = LoggerFactory.getLogger(Searching.class);
 
-  /** Searches with the job's seed; a run of one file gets ready to write meanwhile. */
+  /**
+   * Searches with the job's seed; a run of one file has all processors, and gets ready to write.
+   */
   <T> T run(Job job, Function<Effort, T> search) {
     long seed = job.rules().number(Setting.SEED).longValue();
     LOG.info("{}: choosing logs", file);
@@ -26,7 +28,7 @@ record Searching(Path file, Options options, Console console) {
     }
     WarmUp ready = WarmUp.begun(job);
     try {
-      return shown(effort, search);
+      return shown(effort.onAnyThreads(), search);
     } finally {
       ready.await();
     }

@@ -8,15 +8,25 @@ import java.util.function.DoubleConsumer;
  *
  * @param moves moves that the search may try; zero asks for its usual number
  * @param seed seed of the search: the same seed gives the same choice on any machine
- * @param stop asked now and then; true ends the search, which keeps the best choice so far
- * @param progress told the share of the work done, from 0 to 1, every thousand moves or so
+ * @param stop asked now and then, by any of the search's threads; true ends the search, which keeps
+ *     the best choice so far
+ * @param progress told the share of the work done, from 0 to 1, now and then by the calling thread;
+ *     a search that ends early never gets to 1
+ * @param anyThreads whether the search may use all the machine's processors instead of one; the
+ *     choice is the same
  */
-public record Effort(long moves, long seed, BooleanSupplier stop, DoubleConsumer progress) {
+public record Effort(
+    long moves, long seed, BooleanSupplier stop, DoubleConsumer progress, boolean anyThreads) {
   /** Checks the count. */
   public Effort {
     if (moves < 0) {
       throw new IllegalArgumentException("moves must not be below 0");
     }
+  }
+
+  /** Makes an effort of one thread. */
+  public Effort(long moves, long seed, BooleanSupplier stop, DoubleConsumer progress) {
+    this(moves, seed, stop, progress, false);
   }
 
   /** Returns the usual effort with a seed, never stopped early. */
@@ -26,16 +36,21 @@ public record Effort(long moves, long seed, BooleanSupplier stop, DoubleConsumer
 
   /** Returns this effort with another number of moves. */
   public Effort withMoves(long count) {
-    return new Effort(count, seed, stop, progress);
+    return new Effort(count, seed, stop, progress, anyThreads);
   }
 
   /** Returns this effort, ended when a question is answered with true. */
   public Effort until(BooleanSupplier asked) {
-    return new Effort(moves, seed, asked, progress);
+    return new Effort(moves, seed, asked, progress, anyThreads);
   }
 
   /** Returns this effort, telling somebody how far it is. */
   public Effort telling(DoubleConsumer told) {
-    return new Effort(moves, seed, stop, told);
+    return new Effort(moves, seed, stop, told, anyThreads);
+  }
+
+  /** Returns this effort on all the machine's processors. */
+  public Effort onAnyThreads() {
+    return new Effort(moves, seed, stop, progress, true);
   }
 }

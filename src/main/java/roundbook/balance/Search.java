@@ -38,6 +38,9 @@ final class Search implements Balancer {
 
   private static final long LONG_ENOUGH = 16_000_000;
 
+  /** Moves that a yard of any size has, which take about a minute. */
+  private static final long MOST = 120_000_000;
+
   /** The search may end after one of so many parts of its moves. */
   private static final int PARTS = 3;
 
@@ -79,7 +82,7 @@ final class Search implements Balancer {
   /** Returns how many moves the usual effort is at most, which grows slower than a large task. */
   static long usualMoves(int places) {
     return places > MANY
-        ? Math.max(LONG_ENOUGH, LONG_MOVES_A_PLACE * places)
+        ? Math.min(Math.max(LONG_ENOUGH, LONG_MOVES_A_PLACE * places), MOST)
         : Math.min(MOVES_A_PLACE * places, ENOUGH);
   }
 
@@ -160,9 +163,9 @@ final class Search implements Balancer {
     /** Anneals choices at once, on as many threads as there are. */
     private List<Made> atOnce(int count, Supplier<Begun> begin, Schedule schedule, long each) {
       List<Begun> all = Stream.generate(begin).limit(count).toList();
+      IntStream turns = IntStream.range(0, count);
       List<Made> made =
-          IntStream.range(0, count)
-              .parallel()
+          (effort.anyThreads() ? turns.parallel() : turns)
               .mapToObj(i -> made(i, all.get(i), schedule, each))
               .toList();
       done += count * each;

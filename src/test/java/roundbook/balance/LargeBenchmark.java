@@ -73,7 +73,7 @@ class LargeBenchmark {
   private static void measure(int logs) {
     Clock clock = new Clock();
     BalanceTask task = ManyWalls.yard(logs).task(true, false);
-    long moves = 10_000L * task.places();
+    long moves = Math.min(10_000L * task.places(), Search.usualMoves(task.places()));
     double score = solve(task, moves);
     double seconds = clock.seconds();
     System.out.println(
