@@ -101,7 +101,7 @@ final class Batch {
   }
 
   private Exit run(List<Path> files, List<Step> steps) throws IOException {
-    options.setBatch(files.size() > 1);
+    options.setFiles(files);
     if (files.isEmpty()) {
       console.fail("error: there is no file to read");
       return Exit.NO_ACCESS;

@@ -11,6 +11,7 @@ import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
+import roundbook.problem.Severity;
 import roundbook.replan.Comparison;
 import roundbook.replan.Replanner;
 import roundbook.report.ChangeWords;
@@ -39,7 +40,8 @@ final class CompareRun {
               .remedy("Give two revisions of one job."));
     }
     console.say(problems);
-    if (before.isEmpty() || after.isEmpty() || !problems.isEmpty()) {
+    boolean failed = problems.stream().anyMatch(problem -> problem.severity() == Severity.ERROR);
+    if (before.isEmpty() || after.isEmpty() || failed) {
       return CrewSource.exit(problems);
     }
     Issue issue = new Issue(1, now.getFileName().toString(), Version.NUMBER, true);
@@ -69,6 +71,9 @@ final class CompareRun {
       problems.addAll(site.problems());
       return Optional.empty();
     }
+    site.problems().stream()
+        .filter(problem -> problem.code() == ProblemCode.CELL_LOST)
+        .forEach(problems::add);
     Read<Plan> plan = Replanner.printed(site.value().get());
     problems.addAll(plan.problems());
     return plan.value();

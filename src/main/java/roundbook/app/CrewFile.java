@@ -133,7 +133,7 @@ final class CrewFile {
   /** Returns the folder that the workbook goes to, made where there is none. */
   private Path makeFolder() throws IOException {
     Path beside = options.outFile().orElse(file).toAbsolutePath().getParent();
-    Path folder = options.outFolder().orElse(beside);
+    Path folder = options.outFolder(file).orElse(beside);
     if (!Files.isDirectory(folder)) {
       Files.createDirectories(folder);
     }
@@ -141,7 +141,7 @@ final class CrewFile {
   }
 
   private Path folder() {
-    return options.outFolder().orElse(null);
+    return options.outFolder(file).orElse(null);
   }
 
   /** Writes the plain tables where they are asked for; a batch gives each file a folder. */
@@ -156,7 +156,7 @@ final class CrewFile {
     if (options.tables().isEmpty()) {
       return false;
     }
-    Path top = options.tables().get();
+    Path top = options.apart(file, options.tables().get());
     Path folder =
         Files.createDirectories(options.batch() ? top.resolve(file.getFileName().toString()) : top);
     SafeFile.write(folder.resolve(name + ".csv"), true, content, written -> {});

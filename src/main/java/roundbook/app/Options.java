@@ -123,6 +123,7 @@ final class Options {
   private Path report;
 
   private boolean batch;
+  private Map<Path, Path> namesakes = Map.of();
   private Stop stop = new Stop();
 
   @Option(names = "--strict", description = "Treat warnings as errors in the exit code.")
@@ -162,10 +163,16 @@ final class Options {
   }
 
   /**
-   * Returns the folder that workbooks go to, which may have to be made; empty: beside the input.
+   * Returns the folder that a file's workbook goes to, which may have to be made; empty: beside the
+   * input.
    */
-  Optional<Path> outFolder() {
-    return Optional.ofNullable(out).filter(Options::isFolder);
+  Optional<Path> outFolder(Path file) {
+    return Optional.ofNullable(out).filter(Options::isFolder).map(top -> apart(file, top));
+  }
+
+  /** Returns a folder, or the one below it for a file whose name another file of the run has. */
+  Path apart(Path file, Path top) {
+    return top.resolve(namesakes.getOrDefault(file, Path.of("")));
   }
 
   /** What is not there yet is a folder too, unless it is named like a workbook. */
@@ -213,8 +220,9 @@ final class Options {
     stop = asked;
   }
 
-  void setBatch(boolean several) {
-    batch = several;
+  void setFiles(List<Path> files) {
+    batch = files.size() > 1;
+    namesakes = Namesakes.folders(files);
   }
 
   boolean pictures() {

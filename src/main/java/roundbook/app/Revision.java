@@ -29,18 +29,24 @@ record Revision(Path folder, String stem, int first) {
 
   /** Returns the name for an input file, written beside it or in a folder. */
   static Revision of(Path input, Path folder) {
+    Path beside = input.toAbsolutePath().getParent();
+    return new Revision(folder == null ? beside : folder, plain(input), 1);
+  }
+
+  private static String plain(Path input) {
     String name = input.getFileName().toString();
     int dot = name.lastIndexOf('.');
-    Path beside = input.toAbsolutePath().getParent();
-    String stem = dot > 0 ? name.substring(0, dot) : name;
-    return new Revision(folder == null ? beside : folder, stem, 1);
+    return dot > 0 ? name.substring(0, dot) : name;
+  }
+
+  /** Returns a file's name without its ending, and a crew workbook's without its revision. */
+  static String stem(Path input) {
+    return plain(input).replaceFirst(OWN + "$", "");
   }
 
   /** Returns the name for what follows a revision of a crew workbook. */
   static Revision after(int revision, Path crew, Path folder) {
-    Revision own = of(crew, folder);
-    String stem = own.stem().replaceFirst(OWN + "$", "");
-    return new Revision(own.folder(), stem, revision + 1);
+    return new Revision(of(crew, folder).folder(), stem(crew), revision + 1);
   }
 
   /** Returns whether a file is one of the program's own workbooks or another's lock file. */

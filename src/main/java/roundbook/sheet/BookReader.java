@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
@@ -58,7 +59,8 @@ public final class BookReader {
 
   private static Read<NamedBook> named(String file, Read<List<Table>> read) {
     return new Read<>(
-        read.value().map(tables -> new NamedBook(file, tables, Map.of())), read.problems());
+        read.value().map(tables -> new NamedBook(file, tables, Map.of(), Set.of())),
+        read.problems());
   }
 
   private static Read<List<Table>> read(String file, Path path, boolean crewWanted) {

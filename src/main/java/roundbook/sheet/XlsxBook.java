@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import javax.xml.stream.XMLStreamException;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
@@ -41,6 +42,7 @@ final class XlsxBook implements AutoCloseable {
   private final List<String> strings;
   private final List<NumberLook> looks;
   private final Map<String, NamedBook.Range> names = new TreeMap<>();
+  private final Set<String> lostNames = new TreeSet<>();
   private boolean system1904;
 
   /** A sheet as the workbook lists it. */
@@ -74,6 +76,11 @@ final class XlsxBook implements AutoCloseable {
   /** Returns the cells of every defined name that is an area of one sheet. */
   Map<String, NamedBook.Range> names() {
     return names;
+  }
+
+  /** Returns the defined names whose cells were deleted. */
+  Set<String> lostNames() {
+    return lostNames;
   }
 
   /** Returns a shared text by its number. */
@@ -148,7 +155,11 @@ final class XlsxBook implements AutoCloseable {
           addSheet(workbook, xml);
         } else if (name.equals("definedName") && xml.attribute("localSheetId") == null) {
           String own = xml.attribute("name").toLowerCase(Locale.ROOT);
-          DefinedArea.of(xml.elementText()).ifPresent(range -> names.put(own, range));
+          String area = xml.elementText();
+          DefinedArea.of(area).ifPresent(range -> names.put(own, range));
+          if (area.contains("#REF!")) {
+            lostNames.add(own);
+          }
         }
       }
     }

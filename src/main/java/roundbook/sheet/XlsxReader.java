@@ -42,7 +42,7 @@ final class XlsxReader {
   /** Reads every sheet with the defined names, whoever wrote the workbook. */
   Read<NamedBook> readNamed() throws Exception {
     try (XlsxBook book = XlsxBook.open(file, path)) {
-      return Read.of(new NamedBook(file, tables(book), book.names()), List.of());
+      return Read.of(new NamedBook(file, tables(book), book.names(), book.lostNames()), List.of());
     }
   }
 

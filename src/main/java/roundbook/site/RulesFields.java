@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import roundbook.intake.Asked;
 import roundbook.intake.JobReader;
@@ -137,21 +139,32 @@ final class RulesFields {
   /** Returns the openings. */
   List<Opening> openings(Fields fields) {
     List<Opening> openings = new ArrayList<>();
-    for (int number = 1; book.has(CellNames.item("Opening", number, "name")); number++) {
-      int each = number;
+    for (int each : numbers("Opening", "name")) {
       openings.add(
           new Opening(
-              fields.text(CellNames.item("Opening", number, "name")),
-              fields.text(CellNames.item("Opening", number, "wall")),
+              fields.text(CellNames.item("Opening", each, "name")),
+              fields.text(CellNames.item("Opening", each, "wall")),
               at(fields, each, "left"),
               at(fields, each, "width"),
               at(fields, each, "sill"),
               at(fields, each, "head"),
-              fields.ticked(CellNames.item("Opening", number, "short")),
-              fields.text(CellNames.item("Opening", number, "remarks")),
-              fields.where(CellNames.item("Opening", number, "name"))));
+              fields.ticked(CellNames.item("Opening", each, "short")),
+              fields.text(CellNames.item("Opening", each, "remarks")),
+              fields.where(CellNames.item("Opening", each, "name"))));
     }
     return openings;
+  }
+
+  /** Returns the numbers of a list that are there; deleted rows leave holes. */
+  private List<Integer> numbers(String list, String what) {
+    String name = CellNames.item(list, 0, what).replace("0", "(\\d{1,4})");
+    Pattern numbered = Pattern.compile(name, Pattern.CASE_INSENSITIVE);
+    return book.beginning(list).stream()
+        .map(numbered::matcher)
+        .filter(Matcher::matches)
+        .map(matcher -> Integer.valueOf(matcher.group(1)))
+        .sorted()
+        .toList();
   }
 
   private static Length at(Fields fields, int number, String what) {
@@ -161,7 +174,7 @@ final class RulesFields {
   /** Returns the places that the builder has settled. */
   List<Pin> pins(Fields fields) {
     List<Pin> pins = new ArrayList<>();
-    for (int number = 1; book.has(CellNames.item("Pin", number, "why")); number++) {
+    for (int number : numbers("Pin", "why")) {
       String round = fields.text(CellNames.item("Pin", number, "round"));
       boolean told = round.matches("[1-9]\\d{0,2}");
       pins.add(

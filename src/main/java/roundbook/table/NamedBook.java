@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import roundbook.problem.CellRef;
 
 /**
@@ -16,12 +19,15 @@ import roundbook.problem.CellRef;
  * @param file the file's name as shown to the user
  * @param tables its sheets
  * @param names the cells of each name, by the name in small letters
+ * @param lost names whose cells were deleted, in small letters
  */
-public record NamedBook(String file, List<Table> tables, Map<String, Range> names) {
-  /** Copies list and map. */
+public record NamedBook(
+    String file, List<Table> tables, Map<String, Range> names, Set<String> lost) {
+  /** Copies list, map and set. */
   public NamedBook {
     tables = List.copyOf(tables);
     names = new TreeMap<>(names);
+    lost = new TreeSet<>(lost);
   }
 
   /**
@@ -67,6 +73,14 @@ public record NamedBook(String file, List<Table> tables, Map<String, Range> name
   public List<String> beginning(String start) {
     String first = key(start);
     return names.keySet().stream().filter(name -> name.startsWith(first)).toList();
+  }
+
+  /** Returns the names that begin so and whose cells are gone, or the sheet they stood on. */
+  public List<String> gone(String start) {
+    Stream<String> stranded =
+        beginning(start).stream().filter(name -> sheet(names.get(name).sheet()).isEmpty());
+    Stream<String> deleted = lost.stream().filter(name -> name.startsWith(key(start)));
+    return Stream.concat(stranded, deleted).sorted().toList();
   }
 
   /** Returns the first cell of a name; empty where the name or its sheet is gone. */

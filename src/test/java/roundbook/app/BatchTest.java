@@ -10,6 +10,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -33,6 +34,37 @@ class BatchTest {
     assertTrue(rows.get(2).contains("b.csv,3,"), rows.get(2));
     assertTrue(rows.get(4).contains("d.xlsx,5,"), rows.get(4));
     assertEquals(2, workbooks(folder).size());
+  }
+
+  /** Two files of one name are two jobs: no workbook or table of one follows the other's. */
+  @Test
+  void namesakesFromOtherFoldersAreKeptApart() throws IOException {
+    Path out = folder.resolve("out");
+    Path tables = folder.resolve("tables");
+    List<String> named = List.of("north/hut/a.csv", "south/hut/a.csv", "south/b.csv");
+    for (String each : named) {
+      Path file = folder.resolve(each);
+      Files.createDirectories(file.getParent());
+      mixed(file.getParent());
+    }
+    List<String> args = new ArrayList<>(named.stream().map(each -> path(each)).toList());
+    args.set(2, path("south/a.csv"));
+    args.addAll(List.of("--walls", "18x18", "-o", out.toString(), "--tables", tables.toString()));
+    assertEquals(0, run(args.toArray(String[]::new)), err.toString());
+    for (String each : List.of("north/hut", "south/hut", "south")) {
+      assertEquals(1, workbooks(out.resolve(each)).size(), each);
+      assertTrue(Files.exists(tables.resolve(each).resolve("a.csv").resolve("logs.csv")), each);
+    }
+    assertEquals(List.of(), workbooks(out));
+    args.add("--resume");
+    assertEquals(0, run(args.toArray(String[]::new)), err.toString());
+    assertEquals(1, workbooks(out.resolve("south")).size(), "found again where it was put");
+    assertEquals(0, run(path("north/hut/a.csv"), "--walls", "18x18", "-o", out.toString()));
+    assertEquals(1, workbooks(out).size(), "a file alone needs no folder of its own");
+  }
+
+  private String path(String name) {
+    return folder.resolve(name).toString();
   }
 
   @Test

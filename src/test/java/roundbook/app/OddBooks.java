@@ -37,6 +37,7 @@ final class OddBooks {
     books.kinds();
     books.growth();
     books.all.addAll(OddCells.all());
+    books.all.addAll(OddParts.all());
     return books.all;
   }
 

@@ -177,8 +177,9 @@ class OddOldBooksTest {
     text("open.fods", XML + "<office:document xmlns:office=\"urn:o\"/>", REFUSED);
     text("page.xls", "<html><table><tr><td>Log</td></tr></table></html>", REFUSED);
     text("archive.xls", "MIME-Version: 1.0\nContent-Type: multipart/related\n\n<html/>", EITHER);
-    text("link.sylk", "ID;PWXL;N;E\nC;Y1;X1;K\"Log\"\nE\n", EITHER);
-    text("data.dif", "TABLE\n0,1\n\"EXCEL\"\nVECTORS\n0,2\n\"\"\n", EITHER);
+    text("link.sylk", "ID;PWXL;N;E\nC;Y1;X1;K\"Log\"\nE\n", REFUSED);
+    text("no-link.csv", "ID;Pituus (m);Latva (cm);Tyvi (cm)\n1;6,1;25;30\n", EITHER);
+    text("data.dif", "TABLE\n0,1\n\"EXCEL\"\nVECTORS\n0,2\n\"\"\n", REFUSED);
     text("text.rtf", "{\\rtf1 Log}", REFUSED);
     text("paper.pdf", "%PDF-1.7\n", REFUSED);
     text("script.xlsx", "#!/bin/sh\nrm -rf /tmp/none\n", EITHER);

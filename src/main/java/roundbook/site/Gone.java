@@ -1,0 +1,64 @@
+package roundbook.site;
+
+import java.util.List;
+import java.util.stream.Stream;
+import roundbook.job.Setting;
+import roundbook.page.CellNames;
+import roundbook.problem.CellRef;
+import roundbook.problem.Problem;
+import roundbook.problem.ProblemCode;
+import roundbook.problem.Problems;
+import roundbook.problem.Severity;
+import roundbook.table.NamedBook;
+
+/**
+ * Says what somebody deleted from a crew workbook that its reader would else pass over in silence.
+ *
+ * <p>A deleted cell leaves its name behind. What the cut rounds were cut to cannot be done without;
+ * the rest leaves something out of the next plan, which is for the builder to judge.
+ *
+ * @param book the workbook
+ * @param problems takes what is said
+ */
+record Gone(NamedBook book, Problems problems) {
+  /** Says a line for each list that is not whole. */
+  void say() {
+    say(
+        "Built_",
+        Severity.ERROR,
+        "the sheet As built, or cells of it, are gone: what the cut rounds were cut to is lost");
+    say(
+        "Problem_",
+        Severity.WARNING,
+        "the list of problems, or part of it, is gone: what was found when the tally was read is"
+            + " not told again");
+    say(
+        "Log_",
+        Severity.WARNING,
+        "columns of the log list are gone: what stood in them is not carried on");
+    say(
+        "Opening_",
+        Severity.WARNING,
+        "rows of the openings are gone from the settings: the plan leaves these openings out");
+    say(
+        "Pin_",
+        Severity.WARNING,
+        "rows of the pins are gone from the settings: the plan leaves these pins out");
+  }
+
+  private void say(String start, Severity severity, String message) {
+    List<String> gone = book.gone(start).stream().filter(name -> !isSaidElsewhere(name)).toList();
+    if (!gone.isEmpty()) {
+      CellRef file = CellRef.ofFile(book.file());
+      problems.add(Problem.of(ProblemCode.CELL_LOST, file, gone.get(0), message).as(severity));
+    }
+  }
+
+  /** Settings are named in the same way, and without the list's own columns there is no list. */
+  private boolean isSaidElsewhere(String name) {
+    boolean setting =
+        Stream.of(Setting.values()).anyMatch(each -> each.label().equalsIgnoreCase(name));
+    boolean list = name.startsWith("log_") && !book.gone(CellNames.log("tags")).isEmpty();
+    return setting || list;
+  }
+}
