@@ -34,6 +34,9 @@ final class Sources {
       if (Files.isDirectory(file)) {
         return unreadable(name, "it is a folder");
       }
+      if (!Files.isRegularFile(file)) {
+        return unreadable(name, "it is a pipe or a device, no file");
+      }
       if (Files.size(file) > BYTES_MOST) {
         return unreadable(name, "it is larger than 2 GB");
       }

@@ -2,7 +2,9 @@ package roundbook.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -12,6 +14,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.Random;
@@ -89,6 +92,29 @@ class HostileFilesTest {
     }
     try (Stream<Path> left = Files.list(own)) {
       assertEquals(1, left.count(), "nothing is written beside it");
+    }
+  }
+
+  /** Nobody writes into the pipe, so who opens it waits for ever. */
+  @Test
+  void aPipeIsNotOpened() throws Exception {
+    Path pipe = folder.resolve("pipe.xlsx");
+    boolean made;
+    try {
+      made = new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor() == 0;
+    } catch (IOException none) {
+      made = false;
+    }
+    assumeTrue(made, "no pipes here");
+    for (String command : new String[] {"check", "plan", "replan"}) {
+      ByteArrayOutputStream said = new ByteArrayOutputStream();
+      PrintStream stream = new PrintStream(said, true, StandardCharsets.UTF_8);
+      String[] args = {command, pipe.toString()};
+      int exit =
+          assertTimeoutPreemptively(
+              Duration.ofSeconds(15), () -> Main.run(args, stream, stream), command);
+      assertEquals(5, exit, said.toString());
+      assertTrue(said.toString().startsWith("pipe.xlsx: error unreadable"), said.toString());
     }
   }
 
