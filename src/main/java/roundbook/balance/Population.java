@@ -6,6 +6,7 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Choices that are bettered together, as in a memetic search.
@@ -48,32 +49,62 @@ final class Population {
     return members.get(dice.below(members.size()));
   }
 
-  /** Takes a new choice in if it is better than the worst one. */
-  void offer(Member made) {
-    offer(made, members.stream().max(Comparator.comparingLong(Member::total)).orElseThrow());
+  /** Takes in what the choices of another population have that is new. */
+  void join(Population other) {
+    other.members.stream().filter(member -> !has(member)).forEach(members::add);
   }
 
-  /** Takes a choice in that was made from one of the others. */
-  void offer(Member made, Member from) {
-    if (members.stream().anyMatch(member -> member.total() == made.total())) {
+  /** Returns whether the best scores of two populations differ by no more than a share. */
+  boolean isNear(Population other, double share) {
+    long one = best().total();
+    long two = other.best().total();
+    return Math.abs(one - two) <= share * Math.min(one, two);
+  }
+
+  /** Takes in a new choice in place of a worse one, made from one of the choices or from two. */
+  void offer(Member made, Optional<Member> from) {
+    if (has(made)) {
       return;
     }
-    Optional<Member> like = spread ? like(made) : Optional.empty();
-    if (like.isPresent()) {
-      if (made.total() < like.get().total()) {
-        members.set(members.indexOf(like.get()), made);
-      }
-    } else if (made.total() < from.total() && members.contains(from)) {
-      members.set(members.indexOf(from), made);
-    } else if (made.total() < members.stream().mapToLong(Member::total).max().orElseThrow()) {
-      offer(made);
+    int place = place(made, from);
+    if (made.total() < members.get(place).total()) {
+      members.set(place, made);
     }
   }
 
-  /** Returns the choice with the same sizes as another, if there is one. */
-  private Optional<Member> like(Member made) {
+  private boolean has(Member made) {
+    return members.stream().anyMatch(member -> member.total() == made.total());
+  }
+
+  /** Returns the number of the choice that a new one has to be better than. */
+  private int place(Member made, Optional<Member> from) {
+    int like = spread ? like(made) : -1;
+    if (like >= 0) {
+      return like;
+    }
+    for (int i = 0; i < members.size(); i++) {
+      boolean source = from.isPresent() && from.get() == members.get(i);
+      if (source && made.total() < members.get(i).total()) {
+        return i;
+      }
+    }
+    return worst();
+  }
+
+  private int worst() {
+    return IntStream.range(0, members.size())
+        .boxed()
+        .max(Comparator.comparingLong(i -> members.get(i).total()))
+        .orElseThrow();
+  }
+
+  /** Returns the number of the choice with the same sizes as another, or -1. */
+  private int like(Member made) {
     long[] sizes = sizes(made);
-    return members.stream().filter(member -> Arrays.equals(sizes, sizes(member))).findFirst();
+    return IntStream.range(0, members.size())
+        .filter(i -> Arrays.equals(sizes, sizes(members.get(i))))
+        .findFirst()
+        .orElse(-1);
   }
 
   /** Returns the sizes of all rounds, in half of what middle diameters may differ by. */

@@ -2,6 +2,7 @@ package roundbook.balance;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.LongPredicate;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
@@ -19,9 +20,12 @@ import roundbook.balance.Population.Member;
  * other. Few moves on many places go into one long run with sizes that follow the logs, since a
  * spell is kept or dropped as a whole.
  *
+ * <p>Choices that are bettered together grow alike, good or bad. When they bring nothing better any
+ * more, others begin anew beside them; where both end about equally good, that is trusted and the
+ * search ends, else all go on together, and so on until the moves are spent.
+ *
  * <p>Spells are done four at once, each from choices known before the four and with dice of its
- * own, so that the outcome does not hang on how many threads there are. The search ends early when
- * a third of its moves are done and most of them brought nothing better.
+ * own, so that the outcome does not hang on how many threads there are.
  */
 final class Search implements Balancer {
   private static final Schedule START = new Schedule(30, 0.02);
@@ -41,17 +45,20 @@ final class Search implements Balancer {
   /** Moves that a yard of any size has, which take about a minute. */
   private static final long MOST = 120_000_000;
 
-  /** The search may end after one of so many parts of its moves. */
-  private static final int PARTS = 3;
+  /** Moves that choices bettered together have at least before others begin anew. */
+  private static final long SPAN = 6_000_000;
 
-  /** Of all moves, the share that went before the last find when the search ends early. */
-  private static final double FOUND_BY = 0.4;
-
-  /** Of all moves, the share during which choices must differ in the sizes of their rounds. */
+  /** Of these, the share during which they must differ in the sizes of their rounds. */
   private static final double SPREAD = 0.5;
+
+  /** Of their moves, the share that went before the last find when they have settled. */
+  private static final double FOUND_BY = 0.5;
 
   /** By what share of the score a choice must be better to count as a find. */
   private static final double FIND = 1 / 2000.0;
+
+  /** By what share of the score choices that began apart may differ to agree. */
+  private static final double AGREED = 0.01;
 
   /** Moves a place of one start and of one warm spell, which are many enough and not too many. */
   private static final long START_MOVES = 3_000;
@@ -92,22 +99,20 @@ final class Search implements Balancer {
     private final Effort effort;
     private final Dice dice;
     private final List<Annealer> annealers = new ArrayList<>();
-    private final Population population;
     private final int places;
     private final long moves;
+    private final long span;
     private final int starts;
     private long done;
-    private long least = Long.MAX_VALUE;
-    private long found;
 
     Run(Model model, Effort effort) {
       this.model = model;
       this.effort = effort;
       dice = new Dice(effort.seed());
-      population = new Population(model, dice);
       places = Math.max(1, model.slots.count);
       moves = effort.moves() == 0 ? usualMoves(places) : effort.moves();
-      long room = moves / 10 / (START_MOVES * places);
+      span = Math.min(moves, SPAN);
+      long room = span * 3 / 10 / (START_MOVES * places);
       starts = places > MANY ? 1 : (int) Math.min(MOST_STARTS, room);
       boolean strict = model.exact || moves < FEW_MOVES * places;
       for (int i = 0; i < (starts < 2 ? 1 : AT_ONCE); i++) {
@@ -121,43 +126,59 @@ final class Search implements Balancer {
       if (starts < 2) {
         return anneal(0, dealt, ONLY, moves, this::goOnTelling).variants();
       }
+      Population all = begun(dealt);
+      settle(all);
+      while (goesOn()) {
+        Population anew = begun(dealt);
+        settle(anew);
+        boolean agreed = all.isNear(anew, AGREED);
+        all.join(anew);
+        if (agreed) {
+          break;
+        }
+        settle(all);
+      }
+      return all.best().variants();
+    }
+
+    private Population begun(int[] dealt) {
+      Population population = new Population(model, dice);
       for (int i = 0; i < starts; i += AT_ONCE) {
         int count = Math.min(AT_ONCE, starts - i);
-        atOnce(count, () -> new Begun(dealt, null), START, START_MOVES * places)
+        atOnce(count, () -> new Begun(dealt, Optional.empty()), START, START_MOVES * places)
             .forEach(made -> population.add(made.member));
       }
-      while (done < moves && !effort.stop().getAsBoolean() && !isFound()) {
-        population.spread(done < SPREAD * moves);
-        long count = Math.min(SPELL_MOVES * places, Math.max(1, (moves - done) / AT_ONCE));
-        atOnce(AT_ONCE, this::begun, SPELL, count).forEach(this::offer);
-      }
-      return population.best().variants();
+      return population;
     }
 
-    private Begun begun() {
+    /** Betters choices together until that brings nothing more. */
+    private void settle(Population population) {
+      long from = done;
+      long found = done;
+      long least = population.best().total();
+      while (goesOn() && (done < from + span || found - from > FOUND_BY * (done - from))) {
+        population.spread(done < from + SPREAD * span);
+        long count = Math.min(SPELL_MOVES * places, Math.max(1, (moves - done) / AT_ONCE));
+        atOnce(AT_ONCE, () -> begun(population), SPELL, count)
+            .forEach(made -> population.offer(made.member, made.from));
+        long now = population.best().total();
+        if (now < least - least * FIND) {
+          least = now;
+          found = done;
+        }
+      }
+    }
+
+    private boolean goesOn() {
+      return done < moves && goOn();
+    }
+
+    private Begun begun(Population population) {
       if (dice.below(10) < CROSSED) {
-        return new Begun(population.cross(), null);
+        return new Begun(population.cross(), Optional.empty());
       }
       Member from = population.any();
-      return new Begun(from.variants(), from);
-    }
-
-    private void offer(Made made) {
-      if (made.from == null) {
-        population.offer(made.member);
-      } else {
-        population.offer(made.member, made.from);
-      }
-      long total = made.member.total();
-      if (total < least - least * FIND) {
-        least = total;
-        found = done;
-      }
-    }
-
-    /** Returns whether so many moves brought nothing better that more are not worth while. */
-    private boolean isFound() {
-      return done >= moves / PARTS && found < FOUND_BY * done;
+      return new Begun(from.variants(), Optional.of(from));
     }
 
     /** Anneals choices at once, on as many threads as there are. */
@@ -198,9 +219,9 @@ final class Search implements Balancer {
     }
 
     /** What an annealing begins with: a choice, and the one of the population that it is, if so. */
-    private record Begun(int[] variants, Member from) {}
+    private record Begun(int[] variants, Optional<Member> from) {}
 
     /** What an annealing made, and what of the population it was made from, if from one. */
-    private record Made(Member member, Member from) {}
+    private record Made(Member member, Optional<Member> from) {}
   }
 }
