@@ -45,7 +45,9 @@ final class Search implements Balancer {
   /** Moves that a yard of any size has, which take about a minute. */
   private static final long MOST = 120_000_000;
 
-  /** Moves that choices bettered together have at least before others begin anew. */
+  /** Moves a place, and in all, that choices have at least before others begin anew. */
+  private static final long SPAN_A_PLACE = 200_000;
+
   private static final long SPAN = 6_000_000;
 
   /** Of these, the share during which they must differ in the sizes of their rounds. */
@@ -111,7 +113,7 @@ final class Search implements Balancer {
       dice = new Dice(effort.seed());
       places = Math.max(1, model.slots.count);
       moves = effort.moves() == 0 ? usualMoves(places) : effort.moves();
-      span = Math.min(moves, SPAN);
+      span = Math.min(moves, Math.min(SPAN_A_PLACE * places, SPAN));
       long room = span * 3 / 10 / (START_MOVES * places);
       starts = places > MANY ? 1 : (int) Math.min(MOST_STARTS, room);
       boolean strict = model.exact || moves < FEW_MOVES * places;
