@@ -37,19 +37,20 @@ class SearchThreadsTest {
     }
   }
 
-  /** The share done never falls, and passes a third before the search ends. */
+  /** The share done never falls; where two beginnings agree, the search ends before its moves. */
   @Test
   void tellsHowFarItIs() {
     BalanceTask task = YardFile.read("t3_0").task(false, false);
     AtomicLong last = new AtomicLong();
     Effort told =
-        EFFORT.telling(
-            share -> {
-              long done = Math.round(share * 1e6);
-              assertTrue(done >= last.getAndSet(done), "falls to " + share);
-            });
+        Effort.usual(3)
+            .telling(
+                share -> {
+                  long done = Math.round(share * 1e6);
+                  assertTrue(done >= last.getAndSet(done), "falls to " + share);
+                });
     Balancer.search().solve(task, told);
-    assertTrue(last.get() > 333_000, "ends at " + last);
+    assertTrue(last.get() > 600_000, "ends at " + last);
     assertTrue(last.get() < 800_000, "a small task, whose best is found soon, ends early");
   }
 
