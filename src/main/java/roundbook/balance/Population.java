@@ -107,7 +107,10 @@ final class Population {
         .orElse(-1);
   }
 
-  /** Returns the sizes of all rounds, in half of what middle diameters may differ by. */
+  /**
+   * Returns the sizes of all rounds; exact means to the nearest half of what the middle diameters
+   * of a round may differ by, for else no two were alike.
+   */
   private long[] sizes(Member member) {
     long[] sums = new long[model.slots.courses()];
     for (int slot = 0; slot < member.variants().length; slot++) {

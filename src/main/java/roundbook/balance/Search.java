@@ -130,7 +130,7 @@ final class Search implements Balancer {
       }
       Population all = begun(dealt);
       settle(all);
-      while (goesOn()) {
+      while (goOn() && done + starts * START_MOVES * places < moves) {
         Population anew = begun(dealt);
         settle(anew);
         boolean agreed = all.isNear(anew, AGREED);

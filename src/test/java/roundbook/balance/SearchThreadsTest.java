@@ -47,6 +47,7 @@ class SearchThreadsTest {
             .telling(
                 share -> {
                   long done = Math.round(share * 1e6);
+                  assertTrue(share <= 1, "no more than all: " + share);
                   assertTrue(done >= last.getAndSet(done), "falls to " + share);
                 });
     Balancer.search().solve(task, told);
