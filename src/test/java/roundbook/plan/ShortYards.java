@@ -5,11 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import roundbook.job.BuildRules.Origin;
+import roundbook.job.Doors;
 import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.job.Opening;
 import roundbook.job.Setting;
-import roundbook.problem.CellRef;
 import roundbook.units.Length;
 
 /**
@@ -54,17 +54,7 @@ public final class ShortYards {
   /** Returns the job, with short logs asked for beside the door or not. */
   public Job job(boolean asked) {
     var rules = Jobs.rules(false).with(Setting.ROUNDS, BigDecimal.valueOf(rounds), Origin.WORKBOOK);
-    Opening door =
-        new Opening(
-            "Door",
-            "S",
-            Length.ofInches(100),
-            Length.ofInches(36),
-            Length.ZERO,
-            Length.ofInches(82),
-            asked,
-            "",
-            new CellRef("yard.xlsx", "Openings", 2, 0));
+    Opening door = Doors.door("S", 100, 82, asked);
     return new Job(
         rules,
         Jobs.building(Length.ofInches(240), Length.ofInches(168), rules.thickness()),

@@ -15,17 +15,15 @@ import org.junit.jupiter.params.provider.ValueSource;
 import roundbook.balance.Effort;
 import roundbook.job.AsBuilt.Held;
 import roundbook.job.AsBuilt.Place;
+import roundbook.job.Doors;
 import roundbook.job.Job;
 import roundbook.job.Kept;
 import roundbook.job.Log;
-import roundbook.job.Opening;
 import roundbook.plan.Jobs;
-import roundbook.problem.CellRef;
 import roundbook.stack.Course;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
 import roundbook.takeoff.OpeningCut;
-import roundbook.units.Length;
 
 /** Choosing anew keeps what was planned, and kept logs where they are wanted. */
 class KeepingChooserTest {
@@ -85,18 +83,7 @@ class KeepingChooserTest {
   }
 
   private static Job withDoor(Job job, long head) {
-    Opening door =
-        new Opening(
-            "Door",
-            "N",
-            Length.ofInches(90),
-            Length.ofInches(36),
-            Length.ZERO,
-            Length.ofInches(head),
-            false,
-            "",
-            new CellRef("job.xlsx", "Openings", 2, 0));
-    return new Job(job.rules(), job.building(), job.logs(), List.of(door), List.of());
+    return Doors.with(job, Doors.door("N", 90, head, false));
   }
 
   private static Job keep(Job job, Log.Keep keep, int number) {

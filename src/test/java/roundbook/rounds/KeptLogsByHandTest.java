@@ -11,14 +11,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
+import roundbook.job.Doors;
 import roundbook.job.Job;
 import roundbook.job.Kept;
 import roundbook.job.Log;
-import roundbook.job.Opening;
 import roundbook.plan.Jobs;
-import roundbook.problem.CellRef;
 import roundbook.stack.Course;
-import roundbook.units.Length;
 
 /**
  * Places for kept logs, by hand. Places are counted N E S W from round 1 up: 0 to 3, then 4 to 7.
@@ -148,17 +146,6 @@ class KeptLogsByHandTest {
   }
 
   private static Job door(Job job, int head) {
-    Opening door =
-        new Opening(
-            "Door",
-            "N",
-            Length.ofInches(90),
-            Length.ofInches(36),
-            Length.ZERO,
-            Length.ofInches(head),
-            false,
-            "",
-            new CellRef("job.xlsx", "Openings", 2, 0));
-    return new Job(job.rules(), job.building(), job.logs(), List.of(door), List.of());
+    return Doors.with(job, Doors.door("N", 90, head, false));
   }
 }

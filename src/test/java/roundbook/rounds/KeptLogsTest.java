@@ -12,15 +12,14 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import roundbook.balance.Effort;
 import roundbook.job.BuildRules.Origin;
+import roundbook.job.Doors;
 import roundbook.job.Job;
 import roundbook.job.Kept;
 import roundbook.job.Log;
-import roundbook.job.Opening;
 import roundbook.job.Setting;
 import roundbook.plan.Jobs;
 import roundbook.plan.Plan;
 import roundbook.plan.Planner;
-import roundbook.problem.CellRef;
 import roundbook.stack.Course;
 import roundbook.stack.Joint;
 import roundbook.stack.PlacedLog;
@@ -177,18 +176,7 @@ class KeptLogsTest {
   }
 
   private static Job withDoor(Job job) {
-    Opening door =
-        new Opening(
-            "Door",
-            "N",
-            Length.ofInches(90),
-            Length.ofInches(36),
-            Length.ZERO,
-            Length.ofInches(82),
-            false,
-            "",
-            new CellRef("job.xlsx", "Openings", 2, 0));
-    return new Job(job.rules(), job.building(), job.logs(), List.of(door), List.of());
+    return Doors.with(job, Doors.door("N", 90, 82, false));
   }
 
   private static Job keep(Job job, Log.Keep keep, Integer... numbers) {

@@ -24,15 +24,9 @@ import roundbook.units.Length;
 
 /** What gaps are off is summed up again from the joints, and kept up to date log by log. */
 class PairGapsTest {
-  private static final Job JOB = TwoRounds.job(8, PairGapsTest::tapered);
+  private static final Job JOB = TwoRounds.job(8, TwoRounds::tapered);
   private static final List<List<Length>> JAMBS =
       List.of(List.of(Length.ofInches(103), Length.ofInches(139)), List.of(), List.of(), List.of());
-
-  private static Log tapered(Log log) {
-    int number = Integer.parseInt(log.tag().substring(1));
-    String mid = String.valueOf(12 + number % 3 * 0.375);
-    return Jobs.log(log.tag(), log.length(), "1" + (3 + number % 2) + ".5", mid, "1" + number / 7);
-  }
 
   /** Stations are both inside faces, the middle and the sides of openings; under 1/2 in 20 fold. */
   @Test

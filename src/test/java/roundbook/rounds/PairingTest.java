@@ -17,10 +17,10 @@ import org.junit.jupiter.api.Test;
 import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Held;
 import roundbook.job.AsBuilt.Place;
+import roundbook.job.Doors;
 import roundbook.job.Job;
 import roundbook.job.Kept;
 import roundbook.job.Log;
-import roundbook.job.Opening;
 import roundbook.job.Pair.Half;
 import roundbook.job.Pin;
 import roundbook.plan.Jobs;
@@ -277,17 +277,6 @@ class PairingTest {
   }
 
   private static Job doors(Job job, boolean asked) {
-    Opening door =
-        new Opening(
-            "Door",
-            "S",
-            Length.ofInches(100),
-            Length.ofInches(36),
-            Length.ZERO,
-            Length.ofInches(82),
-            asked,
-            "",
-            new CellRef("yard.xlsx", "Openings", 2, 0));
-    return new Job(job.rules(), job.building(), job.logs(), List.of(door), List.of());
+    return Doors.with(job, Doors.door("S", 100, 82, asked));
   }
 }

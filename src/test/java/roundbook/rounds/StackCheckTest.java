@@ -18,10 +18,8 @@ import roundbook.job.AsBuilt.Measures;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Job;
-import roundbook.job.Log;
 import roundbook.job.Setting;
 import roundbook.notch.Notch;
-import roundbook.plan.Jobs;
 import roundbook.stack.Course;
 import roundbook.stack.Stack;
 import roundbook.units.Length;
@@ -29,13 +27,7 @@ import roundbook.units.Length;
 /** Gaps and heights are checked as they are built: marks as cut and corners as read. */
 class StackCheckTest {
   /** Logs of every taper, so that no two cancel each other in a gap. */
-  private static final Job JOB = TwoRounds.job(8, StackCheckTest::tapered);
-
-  private static Log tapered(Log log) {
-    int number = Integer.parseInt(log.tag().substring(1));
-    String mid = String.valueOf(12 + number % 3 * 0.375);
-    return Jobs.log(log.tag(), log.length(), "1" + (3 + number % 2) + ".5", mid, "1" + number / 7);
-  }
+  private static final Job JOB = TwoRounds.job(8, TwoRounds::tapered);
 
   @Test
   void aSoundPlanOfUnevenLogsHasNoFault() {

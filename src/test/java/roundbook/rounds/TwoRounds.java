@@ -31,6 +31,13 @@ final class TwoRounds {
     return new Job(sample.rules(), sample.building(), made, List.of(), List.of());
   }
 
+  /** Returns a log of a taper by its number, so that no two cancel each other in a gap. */
+  static Log tapered(Log log) {
+    int number = Integer.parseInt(log.tag().substring(1));
+    String mid = String.valueOf(12 + number % 3 * 0.375);
+    return Jobs.log(log.tag(), log.length(), "1" + (3 + number % 2) + ".5", mid, "1" + number / 7);
+  }
+
   /** Returns two rounds of the logs in their order, two inches off every butt. */
   static Choice choice(Job job) {
     Map<Place, Held> places = new HashMap<>();
