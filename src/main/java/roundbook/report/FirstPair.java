@@ -24,9 +24,9 @@ import roundbook.units.Length;
 final class FirstPair {
   private static final double FIRST_HEIGHT = 130;
 
-  /** Room for two lines, for a mark may come to differ from end to end. */
   private static final double NOTE_HEIGHT = 28;
 
+  /** Room for two lines, for a mark may come to differ from end to end. */
   private static final double ROW_HEIGHT = 33;
 
   private final CrewContext context;
