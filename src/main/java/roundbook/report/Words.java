@@ -15,6 +15,8 @@ import roundbook.problem.Severity;
  * it is special, so that apostrophes of feet can be written as they are.
  */
 public final class Words {
+  private static final String BUNDLE = "roundbook.report.words";
+
   /** How long a hole is: a digit in braces. */
   private static final int HOLE = 3;
 
@@ -31,10 +33,11 @@ public final class Words {
   /** Returns the words of a language such as {@code en}; English where there are none of it. */
   public static Words of(String language) {
     Locale locale = Locale.forLanguageTag(language.isBlank() ? "en" : language);
-    ResourceBundle.Control control =
-        ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
+    ResourceBundle bundle = ResourceBundle.getBundle(BUNDLE, locale);
+    // Where there is none of a language, Java takes that of the machine before the English one.
+    boolean own = bundle.getLocale().getLanguage().equals(locale.getLanguage());
     return new Words(
-        locale.getLanguage(), ResourceBundle.getBundle("roundbook.report.words", locale, control));
+        locale.getLanguage(), own ? bundle : ResourceBundle.getBundle(BUNDLE, Locale.ROOT));
   }
 
   /** Returns the language that was asked for, such as {@code en}. */

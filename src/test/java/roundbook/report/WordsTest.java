@@ -10,6 +10,7 @@ import java.io.InputStreamReader;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
@@ -17,6 +18,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import roundbook.job.Setting;
 
 /** Every language says everything that English says, and nothing else. */
@@ -60,6 +62,19 @@ class WordsTest {
   void aLanguageThatCanBeChosenIsFound(String language) {
     assertEquals(language, Words.of(language).language());
     assertFalse(Words.of("en").text("title.start").equals(Words.of(language).text("title.start")));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"en", "", "zz"})
+  void englishIsNotTheMachinesLanguage(String language) {
+    Locale before = Locale.getDefault();
+    Locale.setDefault(Locale.GERMANY);
+    try {
+      assertEquals("Start", Words.of(language).text("tab.start"));
+      assertEquals('.', Words.of(language).decimalMark());
+    } finally {
+      Locale.setDefault(before);
+    }
   }
 
   static List<String> languages() {
