@@ -142,9 +142,13 @@ final class CellStyles {
     };
   }
 
-  static XSSFColor colour(String hex) {
+  private static XSSFColor colour(String hex) {
+    return new XSSFColor(argb(hex), null);
+  }
+
+  /** Returns a colour's four bytes as a workbook has them: opaque, red, green, blue. */
+  static byte[] argb(String hex) {
     int rgb = Integer.parseInt(hex, 16);
-    byte[] bytes = {(byte) (rgb >> 16), (byte) (rgb >> 8), (byte) rgb};
-    return new XSSFColor(bytes, null);
+    return new byte[] {-1, (byte) (rgb >> 16), (byte) (rgb >> 8), (byte) rgb};
   }
 }

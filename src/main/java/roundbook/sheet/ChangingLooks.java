@@ -70,7 +70,7 @@ final class ChangingLooks {
     font.addNewB().setVal(look.bold());
     font.addNewI().setVal(look.italic());
     if (!look.colour().isEmpty()) {
-      font.addNewColor().setRgb(argb(look.colour()));
+      font.addNewColor().setRgb(CellStyles.argb(look.colour()));
     }
   }
 
@@ -80,10 +80,10 @@ final class ChangingLooks {
     fill.setPatternType(STPatternType.Enum.forInt(ground.pattern().getCode() + 1));
     String behind = solid ? ground.colour() : ground.behind();
     if (!solid && !ground.colour().isEmpty()) {
-      fill.addNewFgColor().setRgb(argb(ground.colour()));
+      fill.addNewFgColor().setRgb(CellStyles.argb(ground.colour()));
     }
     if (!behind.isEmpty()) {
-      fill.addNewBgColor().setRgb(argb(behind));
+      fill.addNewBgColor().setRgb(CellStyles.argb(behind));
     }
   }
 
@@ -97,10 +97,5 @@ final class ChangingLooks {
   /** Writes an edge; spreadsheets allow only thin lines in a changing look. */
   private static void edge(CTBorderPr edge, BorderStyle style) {
     edge.setStyle(style == BorderStyle.NONE ? STBorderStyle.NONE : STBorderStyle.THIN);
-  }
-
-  private static byte[] argb(String hex) {
-    int rgb = Integer.parseInt(hex, 16);
-    return new byte[] {-1, (byte) (rgb >> 16), (byte) (rgb >> 8), (byte) rgb};
   }
 }
