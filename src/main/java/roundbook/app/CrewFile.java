@@ -12,6 +12,9 @@ import java.util.function.IntFunction;
 import roundbook.csv.CsvText;
 import roundbook.page.Book;
 import roundbook.page.PlainTable;
+import roundbook.problem.CellRef;
+import roundbook.problem.Problem;
+import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
 import roundbook.report.CrewBook;
 import roundbook.report.CrewContext;
@@ -42,7 +45,7 @@ final class CrewFile {
    * @return where it was written
    */
   Path write(IntFunction<Book> book) throws IOException {
-    return write(Revision.of(file, folder()), book);
+    return write(revision(), book);
   }
 
   /** Writes the workbook that follows a revision of a crew workbook, likewise. */
@@ -96,9 +99,33 @@ final class CrewFile {
     if (named.isPresent()) {
       return named.filter(Files::isRegularFile);
     }
-    Revision revision = Revision.of(file, folder());
+    Revision revision = revision();
     int last = revision.firstFree() - 1;
     return last == 0 ? Optional.empty() : Optional.of(revision.path(last));
+  }
+
+  /** Returns the workbook's name; what once had its ending in it keeps it. */
+  private Revision revision() {
+    Revision plain = Revision.of(file, folder());
+    Revision whole = plain.withEnding(file);
+    return options.hasNamesakeBeside(file) || Files.exists(whole.path(1)) ? whole : plain;
+  }
+
+  /** Returns the doubt that the revision to be written follows one of another file. */
+  Optional<Problem> otherInput() {
+    String own = file.getFileName().toString();
+    Optional<Path> before = options.outFile().isPresent() ? Optional.empty() : newest();
+    return before
+        .flatMap(book -> BookReader.property(book, Book.INPUT_PROPERTY))
+        .filter(input -> !input.equals(own))
+        .map(
+            input ->
+                Problem.of(
+                    ProblemCode.OTHER_INPUT,
+                    CellRef.ofFile(own),
+                    "",
+                    "the revision before this one, %s, was made from another file, %s"
+                        .formatted(before.get().getFileName(), input)));
   }
 
   private static void write(Path target, boolean replace, Book book, StyleTemplate template)

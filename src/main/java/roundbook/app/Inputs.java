@@ -5,7 +5,7 @@ import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -23,7 +23,7 @@ final class Inputs {
    * pattern's matches. Own workbooks and lock files are passed over, each file is taken once.
    */
   static List<Path> expand(List<Path> named, boolean recursive) throws IOException {
-    Set<Path> files = new LinkedHashSet<>();
+    List<Path> files = new ArrayList<>();
     for (Path path : named) {
       if (Files.isDirectory(path)) {
         files.addAll(folder(path, recursive));
@@ -33,7 +33,8 @@ final class Inputs {
         files.add(path);
       }
     }
-    return new ArrayList<>(files);
+    Set<Path> seen = new HashSet<>();
+    return files.stream().filter(file -> seen.add(file.toAbsolutePath().normalize())).toList();
   }
 
   private static List<Path> folder(Path folder, boolean recursive) throws IOException {

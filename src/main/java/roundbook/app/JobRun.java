@@ -190,6 +190,7 @@ final class JobRun {
   }
 
   private Outcome write(Plan plan) throws IOException {
+    output.otherInput().ifPresent(problems::add);
     List<Problem> found = List.copyOf(problems);
     CrewContext first = context(plan, found, 1);
     console.say(file, first.problems());

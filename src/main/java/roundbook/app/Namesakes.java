@@ -2,34 +2,52 @@ package roundbook.app;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.TreeMap;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
- * Keeps apart what comes of files of one name from different folders.
+ * Keeps apart what comes of files of one name.
  *
  * <p>Written into one folder they would become revisions of each other. So each goes into a folder
- * below it, named as the file's own folder is seen from the deepest one that they all share.
+ * below it, named as the file's own folder is seen from the deepest one that they all share. Two in
+ * one folder that differ in their ending alone keep it in their workbooks' names.
  */
 final class Namesakes {
   private Namesakes() {}
 
   /** Returns the folder below the one asked for of each file that has a namesake. */
   static Map<Path, Path> folders(List<Path> files) {
-    Map<String, List<Path>> named = new TreeMap<>();
-    for (Path file : files) {
-      String stem = Revision.stem(file).toLowerCase(Locale.ROOT);
-      named.computeIfAbsent(stem, each -> new ArrayList<>()).add(file);
-    }
     Map<Path, Path> folders = new HashMap<>();
-    for (List<Path> alike : named.values()) {
+    for (List<Path> alike : alike(files, file -> "")) {
       Path shared = alike.stream().map(Namesakes::folder).reduce(Namesakes::shared).orElseThrow();
       alike.forEach(file -> folders.put(file, below(shared, folder(file))));
     }
     return folders;
+  }
+
+  /** Returns the files beside which another one of the same name but another ending is run. */
+  static Set<Path> besides(List<Path> files) {
+    return alike(files, file -> folder(file).toString()).stream()
+        .filter(alike -> alike.size() > 1)
+        .flatMap(List::stream)
+        .collect(Collectors.toSet());
+  }
+
+  /** Returns the files in groups of one name without its ending, and of one more trait. */
+  private static Collection<List<Path>> alike(List<Path> files, Function<Path, String> trait) {
+    Map<List<String>, List<Path>> named = new LinkedHashMap<>();
+    for (Path file : files) {
+      List<String> key = List.of(trait.apply(file), Revision.stem(file).toLowerCase(Locale.ROOT));
+      named.computeIfAbsent(key, each -> new ArrayList<>()).add(file);
+    }
+    return named.values();
   }
 
   private static Path folder(Path file) {

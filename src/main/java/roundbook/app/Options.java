@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import roundbook.intake.Asked;
@@ -124,6 +125,7 @@ final class Options {
 
   private boolean batch;
   private Map<Path, Path> namesakes = Map.of();
+  private Set<Path> besides = Set.of();
   private Stop stop = new Stop();
 
   @Option(names = "--strict", description = "Treat warnings as errors in the exit code.")
@@ -175,6 +177,11 @@ final class Options {
     return top.resolve(namesakes.getOrDefault(file, Path.of("")));
   }
 
+  /** Returns whether a file of the same name but another ending is run from the same folder. */
+  boolean hasNamesakeBeside(Path file) {
+    return besides.contains(file);
+  }
+
   /** What is not there yet is a folder too, unless it is named like a workbook. */
   private static boolean isFolder(Path path) {
     boolean book = path.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx");
@@ -223,6 +230,7 @@ final class Options {
   void setFiles(List<Path> files) {
     batch = files.size() > 1;
     namesakes = Namesakes.folders(files);
+    besides = Namesakes.besides(files);
   }
 
   boolean pictures() {

@@ -7,7 +7,7 @@ import java.nio.file.Path;
  * The name of a crew workbook, with its revision.
  *
  * @param folder where it is written
- * @param stem the input's name without its ending
+ * @param stem the input's name, mostly without its ending
  * @param first the least revision that may be written
  */
 record Revision(Path folder, String stem, int first) {
@@ -31,6 +31,11 @@ record Revision(Path folder, String stem, int first) {
   static Revision of(Path input, Path folder) {
     Path beside = input.toAbsolutePath().getParent();
     return new Revision(folder == null ? beside : folder, plain(input), 1);
+  }
+
+  /** Returns the name that keeps the input's ending, for a file beside one of the same name. */
+  Revision withEnding(Path input) {
+    return new Revision(folder, input.getFileName().toString(), first);
   }
 
   private static String plain(Path input) {

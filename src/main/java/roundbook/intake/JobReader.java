@@ -28,7 +28,7 @@ import roundbook.table.Table;
  *
  * <p>Sheets named Job, Walls, Openings and Pins are read as what they are named; every other sheet
  * that has the headings of a tally is read as one. Hidden sheets are passed over with a warning
- * when they hold a tally.
+ * when they hold a tally, with an error when no other sheet does.
  */
 public final class JobReader {
   private static final Set<String> OWN_SHEETS = Set.of("job", "walls", "openings", "pins");
@@ -186,11 +186,17 @@ public final class JobReader {
   private Predicate<String> logs(BuildRules rules, Consumer<Log> taker) {
     List<Table> candidates = tables.stream().filter(table -> !isOwn(table)).toList();
     List<Table> tallies = candidates.stream().filter(this::hasTally).toList();
-    boolean any = tallies.stream().anyMatch(table -> !table.hidden());
+    boolean allHidden = tallies.stream().allMatch(Table::hidden);
     Doubles doubles = new Doubles(tallies.size() > 1, problems, taker);
+    boolean any = false;
     for (Table table : candidates) {
-      if (chosen(table, any)) {
+      boolean chosen =
+          asked.sheet().isPresent() ? isAsked(table) : isTally(table, tallies.isEmpty());
+      if (chosen) {
         new TallyReader(table, mapping, rules, problems).read(doubles);
+        any = true;
+      } else if (asked.sheet().isEmpty()) {
+        sayNotRead(table, allHidden);
       }
     }
     if (asked.sheet().isPresent() && candidates.stream().noneMatch(this::isAsked)) {
@@ -201,8 +207,8 @@ public final class JobReader {
               .as(Severity.ERROR)
               .remedy("Name one of them."));
     }
-    boolean empty = candidates.stream().allMatch(table -> table.rows().isEmpty());
-    if (empty && !tables.isEmpty()) {
+    boolean nothing = asked.sheet().isEmpty() && !any && tallies.isEmpty();
+    if (nothing && !tables.isEmpty()) {
       CellRef where = CellRef.ofFile(tables.get(0).file());
       problems.add(
           Problem.of(ProblemCode.EMPTY_FILE, where, "", "there is no sheet with a tally in it"));
@@ -215,23 +221,20 @@ public final class JobReader {
     return asked.sheet().filter(name -> name.equalsIgnoreCase(table.sheet())).isPresent();
   }
 
-  private boolean chosen(Table table, boolean any) {
-    if (asked.sheet().isPresent()) {
-      return isAsked(table);
-    }
+  /** Where no sheet has a tally's headings, any that shows is taken for one that lacks them. */
+  private boolean isTally(Table table, boolean none) {
+    boolean poor = none && !table.rows().isEmpty();
+    return table.sheet().isEmpty() || !table.hidden() && (poor || hasTally(table));
+  }
+
+  private void sayNotRead(Table table, boolean allHidden) {
     boolean tally = hasTally(table);
-    if (table.sheet().isEmpty() || tally && !table.hidden()) {
-      return true;
-    }
-    if (!any && !table.hidden() && !table.rows().isEmpty()) {
-      return true;
-    }
     String why =
         tally ? "hidden: it holds a tally" : table.rows().isEmpty() ? "empty" : "no tally columns";
     Problem problem =
         Problem.of(ProblemCode.SHEET_SKIPPED, table.place(), "", "the sheet was not read: " + why);
-    problems.add(tally ? problem.as(Severity.WARNING) : problem);
-    return false;
+    Severity hidden = allHidden ? Severity.ERROR : Severity.WARNING;
+    problems.add(tally ? problem.as(hidden) : problem);
   }
 
   private static boolean isOwn(Table table) {

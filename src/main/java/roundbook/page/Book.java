@@ -27,6 +27,9 @@ public record Book(Properties properties, List<Sheet> sheets, SortedMap<String, 
   /** The custom property that marks a workbook written for a crew; its value is the version. */
   public static final String CREW_PROPERTY = "roundbook-crew";
 
+  /** The custom property that holds the name of the file from which a workbook was first made. */
+  public static final String INPUT_PROPERTY = "roundbook-input";
+
   private static final Pattern NAME = Pattern.compile("[\\p{L}_][\\p{L}\\p{Nd}_.]{0,254}");
   private static final Pattern LIKE_A_CELL =
       Pattern.compile("(?i)[a-z]{1,3}[0-9]+|r[0-9]*|c[0-9]*|r[0-9]*c[0-9]*|true|false");

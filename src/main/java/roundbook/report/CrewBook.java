@@ -66,7 +66,8 @@ public final class CrewBook {
   public static Book of(CrewContext context, List<Sheet> sheets) {
     Book.Properties properties =
         Book.Properties.titled(context.jobName() + " - " + context.revision())
-            .with(Book.CREW_PROPERTY, context.issue().version());
+            .with(Book.CREW_PROPERTY, context.issue().version())
+            .with(Book.INPUT_PROPERTY, context.issue().input());
     return Book.of(properties, sheets).names(names(context));
   }
 

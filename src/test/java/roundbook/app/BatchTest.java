@@ -2,6 +2,7 @@ package roundbook.app;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
@@ -61,6 +62,53 @@ class BatchTest {
     assertEquals(1, workbooks(out.resolve("south")).size(), "found again where it was put");
     assertEquals(0, run(path("north/hut/a.csv"), "--walls", "18x18", "-o", out.toString()));
     assertEquals(1, workbooks(out).size(), "a file alone needs no folder of its own");
+  }
+
+  /** A tally saved in two kinds makes two jobs in one batch. */
+  @Test
+  void filesThatDifferInTheirEndingAloneAreKeptApart() throws IOException {
+    mixed(folder);
+    Files.copy(folder.resolve("a.csv"), folder.resolve("a.txt"));
+    String[] args = {path("a.csv"), path("a.txt"), path("c.csv"), "--walls", "18x18", "--resume"};
+    assertEquals(0, run(args), err.toString());
+    List<String> all =
+        List.of("a.csv - rounds rev1.xlsx", "a.txt - rounds rev1.xlsx", "c - rounds rev1.xlsx");
+    assertEquals(all, names());
+    assertEquals(0, run(args), err.toString());
+    assertEquals(all, names(), "found again");
+    assertEquals(0, run(path("a.txt"), "--walls", "18x20"), err.toString());
+    assertTrue(names().contains("a.txt - rounds rev2.xlsx"), "alone it keeps the name it has");
+    assertEquals(0, run("replan", path("a.csv - rounds rev1.xlsx")), err.toString());
+    assertTrue(names().contains("a.csv - rounds rev2.xlsx"), names().toString());
+    assertFalse(err.toString().contains("other-input"), err.toString());
+  }
+
+  @Test
+  void aRevisionThatFollowsAnotherFileSaysSo() throws IOException {
+    mixed(folder);
+    Files.copy(folder.resolve("a.csv"), folder.resolve("a.txt"));
+    assertEquals(0, run(path("a.csv"), "--walls", "18x18"), err.toString());
+    assertEquals(0, run(path("a.csv"), "--walls", "18x20"), err.toString());
+    assertEquals(0, run("replan", path("a - rounds rev2.xlsx")), err.toString());
+    assertFalse(err.toString().contains("other-input"), err.toString());
+    assertEquals(3, run(path("a.txt"), "--walls", "18x18", "--strict"), "said as a warning");
+    assertTrue(names().contains("a - rounds rev4.xlsx"), names().toString());
+    String said =
+        "a.txt: warning other-input: the revision before this one, a - rounds rev3.xlsx, was made"
+            + " from another file, a.csv.";
+    assertTrue(err.toString().contains(said), err.toString());
+  }
+
+  @Test
+  void aFileThatIsNamedTwiceIsReadOnce() throws IOException {
+    mixed(folder);
+    String again = folder.resolve("..").resolve(folder.getFileName()).resolve("a.csv").toString();
+    assertEquals(0, run(path("a.csv"), again, "--walls", "18x18"), err.toString());
+    assertEquals(List.of("a - rounds rev1.xlsx"), names());
+  }
+
+  private List<String> names() throws IOException {
+    return workbooks(folder).stream().map(book -> book.getFileName().toString()).toList();
   }
 
   private String path(String name) {

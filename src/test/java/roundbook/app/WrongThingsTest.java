@@ -60,6 +60,31 @@ class WrongThingsTest {
     assertEquals(said, err().contains("warning wall-high: " + rounds + " rounds come to"), err());
   }
 
+  /** A workbook that keeps its only tally on a hidden sheet must not pass for one without logs. */
+  @ParameterizedTest
+  @CsvSource({"check, false", "check, true", "plan, false"})
+  void aHiddenTallyIsNoTallyOfNoLogs(String command, boolean notes) throws IOException {
+    Path file = folder.resolve("yard.xlsx");
+    List<String> lines = new ArrayList<>(List.of("sheet Notes"));
+    lines.addAll(notes ? List.of("yard behind the barn|none") : List.of());
+    lines.addAll(List.of("sheet Logs hidden", "Log|Length ft|Butt in|Mid in|Tip in"));
+    lines.add("1|24|14|13|12");
+    BookText.write(lines, file);
+    assertEquals(3, run(List.of(command, file.toString(), "--walls", "18x18")), err());
+    String said = "Logs: error sheet-skipped: the sheet was not read: hidden: it holds a tally.";
+    assertTrue(err().contains(said + " Name it with --sheet to read it."), err());
+    assertFalse(err().contains("missing-column"), err());
+    assertEquals(0, run(List.of("check", file.toString(), "--sheet", "Logs")), err());
+  }
+
+  @Test
+  void aHiddenSheetOfSomethingElseIsNoTally() throws IOException {
+    Path file = folder.resolve("yard.xlsx");
+    BookText.write(List.of("sheet Empty", "sheet Notes hidden", "a note|none"), file);
+    assertEquals(3, run(List.of("check", file.toString())), err());
+    assertTrue(err().contains("error empty-file: there is no sheet with a tally in it"), err());
+  }
+
   @Test
   void aFileThatIsNoCrewWorkbookIsToldFromOneTypedWrongly() throws IOException {
     assertEquals(3, run(List.of("replan", tally(8).toString())), err());
