@@ -53,7 +53,10 @@ final class Doubts {
     leftOut();
     stack.courses().stream().filter(course -> !isCut(course.round())).forEach(this::course);
     stack.joints().forEach(this::joint);
-    pieces.stream().filter(piece -> !isCut(piece.placed().round())).forEach(this::ends);
+    List<PiecePlan> uncut =
+        pieces.stream().filter(piece -> !isCut(piece.placed().round())).toList();
+    uncut.forEach(this::ends);
+    problems.addAll(new OpeningDoubts(formats).longLogs(uncut, new Fit(job)));
     if (!pieces.isEmpty()) {
       problems.addAll(new OpeningDoubts(formats).of(job.openings(), takeoff.openings()));
       problems.addAll(new OpeningDoubts(formats).kept(pieces));

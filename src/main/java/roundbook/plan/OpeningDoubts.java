@@ -8,8 +8,10 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import roundbook.job.Log;
 import roundbook.job.Opening;
+import roundbook.job.Piece;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
+import roundbook.rounds.Fit;
 import roundbook.takeoff.LogCut;
 import roundbook.takeoff.LogCut.Side;
 import roundbook.takeoff.OpeningCut;
@@ -57,6 +59,42 @@ final class OpeningDoubts {
                         "log " + log.tag() + " is kept for a header but lies elsewhere")
                     .about(log.tag()))
         .toList();
+  }
+
+  /**
+   * Returns a doubt for each log beside an opening that is long for it: for a whole wall, or for
+   * two such pieces.
+   *
+   * @param pieces placed logs
+   * @param fit what logs serve
+   */
+  List<Problem> longLogs(List<PiecePlan> pieces, Fit fit) {
+    return pieces.stream()
+        .flatMap(piece -> piece.halves().stream())
+        .filter(half -> isLong(half.placed().piece(), fit))
+        .map(this::longLog)
+        .toList();
+  }
+
+  private static boolean isLong(Piece piece, Fit fit) {
+    return fit.isWallLog(piece.log()) || piece.log().length().isMoreThan(piece.trimmed().times(2));
+  }
+
+  private Problem longLog(PiecePlan.Half half) {
+    Piece piece = half.placed().piece();
+    String message =
+        String.format(
+            Locale.ROOT,
+            "opening %s, wall %s: log %s of %s is cut to %s beside it in round %d, for no shorter"
+                + " one does as well",
+            half.opening(),
+            half.placed().wall().name(),
+            piece.log().tag(),
+            formats.feetInches(piece.log().length()),
+            formats.feetInches(piece.trimmed()),
+            half.placed().round());
+    return Problem.of(ProblemCode.LONG_LOG_CUT, piece.log().origin(), "", message)
+        .about(piece.log().tag());
   }
 
   private void outside(Opening opening) {

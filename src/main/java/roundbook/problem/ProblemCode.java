@@ -150,6 +150,8 @@ public enum ProblemCode {
   OPENING_OUTSIDE(WARNING, "Correct the opening's measures."),
   /** A piece beside an opening is too short to hold its notch. */
   OPENING_PIECE_SHORT(WARNING, "Move the opening away from the corner."),
+  /** A log that is long enough for more is cut to a short piece beside an opening. */
+  LONG_LOG_CUT(WARNING, "Buy a shorter log for the place if this one is wanted whole."),
   /** No whole log lies over an opening, or the one that does is cut too deep. */
   OPENING_HEADER(WARNING, "Lower the head, or add a round; a header is for an engineer."),
   /** An opening cuts a log of the first round in two. */

@@ -60,6 +60,11 @@ public record Fit(Job job) {
     return List.copyOf(pieces);
   }
 
+  /** Returns whether a log is long enough for a whole wall. */
+  public boolean isWallLog(Log log) {
+    return job.building().walls().stream().anyMatch(wall -> !log.length().isLessThan(least(wall)));
+  }
+
   /** Returns whether a log serves a wall in any way. */
   public boolean serves(Log log, Wall wall) {
     return !pieces(log, wall).isEmpty();
@@ -77,8 +82,7 @@ public record Fit(Job job) {
     if (tooCrooked(log)) {
       return Optional.of(Reason.CROOKED);
     }
-    boolean shortOfAll = walls.stream().allMatch(wall -> log.length().isLessThan(least(wall)));
-    return Optional.of(shortOfAll ? Reason.SHORT : Reason.THIN);
+    return Optional.of(isWallLog(log) ? Reason.THIN : Reason.SHORT);
   }
 
   /** Why a log serves no wall. */

@@ -18,13 +18,16 @@ import roundbook.units.Length;
  *
  * <p>Counted are the squares of what each gap is off at the inside faces, at the middle and at both
  * sides of the openings with short logs, in square inches; twenty times those of what a gap lacks
- * of the least allowed; thin ends of short logs; and their offcuts. Only the levels that an
+ * of the least allowed; thin ends of short logs; a square inch for each that is long enough for a
+ * whole wall, as a spare that is lost; and their offcuts, five thousandths an inch, so that ten
+ * feet of a log fall for no less than half an inch of its diameter. Only the levels that an
  * exchange touches are reckoned again.
  */
 final class PairGaps {
   private static final double LEAST_WEIGHT = 20;
   private static final double THIN_END = 4;
-  private static final double OFFCUT_PRICE = 0.001;
+  private static final double OFFCUT_PRICE = 0.005;
+  private static final double WALL_LOG = 1;
 
   private final Job job;
   private final List<Wall> walls;
@@ -138,9 +141,15 @@ final class PairGaps {
       if (log.piece().log().pair().isPresent()) {
         sum += OFFCUT_PRICE * log.piece().fallsOff().inches();
         sum += hasThinEnd(job, course, log) ? THIN_END : 0;
+        sum += WALL_LOG * wallLogs(log);
       }
     }
     return sum;
+  }
+
+  /** Returns how many of the two short logs of a place are long enough for a whole wall. */
+  private long wallLogs(PlacedLog log) {
+    return log.logs().stream().filter(each -> new Fit(job).isWallLog(each.piece().log())).count();
   }
 
   /** Returns whether an end of a {@linkplain Pair pair} at a corner has no full bearing. */

@@ -22,6 +22,7 @@ import roundbook.units.Length;
 /** Looks for the short logs that leave the evenest gaps, all other logs staying where they are. */
 final class PairSearch {
   private static final int SWEEPS = 4;
+  private static final int NEAR = 6;
   private static final double WORTH = 1e-9;
 
   private final Job job;
@@ -139,6 +140,9 @@ final class PairSearch {
         now = tried(side, log, now);
       }
     }
+    for (Spot spot : chosen.keySet().stream().map(Side::spot).distinct().toList()) {
+      now = triedBoth(spot, free, now);
+    }
     return now < before - WORTH;
   }
 
@@ -171,6 +175,44 @@ final class PairSearch {
       put(other, best < now ? bestBack : was);
     }
     return best;
+  }
+
+  /** Puts two logs at a spot at once where that is better, of those that lie there or nowhere. */
+  private double triedBoth(Spot spot, List<Log> free, double now) {
+    Side left = new Side(spot, true);
+    Side right = new Side(spot, false);
+    List<Log> own =
+        free.stream()
+            .filter(log -> sideOf(log) == null || sideOf(log).spot().equals(spot))
+            .toList();
+    double best = now;
+    Half bestLeft = chosen.get(left);
+    Half bestRight = chosen.get(right);
+    for (Half one : near(left, own)) {
+      for (Half other : near(right, own)) {
+        if (!one.piece().log().equals(other.piece().log())) {
+          put(left, one);
+          put(right, other);
+          double cost = gaps.cost();
+          if (cost < best - WORTH) {
+            best = cost;
+            bestLeft = one;
+            bestRight = other;
+          }
+        }
+      }
+    }
+    put(left, bestLeft);
+    put(right, bestRight);
+    return best;
+  }
+
+  /** Returns simple ways of the logs nearest to a round in size. */
+  private List<Half> near(Side side, List<Log> logs) {
+    return nearest(side, logs).stream()
+        .limit(NEAR)
+        .flatMap(half -> simple(ways(half.piece().log(), side)).stream())
+        .toList();
   }
 
   /** Returns the ways with the excess off one end, butt out and butt in. */

@@ -233,7 +233,7 @@ final class Pairing {
   /** Returns the ways in which a log may lie at a side of an opening. */
   private List<Half> ways(Log log, Side side) {
     Wall wall = side.spot.wall;
-    boolean tooLong = !log.length().isLessThan(isShort ? shortest() : fit.least(wall));
+    boolean tooLong = isShort ? fit.isWallLog(log) : !log.length().isLessThan(fit.least(wall));
     boolean elsewhere =
         !log.place().wall().isEmpty() && !log.place().wall().equalsIgnoreCase(wall.name())
             || log.place().round().orElse(side.spot.round) != side.spot.round;
@@ -243,9 +243,5 @@ final class Pairing {
     return fit.pieces(log, wall, side.length()).stream()
         .flatMap(piece -> Stream.of(true, false).map(out -> new Half(piece, side.left, out)))
         .toList();
-  }
-
-  private Length shortest() {
-    return job.building().walls().stream().map(fit::least).reduce(Length::least).orElseThrow();
   }
 }

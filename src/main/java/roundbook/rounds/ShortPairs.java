@@ -22,10 +22,11 @@ import roundbook.stack.Stack;
  * <p>Which places openings cut through follows from the heights, so the plan is made once without
  * short logs and again with pairs of them in such places, until the pairs stay. A pair that its
  * place turns out not to want is taken out for good; so is one that leaves a gap outside its limits
- * or a thin end, unless a round would be lost for want of a long log.
+ * or a thin end, unless a round would be lost for want of a long log; and the other places are
+ * tried with the logs that it had.
  */
 final class ShortPairs {
-  private static final int TRIES = 6;
+  private static final int TRIES = 8;
 
   private final Job job;
 
@@ -67,18 +68,24 @@ final class ShortPairs {
       if (pairs.equals(base.pairs())) {
         break;
       }
-      base = plan.apply(job.paired(pairs)).ofPairs(job, pairs);
+      int before = refused.size();
+      base = planned(plan, pairs);
+      if (unwanted(base).isEmpty()) {
+        base = withoutSpoiled(plan, base, refused);
+      }
       Set<Place> unwanted = unwanted(base);
       refused.addAll(unwanted);
-      if (unwanted.isEmpty()) {
-        base = withoutSpoiled(plan, base, refused);
-        if (!isBetter(base, best)) {
-          break;
-        }
+      if (unwanted.isEmpty() && isBetter(base, best)) {
         best = base;
+      } else if (refused.size() == before) {
+        break;
       }
     }
     return best;
+  }
+
+  private Choice planned(Function<Job, Choice> plan, List<Log> pairs) {
+    return plan.apply(job.paired(pairs)).ofPairs(job, pairs);
   }
 
   private static boolean isBetter(Choice choice, Choice than) {
@@ -90,18 +97,20 @@ final class ShortPairs {
     return choice.score().total() < than.score().total();
   }
 
-  /** Returns the choice without the pairs that spoil something, where it has as many rounds. */
+  /** Takes pairs that spoil something out, for as long as it has as many rounds without them. */
   private Choice withoutSpoiled(Function<Job, Choice> plan, Choice choice, Set<Place> refused) {
-    Set<Place> spoiled = spoiled(choice);
-    if (spoiled.isEmpty()) {
-      return choice;
+    Choice sound = choice;
+    for (Set<Place> bad = spoiled(sound); !bad.isEmpty(); bad = spoiled(sound)) {
+      Set<Place> out = bad;
+      List<Log> rest = sound.pairs().stream().filter(pair -> !out.contains(place(pair))).toList();
+      Choice other = planned(plan, rest);
+      if (other.courses().size() < choice.courses().size()) {
+        break;
+      }
+      refused.addAll(bad);
+      sound = other;
     }
-    List<Log> rest =
-        choice.pairs().stream().filter(pair -> !spoiled.contains(place(pair))).toList();
-    Choice other = plan.apply(job.paired(rest)).ofPairs(job, rest);
-    boolean holds = other.courses().size() >= choice.courses().size() && unwanted(other).isEmpty();
-    refused.addAll(holds ? spoiled : Set.of());
-    return holds ? other : choice;
+    return sound;
   }
 
   /** Returns the place of a pair. */

@@ -13,8 +13,13 @@ import roundbook.job.Job;
 import roundbook.plan.PiecePlan.Half;
 import roundbook.plan.Plan.LogUse;
 import roundbook.plan.Plan.Use;
+import roundbook.problem.Problem;
+import roundbook.problem.ProblemCode;
 import roundbook.rounds.BalancedChooser;
 import roundbook.stack.Joint;
+import roundbook.units.Length;
+import roundbook.units.LengthFormat;
+import roundbook.units.LengthUnit;
 
 /** Short logs beside an opening take the places of long ones in the choice itself. */
 class ShortPairsTest {
@@ -105,7 +110,12 @@ class ShortPairsTest {
     int pairs = halves(plan).size() / 2;
     assertTrue(pairs > 0);
     long spare = plan.choice().unused().stream().filter(log -> log.length().inches() > 250).count();
-    assertEquals(17 - (16 - pairs), spare);
+    long crossing =
+        plan.pieces().stream()
+            .filter(piece -> List.of("E", "W").contains(piece.placed().wall().name()))
+            .filter(piece -> piece.placed().piece().log().length().inches() > 250)
+            .count();
+    assertEquals(17 - (16 - pairs) - crossing, spare);
     assertEquals(16 - pairs, plan.supply().get(0).needed());
     assertEquals(spare, plan.supply().get(0).spare());
     assertTrue(plan.exchanges().spares().size() >= spare);
@@ -129,6 +139,29 @@ class ShortPairsTest {
   void theSameJobGivesTheSamePlan() {
     Job job = ShortYards.of(8, 12, 18, 14).job(true);
     assertEquals(plan(job).choice().courses(), plan(job).choice().courses());
+  }
+
+  /** Where only a long log lies beside the door, it is said before it is cut. */
+  @Test
+  void aLongLogThatIsCutShortIsSaid() {
+    Plan plan = plan(ShortYards.of(8, 17, 18, 0).job(true));
+    assertFalse(halves(plan).isEmpty());
+    List<String> said =
+        plan.problems().stream()
+            .filter(each -> each.code() == ProblemCode.LONG_LOG_CUT)
+            .map(Problem::message)
+            .toList();
+    assertEquals(halves(plan).size(), said.size());
+    LengthFormat formats = LengthFormat.forJob(LengthUnit.INCH, Length.ofInchFraction(1, 16));
+    for (Half half : halves(plan)) {
+      String message =
+          "opening Door, wall S: log %s of %s is cut to %s beside it in round %d, for no shorter"
+              + " one does as well";
+      var log = half.placed().piece().log();
+      String cut = half.left() ? "8' 7\"" : "8' 11\"";
+      String length = formats.feetInches(log.length());
+      assertTrue(said.contains(message.formatted(log.tag(), length, cut, half.placed().round())));
+    }
   }
 
   /** Where long logs suffice, short logs must keep every gap within its limits. */

@@ -105,8 +105,8 @@ class PairGapsTest {
   }
 
   /**
-   * A pair pays a thousandth for each inch that falls off, and 4 for a thin end. For logs of 13 in
-   * U = 4 and L with its drop 3 + 2 = 5, so an end wants the root of 36 + 100 = 11.66 in.
+   * A pair pays five thousandths for each inch that falls off, and 4 for a thin end. For logs of 13
+   * in U = 4 and L with its drop 3 + 2 = 5, so an end wants the root of 36 + 100 = 11.66 in.
    */
   @Test
   void aPairPaysForItsOffcutsAndThinEnds() {
@@ -115,9 +115,9 @@ class PairGapsTest {
     PairGaps gaps = new PairGaps(job, courses, List.of(List.of(), List.of(), List.of(), List.of()));
     assertEquals(0, gaps.cost(), 1e-6);
     gaps.put(pair(job, 2, "13", "13"));
-    assertEquals(0.002, gaps.cost(), 1e-6);
+    assertEquals(0.01, gaps.cost(), 1e-6);
     gaps.put(pair(job, 12, "13", "13"));
-    assertEquals(0.012, gaps.cost(), 1e-6);
+    assertEquals(0.06, gaps.cost(), 1e-6);
     gaps.put(courses.get(0).logs().get(0));
     assertEquals(0, gaps.cost(), 1e-6);
     for (String thin : List.of("11.66", "11.67")) {

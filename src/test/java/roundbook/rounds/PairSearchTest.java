@@ -12,6 +12,7 @@ import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import roundbook.job.Job;
 import roundbook.job.Log;
@@ -93,6 +94,25 @@ class PairSearchTest {
       best += cost < least + 1e-9 ? 1 : 0;
     }
     assertTrue(best >= 5, best + " of 6");
+  }
+
+  /**
+   * A log of 18 ft lies beside an opening only where it saves more than its waste is worth: for ten
+   * feet of it 1.6 in² of what the gaps are off, and as much again where a wall could have it.
+   */
+  @ParameterizedTest
+  @CsvSource({"216, 103, false", "216, 101, false", "216, 88, true", "260, 101, false"})
+  void aLongLogIsNotWastedOnAShortPiece(int length, int otherMid, boolean taken) {
+    List<Log> free = List.of(cylinder("L20", 112, 104), cylinder("L21", 112, otherMid));
+    List<Log> all = Stream.concat(free.stream(), Stream.of(cylinder("L22", length, 104))).toList();
+    List<Log> members = best(List.of(spot(2)), all).get(0).members();
+    assertEquals(taken, members.stream().anyMatch(log -> log.tag().equals("L22")));
+  }
+
+  private static Log cylinder(String tag, int length, int eighths) {
+    Length mid = Length.ofInchFraction(eighths, 8);
+    Length own = Length.ofInches(length);
+    return Jobs.log(tag, own, roundbook.job.DiameterProfile.of(own, mid, mid, mid));
   }
 
   private static double leastOf(Spot spot, List<Log> free) {
