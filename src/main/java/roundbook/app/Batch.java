@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.stream.Collectors;
 import roundbook.app.FileRun.Work;
 import roundbook.csv.CsvText;
 
@@ -162,12 +164,21 @@ final class Batch {
   }
 
   private void summary(List<Outcome> outcomes) {
-    long good = outcomes.stream().filter(each -> each.exit() == Exit.DONE).count();
+    console.say("exit code, file, what became of it:");
     for (Outcome each : outcomes) {
-      String end = each.note().isEmpty() ? each.written() : each.note();
-      console.say("%d  %s  %s".formatted(each.exit().code(), each.file(), end).stripTrailing());
+      String line = "%d  %s  %s".formatted(each.exit().code(), each.file(), each.became());
+      console.say(line.stripTrailing());
     }
-    console.say(
-        "%d files, %d done, %d not".formatted(outcomes.size(), good, outcomes.size() - good));
+    String ends =
+        Arrays.stream(Exit.values())
+            .map(exit -> ended(exit, outcomes))
+            .filter(each -> !each.isEmpty())
+            .collect(Collectors.joining(", "));
+    console.say(outcomes.size() + " files: " + ends);
+  }
+
+  private static String ended(Exit exit, List<Outcome> outcomes) {
+    long count = outcomes.stream().filter(each -> each.exit() == exit).count();
+    return count == 0 ? "" : count + " " + exit.brief();
   }
 }

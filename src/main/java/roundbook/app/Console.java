@@ -51,6 +51,11 @@ record Console(PrintWriter out, PrintWriter err, boolean quiet) {
     }
   }
 
+  /** Returns a number of things, one of which has this name. */
+  static String count(long number, String one) {
+    return number + " " + one + (number == 1 ? "" : "s");
+  }
+
   /** Says one line unless quiet. */
   void say(String line) {
     if (!quiet) {

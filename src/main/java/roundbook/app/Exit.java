@@ -3,28 +3,36 @@ package roundbook.app;
 /** The exit codes of the program, worse ones with higher rank. */
 enum Exit {
   /** Done; warnings allowed. */
-  DONE(0, 0, "Done; there may be warnings."),
+  DONE(0, 0, "done", "Done; there may be warnings."),
   /** Not enough logs: a partial plan and the order are written. */
-  SHORT_OF_LOGS(4, 1, "Not enough logs: what can be built is planned, the rest is ordered."),
+  SHORT_OF_LOGS(
+      4, 1, "short of logs", "Not enough logs: what can be built is planned, the rest is ordered."),
   /** The input has errors and nothing was planned. */
-  BAD_INPUT(3, 2, "The input has errors and nothing was planned."),
+  BAD_INPUT(3, 2, "with errors", "The input has errors and nothing was planned."),
   /** Stopped by the user. */
-  STOPPED(130, 3, "Stopped: what was being planned is written as far as it had come."),
+  STOPPED(130, 3, "stopped", "Stopped: what was being planned is written as far as it had come."),
   /** A file cannot be read or written. */
-  NO_ACCESS(5, 4, "A file cannot be read or written."),
+  NO_ACCESS(5, 4, "not read or not written", "A file cannot be read or written."),
   /** The command line is wrong. */
-  USAGE(2, 5, "The command line is wrong."),
+  USAGE(2, 5, "asked for wrongly", "The command line is wrong."),
   /** The program is at fault. */
-  FAULT(1, 6, "The program is at fault.");
+  FAULT(1, 6, "failed by a fault of the program", "The program is at fault.");
 
   private final int code;
   private final int rank;
+  private final String brief;
   private final String words;
 
-  Exit(int code, int rank, String words) {
+  Exit(int code, int rank, String brief, String words) {
     this.code = code;
     this.rank = rank;
+    this.brief = brief;
     this.words = words;
+  }
+
+  /** Returns how so many files ended, after their number. */
+  String brief() {
+    return brief;
   }
 
   /** Returns what it means, in a sentence. */

@@ -78,9 +78,12 @@ final class JobRun {
     }
     Exit exit = errorExit(count(Severity.ERROR) > 0);
     console.say(
-        "%s: %d logs read, %d errors, %d warnings"
+        "%s: %s read, %s, %s"
             .formatted(
-                file.getFileName(), logs.get(), count(Severity.ERROR), count(Severity.WARNING)));
+                file.getFileName(),
+                Console.count(logs.get(), "log"),
+                Console.count(count(Severity.ERROR), "error"),
+                Console.count(count(Severity.WARNING), "warning")));
     return Outcome.checked(file, exit, logs.get(), problems);
   }
 
@@ -209,10 +212,10 @@ final class JobRun {
     plan.takeoff().top().flatMap(Top::wanted).ifPresent(wanted -> sayHeight(plan, wanted));
     long taken = plan.count(Plan.Use.TAKEN);
     console.say(
-        "%s: %d logs used, %d spare, %d left out%s"
+        "%s: %s used, %d spare, %d left out%s"
             .formatted(
                 file.getFileName(),
-                plan.count(Plan.Use.PLACED),
+                Console.count(plan.count(Plan.Use.PLACED), "log"),
                 plan.count(Plan.Use.SPARE),
                 plan.count(Plan.Use.LEFT_OUT),
                 taken == 0 ? "" : ", " + taken + " taken by other jobs"));
@@ -224,10 +227,10 @@ final class JobRun {
     LengthFormat formats = LengthFormat.forJob(rules.unit(), rules.printStep());
     Length gap = Length.of(wanted.gap(), LengthUnit.INCH).roundedTo(rules.printStep());
     console.say(
-        "%s: %d rounds come to %s, wanted %s; a gap of %s %s gives it%s"
+        "%s: %s to %s, wanted %s; a gap of %s %s gives it%s"
             .formatted(
                 file.getFileName(),
-                plan.rounds(),
+                come(plan.rounds()),
                 formats.feetInches(wanted.now()),
                 formats.feetInches(wanted.height()),
                 formats.mark(gap),
@@ -241,7 +244,11 @@ final class JobRun {
     long nearer = Math.round(wanted.height().in(LengthUnit.INCH) / course);
     return nearer == plan.rounds()
         ? "other logs would have to be chosen"
-        : "about " + nearer + " rounds come nearer";
+        : "about " + come(nearer) + " nearer";
+  }
+
+  private static String come(long rounds) {
+    return rounds + (rounds == 1 ? " round comes" : " rounds come");
   }
 
   private CrewContext context(Plan plan, List<Problem> found, int revision) {
@@ -287,7 +294,7 @@ final class JobRun {
   }
 
   private Outcome nothingPlanned(Optional<Findings> findings) {
-    console.say(problems);
+    console.say(file, problems);
     boolean logs = findings.filter(found -> !found.logs().isEmpty()).isPresent();
     boolean walls = findings.flatMap(Findings::job).isPresent();
     String why = walls ? "the logs do not make one round" : "the walls are not known; give --walls";
@@ -301,7 +308,9 @@ final class JobRun {
     CellRef where = CellRef.ofFile(file.getFileName().toString());
     String said = "nothing was planned: " + why;
     console.fail(Problem.of(ProblemCode.NOTHING_PLANNED, where, "", said).toString());
-    return Outcome.failed(file, errorExit(true), problems, said);
+    String first = Outcome.firstError(problems);
+    String note = first.isEmpty() ? said : said + ": " + first;
+    return Outcome.failed(file, errorExit(true), problems, note);
   }
 
   private boolean badSetting() {

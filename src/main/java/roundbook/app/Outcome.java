@@ -1,7 +1,10 @@
 package roundbook.app;
 
+import static java.util.stream.Collectors.joining;
+
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import roundbook.page.PlainTable;
 import roundbook.plan.Plan;
 import roundbook.problem.Problem;
@@ -62,7 +65,7 @@ record Outcome(
   static Outcome checked(Path file, Exit exit, int logs, List<Problem> problems) {
     long errors = count(problems, Severity.ERROR);
     long warnings = count(problems, Severity.WARNING);
-    return new Outcome(file, exit, "", 0, logs, 0, 0, errors, warnings, "");
+    return new Outcome(file, exit, "", 0, logs, 0, 0, errors, warnings, reason(exit, problems));
   }
 
   static Outcome planned(Path file, Exit exit, Path written, Plan plan, List<Problem> problems) {
@@ -76,7 +79,7 @@ record Outcome(
         plan.count(Plan.Use.LEFT_OUT),
         count(problems, Severity.ERROR),
         count(problems, Severity.WARNING),
-        firstError(problems));
+        reason(exit, problems));
   }
 
   /** Returns the table of {@code --report}, in the order of the files. */
@@ -100,11 +103,26 @@ record Outcome(
 
   /** Returns what is wrong in the first place, in one line, or nothing. */
   static String firstError(List<Problem> problems) {
+    return first(problems, Severity.ERROR);
+  }
+
+  /** Returns the first error, or the first warning where it counts as one. */
+  private static String reason(Exit exit, List<Problem> problems) {
+    String error = firstError(problems);
+    return error.isEmpty() && exit == Exit.BAD_INPUT ? first(problems, Severity.WARNING) : error;
+  }
+
+  private static String first(List<Problem> problems, Severity severity) {
     return problems.stream()
-        .filter(problem -> problem.severity() == Severity.ERROR)
+        .filter(problem -> problem.severity() == severity)
         .map(Problem::message)
         .findFirst()
         .orElse("");
+  }
+
+  /** Returns the workbook and what is wrong, whichever there is, in one line. */
+  String became() {
+    return Stream.of(written, note).filter(each -> !each.isEmpty()).collect(joining(": "));
   }
 
   private static long count(List<Problem> problems, Severity severity) {

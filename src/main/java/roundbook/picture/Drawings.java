@@ -58,13 +58,18 @@ public record Drawings(Stack stack, Wording wording) {
    * @param wall the wall
    * @param openings doors and windows; those of other walls are left out
    * @param settling the space that an opening wants over its frame, if it is known
+   * @param high how high it should be at most, in points; it is higher where a round would be too
+   *     low to write in
    */
   public Picture elevation(
-      Wall wall, List<Opening> openings, Function<Opening, Optional<Length>> settling) {
+      Wall wall,
+      List<Opening> openings,
+      Function<Opening, Optional<Length>> settling,
+      double high) {
     return guarded(
         "wall " + wall.name(),
         () -> {
-          WallDrawing drawing = new WallDrawing(stack, wall, openings, wording);
+          WallDrawing drawing = new WallDrawing(stack, wall, openings, wording, high);
           return Picture.of(drawing.draw(settling), drawing.altText());
         });
   }

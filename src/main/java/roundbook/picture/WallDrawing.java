@@ -24,6 +24,9 @@ final class WallDrawing {
   private static final double FOOT = 84;
   private static final double MOST_HIGH = 320;
 
+  /** The least height of a round that still has room for its words, in points. */
+  private static final double LEAST_COURSE = 15;
+
   private final Elevation elevation;
   private final List<Opening> openings;
   private final Wording wording;
@@ -32,16 +35,23 @@ final class WallDrawing {
   private final double shift;
   private final Canvas canvas;
 
-  WallDrawing(Stack stack, Wall wall, List<Opening> openings, Wording wording) {
+  WallDrawing(Stack stack, Wall wall, List<Opening> openings, Wording wording, double high) {
     this.elevation = new Elevation(stack, wall);
     this.openings =
         openings.stream().filter(each -> each.wall().equalsIgnoreCase(wall.name())).toList();
     this.wording = wording;
     double room = WIDTH - LEFT - RIGHT;
     this.top = elevation.top();
-    this.scale = Math.min(room / elevation.length(), MOST_HIGH / top);
+    this.scale = Math.min(room / elevation.length(), mostHigh(high) / top);
     this.shift = LEFT + (room - scale * elevation.length()) / 2;
     this.canvas = new Canvas(WIDTH, HEAD + scale * top + FOOT, SMALL);
+  }
+
+  /** Returns how high the wall may be: as is wanted, unless its rounds would be too low. */
+  private double mostHigh(double wanted) {
+    double wall = wanted - HEAD - FOOT;
+    boolean low = wall < LEAST_COURSE * elevation.logs().size();
+    return low ? MOST_HIGH : Math.min(MOST_HIGH, wall);
   }
 
   /** Returns the sheet; settling says how much space an opening wants over its frame. */

@@ -23,6 +23,10 @@ final class ListSheet {
   private static final double HEAD_HEIGHT = 24;
   private static final double MARGINS = 103;
   private static final double DOUBT = 0.15;
+
+  /** The part of a page that is surely filled before the page turns by itself. */
+  private static final double SURE = 0.98;
+
   private final CrewContext context;
   private final SheetBuilder sheet;
   private final double[] widths;
@@ -112,6 +116,17 @@ final class ListSheet {
     repeated = last;
     sheet.freeze(next - 1, 0).printTitles(next - 1, next - 1);
     return this;
+  }
+
+  /** Keeps the last row written in sight. */
+  ListSheet keepHead() {
+    sheet.freeze(next - 1, 0);
+    return this;
+  }
+
+  /** Returns whether a row fits on this page, of a sheet whose pages are all begun here. */
+  boolean holds(List<Cell> cells) {
+    return used + heightOf(cells, LEAST_HEIGHT) <= SURE * pageHeight();
   }
 
   /** Writes one row of a table. */

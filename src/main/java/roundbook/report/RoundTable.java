@@ -36,6 +36,8 @@ final class RoundTable {
     WALL(2),
     /** The tag. */
     LOG(3),
+    /** How long the log is as it lies in the yard. */
+    RAW(3),
     /** The corner at which the butt lies. */
     BUTT_AT(3),
     /** What is squared off the butt first. */
@@ -43,11 +45,11 @@ final class RoundTable {
     /** The near shoulder. */
     NEAR(3),
     /** The far shoulder. */
-    FAR(5),
+    FAR(4),
     /** The trimmed length. */
-    CUT(5),
+    CUT(4),
     /** What is left over at the tip. */
-    FALLS_OFF(4),
+    FALLS_OFF(3),
     /** The weight. */
     WEIGHT(2),
     /** The balance point. */
@@ -148,17 +150,38 @@ final class RoundTable {
         case WALL ->
             fitted(Cell.text(half.map(ShortRows::place).orElse(spot.wall().name())), column);
         case LOG -> fitted(Cell.formula(at(PieceColumn.TAG), spot.piece().log().tag()), column);
+        case RAW -> raw();
         case BUTT_AT ->
             fitted(Cell.text("● " + half.map(ShortRows::buttAt).orElse(piece.buttAt())), column);
         case OFF_BUTT -> fitted(tape(at(PieceColumn.OFF_BUTT), spot.piece().cutOffButt()), column);
         case NEAR -> fitted(Cell.text(near()), column);
         case FAR -> fitted(Cell.text(far()), column);
-        case CUT -> Cell.text(tape(spot.piece().trimmed())).role(Role.LARGE_CUT);
+        case CUT -> cut();
         case FALLS_OFF -> fitted(tape(at(PieceColumn.FALLS_OFF), spot.piece().fallsOff()), column);
         case WEIGHT -> weight();
         case BALANCE -> balance();
         default -> Cell.blank(Role.TICK);
       };
+    }
+
+    /** Returns the log's length to the inch or centimetre, by which it is known in the yard. */
+    private Cell raw() {
+      String trimmed = String.valueOf(live.number(spot.piece().trimmed()));
+      String sum = at(PieceColumn.OFF_BUTT) + "+" + trimmed + "+" + at(PieceColumn.FALLS_OFF);
+      String digits = live.unit() == LengthUnit.MILLIMETRE ? ",-1)" : ",0)";
+      return live.tape(
+          "ROUND(ROUND(" + sum + ",6)" + digits,
+          spot.piece().log().length().roundedTo(coarse()),
+          Role.BODY_CENTRE);
+    }
+
+    private Cell cut() {
+      String text = tape(spot.piece().trimmed());
+      double room = Column.CUT.span * COLUMN_POINTS - MARGIN;
+      boolean large = TextWidth.points(text, LARGE_POINTS) <= room;
+      return large
+          ? Cell.text(text).role(Role.LARGE_CUT)
+          : Cell.text(text).role(Role.BODY_BOLD).align(Cell.Align.CENTRE);
     }
 
     /** A short log has one shoulder only. */
@@ -191,8 +214,7 @@ final class RoundTable {
 
     /** Returns the balance point to the inch or centimetre, for it is an estimate. */
     private Cell balance() {
-      Length step = live.unit().metric() ? Length.ofMillimetres(10) : Length.ofInches(1);
-      String now = tape(weighs().balance().roundedTo(step));
+      String now = tape(weighs().balance().roundedTo(coarse()));
       return Cell.formula(planned(LiveMath.literal(now)), now).role(Role.BODY_CENTRE);
     }
 
@@ -201,6 +223,11 @@ final class RoundTable {
       String again = LiveMath.literal(live.text("round.replan"));
       return "IF(" + at(PieceColumn.SOURCE) + "=0," + value + "," + again + ")";
     }
+  }
+
+  /** Returns the step of lengths that need not be known better. */
+  private Length coarse() {
+    return live.unit().metric() ? Length.ofMillimetres(10) : Length.ofInches(1);
   }
 
   /** Returns a fixed tape distance. */

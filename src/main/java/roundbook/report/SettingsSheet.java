@@ -47,9 +47,13 @@ final class SettingsSheet {
 
   private Sheet sheet() {
     list.title(Tab.SETTINGS).text(Role.NOTE, context.text("settings.note"));
-    list.spans(1, 1, 1, 1, 1, SPANNED).headOf("settings.head").repeatHead();
+    list.spans(1, 1, 1, 1, 1, SPANNED).headOf("settings.head").keepHead();
     for (Setting setting : Setting.values()) {
-      list.row(setting(setting));
+      List<Cell> row = setting(setting);
+      if (!list.holds(row)) {
+        list.breakPage().headOf("settings.head");
+      }
+      list.row(row);
       list.sheet().put(list.next() - 1, WIDTHS.length + 2, setBy(setting));
     }
     walls();

@@ -19,6 +19,9 @@ final class WallChart {
   private static final double MOST_HEIGHT = 330;
   private static final double MARGIN = 6;
 
+  /** The least room that it takes on a page, in points. */
+  static final double LEAST_ROOM = LEAST_HEIGHT + MARGIN;
+
   private WallChart() {}
 
   /**

@@ -1,5 +1,6 @@
 package roundbook.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
@@ -18,22 +19,51 @@ final class WallNotes {
 
   private WallNotes() {}
 
-  /** Puts the lines under the current row. */
+  /**
+   * One line.
+   *
+   * @param text what it says
+   * @param role how it looks
+   */
+  private record Line(String text, Role role) {
+    /** Returns how high it stands, in points. */
+    double height() {
+      return 16 * ((text.length() + CHARACTERS - 1) / CHARACTERS) + 2.0;
+    }
+  }
+
+  /** Puts the lines under the current row, each as high as it needs. */
   static void put(Live live, Wall wall, SheetBuilder sheet) {
+    for (Line line : lines(live, wall)) {
+      sheet
+          .nextRow()
+          .height(line.height())
+          .addAcross(COLUMNS, Cell.text(line.text).role(line.role));
+    }
+  }
+
+  /** Returns how high all lines stand together, in points. */
+  static double height(Live live, Wall wall) {
+    return lines(live, wall).stream().mapToDouble(Line::height).sum();
+  }
+
+  private static List<Line> lines(Live live, Wall wall) {
+    List<Line> lines = new ArrayList<>();
     String least = live.formats().mark(live.rules().length(Setting.GAP_LEAST));
     String most = live.formats().mark(live.rules().length(Setting.GAP_MOST));
-    line(sheet, live.text("wall.legend", least, most, live.unit().symbol()), Role.PLAIN);
+    lines.add(new Line(live.text("wall.legend", least, most, live.unit().symbol()), Role.PLAIN));
     for (PiecePlan piece : live.plan().pieces()) {
       if (piece.placed().wall().equals(wall) && !piece.halves().isEmpty()) {
-        line(sheet, ShortRows.said(live.context(), piece), Role.CAUTION);
+        lines.add(new Line(ShortRows.said(live.context(), piece), Role.CAUTION));
       }
     }
     if (!wall.remarks().isBlank()) {
-      line(sheet, live.text("wall.remarks", wall.remarks()), Role.PLAIN_BOLD);
+      lines.add(new Line(live.text("wall.remarks", wall.remarks()), Role.PLAIN_BOLD));
     }
     List<Problem> gaps = gaps(live, wall);
-    say(live, sheet, "wall.fix", gaps.stream().filter(gap -> !isCut(gap)).toList());
-    say(live, sheet, "wall.cut", gaps.stream().filter(WallNotes::isCut).toList());
+    say(live, lines, "wall.fix", gaps.stream().filter(gap -> !isCut(gap)).toList());
+    say(live, lines, "wall.cut", gaps.stream().filter(WallNotes::isCut).toList());
+    return lines;
   }
 
   /** What only tells of logs that are cut is no warning any more. */
@@ -41,13 +71,11 @@ final class WallNotes {
     return gap.severity() == Severity.INFO;
   }
 
-  private static void say(Live live, SheetBuilder sheet, String heading, List<Problem> gaps) {
+  private static void say(Live live, List<Line> lines, String heading, List<Problem> gaps) {
     if (!gaps.isEmpty()) {
-      line(sheet, live.text(heading), Role.PLAIN_BOLD);
+      lines.add(new Line(live.text(heading), Role.PLAIN_BOLD));
     }
-    for (Problem gap : gaps) {
-      line(sheet, told(live, gap), Role.CAUTION);
-    }
+    gaps.forEach(gap -> lines.add(new Line(told(live, gap), Role.CAUTION)));
   }
 
   /** Returns the plan's problems with gaps of this wall. */
@@ -67,11 +95,5 @@ final class WallNotes {
 
   private static String told(Live live, Problem fix) {
     return live.context().told(fix.message()) + ". " + live.context().told(fix.remedy());
-  }
-
-  /** Writes a line as high as it needs. */
-  private static void line(SheetBuilder sheet, String text, Role role) {
-    int lines = (text.length() + CHARACTERS - 1) / CHARACTERS;
-    sheet.nextRow().height(16 * lines + 2.0).addAcross(COLUMNS, Cell.text(text).role(role));
   }
 }

@@ -13,6 +13,9 @@ final class WallPictures {
   private static final double WIDTH = 6.9;
   private static final double POINTS = 72;
 
+  /** Inches left free under the drawing. */
+  private static final double UNDER = 0.1;
+
   private WallPictures() {}
 
   /**
@@ -20,9 +23,11 @@ final class WallPictures {
    * page, for a smaller drawing could not be read.
    *
    * @param room how high it may be for the table to stay on its page, in points
+   * @param roomWithChart how high it may be for the chart to stay there too; it is made lower for
+   *     that where its rounds can still be told apart
    * @return the first row of the page that the table is on
    */
-  static int put(Live live, Wall wall, SheetBuilder sheet, double room) {
+  static int put(Live live, Wall wall, SheetBuilder sheet, double room, double roomWithChart) {
     Drawn drawn = new Drawn(live, sheet);
     List<Picture> pictures =
         drawn.made(
@@ -33,12 +38,13 @@ final class WallPictures {
                         .elevation(
                             wall,
                             live.plan().job().openings(),
-                            opening -> settling(live, opening))));
+                            opening -> settling(live, opening),
+                            roomWithChart - UNDER * POINTS)));
     double high = 0;
     for (Picture picture : pictures) {
       high = drawn.lay(picture, 0, 0, WIDTH);
     }
-    drawn.room(high + 0.1);
+    drawn.room(high + UNDER);
     if (high * POINTS <= room) {
       return 1;
     }

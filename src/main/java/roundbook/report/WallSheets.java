@@ -74,11 +74,11 @@ final class WallSheets {
 
   /** Writes the sheet from the top down. */
   private Sheet sheet() {
-    sheet.row(1).height(TITLE);
+    sheet.printTitles(1, 1).row(1).height(TITLE);
     sheet.addAcross(4, Cell.text(live.text("wall.title", wall.name())).role(Role.TITLE));
     sheet.addAcross(3, Cell.text(side()).role(Role.TITLE_NOTE));
     sheet.addAcross(2, Cell.text(live.context().revision()).role(Role.REVISION));
-    int top = WallPictures.put(live, wall, sheet.nextRow(), room());
+    int top = WallPictures.put(live, wall, sheet.nextRow(), room(), roomWithChart());
     heads();
     int first = sheet.row() + 1;
     for (int round = live.plan().rounds(); round >= 1; round--) {
@@ -119,10 +119,15 @@ final class WallSheets {
     return page() - TITLE - HEAD - NOTES - rows;
   }
 
+  /** Returns how high the drawing may be for the chart to stay on its page too. */
+  private double roomWithChart() {
+    return room() + NOTES - WallNotes.height(live, wall) - WallChart.LEAST_ROOM;
+  }
+
   /** Returns how much room is left on the page whose first row is given, in points. */
   private double left(int top) {
     Length used = sheet.sizeOf(new Area(top, 1, sheet.row(), 1)).height();
-    return page() - used.inches() * 72;
+    return page() - used.inches() * 72 - (top > 1 ? TITLE : 0);
   }
 
   /** Returns how high a page is between its margins, in points. */

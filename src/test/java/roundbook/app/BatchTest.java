@@ -35,6 +35,38 @@ class BatchTest {
     assertTrue(rows.get(2).contains("b.csv,3,"), rows.get(2));
     assertTrue(rows.get(4).contains("d.xlsx,5,"), rows.get(4));
     assertEquals(2, workbooks(folder).size());
+    String nothing =
+        "nothing was planned: there is no usable log: no headings of a tally were found: a length"
+            + " and a butt, mid or tip diameter";
+    assertTrue(rows.get(2).contains(nothing), rows.get(2));
+    String said = err.toString();
+    assertTrue(said.contains("3  " + path("b.csv") + "  " + nothing), said);
+    assertTrue(said.contains("0  " + path("a.csv") + "  " + path("a - rounds rev1.xlsx")), said);
+    String end = "4 files: 2 done, 1 with errors, 1 not read or not written";
+    assertTrue(said.strip().endsWith(end), said);
+  }
+
+  /** What a check finds wrong first stands in the report too, and a warning that counts. */
+  @Test
+  void aCheckTellsInTheReportWhyAFileFailed() throws IOException {
+    mixed(folder);
+    Files.writeString(folder.resolve("e.csv"), "Log,Length ft,Butt in,Tip in\n1,24,14,12\n");
+    Path report = folder.resolve("report.csv.out");
+    run("check", folder.toString(), "--strict", "--report", report.toString());
+    List<String> rows = Files.readAllLines(report);
+    assertTrue(rows.get(1).endsWith("a.csv,0,,0,8,0,0,0,0,"), rows.get(1));
+    assertTrue(rows.get(2).contains("no headings of a tally were found"), rows.get(2));
+    assertTrue(rows.get(5).contains("there is no middle diameter: it is estimated"), rows.get(5));
+    assertTrue(err.toString().contains("e.csv: 1 log read, 0 errors, 1 warning"), err.toString());
+  }
+
+  /** A shortage that leaves no round at all is said with the file's name as well. */
+  @Test
+  void logsThatMakeNoRoundAreSaidWithTheirFile() throws IOException {
+    Path file = folder.resolve("a.csv");
+    Files.writeString(file, "Log,Length ft,Butt in,Mid in,Tip in\n1,24,14,13,12\n");
+    assertEquals(3, run(file.toString(), "--walls", "18x18"), err.toString());
+    assertTrue(err.toString().startsWith("a.csv: error too-few-logs: "), err.toString());
   }
 
   /** Two files of one name are two jobs: no workbook or table of one follows the other's. */

@@ -65,7 +65,7 @@ class DrawingsTest {
         () -> drawings.faces(3),
         () -> drawings.plan(0),
         () -> drawings(six).plan(1),
-        () -> drawings.elevation(stranger(), List.of(), NO_SPACE),
+        () -> drawings.elevation(stranger(), List.of(), NO_SPACE, 500),
         wordless::template,
         wordless::storyPole);
   }
@@ -103,7 +103,7 @@ class DrawingsTest {
       all.add(drawings.plan(round));
     }
     for (Wall wall : stack.building().walls()) {
-      all.add(drawings.elevation(wall, RandomStacks.openings(stack, seed), NO_SPACE));
+      all.add(drawings.elevation(wall, RandomStacks.openings(stack, seed), NO_SPACE, 500));
     }
     return all;
   }

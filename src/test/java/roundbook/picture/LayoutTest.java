@@ -51,10 +51,15 @@ class LayoutTest {
     Stack stack = stack(seed);
     for (Wording wording : wordings(stack)) {
       for (Wall wall : stack.building().walls()) {
-        WallDrawing drawing =
-            new WallDrawing(stack, wall, RandomStacks.openings(stack, seed), wording);
-        check(
-            "wall " + wall.name(), seed, drawing.draw(opening -> Optional.of(Length.ofInches(2))));
+        double lowest = 28 + 84 + 15 * stack.courses().size();
+        for (double high : new double[] {1000, lowest}) {
+          WallDrawing drawing =
+              new WallDrawing(stack, wall, RandomStacks.openings(stack, seed), wording, high);
+          check(
+              "wall " + wall.name() + " " + high,
+              seed,
+              drawing.draw(opening -> Optional.of(Length.ofInches(2))));
+        }
       }
     }
   }
