@@ -125,6 +125,9 @@ final class Search implements Balancer {
 
     int[] best() {
       int[] dealt = SortAndDeal.deal(model);
+      if (model.slots.count == 0) {
+        return dealt;
+      }
       if (starts < 2) {
         return anneal(0, dealt, ONLY, moves, this::goOnTelling).variants();
       }

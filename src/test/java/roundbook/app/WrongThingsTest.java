@@ -101,6 +101,15 @@ class WrongThingsTest {
     assertTrue(Files.exists(book));
   }
 
+  /** Where no place of a round can be filled, the search has nothing to choose, and that is said. */
+  @Test
+  void wallsThatTheSampleHasNoRoundForAreNoFault() throws IOException {
+    Path job = Files.copy(Path.of("samples", "metric-hut.xlsx"), folder.resolve("hut.xlsx"));
+    int exit = run(List.of("plan", job.toString(), "--walls", "12x12"));
+    assertTrue(exit == 3 || exit == 4, exit + err());
+    assertTrue(err().contains("error too-few-logs: "), err());
+  }
+
   @Test
   void aNameThatIsTakenIsSaidInWords() throws IOException {
     Path book = Files.createFile(folder.resolve("out.xlsx"));
@@ -140,7 +149,7 @@ class WrongThingsTest {
     List<String> args =
         List.of("plan", tally(8).toString(), "--walls", "18x18", "--rounds", "2", "--height", "15");
     assertEquals(0, run(args), err());
-    assertTrue(err().contains("outside the limits: about 1 rounds come nearer"), err());
+    assertTrue(err().contains("outside the limits: about 1 round comes nearer"), err());
   }
 
   @Test
