@@ -8,9 +8,12 @@ import java.util.Map;
 import java.util.stream.Stream;
 import roundbook.job.Job;
 import roundbook.job.Log;
+import roundbook.job.Pair;
+import roundbook.job.Pair.Half;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.rounds.Choice;
+import roundbook.rounds.Fit;
 import roundbook.rounds.Places;
 import roundbook.stack.Course;
 import roundbook.stack.EndFit;
@@ -35,6 +38,7 @@ final class Trials {
   private final Places open;
   private final Score score;
   private final EndFit ends;
+  private final Fit fit;
   private final Map<String, Integer> numbers = new HashMap<>();
   private final Map<Integer, Integer> planned = new HashMap<>();
 
@@ -45,6 +49,7 @@ final class Trials {
     this.open = new Places(job.withBuilt(job.built().onlyCut()), choice.courses().size());
     this.score = new Score(job, choice.courses());
     this.ends = new EndFit(job.rules(), job.building());
+    this.fit = new Fit(job);
     for (int log = 0; log < job.logs().size(); log++) {
       numbers.put(job.logs().get(log).tag(), log);
     }
@@ -114,6 +119,47 @@ final class Trials {
     return log.pair().isPresent()
         ? List.of()
         : open.pieces(numbers.get(log.tag()), place.wall(), place.round());
+  }
+
+  /** Returns whether a log may lie in a place, whole or as one of its two short logs. */
+  boolean serves(Log log, PlacedLog place) {
+    return !pieces(log, place).isEmpty()
+        || place.piece().log().pair().stream()
+            .flatMap(pair -> pair.halves().stream())
+            .anyMatch(half -> !halves(log, place, half).isEmpty());
+  }
+
+  /** Returns the unused logs that may replace one of two short logs, nearest in size first. */
+  List<Log> nearest(PlacedLog place, Half old) {
+    Length mid = old.piece().log().mid();
+    return unused().stream()
+        .filter(log -> !halves(log, place, old).isEmpty())
+        .sorted(Comparator.comparing(log -> log.mid().minus(mid).absolute()))
+        .limit(NEAREST)
+        .toList();
+  }
+
+  /** Returns the ways in which a log too short for every wall may replace one of two short logs. */
+  List<Half> halves(Log log, PlacedLog place, Half old) {
+    boolean bound =
+        log.traits().keep() != Log.Keep.ANY
+            || job.pins().stream().anyMatch(pin -> pin.log().equals(log.tag()))
+            || !log.place().wall().isEmpty()
+                && !log.place().wall().equalsIgnoreCase(place.wall().name());
+    if (bound || fit.isWallLog(log)) {
+      return List.of();
+    }
+    return fit.pieces(log, place.wall(), old.piece().trimmed()).stream()
+        .flatMap(piece -> Stream.of(true, false).map(out -> new Half(piece, old.left(), out)))
+        .toList();
+  }
+
+  /** Returns what lies in a place of two short logs when one of them is another. */
+  Piece withHalf(PlacedLog place, Half half) {
+    Pair was = place.piece().log().pair().orElseThrow();
+    Pair pair = half.left() ? new Pair(half, was.right()) : new Pair(was.left(), half);
+    Pair.Where where = Pair.Where.of(job.rules(), job.building(), place.round(), place.wall());
+    return fit.pieces(pair.log(where), place.wall()).get(0);
   }
 
   /** Returns by how much the score would grow with a piece in a place. */

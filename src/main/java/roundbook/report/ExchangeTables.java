@@ -36,18 +36,17 @@ final class ExchangeTables {
 
   private List<String> row(Substitute each) {
     Effect effect = each.effect();
-    List<String> row = new ArrayList<>(place(each.placed()));
-    row.add(each.piece().log().tag());
-    row.addAll(decimals.of(each.piece().cutOffButt(), effect.least(), effect.most()));
+    PlacedLog placed = each.placed();
+    List<String> row = new ArrayList<>();
+    row.add(String.valueOf(placed.round()));
+    row.add(placed.wall().name());
+    row.add(each.out().tag());
+    row.add(each.in().log().tag());
+    row.addAll(decimals.of(each.in().cutOffButt(), effect.least(), effect.most()));
     row.add(String.valueOf(effect.flagsBefore()));
     row.add(String.valueOf(effect.flagsAfter()));
     row.add(score(effect.change()));
     return row;
-  }
-
-  private static List<String> place(PlacedLog placed) {
-    return List.of(
-        String.valueOf(placed.round()), placed.wall().name(), placed.piece().log().tag());
   }
 
   private PlainTable reasons() {

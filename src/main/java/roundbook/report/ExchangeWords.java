@@ -123,8 +123,8 @@ final class ExchangeWords {
   private String cure(Substitute each) {
     return context.text(
         "spares.cure",
-        each.piece().log().tag(),
-        each.placed().piece().log().tag(),
+        each.in().log().tag(),
+        each.out().tag(),
         each.placed().wall().name(),
         verdict(each.effect()));
   }

@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import roundbook.exchange.Exchanges;
 import roundbook.exchange.Spare;
 import roundbook.exchange.Substitute;
+import roundbook.job.Log;
 import roundbook.page.Cell;
 import roundbook.page.PageSetup.Kind;
 import roundbook.page.Role;
@@ -54,13 +55,13 @@ final class SparesSheet {
     context.plan().stack().courses().stream()
         .filter(course -> !context.plan().job().built().isCut(course.round()))
         .flatMap(course -> course.logs().stream())
-        .forEach(placed -> list.row(row(placed)));
+        .forEach(this::rows);
     return list.build();
   }
 
   private List<Cell> row(Spare spare) {
     String best =
-        spare.bestFor().stream().map(each -> tag(each.placed())).collect(Collectors.joining(", "));
+        spare.bestFor().stream().map(each -> each.out().tag()).collect(Collectors.joining(", "));
     return List.of(
         cells.bold(spare.log().tag()).align(Cell.Align.CENTRE),
         cells.tape(spare.log().length()),
@@ -69,14 +70,23 @@ final class SparesSheet {
         cells.text(best));
   }
 
-  private List<Cell> row(PlacedLog placed) {
+  /** Writes the row of a placed log; two short logs have one for both and one for each. */
+  private void rows(PlacedLog placed) {
+    Log whole = placed.piece().log();
+    list.row(row(placed, whole));
+    if (whole.pair().isPresent()) {
+      whole.members().forEach(each -> list.row(row(placed, each)));
+    }
+  }
+
+  private List<Cell> row(PlacedLog placed, Log out) {
     Optional<Substitute> found =
         context.plan().exchanges().substitutes().stream()
-            .filter(each -> each.placed().equals(placed))
+            .filter(each -> each.placed().equals(placed) && each.out().equals(out))
             .findFirst();
     Cell round = cells.count(placed.round());
     Cell wall = cells.centre(placed.wall().name());
-    Cell log = cells.bold(tag(placed)).align(Cell.Align.CENTRE);
+    Cell log = cells.bold(out.tag()).align(Cell.Align.CENTRE);
     if (found.isEmpty()) {
       Cell none = cells.bold(context.text("spares.no_spare"));
       Cell empty = cells.centre("–");
@@ -87,15 +97,11 @@ final class SparesSheet {
         round,
         wall,
         log,
-        cells.bold(best.piece().log().tag()).align(Cell.Align.CENTRE),
+        cells.bold(best.in().log().tag()).align(Cell.Align.CENTRE),
         cells.printed(best.effect().least()),
         cells.printed(best.effect().most()),
-        cells.tape(best.piece().cutOffButt()),
+        cells.tape(best.in().cutOffButt()),
         cells.text(words.verdict(best.effect())),
         cells.centre(words.inThousandths(best.effect().change())));
-  }
-
-  private static String tag(PlacedLog placed) {
-    return placed.piece().log().tag();
   }
 }

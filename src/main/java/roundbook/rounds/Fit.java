@@ -45,7 +45,7 @@ public record Fit(Job job) {
   }
 
   /** Returns the ways to cut a log of a wall to a length; empty when it does not serve. */
-  List<Piece> pieces(Log log, Wall wall, Length trimmed) {
+  public List<Piece> pieces(Log log, Wall wall, Length trimmed) {
     Length excess = log.length().minus(trimmed).minus(allowance().times(2));
     if (excess.isNegative() || log.traits().skip() || tooCrooked(log)) {
       return List.of();

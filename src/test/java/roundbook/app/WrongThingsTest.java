@@ -101,7 +101,9 @@ class WrongThingsTest {
     assertTrue(Files.exists(book));
   }
 
-  /** Where no place of a round can be filled, the search has nothing to choose, and that is said. */
+  /**
+   * Where no place of a round can be filled, the search has nothing to choose, and that is said.
+   */
   @Test
   void wallsThatTheSampleHasNoRoundForAreNoFault() throws IOException {
     Path job = Files.copy(Path.of("samples", "metric-hut.xlsx"), folder.resolve("hut.xlsx"));

@@ -9,7 +9,9 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import roundbook.balance.Effort;
+import roundbook.exchange.Substitute;
 import roundbook.job.Job;
+import roundbook.job.Log;
 import roundbook.plan.PiecePlan.Half;
 import roundbook.plan.Plan.LogUse;
 import roundbook.plan.Plan.Use;
@@ -119,6 +121,33 @@ class ShortPairsTest {
     assertEquals(16 - pairs, plan.supply().get(0).needed());
     assertEquals(spare, plan.supply().get(0).spare());
     assertTrue(plan.exchanges().spares().size() >= spare);
+  }
+
+  /** Short logs that are left over are spares for one of two, and what they would do is exact. */
+  @Test
+  void eachOfTwoShortLogsHasASpareOfItsOwn() {
+    Plan plan = plan(ShortYards.of(8, 17, 18, 20).job(true));
+    int seen = 0;
+    for (Half half : halves(plan)) {
+      Substitute best =
+          plan.exchanges().substitutes().stream()
+              .filter(each -> each.out().equals(half.placed().piece().log()))
+              .findFirst()
+              .orElseThrow();
+      assertTrue(plan.choice().unused().contains(best.in().log()));
+      assertEquals(half.left() ? 103 : 107, best.in().trimmed().inches());
+      List<String> lying = best.piece().log().members().stream().map(Log::tag).toList();
+      assertEquals(best.in().log().tag(), lying.get(half.left() ? 0 : 1));
+      assertEquals(
+          best.placed().piece().log().members().get(half.left() ? 1 : 0).tag(),
+          lying.get(half.left() ? 1 : 0));
+      assertTrue(
+          plan.exchanges().spares().stream()
+              .anyMatch(
+                  spare -> spare.log().equals(best.in().log()) && spare.bestFor().contains(best)));
+      seen++;
+    }
+    assertTrue(seen > 0);
   }
 
   @Test
