@@ -128,6 +128,20 @@ final class CrewFile {
                         .formatted(before.get().getFileName(), input)));
   }
 
+  /** Returns the doubt that another revision follows the one that is read back already. */
+  Optional<Problem> newer(int revision) {
+    Path next = Revision.after(revision, file, folder()).path(revision + 1);
+    if (options.outFile().isPresent() || Files.notExists(next)) {
+      return Optional.empty();
+    }
+    String message =
+        next.getFileName() + " stands already; what was typed there is not in this plan";
+    CellRef where = CellRef.ofFile(file.getFileName().toString());
+    return Optional.of(
+        Problem.of(ProblemCode.OTHER_INPUT, where, "", message)
+            .remedy("Run replan with the newest revision if that was typed in."));
+  }
+
   private static void write(Path target, boolean replace, Book book, StyleTemplate template)
       throws IOException {
     SafeFile.write(

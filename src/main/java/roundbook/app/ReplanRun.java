@@ -67,6 +67,7 @@ final class ReplanRun {
       return searching.notBegun(problems);
     }
     SiteReport typed = site.value().get();
+    output.newer(typed.issue().revision()).ifPresent(problems::add);
     Read<Replan> made = searching.run(typed.job(), effort -> Replanner.replan(typed, effort));
     problems.addAll(made.problems());
     stopped = searching.doubts();

@@ -73,8 +73,8 @@ final class Doubts {
     String message =
         String.format(
             Locale.ROOT,
-            "%d rounds wanted, the logs allow %d; missing: %s%s",
-            shortage.wanted(),
+            "%s wanted, the logs allow %d; missing: %s%s",
+            rounds(shortage.wanted()),
             shortage.built(),
             shortage.missing().stream().map(this::missing).collect(Collectors.joining("; ")),
             shortage.proof().map(this::proof).orElse(""));
@@ -117,11 +117,15 @@ final class Doubts {
         missing.walls());
   }
 
+  private static String rounds(int count) {
+    return count + (count == 1 ? " round" : " rounds");
+  }
+
   private String proof(Shortage.Proof proof) {
     return String.format(
         Locale.ROOT,
-        " (planned again with them: %d rounds; with any one fewer: %d)",
-        proof.rounds(),
+        " (planned again with them: %s; with any one fewer: %d)",
+        rounds(proof.rounds()),
         proof.oneFewer());
   }
 

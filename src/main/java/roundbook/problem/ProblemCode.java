@@ -122,7 +122,7 @@ public enum ProblemCode {
   BAD_PIN(ERROR, "Correct the pin."),
   /** A job without rounds or height takes all it can of a shared yard. */
   TAKES_ALL(WARNING, "Give Rounds or Wall_height, or name the job last."),
-  /** The revision before was made from another file. */
+  /** The revision before was made from another file or another revision. */
   OTHER_INPUT(WARNING, "If they are two jobs, rename one of the files and plan it again."),
   /** The search for a good choice of logs was ended by the user before its time. */
   SEARCH_STOPPED(WARNING, "Plan again and let it run to its end; it will find a better choice."),

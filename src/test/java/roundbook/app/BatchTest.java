@@ -113,6 +113,13 @@ class BatchTest {
     assertEquals(0, run("replan", path("a.csv - rounds rev1.xlsx")), err.toString());
     assertTrue(names().contains("a.csv - rounds rev2.xlsx"), names().toString());
     assertFalse(err.toString().contains("other-input"), err.toString());
+    assertEquals(0, run("replan", path("a.csv - rounds rev1.xlsx")), err.toString());
+    assertTrue(names().contains("a.csv - rounds rev3.xlsx"), names().toString());
+    String newer =
+        "a.csv - rounds rev1.xlsx: warning other-input: a.csv - rounds rev2.xlsx stands already;"
+            + " what was typed there is not in this plan. Run replan with the newest revision if"
+            + " that was typed in.";
+    assertTrue(err.toString().contains(newer), err.toString());
   }
 
   @Test
