@@ -64,6 +64,11 @@ record Label(
     return new Label(text, lettering, at, part, room, whole, ground);
   }
 
+  /** Returns the same text at another place. */
+  Label to(Spot place) {
+    return new Label(text, lettering, place, across, room, whole, ground);
+  }
+
   /** Returns the same text kept to a width. */
   Label within(double width) {
     return new Label(text, lettering, at, across, width, whole, ground);

@@ -61,11 +61,11 @@ final class WallDrawing {
     stack().courses().forEach(this::crossingEnds);
     WallOpenings holes = new WallOpenings(this);
     openings.forEach(opening -> holes.draw(opening, settling.apply(opening)));
+    WallRows rows = new WallRows(this);
+    logs().forEach(log -> rows.draw(log, holes));
     for (Joint joint : stack().joints(elevation.wall())) {
       gaps(joint, holes);
     }
-    WallRows rows = new WallRows(this);
-    logs().forEach(log -> rows.draw(log, holes));
     rows.heading();
     openings.forEach(holes::pins);
     new WallFoot(this).draw();
@@ -99,9 +99,19 @@ final class WallDrawing {
     return scale;
   }
 
+  /** Returns how high the lowest log is on the sheet, with the gap under it. */
+  double course() {
+    return elevation.leastCourse() * scale;
+  }
+
   /** Returns the size of lettering that goes in a log, kept between two sizes. */
   double size(double part, double least, double most) {
-    return Math.max(least, Math.min(most, elevation.leastCourse() * scale * part));
+    return Math.max(least, Math.min(most, course() * part));
+  }
+
+  /** Returns the size of the lettering of gaps. */
+  double gapSize() {
+    return size(0.4, SMALL, 9);
   }
 
   /** Returns a point of the wall on the sheet. */
@@ -148,7 +158,7 @@ final class WallDrawing {
 
   /** Writes the gap of a joint at both inside faces and in the middle. */
   private void gaps(Joint joint, WallOpenings holes) {
-    double size = size(0.4, SMALL, 9);
+    double size = gapSize();
     gap(joint, holes, new Station(elevation.leftFace(), 0, joint.left(), size));
     gap(joint, holes, new Station(elevation.length() / 2, 0.5, joint.middle(), size));
     gap(joint, holes, new Station(elevation.rightFace(), 1, joint.right(), size));

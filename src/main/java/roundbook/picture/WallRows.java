@@ -8,6 +8,12 @@ import roundbook.stack.PlacedLog;
 final class WallRows {
   private static final double LEAST_ROOM = 22;
 
+  /** How far the words of a gap reach into a wall from an inside face, in points. */
+  private static final double GAP_WORDS = 36;
+
+  /** Which part of a stretch is left free at its ends where no words of gaps are in the way. */
+  private static final double MARGIN = 0.06;
+
   private final WallDrawing drawing;
   private final Canvas canvas;
   private final double size;
@@ -84,15 +90,30 @@ final class WallRows {
 
   /** Writes the tag at the left and the middle diameter at the right of a stretch. */
   private void write(PlacedLog log, Box free) {
-    String middle = "Ø " + drawing.wording().mark(log.piece().mid());
+    Label tag = Label.of(WallDrawing.tag(log), size, free.middle()).bold();
+    writeFrom(new Spot(free.left(), free.middle().y()), 1, free, tag);
+    String mid = "Ø " + drawing.wording().mark(log.piece().mid());
+    double small = Math.max(WallDrawing.SMALL, size * 0.9);
+    Label middle = Label.of(mid, small, free.middle()).ending().uncut();
+    writeFrom(new Spot(free.right(), free.middle().y()), -1, free, middle);
+  }
+
+  /**
+   * Writes a text as near to an end of a stretch as the words of the gaps leave it room. Where logs
+   * are low it goes between those at the end and those in the middle.
+   */
+  private void writeFrom(Spot end, int inward, Box free, Label label) {
     double half = free.width() * 0.42;
-    Spot from = new Spot(free.left() + free.width() * 0.06, free.middle().y());
-    canvas.writeIfFree(Label.of(WallDrawing.tag(log), size, from).bold().within(half));
-    Spot to = new Spot(free.right() - free.width() * 0.06, free.middle().y());
-    canvas.writeIfFree(
-        Label.of(middle, Math.max(WallDrawing.SMALL, size * 0.9), to)
-            .ending()
-            .within(half)
-            .uncut());
+    double between = free.width() / 2 - 1.5 * GAP_WORDS;
+    Label near = label.to(end.plus(inward * free.width() * MARGIN, 0)).within(half);
+    Label far = label.to(end.plus(inward * GAP_WORDS, 0)).within(half);
+    Label middle = far.within(Math.max(between, LEAST_ROOM));
+    boolean low = drawing.course() < size + drawing.gapSize() + 1;
+    List<Label> ways = low ? List.of(middle, far, near) : List.of(near, far, middle);
+    for (Label way : ways) {
+      if (canvas.writeIfFree(way)) {
+        return;
+      }
+    }
   }
 }
