@@ -146,12 +146,9 @@ final class Trials {
             || job.pins().stream().anyMatch(pin -> pin.log().equals(log.tag()))
             || !log.place().wall().isEmpty()
                 && !log.place().wall().equalsIgnoreCase(place.wall().name());
-    if (bound || fit.isWallLog(log)) {
-      return List.of();
-    }
-    return fit.pieces(log, place.wall(), old.piece().trimmed()).stream()
-        .flatMap(piece -> Stream.of(true, false).map(out -> new Half(piece, old.left(), out)))
-        .toList();
+    return bound || fit.isWallLog(log)
+        ? List.of()
+        : fit.halves(log, place.wall(), old.piece().trimmed(), old.left());
   }
 
   /** Returns what lies in a place of two short logs when one of them is another. */

@@ -49,9 +49,13 @@ final class WallDrawing {
 
   /** Returns how high the wall may be: as is wanted, unless its rounds would be too low. */
   private double mostHigh(double wanted) {
-    double wall = wanted - HEAD - FOOT;
-    boolean low = wall < LEAST_COURSE * elevation.logs().size();
-    return low ? MOST_HIGH : Math.min(MOST_HIGH, wall);
+    boolean low = wanted < lowest(logs().size());
+    return low ? MOST_HIGH : Math.min(MOST_HIGH, wanted - HEAD - FOOT);
+  }
+
+  /** Returns how low a drawing of so many rounds may be, in points. */
+  static double lowest(int rounds) {
+    return HEAD + FOOT + LEAST_COURSE * rounds;
   }
 
   /** Returns the sheet; settling says how much space an opening wants over its frame. */

@@ -3,9 +3,11 @@ package roundbook.rounds;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import roundbook.job.BuildRules;
 import roundbook.job.Job;
 import roundbook.job.Log;
+import roundbook.job.Pair.Half;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
@@ -45,7 +47,7 @@ public record Fit(Job job) {
   }
 
   /** Returns the ways to cut a log of a wall to a length; empty when it does not serve. */
-  public List<Piece> pieces(Log log, Wall wall, Length trimmed) {
+  List<Piece> pieces(Log log, Wall wall, Length trimmed) {
     Length excess = log.length().minus(trimmed).minus(allowance().times(2));
     if (excess.isNegative() || log.traits().skip() || tooCrooked(log)) {
       return List.of();
@@ -58,6 +60,18 @@ public record Fit(Job job) {
       }
     }
     return List.copyOf(pieces);
+  }
+
+  /**
+   * Returns the ways in which a log may lie at one side of an opening, cut to a length, its butt
+   * out or in; empty when it does not serve.
+   *
+   * @param left whether that is the left side
+   */
+  public List<Half> halves(Log log, Wall wall, Length trimmed, boolean left) {
+    return pieces(log, wall, trimmed).stream()
+        .flatMap(piece -> Stream.of(true, false).map(out -> new Half(piece, left, out)))
+        .toList();
   }
 
   /** Returns whether a log is long enough for a whole wall. */

@@ -30,6 +30,7 @@ final class PairGaps {
   private static final double WALL_LOG = 1;
 
   private final Job job;
+  private final Fit fit;
   private final List<Wall> walls;
   private final List<Course> courses;
   private final List<List<Length>> stations;
@@ -48,6 +49,7 @@ final class PairGaps {
    */
   PairGaps(Job job, List<Course> courses, List<List<Length>> jambs) {
     this.job = job;
+    this.fit = new Fit(job);
     this.walls = job.building().walls();
     this.courses = new ArrayList<>(courses);
     this.stations = new ArrayList<>();
@@ -149,7 +151,7 @@ final class PairGaps {
 
   /** Returns how many of the two short logs of a place are long enough for a whole wall. */
   private long wallLogs(PlacedLog log) {
-    return log.logs().stream().filter(each -> new Fit(job).isWallLog(each.piece().log())).count();
+    return log.logs().stream().filter(each -> fit.isWallLog(each.piece().log())).count();
   }
 
   /** Returns whether an end of a {@linkplain Pair pair} at a corner has no full bearing. */

@@ -152,29 +152,13 @@ final class PairSearch {
     Half own = chosen.get(side);
     boolean apart = other != null && !other.equals(side);
     List<Half> back = apart ? ways(own.piece().log(), other) : List.of();
-    double best = now;
-    Half bestHalf = own;
-    Half bestBack = apart ? chosen.get(other) : own;
-    Half was = bestBack;
+    List<Both> both = new ArrayList<>();
     for (Half half : ways(log, side)) {
       for (Half returned : apart ? simple(back) : List.of(half)) {
-        put(side, half);
-        if (apart) {
-          put(other, returned);
-        }
-        double cost = gaps.cost();
-        if (cost < best - WORTH) {
-          best = cost;
-          bestHalf = half;
-          bestBack = returned;
-        }
+        both.add(new Both(half, returned));
       }
     }
-    put(side, bestHalf);
-    if (apart) {
-      put(other, best < now ? bestBack : was);
-    }
-    return best;
+    return tried(side, apart ? other : side, both, now);
   }
 
   /** Puts two logs at a spot at once where that is better, of those that lie there or nowhere. */
@@ -185,26 +169,44 @@ final class PairSearch {
         free.stream()
             .filter(log -> sideOf(log) == null || sideOf(log).spot().equals(spot))
             .toList();
-    double best = now;
-    Half bestLeft = chosen.get(left);
-    Half bestRight = chosen.get(right);
+    List<Both> both = new ArrayList<>();
     for (Half one : near(left, own)) {
       for (Half other : near(right, own)) {
         if (!one.piece().log().equals(other.piece().log())) {
-          put(left, one);
-          put(right, other);
-          double cost = gaps.cost();
-          if (cost < best - WORTH) {
-            best = cost;
-            bestLeft = one;
-            bestRight = other;
-          }
+          both.add(new Both(one, other));
         }
       }
     }
-    put(left, bestLeft);
-    put(right, bestRight);
+    return tried(left, right, both, now);
+  }
+
+  /**
+   * What lies at two sides at once.
+   *
+   * @param one what lies at the first
+   * @param other what lies at the second, the same where that is the same side
+   */
+  private record Both(Half one, Half other) {}
+
+  /** Leaves at two sides what is best of what lies there and of other ways. */
+  private double tried(Side one, Side other, List<Both> ways, double now) {
+    double best = now;
+    Both kept = new Both(chosen.get(one), chosen.get(other));
+    for (Both way : ways) {
+      put(one, other, way);
+      double cost = gaps.cost();
+      if (cost < best - WORTH) {
+        best = cost;
+        kept = way;
+      }
+    }
+    put(one, other, kept);
     return best;
+  }
+
+  private void put(Side one, Side other, Both both) {
+    put(one, both.one);
+    put(other, both.other);
   }
 
   /** Returns simple ways of the logs nearest to a round in size. */

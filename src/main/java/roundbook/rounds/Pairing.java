@@ -237,11 +237,6 @@ final class Pairing {
     boolean elsewhere =
         !log.place().wall().isEmpty() && !log.place().wall().equalsIgnoreCase(wall.name())
             || log.place().round().orElse(side.spot.round) != side.spot.round;
-    if (tooLong || elsewhere) {
-      return List.of();
-    }
-    return fit.pieces(log, wall, side.length()).stream()
-        .flatMap(piece -> Stream.of(true, false).map(out -> new Half(piece, side.left, out)))
-        .toList();
+    return tooLong || elsewhere ? List.of() : fit.halves(log, wall, side.length(), side.left);
   }
 }

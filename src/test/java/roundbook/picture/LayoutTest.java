@@ -51,7 +51,7 @@ class LayoutTest {
     Stack stack = stack(seed);
     for (Wording wording : wordings(stack)) {
       for (Wall wall : stack.building().walls()) {
-        double lowest = 28 + 84 + 15 * stack.courses().size();
+        double lowest = WallDrawing.lowest(stack.courses().size());
         for (double high : new double[] {1000, lowest}) {
           WallDrawing drawing =
               new WallDrawing(stack, wall, RandomStacks.openings(stack, seed), wording, high);

@@ -24,7 +24,7 @@ class WallRowsTest {
   void everyLogHasItsTagAndItsMiddle(long seed) {
     Stack stack = RandomStacks.of(seed, (int) (1 + (seed * 7) % 20));
     for (Wall wall : stack.building().walls()) {
-      double lowest = 28 + 84 + 15 * stack.courses().size();
+      double lowest = WallDrawing.lowest(stack.courses().size());
       for (double high : new double[] {1000, lowest}) {
         WallDrawing drawing =
             new WallDrawing(stack, wall, List.of(), RandomStacks.wording(stack), high);
