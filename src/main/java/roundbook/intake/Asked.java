@@ -1,5 +1,7 @@
 package roundbook.intake;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import roundbook.units.LengthUnit;
@@ -32,10 +34,10 @@ public record Asked(
           Optional.empty(),
           Optional.empty());
 
-  /** Copies the maps. */
+  /** Copies the maps and keeps their order, so that the same is written the same in every run. */
   public Asked {
-    settings = Map.copyOf(settings);
-    typed = Map.copyOf(typed);
+    settings = Collections.unmodifiableMap(new LinkedHashMap<>(settings));
+    typed = Collections.unmodifiableMap(new LinkedHashMap<>(typed));
   }
 
   /** What is asked without a short form. */

@@ -1,6 +1,7 @@
 package roundbook.intake;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import roundbook.job.BuildRules;
 import roundbook.job.Building;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
+import roundbook.job.WallsFault;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
@@ -24,8 +26,8 @@ import roundbook.units.LengthUnit;
  *
  * <p>{@code 24x18} gives the outside lengths of the N and S walls and of the E and W walls, in feet
  * in inch work and in metres in metric work unless the text states units. The sheet has a wall a
- * row in clockwise order: wall, outside length, laid first (x), thickness if not the job's,
- * remarks.
+ * row in clockwise order, or in any order where their names are N, E, S and W: wall, outside length,
+ * laid first (x), thickness if not the job's, remarks.
  */
 final class WallsReader {
   private static final List<String> NAMES = List.of("N", "E", "S", "W");
@@ -66,7 +68,8 @@ final class WallsReader {
       Length outside = name.equals("N") || name.equals("S") ? first.get() : second.get();
       walls.add(new Wall(name, outside, laidFirst.contains(name), rules.thickness(), ""));
     }
-    return checked(walls, CellRef.ofFile("--walls"));
+    CellRef option = CellRef.ofFile("--walls");
+    return checked(walls, option, Collections.nCopies(walls.size(), option));
   }
 
   private static Optional<Length> length(LengthReader reader, String text) {
@@ -77,6 +80,7 @@ final class WallsReader {
     SheetColumns columns = SheetColumns.of(table);
     Set<String> laidFirst = laidFirst();
     List<Wall> walls = new ArrayList<>();
+    List<CellRef> cells = new ArrayList<>();
     for (Row row : columns.below()) {
       String name = columns.text(row, "wall").toUpperCase(Locale.ROOT);
       String outside = columns.text(row, "outside length");
@@ -96,8 +100,9 @@ final class WallsReader {
       boolean laid =
           first.isEmpty() ? laidFirst.contains(name) : first.matches("(?i)x|y|yes|1|true");
       walls.add(new Wall(name, length.get(), laid, thickness.get(), columns.text(row, "remarks")));
+      cells.add(table.at(row, columns.column("wall")));
     }
-    return checked(walls, table.place());
+    return checked(walls, table.place(), cells);
   }
 
   /** Bare wall lengths are feet in inch work when they are small enough to be. */
@@ -113,40 +118,19 @@ final class WallsReader {
     return rules.metric() ? LengthUnit.METRE : LengthUnit.FOOT;
   }
 
-  private Optional<Building> checked(List<Wall> walls, CellRef where) {
-    String fault = fault(walls);
-    if (!fault.isEmpty()) {
-      say(where, "", fault);
-      return Optional.empty();
+  /** Returns the building of the walls listed, or says what keeps them from being planned. */
+  private Optional<Building> checked(List<Wall> listed, CellRef list, List<CellRef> cells) {
+    List<Wall> walls = Building.inOrder(listed);
+    Optional<WallsFault> fault = WallsFault.of(walls);
+    if (fault.isEmpty()) {
+      return Optional.of(new Building(walls));
     }
-    return Optional.of(new Building(walls));
-  }
-
-  private static String fault(List<Wall> walls) {
-    if (walls.size() < 4 || walls.size() % 2 != 0) {
-      return walls.size() + " walls do not close a building of right angles";
-    }
-    if (walls.stream().map(Wall::name).distinct().count() < walls.size()) {
-      return "two walls have the same name";
-    }
-    for (int i = 0; i < walls.size(); i++) {
-      if (walls.get(i).laidFirst() == walls.get((i + 1) % walls.size()).laidFirst()) {
-        return "walls "
-            + walls.get(i).name()
-            + " and "
-            + walls.get((i + 1) % walls.size()).name()
-            + " meet at a corner, so only one of them can be laid first";
-      }
-    }
-    boolean square = walls.size() == 4;
-    if (square && !opposite(walls, 0) || square && !opposite(walls, 1)) {
-      return "opposite walls must have the same outside length";
-    }
-    return "";
-  }
-
-  private static boolean opposite(List<Wall> walls, int index) {
-    return walls.get(index).outside().equals(walls.get(index + 2).outside());
+    CellRef where =
+        fault.get().wall().map(wall -> cells.get(listed.lastIndexOf(wall))).orElse(list);
+    problems.add(
+        Problem.of(ProblemCode.BAD_WALLS, where, "", fault.get().message())
+            .remedy(fault.get().remedy()));
+    return Optional.empty();
   }
 
   private Set<String> laidFirst() {

@@ -1,20 +1,40 @@
 package roundbook.job;
 
+import java.util.Comparator;
 import java.util.List;
 import roundbook.units.Length;
 
 /**
- * The ring of walls, in clockwise order seen from above, every corner a right angle.
+ * The four walls of a rectangle, in clockwise order seen from above.
  *
  * <p>A wall's <em>start</em> corner is the one met first going clockwise: seen from outside it is
  * the right one, seen from inside the left one. Walls alternate between laid first and laid second.
  *
- * @param walls the walls in clockwise order, an even number of them
+ * @param walls the walls in clockwise order; what {@link WallsFault} finds no fault with
  */
 public record Building(List<Wall> walls) {
+  private static final List<String> CLOCKWISE = List.of("N", "E", "S", "W");
+
   /** Copies the list. */
   public Building {
     walls = List.copyOf(walls);
+  }
+
+  /**
+   * Returns walls in their order round the house, from the first of the list on. Where they are
+   * named N, E, S and W their names tell it; others are taken as they are listed.
+   */
+  public static List<Wall> inOrder(List<Wall> listed) {
+    boolean told = listed.size() == CLOCKWISE.size() && listed.stream().map(Wall::name).toList().containsAll(CLOCKWISE);
+    if (!told) {
+      return listed;
+    }
+    int first = CLOCKWISE.indexOf(listed.get(0).name());
+    return listed.stream()
+        .sorted(
+            Comparator.comparingInt(
+                wall -> Math.floorMod(CLOCKWISE.indexOf(wall.name()) - first, CLOCKWISE.size())))
+        .toList();
   }
 
   /** Returns the wall of a name; empty when there is none. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.IntStream;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.notch.Notch;
@@ -102,13 +101,12 @@ final class NotchChange {
     return Book.nameOf("Change", wall.name());
   }
 
-  /** Offers the rounds as a list. */
+  /** Offers the rounds as a list, which no number of rounds makes too long. */
   private void rules(int row) {
-    List<String> rounds =
-        IntStream.rangeClosed(1, live.plan().rounds()).mapToObj(String::valueOf).toList();
+    String rounds = live.map().rounds(RoundColumn.ROUND);
     String text = live.text("change.advice");
     Rule.Advice advice = Rule.Advice.refusing(live.text("change.round"), text).prompt(text);
-    sheet.rule(new Rule.OneOf(Area.cell(row, 1), rounds, advice));
+    sheet.rule(new Rule.OneOfCells(Area.cell(row, 1), rounds, advice));
   }
 
   /** What is worked out for the round in hand, one a column. */

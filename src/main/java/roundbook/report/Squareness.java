@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import roundbook.job.Building;
 import roundbook.job.Wall;
+import roundbook.job.WallsFault;
 import roundbook.units.Length;
 import roundbook.units.LengthUnit;
 
@@ -17,11 +18,7 @@ record Squareness(Length outside, Length inside) {
   /** Returns the diagonals of a building of four walls, opposite ones equal; else nothing. */
   static Optional<Squareness> of(Building building) {
     List<Wall> walls = building.walls();
-    boolean rectangle =
-        walls.size() == 4
-            && walls.get(0).outside().equals(walls.get(2).outside())
-            && walls.get(1).outside().equals(walls.get(3).outside());
-    if (!rectangle) {
+    if (WallsFault.of(walls).isPresent()) {
       return Optional.empty();
     }
     Wall one = walls.get(0);

@@ -9,6 +9,8 @@ import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFColor;
 import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.apache.xmlbeans.XmlCursor;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTStylesheet;
 import roundbook.page.Cell;
 import roundbook.page.Role;
 
@@ -63,6 +65,26 @@ final class CellStyles {
     Look.Font usual = template.look(Role.BODY).font();
     workbook.getFontAt(0).setFontName(usual.name());
     workbook.getFontAt(0).setFontHeight(USUAL_POINTS);
+    nameTheUsual(workbook.getStylesSource().getCTStylesheet());
+  }
+
+  /**
+   * Names the first style as the usual one, which some readers miss.
+   *
+   * <p>It is the built-in style 0 of ECMA-376 part 1, 18.8.7; the library's small schema has no
+   * type for it.
+   */
+  private static void nameTheUsual(CTStylesheet sheet) {
+    try (XmlCursor cursor = sheet.newCursor()) {
+      String space = cursor.getName().getNamespaceURI();
+      cursor.toEndToken();
+      cursor.beginElement("cellStyles", space);
+      cursor.insertAttributeWithValue("count", "1");
+      cursor.beginElement("cellStyle", space);
+      cursor.insertAttributeWithValue("name", "Normal");
+      cursor.insertAttributeWithValue("xfId", "0");
+      cursor.insertAttributeWithValue("builtinId", "0");
+    }
   }
 
   /** Returns the style of a cell. */

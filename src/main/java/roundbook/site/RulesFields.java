@@ -20,6 +20,7 @@ import roundbook.job.Pin;
 import roundbook.job.Setting;
 import roundbook.job.SettingKind;
 import roundbook.job.Wall;
+import roundbook.job.WallsFault;
 import roundbook.page.CellNames;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
@@ -133,7 +134,14 @@ final class RulesFields {
               thickness.get(),
               fields.text(CellNames.item("Wall", number, "remarks"))));
     }
-    return walls.size() < 4 ? Optional.empty() : Optional.of(new Building(walls));
+    Optional<WallsFault> fault = walls.isEmpty() ? Optional.empty() : WallsFault.of(walls);
+    fault.ifPresent(found -> say(found, fields.where(CellNames.item("Wall", 1, "name"))));
+    return walls.isEmpty() ? Optional.empty() : Optional.of(new Building(walls));
+  }
+
+  private void say(WallsFault fault, CellRef where) {
+    problems.add(
+        Problem.of(ProblemCode.BAD_WALLS, where, "", fault.message()).remedy(fault.remedy()));
   }
 
   /** Returns the openings. */

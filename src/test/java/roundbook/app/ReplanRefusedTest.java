@@ -72,6 +72,7 @@ class ReplanRefusedTest {
         Arguments.of("thousands of rounds", "Rounds=5000", "Settings!", "bad-setting"),
         Arguments.of("a tower", "Wall_height=100000", "Settings!", "bad-setting"),
         Arguments.of("other walls first", "Laid_first=E W", "Settings!", "contradiction"),
+        Arguments.of("a house that does not close", "Wall_1_outside=200", "Settings!", "bad-walls"),
         Arguments.of("another unit", "Units=mm", "Settings!", "contradiction"),
         Arguments.of("a setting that is none", "Chinking_gap=wide", "Settings!", "bad-setting"),
         Arguments.of("too few rounds", "Cut_1=x;Cut_2=x;Rounds=1", "Settings!", "contradiction"));

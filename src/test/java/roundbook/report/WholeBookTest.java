@@ -43,6 +43,18 @@ class WholeBookTest {
     assertEquals(List.of(), FormulaRules.broken(file));
   }
 
+  /** The list of 89 rounds and more to choose from was longer than a workbook holds as a text. */
+  @Test
+  void asManyRoundsAsMayBeAskedForAreWritten() throws Exception {
+    CrewContext context =
+        CrewContext.of(
+            PlanFixtures.inches().plan(200),
+            List.of(),
+            new CrewContext.Issue(1, "cabin.xlsx", "0.0-test", false));
+    Book book = CrewBook.of(context);
+    assertEquals(List.of(), SecondReader.differences(book, written(book)));
+  }
+
   /** Programs find sheets by the ids among the names, whatever the tabs are called. */
   @Test
   void namesAreTheSameInEveryLanguage() throws Exception {

@@ -153,6 +153,16 @@ class BookWriterTest {
     }
   }
 
+  /** ECMA-376 part 1, 18.8.7: the style named Normal is the built-in one of number 0. */
+  @Test
+  void theUsualStyleIsNamed() throws IOException {
+    try (XSSFWorkbook workbook = reopened(SampleBook.book())) {
+      String styles = workbook.getStylesSource().getCTStylesheet().xmlText();
+      String usual = "cellStyle name=\"Normal\" xfId=\"0\" builtinId=\"0\"";
+      assertTrue(styles.contains(usual), styles);
+    }
+  }
+
   @Test
   void checksAreKept() throws IOException {
     try (XSSFWorkbook workbook = reopened(SampleBook.book())) {

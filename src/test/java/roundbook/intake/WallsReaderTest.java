@@ -1,0 +1,103 @@
+package roundbook.intake;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import roundbook.job.Building;
+import roundbook.job.Wall;
+import roundbook.problem.Problem;
+import roundbook.problem.ProblemCode;
+import roundbook.problem.Problems;
+import roundbook.table.Cell;
+import roundbook.table.Row;
+import roundbook.table.Table;
+
+/** One rectangle is planned; every other ring of walls is refused, with its place and a remedy. */
+class WallsReaderTest {
+  private final Problems problems = new Problems();
+
+  /** A plan that is no rectangle was once planned as if all its corners were outer ones. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "an L, A 240 x/B 180/C 120 x/D 60/E 120 x/F 120, A6, 6 walls are given",
+    "a U, 'A 300 x/B 180/C 100 x/D 90/E 100 x/F 90/G 100 x/H 180', A6, 8 walls are given",
+    "two pens, 'A 240 x/B 168/C 240 x/D 168/E 120 x/F 96/G 120 x/H 96', A6, 8 walls are given",
+    "six alike, A 240 x/B 240/C 240 x/D 240/E 240 x/F 240, A6, 6 walls are given",
+    "an open pen, A 240 x/B 168/C 240 x, '', 3 walls are given",
+    "no wall, '', '', 0 walls are given",
+    "a trapezium, A 240 x/B 168/C 250 x/D 168, A4, walls A and C face each other",
+    "a kite, A 240 x/B 168/C 240 x/D 160, A5, walls B and D face each other",
+    "a name twice, A 240 x/B 168/A 240 x/D 168, A4, two walls are named A",
+    "side by side, A 240 x/C 240 x/B 168/D 168, A3, walls A and C meet at a corner",
+    "none first, A 240/B 168/C 240/D 168, A3, walls A and B meet at a corner",
+    "lengths side by side, A 240 x/B 240/C 168 x/D 168, A4, walls A and C face each other",
+  })
+  void refuses(String name, String walls, String cell, String message) {
+    assertEquals(Optional.empty(), read(walls));
+    List<Problem> said = problems.sorted();
+    assertEquals(1, said.size(), said.toString());
+    Problem only = said.get(0);
+    assertEquals(ProblemCode.BAD_WALLS, only.code());
+    String place = cell == null || cell.isEmpty() ? "Walls" : "Walls!" + cell;
+    assertEquals("job.xlsx: " + place, only.where().toString());
+    assertTrue(only.message().startsWith(message), only.message());
+    assertTrue(!only.remedy().isEmpty());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "A 240 x/B 168/C 240 x/D 168, A B C D, AB",
+    "N 240/E 168/S 240/W 168, N E S W, NE",
+    "N 240/S 240/E 168/W 168, N E S W, NE",
+    "W 168/E 168/S 240/N 240, W N E S, NW",
+    "n 240/w 168/s 240/e 168, N E S W, NE",
+    "E 168 x/N 240 n/W 168 x/S 240 n, E S W N, SE",
+  })
+  void takesARectangleInItsOrderRoundTheHouse(String walls, String order, String corner) {
+    Building read = read(walls).orElseThrow(() -> new AssertionError(problems.sorted()));
+    assertEquals(
+        List.of(order.split(" ")), read.walls().stream().map(Wall::name).toList());
+    assertEquals(corner, read.endCorner(read.walls().get(0)));
+  }
+
+  @Test
+  void anOptionIsARectangle() {
+    Building read =
+        new WallsReader(JobReader.rules(table(List.of()), Asked.NOTHING).value().orElseThrow(), problems)
+            .read(Optional.empty(), Optional.of("20x14"))
+            .orElseThrow();
+    assertEquals(
+        List.of(240, 168, 240, 168),
+        read.walls().stream().map(wall -> wall.outside().inches()).map(Double::intValue).toList());
+  }
+
+  private Optional<Building> read(String walls) {
+    List<Row> rows = new ArrayList<>(List.of(row(1, "Wall", "Outside length", "Laid first (x)")));
+    for (String wall : walls == null ? new String[0] : walls.split("/")) {
+      if (!wall.isEmpty()) {
+        rows.add(row(rows.size() + 1, wall.split(" ")));
+      }
+    }
+    return new WallsReader(
+            JobReader.rules(table(List.of()), Asked.NOTHING).value().orElseThrow(), problems)
+        .read(Optional.of(table(rows)), Optional.empty());
+  }
+
+  private static Table table(List<Row> rows) {
+    return Table.of("job.xlsx", "Walls", Set.of(), rows);
+  }
+
+  private static Row row(int number, String... texts) {
+    List<Cell> cells = new ArrayList<>();
+    Arrays.stream(texts).forEach(text -> cells.add(Cell.text(cells.size() + 1, text)));
+    return new Row(number, cells, false, false);
+  }
+}
