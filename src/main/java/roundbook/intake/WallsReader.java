@@ -26,8 +26,8 @@ import roundbook.units.LengthUnit;
  *
  * <p>{@code 24x18} gives the outside lengths of the N and S walls and of the E and W walls, in feet
  * in inch work and in metres in metric work unless the text states units. The sheet has a wall a
- * row in clockwise order, or in any order where their names are N, E, S and W: wall, outside length,
- * laid first (x), thickness if not the job's, remarks.
+ * row in clockwise order, or in any order where their names are N, E, S and W: wall, outside
+ * length, laid first (x), thickness if not the job's, remarks.
  */
 final class WallsReader {
   private static final List<String> NAMES = List.of("N", "E", "S", "W");

@@ -25,7 +25,9 @@ public record Building(List<Wall> walls) {
    * named N, E, S and W their names tell it; others are taken as they are listed.
    */
   public static List<Wall> inOrder(List<Wall> listed) {
-    boolean told = listed.size() == CLOCKWISE.size() && listed.stream().map(Wall::name).toList().containsAll(CLOCKWISE);
+    boolean told =
+        listed.size() == CLOCKWISE.size()
+            && listed.stream().map(Wall::name).toList().containsAll(CLOCKWISE);
     if (!told) {
       return listed;
     }

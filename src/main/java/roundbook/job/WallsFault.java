@@ -19,8 +19,7 @@ public record WallsFault(Optional<Wall> wall, String message, String remedy) {
   private static final int WALLS = 4;
   private static final String PLANNED =
       "one rectangle of four walls, opposite walls of equal outside length, is planned";
-  private static final String LIST =
-      "list the walls in their order round the house, clockwise";
+  private static final String LIST = "list the walls in their order round the house, clockwise";
 
   /**
    * Returns what is wrong with walls in their order round the house; empty where they make a

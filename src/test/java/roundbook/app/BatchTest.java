@@ -185,8 +185,22 @@ class BatchTest {
   void goesOnInAnotherProcessWithSeveralSettings() throws IOException {
     mixed(folder);
     String[] args = {
-      "plan", path("a.csv"), "--walls", "18x18", "--resume", "--no-pictures", "--rounds", "2",
-      "--gap", "1", "--overhang", "4", "--seed", "3", "--set", "Job_name=Hut"
+      "plan",
+      path("a.csv"),
+      "--walls",
+      "18x18",
+      "--resume",
+      "--no-pictures",
+      "--rounds",
+      "2",
+      "--gap",
+      "1",
+      "--overhang",
+      "4",
+      "--seed",
+      "3",
+      "--set",
+      "Job_name=Hut"
     };
     List<String> planned = new ArrayList<>();
     for (int process = 0; process < 3; process++) {

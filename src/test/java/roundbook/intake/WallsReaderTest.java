@@ -63,15 +63,15 @@ class WallsReaderTest {
   })
   void takesARectangleInItsOrderRoundTheHouse(String walls, String order, String corner) {
     Building read = read(walls).orElseThrow(() -> new AssertionError(problems.sorted()));
-    assertEquals(
-        List.of(order.split(" ")), read.walls().stream().map(Wall::name).toList());
+    assertEquals(List.of(order.split(" ")), read.walls().stream().map(Wall::name).toList());
     assertEquals(corner, read.endCorner(read.walls().get(0)));
   }
 
   @Test
   void anOptionIsARectangle() {
     Building read =
-        new WallsReader(JobReader.rules(table(List.of()), Asked.NOTHING).value().orElseThrow(), problems)
+        new WallsReader(
+                JobReader.rules(table(List.of()), Asked.NOTHING).value().orElseThrow(), problems)
             .read(Optional.empty(), Optional.of("20x14"))
             .orElseThrow();
     assertEquals(
