@@ -42,8 +42,9 @@ record Room(String name, List<String> rooms, List<String> outside) {
               // It reads a table of its own from the archive, never a file.
               with("wood", "units job", STREAMS),
               core("takeoff", "units job notch stack wood"),
+              core("buying", "units problem job notch wood"),
               core("exchange", "units problem job notch stack balance rounds"),
-              core("plan", "units problem job notch stack balance rounds wood takeoff exchange"),
+              core("plan", "units problem job notch stack balance rounds wood takeoff exchange buying"),
               with("picture", "units job notch stack rounds plan", STREAMS + " java.util.zip"),
               core("site", "units problem table page job intake"),
               core(
@@ -52,7 +53,7 @@ record Room(String name, List<String> rooms, List<String> outside) {
               core(
                   "report",
                   "units problem page job notch stack rounds wood takeoff exchange plan picture"
-                      + " replan"),
+                      + " replan buying"),
               with(
                   "sheet",
                   "units problem table page xml",
@@ -73,7 +74,7 @@ record Room(String name, List<String> rooms, List<String> outside) {
               with(
                   "app",
                   "units problem table page job intake notch stack balance rounds wood takeoff"
-                      + " exchange plan picture site replan report sheet csv harvester",
+                      + " exchange plan picture site replan report sheet csv harvester buying",
                   FILES
                       + " java.security java.time.. java.util.concurrent.. java.util.zip picocli.."
                       + " org.apache.commons.io.. org.slf4j.. ch.qos.logback.."))

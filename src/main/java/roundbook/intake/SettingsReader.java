@@ -164,8 +164,8 @@ final class SettingsReader {
   /** Returns more than any log wall has; what is larger was typed in another unit. */
   private static Length most(Setting setting) {
     return switch (setting) {
-      case WALL_HEIGHT, SCALE_LENGTH_MOST -> HEIGHT_MOST;
-      case LOG_THICKNESS, OVERHANG, PIECE_LEAST, PIN_CLEAR -> Length.ofInches(48);
+      case WALL_HEIGHT, SCALE_LENGTH_MOST, BED_LENGTH, TREE_HEIGHT -> HEIGHT_MOST;
+      case LOG_THICKNESS, OVERHANG, PIECE_LEAST, PIN_CLEAR, BUTT_SPARE, LENGTH_STEP -> Length.ofInches(48);
       default -> Length.ofInches(24);
     };
   }
@@ -211,6 +211,9 @@ final class SettingsReader {
             || setting == Setting.SQUARING_ALLOWANCE
             || setting == Setting.PRINT_STEP
             || setting == Setting.GAP_LEAST
+            || setting == Setting.BUTT_SPARE
+            || setting == Setting.LENGTH_STEP
+            || setting == Setting.LENGTH_OVER
             || setting == Setting.SHOULDER_LEAST;
     return new LengthReader(own, false)
         .read(text)

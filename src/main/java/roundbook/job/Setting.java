@@ -78,6 +78,28 @@ public enum Setting {
   BUCK_THICKNESS(LENGTH, "1 1/2", "40", "Thickness of the buck boards round an opening"),
   /** How far pins stay from a cut. */
   PIN_CLEAR(LENGTH, "4", "100", "Least distance of a pin from the side of an opening"),
+  /** The middle diameter wanted in the first round. */
+  MID_BOTTOM(LENGTH, "13 1/2", "340", "Order: middle diameter wanted in the first round"),
+  /** The middle diameter wanted in the last round. */
+  MID_TOP(LENGTH, "11 1/2", "290", "Order: middle diameter wanted in the last round"),
+  /** What butt logs are ordered longer. */
+  BUTT_SPARE(LENGTH, "24", "600", "Order: more length on butt logs, for the flare to saw off"),
+  /** The step of lengths that a yard cuts to. */
+  LENGTH_STEP(LENGTH, "24", "300", "Order: step of the lengths a yard cuts; 0 orders the exact"),
+  /** What a yard leaves on over the length asked for. */
+  LENGTH_OVER(LENGTH, "6", "50", "Order: excess that the yard leaves on a length asked for"),
+  /** The share of butt logs. */
+  BUTT_SHARE(NUMBER, "50", "Order: share of butt logs expected, percent"),
+  /** The widest band of middle diameters on a line of the order. */
+  BAND_MOST(LENGTH, "3", "75", "Order: widest band of middle diameters on one line"),
+  /** What a trailer carries. */
+  LOAD_MOST(NUMBER, "", "Order: most a trailer carries, lb or kg; blank: no loads planned"),
+  /** The length that a trailer takes. */
+  BED_LENGTH(LENGTH, "", "", "Order: longest log the trailer takes; blank: any"),
+  /** How tall trees are where the logs come from. */
+  TREE_HEIGHT(LENGTH, "", "", "Order: height of the trees to mark; blank: no sheet Trees"),
+  /** The currency of prices. */
+  CURRENCY(TEXT, "", "Order: word printed with money; blank: none"),
   /** The species where the tally is silent. */
   SPECIES(TEXT, "", "Species where the tally does not say"),
   /** Moisture content now. */

@@ -159,6 +159,14 @@ public enum ProblemCode {
   /** A log that is kept for a header got another place. */
   HEADER_ELSEWHERE(
       WARNING, "Pin it to the round and wall of a header named on the Openings sheet."),
+  /** No number of rounds comes near the height wanted, or no height is told. */
+  ORDER_HEIGHT(ERROR, "Give another height, or the number of rounds with Rounds."),
+  /** No wall could be built of logs of the diameters wanted. */
+  ORDER_BAND(ERROR, "Change Mid_bottom or Mid_top, or what the message names."),
+  /** A trailer takes not one log of a kind. */
+  LOAD_SMALL(ERROR, "Name what the trailer takes, or order shorter or thinner logs."),
+  /** A price does not say what it is for. */
+  BAD_PRICE(ERROR, "Correct the sheet Prices."),
   /** The style template has no style for something; the built-in one is used. */
   STYLE_MISSING(WARNING, "Name the cell in the template, or leave it: the built-in style is used."),
   /** A text is longer than a cell can hold and was cut. */

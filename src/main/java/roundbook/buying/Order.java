@@ -1,0 +1,69 @@
+package roundbook.buying;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import roundbook.job.BuildRules;
+import roundbook.job.Building;
+import roundbook.problem.Read;
+import roundbook.units.Length;
+import roundbook.wood.Species;
+
+/**
+ * What a yard is asked to send for a whole building.
+ *
+ * @param building the walls
+ * @param sizes the rounds
+ * @param lines what is ordered, the longest logs first, then the lowest rounds
+ * @param species what wood the weights are of
+ */
+public record Order(
+    Building building, Sizes sizes, List<Line> lines, Species.Match species) {
+  /** Copies the list. */
+  public Order {
+    lines = List.copyOf(lines);
+  }
+
+  /** Returns the order for the walls and the height that a job asks for. */
+  public static Read<Order> of(BuildRules rules, Building building) {
+    Read<Sizes> sizes = Sizes.of(rules, building);
+    return sizes.value().isEmpty()
+        ? Read.failed(sizes.problems())
+        : new OrderLines(rules, building, sizes.value().get()).order();
+  }
+
+  /** Returns how many logs are ordered in all. */
+  public int count() {
+    return lines.stream().mapToInt(line -> line.count().all()).sum();
+  }
+
+  /** Returns the sum of something over all logs ordered. */
+  public double total(ToDoubleFunction<Line> each) {
+    return lines.stream().mapToDouble(line -> line.count().all() * each.applyAsDouble(line)).sum();
+  }
+
+  /** Returns how many logs the walls hold. */
+  public int logs() {
+    return lines.stream().mapToInt(line -> line.count().logs()).sum();
+  }
+
+  /** Returns the outside of the walls in square feet, openings and corners not taken off. */
+  public double wallSquareFeet() {
+    double round =
+        building.walls().stream().map(wall -> wall.outside()).reduce(Length.ZERO, Length::plus)
+            .inches();
+    return round * sizes.height().inches() / 144;
+  }
+
+  /** Returns every log ordered as a thing to haul, by the most it may weigh. */
+  public List<Loads.Item> items() {
+    List<Loads.Item> items = new ArrayList<>();
+    for (Line line : lines) {
+      for (int i = 0; i < line.count().all(); i++) {
+        items.add(
+            new Loads.Item(line.number(), line.lengths().delivered(), line.poundsAtMost()));
+      }
+    }
+    return items;
+  }
+}

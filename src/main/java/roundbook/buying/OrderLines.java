@@ -1,0 +1,151 @@
+package roundbook.buying;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import roundbook.buying.Line.Band;
+import roundbook.buying.Line.Count;
+import roundbook.buying.Line.From;
+import roundbook.buying.Line.Rounds;
+import roundbook.job.BuildRules;
+import roundbook.job.BuildRules.Origin;
+import roundbook.job.Building;
+import roundbook.job.Setting;
+import roundbook.job.Wall;
+import roundbook.problem.ProblemCode;
+import roundbook.problem.Read;
+import roundbook.units.Length;
+import roundbook.wood.Species;
+
+/**
+ * Makes the lines of an order.
+ *
+ * <p>In each class of lengths consecutive rounds stand on one line for as long as the first and the
+ * last differ by no more than {@code Band_most} less {@code Spread_most}; its band reaches half of
+ * {@code Spread_most} past both. Of each line {@code Spares_percent} more are ordered, one at the
+ * least, and {@code Butt_share} of it as butt logs.
+ */
+final class OrderLines {
+  /** Spares in percent where nobody says otherwise: with fewer, joints come out flagged. */
+  private static final BigDecimal SPARES = BigDecimal.valueOf(25);
+
+  private final BuildRules rules;
+  private final Building building;
+  private final Sizes sizes;
+  private final Species.Match species;
+
+  OrderLines(BuildRules rules, Building building, Sizes sizes) {
+    this.rules = rules;
+    this.building = building;
+    this.sizes = sizes;
+    this.species = Species.find(rules.text(Setting.SPECIES));
+  }
+
+  Read<Order> order() {
+    Length band = rules.length(Setting.BAND_MOST);
+    Length spread = rules.length(Setting.SPREAD_MOST);
+    if (band.isLessThan(spread)) {
+      return Refusal.of(
+          ProblemCode.ORDER_BAND,
+          "a band of %s is narrower than the %s that the logs of one round may differ"
+              .formatted(Refusal.printed(band, rules), Refusal.printed(spread, rules)));
+    }
+    List<Line> lines = new ArrayList<>();
+    for (List<Wall> alike : classes()) {
+      for (Rounds rounds : bands(band.minus(spread))) {
+        lines.addAll(lines(lines.size() + 1, alike, rounds));
+      }
+    }
+    return Read.of(new Order(building, sizes, lines, species), List.of());
+  }
+
+  /** Returns the walls by the trimmed length of their logs, the longest first. */
+  private List<List<Wall>> classes() {
+    return building.walls().stream()
+        .map(this::trimmed)
+        .distinct()
+        .sorted(Comparator.reverseOrder())
+        .map(
+            length ->
+                building.walls().stream().filter(wall -> trimmed(wall).equals(length)).toList())
+        .toList();
+  }
+
+  private Length trimmed(Wall wall) {
+    return building.trimmed(wall, rules.overhang());
+  }
+
+  private List<Rounds> bands(Length widest) {
+    List<Rounds> bands = new ArrayList<>();
+    int first = 1;
+    for (int round = 2; round <= sizes.count() + 1; round++) {
+      boolean ends =
+          round > sizes.count()
+              || sizes.size(first).minus(sizes.size(round)).absolute().isMoreThan(widest);
+      if (ends) {
+        bands.add(new Rounds(first, round - 1));
+        first = round;
+      }
+    }
+    return bands;
+  }
+
+  private List<Line> lines(int number, List<Wall> alike, Rounds rounds) {
+    int logs = alike.size() * (rounds.last() - rounds.first() + 1);
+    Count all = new Count(logs, Math.max(1, share(spares(), logs, RoundingMode.CEILING)));
+    if (rules.length(Setting.BUTT_SPARE).isZero()) {
+      return List.of(line(number, alike, rounds, From.ANY, all));
+    }
+    BigDecimal share = rules.number(Setting.BUTT_SHARE).min(BigDecimal.valueOf(100));
+    Count butts =
+        new Count(
+            share(share, all.logs(), RoundingMode.HALF_UP),
+            share(share, all.spares(), RoundingMode.HALF_UP));
+    Count seconds = new Count(all.logs() - butts.logs(), all.spares() - butts.spares());
+    List<Line> lines = new ArrayList<>();
+    if (butts.all() > 0) {
+      lines.add(line(number, alike, rounds, From.BUTT, butts));
+    }
+    if (seconds.all() > 0) {
+      lines.add(line(number + lines.size(), alike, rounds, From.SECOND, seconds));
+    }
+    return lines;
+  }
+
+  private Line line(int number, List<Wall> alike, Rounds rounds, From from, Count count) {
+    LogLengths lengths = LogLengths.of(rules, trimmed(alike.get(0)), from == From.BUTT);
+    Length half = rules.length(Setting.SPREAD_MOST).dividedBy(2);
+    Length one = sizes.size(rounds.first());
+    Length other = sizes.size(rounds.last());
+    Band band = new Band(one.least(other).minus(half), one.most(other).plus(half));
+    LeastTips tips =
+        alike.stream()
+            .map(wall -> LeastTips.of(rules, building, wall, one.least(other)))
+            .reduce(LeastTips::most)
+            .orElseThrow();
+    return new Line(number, alike, rounds, from, count, lengths, band, tips, weight());
+  }
+
+  private Line.Weight weight() {
+    Species.Spread spread = species.species().greenSpread();
+    return new Line.Weight(species.species().greenPounds(), spread.least(), spread.most());
+  }
+
+  private BigDecimal spares() {
+    return rules
+        .value(Setting.SPARES_PERCENT)
+        .filter(value -> value.origin() != Origin.DEFAULT)
+        .map(value -> (BigDecimal) value.value())
+        .orElse(SPARES);
+  }
+
+  private static int share(BigDecimal percent, int count, RoundingMode rounding) {
+    return percent
+        .movePointLeft(2)
+        .multiply(BigDecimal.valueOf(count))
+        .setScale(0, rounding)
+        .intValueExact();
+  }
+}
