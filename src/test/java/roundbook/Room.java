@@ -44,12 +44,15 @@ record Room(String name, List<String> rooms, List<String> outside) {
               core("takeoff", "units job notch stack wood"),
               core("buying", "units problem job notch wood"),
               core("exchange", "units problem job notch stack balance rounds"),
-              core("plan", "units problem job notch stack balance rounds wood takeoff exchange buying"),
+              core(
+                  "plan",
+                  "units problem job notch stack balance rounds wood takeoff exchange buying"),
               with("picture", "units job notch stack rounds plan", STREAMS + " java.util.zip"),
               core("site", "units problem table page job intake"),
               core(
                   "replan",
-                  "units problem table page job intake notch stack balance rounds takeoff plan site"),
+                  "units problem table page job intake notch stack balance rounds takeoff plan"
+                      + " site"),
               core(
                   "report",
                   "units problem page job notch stack rounds wood takeoff exchange plan picture"

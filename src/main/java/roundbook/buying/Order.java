@@ -17,8 +17,7 @@ import roundbook.wood.Species;
  * @param lines what is ordered, the longest logs first, then the lowest rounds
  * @param species what wood the weights are of
  */
-public record Order(
-    Building building, Sizes sizes, List<Line> lines, Species.Match species) {
+public record Order(Building building, Sizes sizes, List<Line> lines, Species.Match species) {
   /** Copies the list. */
   public Order {
     lines = List.copyOf(lines);
@@ -50,7 +49,9 @@ public record Order(
   /** Returns the outside of the walls in square feet, openings and corners not taken off. */
   public double wallSquareFeet() {
     double round =
-        building.walls().stream().map(wall -> wall.outside()).reduce(Length.ZERO, Length::plus)
+        building.walls().stream()
+            .map(wall -> wall.outside())
+            .reduce(Length.ZERO, Length::plus)
             .inches();
     return round * sizes.height().inches() / 144;
   }
@@ -60,8 +61,7 @@ public record Order(
     List<Loads.Item> items = new ArrayList<>();
     for (Line line : lines) {
       for (int i = 0; i < line.count().all(); i++) {
-        items.add(
-            new Loads.Item(line.number(), line.lengths().delivered(), line.poundsAtMost()));
+        items.add(new Loads.Item(line.number(), line.lengths().delivered(), line.poundsAtMost()));
       }
     }
     return items;

@@ -13,14 +13,16 @@ import roundbook.wood.RoundProfile;
 /**
  * How much one log is, in each of the ways that logs are sold by.
  *
- * @param profile the log's diameters from the butt, in inches, without the excess that is not scaled
+ * @param profile the log's diameters from the butt, in inches, without the excess that is not
+ *     scaled
  * @param cubicFeet its volume of round wood, ft³
  * @param pounds its green weight, lb
  * @param scaledMost the longest length scaled as one piece, ft
  */
-public record Quantities(
-    RoundProfile profile, double cubicFeet, double pounds, double scaledMost) {
-  /** Solid wood in a stacked cord of 128 ft³: 62 percent, the rest bark and air (common practice). */
+public record Quantities(RoundProfile profile, double cubicFeet, double pounds, double scaledMost) {
+  /**
+   * Solid wood in a stacked cord of 128 ft³: 62 percent, the rest bark and air (common practice).
+   */
   public static final double SOLID_CORD = 0.62 * 128;
 
   private static final double TAPER = 0.13;

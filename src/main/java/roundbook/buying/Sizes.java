@@ -87,8 +87,7 @@ public record Sizes(List<Length> rounds, Length gap, boolean starter) {
     for (int round = 0; round < count; round++) {
       sizes.add(bottom.minus(fall.timesRatio(round, Math.max(1, count - 1))).roundedTo(step));
     }
-    return new Sizes(
-        sizes, rules.gap(), rules.text(Setting.FIRST_BED).equals("starter"));
+    return new Sizes(sizes, rules.gap(), rules.text(Setting.FIRST_BED).equals("starter"));
   }
 
   private static Length usualStep(BuildRules rules) {
@@ -158,8 +157,8 @@ public record Sizes(List<Length> rounds, Length gap, boolean starter) {
   }
 
   /**
-   * Returns the height of the last second-laid crowns above the first bed, {@code Σ D + R g + (D_R −
-   * 3 g) / 4}, and {@code U₁} more on a starter.
+   * Returns the height of the last second-laid crowns above the first bed, {@code Σ D + R g + (D_R
+   * − 3 g) / 4}, and {@code U₁} more on a starter.
    */
   public Length height() {
     return courses().plus(last().minus(gap.times(3)).dividedBy(4));

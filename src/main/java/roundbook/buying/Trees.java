@@ -30,8 +30,8 @@ public record Trees(StemTaper model, boolean certain, Length height, List<Mark> 
    * The trees of one line.
    *
    * @param line the line
-   * @param thin the breast-height diameter for the thin end of its band; empty where no tree of that
-   *     height has it
+   * @param thin the breast-height diameter for the thin end of its band; empty where no tree of
+   *     that height has it
    * @param middle for the middle of its band
    * @param thick for the thick end
    */

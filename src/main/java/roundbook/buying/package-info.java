@@ -15,13 +15,13 @@
  * elsewhere.
  *
  * <p><b>Tips</b> are told in two sizes. At the least one the top bearing is whole; at the better
- * one the lower bearing too, and the wood that is wanted over the shoulder is there. Both are of the
- * thinnest round of a line.
+ * one the lower bearing too, and the wood that is wanted over the shoulder is there. Both are of
+ * the thinnest round of a line.
  *
  * <p><b>No price is known here.</b> Every price comes from the builder. Where several ways of
  * selling cover a line the first one counts and the others stand beside it, for two prices for the
- * same logs cannot be added. Quantities are rounded once, to four decimals, as they are printed, and
- * the cost is worked from what is printed, so a sheet recalculated anywhere agrees to the cent.
+ * same logs cannot be added. Quantities are rounded once, to four decimals, as they are printed,
+ * and the cost is worked from what is printed, so a sheet recalculated anywhere agrees to the cent.
  *
  * <p><b>Loads</b> are packed by the upper end of the green weight, as if all wood were sapwood: a
  * trailer's limit is no place for a mean. Long logs go first, heaviest first, each into the first

@@ -165,7 +165,8 @@ final class SettingsReader {
   private static Length most(Setting setting) {
     return switch (setting) {
       case WALL_HEIGHT, SCALE_LENGTH_MOST, BED_LENGTH, TREE_HEIGHT -> HEIGHT_MOST;
-      case LOG_THICKNESS, OVERHANG, PIECE_LEAST, PIN_CLEAR, BUTT_SPARE, LENGTH_STEP -> Length.ofInches(48);
+      case LOG_THICKNESS, OVERHANG, PIECE_LEAST, PIN_CLEAR, BUTT_SPARE, LENGTH_STEP ->
+          Length.ofInches(48);
       default -> Length.ofInches(24);
     };
   }

@@ -17,8 +17,17 @@ public enum StemTaper {
     double peeled(double height, double breast, double top) {
       double over =
           hansen(
-              height, breast, top, 1.0625010, 0.9590684, 0.9982461, 2.2909135, -0.5201230,
-              3.8808849, -2.1078922, 0.1695809);
+              height,
+              breast,
+              top,
+              1.0625010,
+              0.9590684,
+              0.9982461,
+              2.2909135,
+              -0.5201230,
+              3.8808849,
+              -2.1078922,
+              0.1695809);
       return over - (2.32391608 + 0.06830421 * breast + 0.39936183 * over) / 10;
     }
   },
@@ -29,8 +38,17 @@ public enum StemTaper {
     double peeled(double height, double breast, double top) {
       double over =
           hansen(
-              height, breast, top, 1.14798036, 0.90295964, 1.00118665, 0.24116857, -0.09667025,
-              -0.50359177, 0.32132441, 0.05546691);
+              height,
+              breast,
+              top,
+              1.14798036,
+              0.90295964,
+              1.00118665,
+              0.24116857,
+              -0.09667025,
+              -0.50359177,
+              0.32132441,
+              0.05546691);
       return over - (2.9306985 - 0.4045155 * breast + 1.2126856 * over) / 10;
     }
   },
@@ -43,8 +61,18 @@ public enum StemTaper {
     @Override
     double peeled(double height, double breast, double top) {
       return kozak(
-          height, breast, top, 1.04881379, 1.00779696, -0.04595353, 0.38085445, -0.85956463,
-          0.34380669, 4.60836993, 0.111855, -0.5523203);
+          height,
+          breast,
+          top,
+          1.04881379,
+          1.00779696,
+          -0.04595353,
+          0.38085445,
+          -0.85956463,
+          0.34380669,
+          4.60836993,
+          0.111855,
+          -0.5523203);
     }
   },
 
@@ -53,8 +81,18 @@ public enum StemTaper {
     @Override
     double peeled(double height, double breast, double top) {
       return kozak(
-          height, breast, top, 0.89797987, 1.00579742, 0.01667313, 0.49500865, -0.63375155,
-          0.3836274, 1.41380994, 0.08866994, -0.29753964);
+          height,
+          breast,
+          top,
+          0.89797987,
+          1.00579742,
+          0.01667313,
+          0.49500865,
+          -0.63375155,
+          0.3836274,
+          1.41380994,
+          0.08866994,
+          -0.29753964);
     }
   };
 

@@ -19,8 +19,8 @@ import roundbook.wood.RoundProfile;
 /** Quantities and money, against values computed apart and printed tables. */
 class CostTest {
   /**
-   * A log of 12 in by 20 ft: 80 by the printed Doyle table; 107.2 by Scribner's formula, to the foot
-   * 107; 126.94 by International, 125 as printed (Michigan Compiled Laws 290.401).
+   * A log of 12 in by 20 ft: 80 by the printed Doyle table; 107.2 by Scribner's formula, to the
+   * foot 107; 126.94 by International, 125 as printed (Michigan Compiled Laws 290.401).
    */
   @ParameterizedTest
   @CsvSource({
@@ -55,8 +55,7 @@ class CostTest {
     // Line 1: four logs of 24 ft at 3; line 3: four logs at 50, not at 9.
     assertEquals(new BigDecimal("288.00"), cost.of(order.lines().get(0)).orElseThrow().cost());
     assertEquals(new BigDecimal("200.00"), cost.of(order.lines().get(2)).orElseThrow().cost());
-    assertEquals(
-        2, Cost.offers(order.lines().get(2), OrderTest.rules("1 1/2"), prices).size());
+    assertEquals(2, Cost.offers(order.lines().get(2), OrderTest.rules("1 1/2"), prices).size());
   }
 
   @Test
@@ -67,15 +66,13 @@ class CostTest {
     assertEquals(new BigDecimal("3800.00"), cost.logs());
     assertEquals(new BigDecimal("1000.00"), cost.spares());
     // Line 1: three butt logs of 24 ft 6 in, of which 20 ft 6 in lie in the wall.
-    assertEquals(
-        new BigDecimal("48.98"), cost.of(order.lines().get(0)).orElseThrow().waste());
+    assertEquals(new BigDecimal("48.98"), cost.of(order.lines().get(0)).orElseThrow().waste());
   }
 
   @Test
   void bringingTheLoadsIsPaidByTheLoad() {
     Price price =
-        new Price(
-            Basis.EACH, BigDecimal.TEN, Set.of(), Optional.of(new BigDecimal("75.50")));
+        new Price(Basis.EACH, BigDecimal.TEN, Set.of(), Optional.of(new BigDecimal("75.50")));
     Order order = OrderTest.narrow();
     Cost known = Cost.of(order, OrderTest.rules("1 1/2"), List.of(price), OptionalInt.of(3));
     assertEquals(new BigDecimal("606.50"), known.total());

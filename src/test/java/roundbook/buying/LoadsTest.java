@@ -25,8 +25,12 @@ class LoadsTest {
     Loads loads =
         Loads.packed(
             List.of(
-                item(2, 18, 200), item(2, 18, 600), item(1, 24, 500), item(2, 18, 400),
-                item(1, 24, 700), item(2, 18, 300)),
+                item(2, 18, 200),
+                item(2, 18, 600),
+                item(1, 24, 500),
+                item(2, 18, 400),
+                item(1, 24, 700),
+                item(2, 18, 300)),
             1200);
     assertEquals(
         "700+500, 600+400+200, 300",

@@ -61,7 +61,10 @@ class OrderTest {
 
   @ParameterizedTest
   @CsvSource({
-    "246, false, 250, 264", "246, true, 274, 288", "198, false, 202, 216", "198, true, 226, 240"
+    "246, false, 250, 264",
+    "246, true, 274, 288",
+    "198, false, 202, 216",
+    "198, true, 226, 240"
   })
   void lengthsToAskForHoldTheLeast(int trimmed, boolean butt, int least, int ask) {
     LogLengths lengths = LogLengths.of(rules("3"), Length.ofInches(trimmed), butt);
@@ -86,8 +89,7 @@ class OrderTest {
   @ParameterizedTest
   @CsvSource({"13.5, 10.201, 11.877, 12.750", "11.5, 9.411, 11.026, 11.877"})
   void leastTips(String size, double top, double bottom, double shoulder) {
-    LeastTips tips =
-        LeastTips.of(rules("3"), WALLS, WALLS.walls().get(0), Jobs.inches(size));
+    LeastTips tips = LeastTips.of(rules("3"), WALLS, WALLS.walls().get(0), Jobs.inches(size));
     assertEquals(top, tips.least().inches(), 5e-4);
     assertEquals(bottom, tips.bottom().inches(), 5e-4);
     assertEquals(shoulder, tips.better().inches(), 5e-4);
@@ -105,7 +107,10 @@ class OrderTest {
     assertEquals(788, mean * 35, 0.5);
   }
 
-  /** Computed apart with half a butt log on each odd line: 24,640 lb; whole butt logs are 50 lb more. */
+  /**
+   * Computed apart with half a butt log on each odd line: 24,640 lb; whole butt logs are 50 lb
+   * more.
+   */
   @Test
   void theWholeOrderIsCountedAndWeighed() {
     Order order = narrow();
@@ -143,8 +148,6 @@ class OrderTest {
 
   @Test
   void aBandNarrowerThanARoundMaySpreadIsRefused() {
-    assertEquals(
-        ProblemCode.ORDER_BAND,
-        Order.of(rules("1/2"), WALLS).problems().get(0).code());
+    assertEquals(ProblemCode.ORDER_BAND, Order.of(rules("1/2"), WALLS).problems().get(0).code());
   }
 }

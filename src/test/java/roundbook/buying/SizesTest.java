@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -54,8 +53,7 @@ class SizesTest {
     Length six = Sizes.of(Jobs.rules(false), 6).height();
     Length seven = Sizes.of(Jobs.rules(false), 7).height();
     BuildRules rules =
-        Jobs.rules(false)
-            .with(Setting.WALL_HEIGHT, six.plus(seven).dividedBy(2), Origin.OPTION);
+        Jobs.rules(false).with(Setting.WALL_HEIGHT, six.plus(seven).dividedBy(2), Origin.OPTION);
     assertEquals(6, Sizes.of(rules, WALLS).value().orElseThrow().count());
   }
 

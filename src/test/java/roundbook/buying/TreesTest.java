@@ -22,7 +22,9 @@ class TreesTest {
   /** Computed apart from the same published models. */
   @ParameterizedTest
   @CsvSource({
-    "NORWAY_SPRUCE, 4.0846, 15.71", "NORWAY_SPRUCE, 10.4346, 21.23", "WHITE_PINE, 4.0846, 15.67"
+    "NORWAY_SPRUCE, 4.0846, 15.71",
+    "NORWAY_SPRUCE, 10.4346, 21.23",
+    "WHITE_PINE, 4.0846, 15.67"
   })
   void aThirteenInchMiddleAsksForATreeOf(StemTaper model, double metres, double inches) {
     Length breast = Trees.breast(model, Length.ofInches(13), metres, TALL).orElseThrow();
@@ -49,8 +51,7 @@ class TreesTest {
   @Test
   void aTreeTooLowForTheLogHasNoDiameter() {
     Length low = Length.ofMillimetres(9_000);
-    assertTrue(
-        Trees.breast(StemTaper.NORWAY_SPRUCE, Length.ofInches(13), 10.4, low).isEmpty());
+    assertTrue(Trees.breast(StemTaper.NORWAY_SPRUCE, Length.ofInches(13), 10.4, low).isEmpty());
   }
 
   @Test
