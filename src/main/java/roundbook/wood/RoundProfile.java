@@ -101,12 +101,15 @@ public record RoundProfile(List<Station> stations) {
    * @param to the cut nearer the end, beyond {@code from}
    */
   public RoundProfile between(double from, double to) {
+    double length = to - from;
     List<Station> part = new ArrayList<>();
     part.add(new Station(0, at(from)));
+    // Shifted first: two distances that differ by a rounding may be one when they are shifted.
     stations.stream()
-        .filter(station -> station.distance() > from && station.distance() < to)
-        .forEach(station -> part.add(new Station(station.distance() - from, station.diameter())));
-    part.add(new Station(to - from, at(to)));
+        .map(station -> new Station(station.distance() - from, station.diameter()))
+        .filter(station -> station.distance() > 0 && station.distance() < length)
+        .forEach(part::add);
+    part.add(new Station(length, at(to)));
     return new RoundProfile(part);
   }
 
