@@ -58,6 +58,7 @@ public final class Main implements Runnable {
   private final PrintWriter out;
   private final PrintWriter err;
   private Stop stop = new Stop();
+  private long moves;
 
   private Main(PrintWriter out, PrintWriter err) {
     this.out = out;
@@ -71,7 +72,7 @@ public final class Main implements Runnable {
     stop.listen();
     int code = Exit.FAULT.code();
     try {
-      code = run(args, System.out, System.err, stop);
+      code = run(args, System.out, System.err, stop, 0);
     } finally {
       stop.finish();
     }
@@ -88,16 +89,22 @@ public final class Main implements Runnable {
    *     planned, 4 not enough logs, 5 cannot read or write, 130 stopped by an interrupt
    */
   public static int run(String[] args, PrintStream out, PrintStream err) {
-    return run(args, out, err, new Stop());
+    return run(args, out, err, 0);
   }
 
-  private static int run(String[] args, PrintStream out, PrintStream err, Stop stop) {
+  /** Runs the program with searches of at most so many moves; zero is their usual number. */
+  static int run(String[] args, PrintStream out, PrintStream err, long moves) {
+    return run(args, out, err, new Stop(), moves);
+  }
+
+  private static int run(String[] args, PrintStream out, PrintStream err, Stop stop, long moves) {
     String first = args.length == 0 ? "" : args[0];
     boolean whole = first.isEmpty() || OWN_OPTIONS.contains(first);
     String[] all = whole || COMMANDS.containsKey(first) ? args : planOf(args);
     CommandLine line = line(out, err, whole ? COMMANDS.keySet() : Set.of(all[0]));
     Main main = line.getCommand();
     main.stop = stop;
+    main.moves = moves;
     line.setExecutionExceptionHandler((fault, failed, parsed) -> main.fault(fault, args));
     return line.execute(all);
   }
@@ -218,7 +225,7 @@ public final class Main implements Runnable {
     @Override
     public Integer call() throws IOException {
       Console console = new Console(main.out, main.err, options.quiet());
-      options.setStop(main.stop);
+      options.setSearch(main.stop, main.moves);
       return new Batch(options, console).plan().code();
     }
   }
@@ -243,7 +250,7 @@ public final class Main implements Runnable {
     @Override
     public Integer call() throws IOException {
       Console console = new Console(main.out, main.err, options.quiet());
-      options.setStop(main.stop);
+      options.setSearch(main.stop, main.moves);
       return new Batch(options, console).run(JobRun::replan).code();
     }
   }

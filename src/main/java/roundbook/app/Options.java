@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import roundbook.balance.Effort;
 import roundbook.intake.Asked;
 import roundbook.job.Setting;
 import roundbook.units.LengthUnit;
@@ -127,6 +128,7 @@ final class Options {
   private Map<Path, Path> namesakes = Map.of();
   private Set<Path> besides = Set.of();
   private Stop stop = new Stop();
+  private long moves;
 
   @Option(names = "--strict", description = "Treat warnings as errors in the exit code.")
   private boolean strict;
@@ -223,8 +225,15 @@ final class Options {
     return stop;
   }
 
-  void setStop(Stop asked) {
+  /** Sets who ends a search early, and how many moves one may try; zero is its usual number. */
+  void setSearch(Stop asked, long most) {
     stop = asked;
+    moves = most;
+  }
+
+  /** Returns how hard to look, with a seed. */
+  Effort effort(long seed) {
+    return Effort.usual(seed).withMoves(moves).until(stop::asked);
   }
 
   void setFiles(List<Path> files) {

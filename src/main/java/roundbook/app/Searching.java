@@ -17,13 +17,14 @@ record Searching(Path file, Options options, Console console) {
   private static final Logger LOG = LoggerFactory.getLogger(Searching.class);
 
   /**
-   * Searches with the job's seed; a run of one file has all processors, and gets ready to write.
+   * Searches with the job's seed; a run of one file has all processors, and gets ready to write
+   * meanwhile. A search of a set number of moves is over before that would help.
    */
   <T> T run(Job job, Function<Effort, T> search) {
     long seed = job.rules().number(Setting.SEED).longValue();
     LOG.info("{}: choosing logs", file);
-    Effort effort = Effort.usual(seed).until(options.stop()::asked);
-    if (options.batch()) {
+    Effort effort = options.effort(seed);
+    if (options.batch() || effort.moves() > 0) {
       return search.apply(effort);
     }
     WarmUp ready = WarmUp.begun(job);

@@ -296,7 +296,7 @@ class BatchTest {
   }
 
   private int run(String... args) {
-    return Main.run(
+    return Quick.run(
         args,
         new PrintStream(out, true, StandardCharsets.UTF_8),
         new PrintStream(err, true, StandardCharsets.UTF_8));

@@ -21,6 +21,7 @@ import roundbook.site.SiteReport;
 final class CrewFolder {
   private final Path folder;
   private String said = "";
+  private long moves = Quick.MOVES;
 
   CrewFolder(Path folder) {
     this.folder = folder;
@@ -44,6 +45,12 @@ final class CrewFolder {
     return this;
   }
 
+  /** Searches as hard as users have it, where what is chosen is tested. */
+  CrewFolder thorough() {
+    moves = 0;
+    return this;
+  }
+
   private static double quarter(double inches) {
     return Math.rint(inches * 4) / 4;
   }
@@ -52,7 +59,7 @@ final class CrewFolder {
   int run(String... args) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
-    int exit = Main.run(args, new PrintStream(out), new PrintStream(err));
+    int exit = Main.run(args, new PrintStream(out), new PrintStream(err), moves);
     said = out.toString(StandardCharsets.UTF_8) + err.toString(StandardCharsets.UTF_8);
     return exit;
   }

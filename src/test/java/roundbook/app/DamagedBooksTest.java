@@ -19,10 +19,12 @@ import java.util.zip.ZipOutputStream;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Workbooks with something changed inside: read or refused, never a fault and never a hang. */
+@Tag("long")
 class DamagedBooksTest {
   private static final long SEED = 20260109;
   private static final int COPIES = Integer.getInteger("copies", 60);
@@ -63,7 +65,7 @@ class DamagedBooksTest {
     String[] check = {"check", file.toString()};
     int exit =
         assertTimeoutPreemptively(
-            Duration.ofSeconds(15), () -> Main.run(check, stream, stream), "copy " + copy);
+            Duration.ofSeconds(15), () -> Quick.run(check, stream, stream), "copy " + copy);
     String text = said.toString(StandardCharsets.UTF_8);
     assertFalse(exit == 1 || text.contains("Exception"), "copy " + copy + ": " + text);
     assertEquals(exit == 0, !text.contains(": error "), "copy " + copy + ": " + text);

@@ -81,7 +81,7 @@ class GermanBookTest {
     }
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     PrintStream quiet = new PrintStream(new ByteArrayOutputStream(), true);
-    int exit = Main.run(args.toArray(new String[0]), quiet, new PrintStream(err, true));
+    int exit = Quick.run(args.toArray(new String[0]), quiet, new PrintStream(err, true));
     assertEquals(0, exit, err.toString());
   }
 

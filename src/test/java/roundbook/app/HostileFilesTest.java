@@ -83,7 +83,7 @@ class HostileFilesTest {
     for (String command : new String[] {"check", "plan"}) {
       ByteArrayOutputStream said = new ByteArrayOutputStream();
       PrintStream stream = new PrintStream(said, true, StandardCharsets.UTF_8);
-      int exit = Main.run(new String[] {command, file.toString()}, stream, stream);
+      int exit = Quick.run(new String[] {command, file.toString()}, stream, stream);
       String text = said.toString(StandardCharsets.UTF_8);
       assertTrue(exit == 3 || exit == 5, exit + " " + text);
       assertTrue(text.startsWith(each.getKey() + ": error "), text);
@@ -112,7 +112,7 @@ class HostileFilesTest {
       String[] args = {command, pipe.toString()};
       int exit =
           assertTimeoutPreemptively(
-              Duration.ofSeconds(15), () -> Main.run(args, stream, stream), command);
+              Duration.ofSeconds(15), () -> Quick.run(args, stream, stream), command);
       assertEquals(5, exit, said.toString());
       assertTrue(said.toString().startsWith("pipe.xlsx: error unreadable"), said.toString());
     }
@@ -130,7 +130,7 @@ class HostileFilesTest {
     ByteArrayOutputStream said = new ByteArrayOutputStream();
     PrintStream stream = new PrintStream(said, true, StandardCharsets.UTF_8);
     String[] plan = {"plan", file.toString(), "--walls", "18x18", "--no-pictures"};
-    assertEquals(0, Main.run(plan, stream, stream), said.toString());
+    assertEquals(0, Quick.run(plan, stream, stream), said.toString());
     Path written = folder.resolve("formulas - rounds rev1.xlsx");
     int seen = 0;
     try (Workbook book = WorkbookFactory.create(written.toFile(), null, true)) {

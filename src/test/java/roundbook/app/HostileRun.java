@@ -93,7 +93,7 @@ final class HostileRun {
   private static Said run(String... command) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     PrintStream stream = new PrintStream(bytes, true, StandardCharsets.UTF_8);
-    int exit = assertTimeoutPreemptively(MOST, () -> Main.run(command, stream, stream));
+    int exit = assertTimeoutPreemptively(MOST, () -> Quick.run(command, stream, stream));
     return new Said(exit, bytes.toString(StandardCharsets.UTF_8));
   }
 

@@ -13,10 +13,12 @@ import java.util.concurrent.TimeUnit;
 import org.apache.poi.xssf.extractor.XSSFExcelExtractor;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A run that is interrupted while it chooses logs keeps the best plan so far, and says so. */
+@Tag("long")
 class InterruptTest {
   private static final long INTERRUPT = 1 << (2 - 1);
 

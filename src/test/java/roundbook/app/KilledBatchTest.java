@@ -16,6 +16,7 @@ import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import roundbook.sheet.BookReader;
@@ -24,6 +25,7 @@ import roundbook.sheet.BookReader;
  * A batch of jobs of mixed quality, killed half-way and run again: exactly the right set of whole
  * workbooks, and a report that says what became of each file.
  */
+@Tag("long")
 class KilledBatchTest {
   private static final int FILES = Integer.getInteger("batch", 12);
 

@@ -10,11 +10,13 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import roundbook.sheet.BookReader;
 
 /** Runs killed at any moment: every workbook that stands is whole, and the next run goes on. */
+@Tag("long")
 class KilledRunTest {
   private static final int KILLS = Integer.getInteger("kills", 8);
   private static final List<String> QUICK = List.of("-XX:TieredStopAtLevel=1");

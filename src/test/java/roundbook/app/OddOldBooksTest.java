@@ -23,12 +23,14 @@ import org.apache.poi.poifs.crypt.Encryptor;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.apache.poi.ss.usermodel.Row;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 import roundbook.app.HostileRun.Wanted;
 import roundbook.app.OddBooks.Odd;
 
 /** Old binary files, locked files and files of other kinds: read, or refused in one clear line. */
+@Tag("long")
 class OddOldBooksTest {
   private static final String XML = "<?xml version=\"1.0\"?>";
 

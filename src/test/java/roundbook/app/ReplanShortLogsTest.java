@@ -31,7 +31,7 @@ class ReplanShortLogsTest {
   @BeforeAll
   static void planOnce() throws Exception {
     Path file = ShortYard.write(made, true, ShortYards.of(5, 7, 12, 14));
-    CrewFolder crew = new CrewFolder(made);
+    CrewFolder crew = new CrewFolder(made).thorough();
     assertEquals(0, crew.run("plan", file.toString(), "--no-pictures"), crew.said());
   }
 

@@ -9,10 +9,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The same input gives the same bytes, whatever machine it is planned on. */
+@Tag("long")
 class SameBytesAnywhereTest {
   private static final List<String> HERE = List.of("-XX:TieredStopAtLevel=1");
   private static final String[] SAMPLES = {"hill-cabin.xlsx", "metric-hut.xlsx"};

@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -20,6 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
  * (transitional), as the library's makers compiled it; a spreadsheet program calls a workbook
  * damaged that does not.
  */
+@Tag("long")
 class SchemaTest {
   private static final Path WHOLE = Path.of("target", "schema", "poi-ooxml-full.jar");
 
@@ -44,7 +46,7 @@ class SchemaTest {
 
   private static void run(String... args) {
     PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream());
-    assertEquals(0, Main.run(args, nowhere, nowhere), String.join(" ", args));
+    assertEquals(0, Quick.run(args, nowhere, nowhere), String.join(" ", args));
   }
 
   private static void assertSound(String... books) throws IOException {

@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.Collections;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A short build through real workbooks; the benchmark builds twelve rounds several times. */
+@Tag("long")
 class SimulatedBuildTest {
   @TempDir private Path folder;
 

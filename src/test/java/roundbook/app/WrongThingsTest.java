@@ -232,7 +232,7 @@ class WrongThingsTest {
   }
 
   private int run(List<String> args) {
-    return Main.run(args.toArray(new String[0]), new PrintStream(out), new PrintStream(err));
+    return Quick.run(args.toArray(new String[0]), new PrintStream(out), new PrintStream(err));
   }
 
   private String err() {

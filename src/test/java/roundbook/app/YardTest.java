@@ -273,7 +273,7 @@ class YardTest {
   }
 
   private int run(String... args) {
-    return Main.run(
+    return Quick.run(
         args,
         new PrintStream(out, true, StandardCharsets.UTF_8),
         new PrintStream(err, true, StandardCharsets.UTF_8));

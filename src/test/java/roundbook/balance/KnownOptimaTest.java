@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -14,6 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import roundbook.balance.BalanceTask.Place;
 
 /** The usual search reaches optima that were proven apart from it. */
+@Tag("long")
 class KnownOptimaTest {
   /** The search works in ticks of a two-thousandth of an inch, the proofs in exact inches. */
   private static final double TICKS = 0.002;

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.google.ortools.Loader;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -13,6 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * CP-SAT of Google OR-Tools, a general exact solver, proves the optima of parts of the yards, and
  * the search reaches them with any seed.
  */
+@Tag("long")
 class ProvenOptimaTest {
   private static final double SECONDS = 60;
 
