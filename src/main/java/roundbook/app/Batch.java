@@ -9,12 +9,10 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
+import java.util.function.Function;
 import java.util.stream.Collectors;
-import roundbook.app.FileRun.Work;
+import roundbook.app.PlanRun.Chosen;
+import roundbook.app.PlanRun.Ready;
 import roundbook.csv.CsvText;
 
 /**
@@ -26,23 +24,36 @@ import roundbook.csv.CsvText;
 final class Batch {
   private final Options options;
   private final Console console;
+  private final Stop stop;
+  private final long moves;
 
-  Batch(Options options, Console console) {
+  Batch(Options options, Console console, Stop stop, long moves) {
     this.options = options;
     this.console = console;
+    this.stop = stop;
+    this.moves = moves;
   }
 
-  /**
-   * A step that every file takes before any takes the next.
-   *
-   * @param work what is done
-   * @param inTurn whether files take it one after the other, in their order
-   */
-  private record Step(Work work, boolean inTurn) {}
+  /** The whole work of one file. */
+  interface Whole {
+    /** Does it. */
+    Outcome of(Path file, Run run, Console console) throws IOException;
+  }
 
-  /** Runs all files and returns the worst exit. */
-  Exit run(Work work) throws IOException {
-    return run(Inputs.expand(options.files(), options.recursive()), List.of(new Step(work, false)));
+  /** What all files of a run go through together. */
+  private interface Way {
+    List<Outcome> go(FileRuns files, Run run);
+  }
+
+  /** Runs all files, each apart, and returns the worst exit. */
+  Exit run(Whole work) throws IOException {
+    return run(
+        Inputs.expand(options.files(), options.job().recursive()),
+        (files, run) ->
+            files.last(
+                files.begun(),
+                file -> begun -> Stage.ended(work.of(file.file(), run, file.console())),
+                console));
   }
 
   /**
@@ -53,22 +64,27 @@ final class Batch {
    * took. A file that fails before it has chosen leaves its logs to the next.
    */
   Exit plan() throws IOException {
-    if (options.yard().isEmpty()) {
-      return run(JobRun::plan);
+    if (options.job().yard().isEmpty()) {
+      return run((file, run, own) -> new PlanRun(file, run, own).outcome());
     }
-    List<Path> files = withoutYard(Inputs.expand(options.files(), options.recursive()));
-    Optional<String> twice = namedTwice(files);
+    List<Path> jobs = withoutYard(Inputs.expand(options.files(), options.job().recursive()));
+    Optional<String> twice = namedTwice(jobs);
     if (twice.isPresent()) {
       console.fail("error: a yard and another file are both named " + twice.get() + "; rename one");
       return Exit.USAGE;
     }
-    Yard yard = new Yard(options.yard(), files);
-    return run(
-        files,
-        List.of(
-            new Step(JobRun::readShared, false),
-            new Step(run -> run.choose(yard), true),
-            new Step(run -> run.write(yard), false)));
+    Yard yard = new Yard(options.job().yard(), jobs);
+    return run(jobs, (files, run) -> shared(files, run, yard));
+  }
+
+  private List<Outcome> shared(FileRuns files, Run run, Yard yard) {
+    Function<FileRun, PlanRun> plan = file -> new PlanRun(file.file(), run, file.console());
+    List<Stage<Ready>> read =
+        files.sideBySide(files.begun(), file -> begun -> plan.apply(file).readShared());
+    List<Stage<Chosen>> chosen =
+        files.inTurn(read, file -> job -> plan.apply(file).choose(job, yard));
+    return files.last(
+        chosen, file -> each -> Stage.ended(plan.apply(file).write(each, yard)), console);
   }
 
   /** Passes over the yard's own files, which a folder or a pattern may hold too. */
@@ -76,7 +92,7 @@ final class Batch {
     List<Path> jobs = new ArrayList<>();
     for (Path file : files) {
       boolean own = false;
-      for (Path pile : options.yard()) {
+      for (Path pile : options.job().yard()) {
         own |= Files.exists(pile) && Files.exists(file) && Files.isSameFile(pile, file);
       }
       if (!own) {
@@ -89,78 +105,50 @@ final class Batch {
   /** Logs of the yard are known by their file's name, so no other file may have it. */
   private Optional<String> namedTwice(List<Path> files) {
     Set<String> yard = new HashSet<>();
-    for (Path pile : options.yard()) {
+    for (Path pile : options.job().yard()) {
       if (!yard.add(pile.getFileName().toString())) {
         return Optional.of(pile.getFileName().toString());
       }
     }
     List<Path> others = new ArrayList<>(files);
-    others.addAll(options.logs());
+    others.addAll(options.setting().logs());
     return others.stream()
         .map(file -> file.getFileName().toString())
         .filter(yard::contains)
         .findFirst();
   }
 
-  private Exit run(List<Path> files, List<Step> steps) throws IOException {
-    options.setFiles(files);
+  private Exit run(List<Path> files, Way way) throws IOException {
     if (files.isEmpty()) {
       console.fail("error: there is no file to read");
       return Exit.NO_ACCESS;
     }
-    if (options.batch() && options.outFile().isPresent()) {
-      String book = options.outFile().get().toString();
+    Run run = new Run(options, Together.of(files), stop, moves);
+    if (run.files().isBatch() && options.book().file().isPresent()) {
+      String book = options.book().file().get().toString();
       console.fail("error: " + files.size() + " files cannot all be written to " + book);
       return Exit.USAGE;
     }
-    List<Outcome> outcomes =
-        files.size() == 1 ? List.of(alone(files.get(0), steps)) : all(files, steps);
-    if (options.report().isPresent()) {
-      byte[] report = CsvText.bytes(Outcome.report(outcomes));
-      SafeFile.write(options.report().get(), true, out -> out.write(report), written -> {});
+    List<Outcome> outcomes;
+    try (FileRuns all = new FileRuns(fileRuns(files), options.run().jobs())) {
+      outcomes = way.go(all, run);
     }
-    if (files.size() > 1) {
+    if (options.run().report().isPresent()) {
+      byte[] report = CsvText.bytes(Outcome.report(outcomes));
+      SafeFile.write(
+          options.run().report().get(), true, out -> out.write(report), written -> {});
+    }
+    if (run.files().isBatch()) {
       summary(outcomes);
     }
     return outcomes.stream().map(Outcome::exit).reduce(Exit.DONE, Exit::worse);
   }
 
-  private Outcome alone(Path file, List<Step> steps) {
-    FileRun run = FileRun.alone(file, options, console);
-    steps.forEach(step -> run.step(step.work()));
-    return run.outcome();
-  }
-
-  private List<Outcome> all(List<Path> files, List<Step> steps) {
-    List<FileRun> runs =
-        files.stream().map(file -> FileRun.among(file, options, console.quiet())).toList();
-    ExecutorService pool = Executors.newFixedThreadPool(Math.max(1, options.jobs()));
-    try {
-      for (Step step : steps) {
-        List<Future<?>> running = new ArrayList<>();
-        for (FileRun run : runs) {
-          Future<?> begun = pool.submit(() -> run.step(step.work()));
-          running.add(begun);
-          if (step.inTurn()) {
-            begun.get();
-          }
-        }
-        for (int i = 0; i < runs.size(); i++) {
-          running.get(i).get();
-          if (step == steps.get(steps.size() - 1)) {
-            runs.get(i).say(console);
-          }
-        }
-      }
-      return runs.stream().map(FileRun::outcome).toList();
-    } catch (InterruptedException stopped) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException("the batch was interrupted", stopped);
-    } catch (ExecutionException fault) {
-      throw new IllegalStateException(fault.getCause());
-    } finally {
-      pool.shutdownNow();
-    }
+  private List<FileRun> fileRuns(List<Path> files) {
+    RunOptions how = options.run();
+    return files.size() == 1
+        ? List.of(FileRun.alone(files.get(0), console, how))
+        : files.stream().map(file -> FileRun.among(file, how)).toList();
   }
 
   private void summary(List<Outcome> outcomes) {

@@ -42,7 +42,7 @@ final class CompareRun {
     console.say(problems);
     boolean failed = problems.stream().anyMatch(problem -> problem.severity() == Severity.ERROR);
     if (before.isEmpty() || after.isEmpty() || failed) {
-      return CrewSource.exit(problems);
+      return Exit.refused(problems);
     }
     Issue issue = new Issue(1, now.getFileName().toString(), Version.NUMBER, true);
     CrewContext context = CrewContext.of(after.get(), List.of(), issue);

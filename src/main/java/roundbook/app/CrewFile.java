@@ -27,12 +27,12 @@ final class CrewFile {
   private static final int TRIES = 50;
 
   private final Path file;
-  private final Options options;
+  private final Run run;
   private final Console console;
 
-  CrewFile(Path file, Options options, Console console) {
+  CrewFile(Path file, Run run, Console console) {
     this.file = file;
-    this.options = options;
+    this.run = run;
     this.console = console;
   }
 
@@ -55,7 +55,7 @@ final class CrewFile {
 
   /** Makes the workbook of a plan; a file among others has the one thread that it was given. */
   Book book(CrewContext context) {
-    return options.batch()
+    return run.files().isBatch()
         ? CrewBook.of(context)
         : CrewBook.of(
             context,
@@ -64,11 +64,11 @@ final class CrewFile {
 
   private Path write(Revision revision, IntFunction<Book> book) throws IOException {
     StyleTemplate template = template();
-    Optional<Path> named = options.outFile();
+    Optional<Path> named = wanted().file();
     if (named.isPresent()) {
       refuseInput(named.get());
       makeFolder();
-      write(named.get(), options.force(), book.apply(revision.first()), template);
+      write(named.get(), wanted().force(), book.apply(revision.first()), template);
       return named.get();
     }
     makeFolder();
@@ -95,7 +95,7 @@ final class CrewFile {
 
   /** Returns the newest workbook of the file, under the name asked for or the last revision's. */
   Optional<Path> newest() {
-    Optional<Path> named = options.outFile();
+    Optional<Path> named = wanted().file();
     if (named.isPresent()) {
       return named.filter(Files::isRegularFile);
     }
@@ -108,13 +108,13 @@ final class CrewFile {
   private Revision revision() {
     Revision plain = Revision.of(file, folder());
     Revision whole = plain.withEnding(file);
-    return options.hasNamesakeBeside(file) || Files.exists(whole.path(1)) ? whole : plain;
+    return run.files().hasNamesakeBeside(file) || Files.exists(whole.path(1)) ? whole : plain;
   }
 
   /** Returns the doubt that the revision to be written follows one of another file. */
   Optional<Problem> otherInput() {
     String own = file.getFileName().toString();
-    Optional<Path> before = options.outFile().isPresent() ? Optional.empty() : newest();
+    Optional<Path> before = wanted().file().isPresent() ? Optional.empty() : newest();
     return before
         .flatMap(book -> BookReader.property(book, Book.INPUT_PROPERTY))
         .filter(input -> !input.equals(own))
@@ -131,7 +131,7 @@ final class CrewFile {
   /** Returns the doubt that another revision follows the one that is read back already. */
   Optional<Problem> newer(int revision) {
     Path next = Revision.after(revision, file, folder()).path(revision + 1);
-    if (options.outFile().isPresent() || Files.notExists(next)) {
+    if (wanted().file().isPresent() || Files.notExists(next)) {
       return Optional.empty();
     }
     String message =
@@ -149,10 +149,9 @@ final class CrewFile {
   }
 
   private void refuseInput(Path target) throws IOException {
-    List<Path> inputs = new ArrayList<>(options.logs());
-    inputs.addAll(options.yard());
+    List<Path> inputs = new ArrayList<>(run.options().tallies());
     inputs.add(file);
-    inputs.addAll(options.files());
+    inputs.addAll(run.files().files());
     for (Path input : inputs) {
       if (Files.exists(target) && Files.exists(input) && Files.isSameFile(target, input)) {
         throw new IOException("the output would replace an input: " + target);
@@ -161,10 +160,10 @@ final class CrewFile {
   }
 
   private StyleTemplate template() throws IOException {
-    if (options.template().isEmpty()) {
+    if (wanted().template().isEmpty()) {
       return StyleTemplate.standard();
     }
-    Path path = options.template().get();
+    Path path = wanted().template().get();
     Read<StyleTemplate> read =
         StyleTemplate.read(Files.readAllBytes(path), path.getFileName().toString());
     console.say(read.problems());
@@ -173,8 +172,8 @@ final class CrewFile {
 
   /** Returns the folder that the workbook goes to, made where there is none. */
   private Path makeFolder() throws IOException {
-    Path beside = options.outFile().orElse(file).toAbsolutePath().getParent();
-    Path folder = options.outFolder(file).orElse(beside);
+    Path beside = wanted().file().orElse(file).toAbsolutePath().getParent();
+    Path folder = outFolder().orElse(beside);
     if (!Files.isDirectory(folder)) {
       Files.createDirectories(folder);
     }
@@ -182,7 +181,16 @@ final class CrewFile {
   }
 
   private Path folder() {
-    return options.outFolder(file).orElse(null);
+    return outFolder().orElse(null);
+  }
+
+  /** Returns the folder asked for, or the one below it that keeps the file from a namesake. */
+  private Optional<Path> outFolder() {
+    return wanted().folder().map(top -> run.files().apart(file, top));
+  }
+
+  private BookOptions wanted() {
+    return run.options().book();
   }
 
   /** Writes the plain tables where they are asked for; a batch gives each file a folder. */
@@ -194,12 +202,13 @@ final class CrewFile {
 
   /** Writes one plain table as its rows come, where tables are asked for; says whether. */
   boolean table(String name, SafeFile.Content content) throws IOException {
-    if (options.tables().isEmpty()) {
+    Optional<Path> tables = run.options().run().tables();
+    if (tables.isEmpty()) {
       return false;
     }
-    Path top = options.apart(file, options.tables().get());
+    Path top = run.files().apart(file, tables.get());
     Path folder =
-        Files.createDirectories(options.batch() ? top.resolve(file.getFileName().toString()) : top);
+        Files.createDirectories(run.files().isBatch() ? top.resolve(file.getFileName().toString()) : top);
     SafeFile.write(folder.resolve(name + ".csv"), true, content, written -> {});
     return true;
   }

@@ -56,11 +56,4 @@ final class CrewSource {
     boolean other = problem.code() == ProblemCode.NOT_A_WORKBOOK;
     return other ? problem.remedy(ProblemCode.NOT_A_CREW_WORKBOOK.remedy()) : problem;
   }
-
-  /** Returns the exit of a workbook that could not be used. */
-  static Exit exit(List<Problem> problems) {
-    boolean closed =
-        problems.stream().anyMatch(problem -> problem.code() == ProblemCode.UNREADABLE);
-    return closed ? Exit.NO_ACCESS : Exit.BAD_INPUT;
-  }
 }

@@ -1,5 +1,13 @@
 package roundbook.app;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import roundbook.plan.Plan;
+import roundbook.problem.Problem;
+import roundbook.problem.ProblemCode;
+import roundbook.problem.Severity;
+
 /** The exit codes of the program, worse ones with higher rank. */
 enum Exit {
   /** Done; warnings allowed. */
@@ -28,6 +36,28 @@ enum Exit {
     this.rank = rank;
     this.brief = brief;
     this.words = words;
+  }
+
+  /** Returns how a file ends of which nothing can be used. */
+  static Exit refused(List<Problem> problems) {
+    return ProblemCode.UNREADABLE.isIn(problems) ? NO_ACCESS : BAD_INPUT;
+  }
+
+  /** Returns how a file ends of which all could be done; strictly, a warning is an error. */
+  static Exit done(List<Problem> problems, boolean strict) {
+    boolean doubts = problems.stream().anyMatch(problem -> problem.severity() != Severity.INFO);
+    return strict && doubts ? BAD_INPUT : DONE;
+  }
+
+  /** Returns how a file ends whose workbook is written. */
+  static Exit planned(Plan plan, List<Problem> problems, boolean stopped, boolean strict) {
+    Exit whole = plan.choice().shortage().isPresent() ? SHORT_OF_LOGS : done(problems, strict);
+    return stopped ? STOPPED : whole;
+  }
+
+  /** Returns the exit of a code. */
+  static Optional<Exit> ofCode(int code) {
+    return Arrays.stream(values()).filter(each -> each.code == code).findFirst();
   }
 
   /** Returns how so many files ended, after their number. */

@@ -12,7 +12,7 @@ import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 
 /**
- * One file of a batch on its way: its work, what it says, and how it ended.
+ * One file of a batch on its way, and what it says.
  *
  * <p>What it says is held back until it is asked for, so that files side by side do not talk at
  * once.
@@ -20,82 +20,72 @@ import roundbook.problem.ProblemCode;
 final class FileRun {
   private final Path file;
   private final boolean debug;
-  private final Console own;
+  private final Console console;
   private final StringWriter results = new StringWriter();
   private final StringWriter messages = new StringWriter();
-  private final JobRun job;
-  private Outcome outcome;
 
-  private FileRun(Path file, Options options, Optional<Console> direct, boolean quiet) {
+  private FileRun(Path file, Optional<Console> direct, RunOptions options) {
     this.file = file;
     this.debug = options.debug();
-    this.own =
+    this.console =
         direct.orElseGet(
-            () -> new Console(new PrintWriter(results), new PrintWriter(messages), quiet));
-    this.job = new JobRun(file, options, own);
+            () ->
+                new Console(
+                    new PrintWriter(results), new PrintWriter(messages), options.quiet()));
   }
 
   /** Returns a run that says at once what it has to say. */
-  static FileRun alone(Path file, Options options, Console console) {
-    return new FileRun(file, options, Optional.of(console), console.quiet());
+  static FileRun alone(Path file, Console console, RunOptions options) {
+    return new FileRun(file, Optional.of(console), options);
   }
 
   /** Returns a run that holds back what it has to say. */
-  static FileRun among(Path file, Options options, boolean quiet) {
-    return new FileRun(file, options, Optional.empty(), quiet);
+  static FileRun among(Path file, RunOptions options) {
+    return new FileRun(file, Optional.empty(), options);
   }
 
-  /** One step of a file's work. */
-  interface Work {
-    /** Does it; the outcome is there when the file has ended, well or not. */
-    Optional<Outcome> run(JobRun run) throws IOException;
+  Path file() {
+    return file;
   }
 
-  /** Returns whether the file has ended. */
-  boolean ended() {
-    return outcome != null;
-  }
-
-  Outcome outcome() {
-    return outcome;
+  /** Returns where it says what it has to say. */
+  Console console() {
+    return console;
   }
 
   /** Prints what was held back. */
-  void say(Console console) {
-    console.err().print(messages);
-    console.err().flush();
-    console.out().print(results);
-    console.out().flush();
+  void say(Console whole) {
+    whole.err().print(messages);
+    whole.err().flush();
+    whole.out().print(results);
+    whole.out().flush();
   }
 
   /** Does a step, unless the file has ended; a failure ends it. */
-  void step(Work work) {
-    if (!ended()) {
-      outcome = guarded(work).orElse(null);
-    }
-  }
-
-  private Optional<Outcome> guarded(Work work) {
+  <A, B> Stage<B> step(Stage<A> from, Stage.Step<A, B> step) {
     try {
-      return work.run(job);
+      return from.then(step);
     } catch (IOException | UncheckedIOException broken) {
       IOException cause =
           broken instanceof UncheckedIOException wrapped
               ? wrapped.getCause()
               : (IOException) broken;
       String message = file.getFileName() + ": error: cannot read or write: " + Denied.said(cause);
-      own.fail(message);
-      return Optional.of(Outcome.failed(file, Exit.NO_ACCESS, List.of(), message));
+      console.fail(message);
+      return failed(Exit.NO_ACCESS, message);
     } catch (OutOfMemoryError full) {
       String message = tooLarge(file);
-      own.fail(message);
-      return Optional.of(Outcome.failed(file, Exit.NO_ACCESS, List.of(), message));
+      console.fail(message);
+      return failed(Exit.NO_ACCESS, message);
     } catch (RuntimeException | StackOverflowError fault) {
-      own.fail(file.getFileName() + ": roundbook is at fault: " + fault);
-      own.fault(fault, debug);
-      String note = "a fault of the program: " + fault;
-      return Optional.of(Outcome.failed(file, Exit.FAULT, List.of(), note));
+      console.fail(file.getFileName() + ": roundbook is at fault: " + fault);
+      console.fault(fault, debug);
+      return failed(Exit.FAULT, "a fault of the program: " + fault);
     }
+  }
+
+  private <B> Stage<B> failed(Exit exit, String note) {
+    return Stage.ended(Outcome.failed(file, exit, List.of(), note));
   }
 
   /** A file may be sound and yet more than this run has memory for. */

@@ -52,11 +52,11 @@ record Made(String inputs, List<Integer> numbers) {
   /** Returns the digest of everything that a file's workbook is made from. */
   static String inputs(Path file, Options options) throws IOException {
     List<Path> files = new ArrayList<>(List.of(file));
-    files.addAll(options.logs());
-    options.template().ifPresent(files::add);
+    files.addAll(options.setting().logs());
+    options.book().template().ifPresent(files::add);
     MessageDigest digest = digest();
-    String asked = options.asked() + " " + options.pictures() + " " + Version.NUMBER;
-    asked += options.yard().isEmpty() ? "" : " shared yard " + options.yard();
+    String asked = options.asked() + " " + options.book().pictures() + " " + Version.NUMBER;
+    asked += options.job().yard().isEmpty() ? "" : " shared yard " + options.job().yard();
     digest.update((asked + " " + Version.COMMIT).getBytes(StandardCharsets.UTF_8));
     for (Path each : files) {
       digest.update(each.getFileName().toString().getBytes(StandardCharsets.UTF_8));
@@ -93,14 +93,9 @@ record Made(String inputs, List<Integer> numbers) {
 
   /** Returns the outcome again, of a file whose workbook stands already. */
   Outcome outcome(Path file, Path written) {
-    Exit exit =
-        Arrays.stream(Exit.values())
-            .filter(each -> each.code() == numbers.get(0))
-            .findFirst()
-            .orElse(Exit.DONE);
     return new Outcome(
         file,
-        exit,
+        Exit.ofCode(numbers.get(0)).orElse(Exit.DONE),
         written.toString(),
         numbers.get(1),
         numbers.get(2),

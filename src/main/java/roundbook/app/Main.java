@@ -121,7 +121,37 @@ public final class Main implements Runnable {
     Main main = new Main(results, messages);
     CommandLine line = new CommandLine(main);
     names.forEach(name -> line.addSubcommand(COMMANDS.get(name).apply(main)));
-    return line.setOut(results).setErr(messages).setCaseInsensitiveEnumValuesAllowed(true);
+    CommandLine.IParameterExceptionHandler usual = line.getParameterExceptionHandler();
+    return line.setOut(results)
+        .setErr(messages)
+        .setCaseInsensitiveEnumValuesAllowed(true)
+        .setParameterExceptionHandler(
+            (wrong, args) ->
+                main.foreign(wrong) ? Exit.USAGE.code() : usual.handleParseException(wrong, args));
+  }
+
+  /** Says so where an option is one that other commands take. */
+  private boolean foreign(CommandLine.ParameterException wrong) {
+    if (!(wrong instanceof CommandLine.UnmatchedArgumentException unknown)) {
+      return false;
+    }
+    String own = wrong.getCommandLine().getCommandName();
+    for (String typed : unknown.getUnmatched()) {
+      String option = typed.split("=")[0];
+      List<String> takers =
+          COMMANDS.keySet().stream().filter(name -> takes(name, option)).toList();
+      if (!takers.isEmpty()) {
+        String others = String.join(" and ", takers);
+        err.println("error: " + own + " takes no " + option + "; it is an option of " + others);
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean takes(String command, String option) {
+    return new CommandLine(COMMANDS.get(command).apply(this)).getCommandSpec().findOption(option)
+        != null;
   }
 
   private static String[] planOf(String[] args) {
@@ -129,6 +159,10 @@ public final class Main implements Runnable {
     longer[0] = "plan";
     System.arraycopy(args, 0, longer, 1, args.length);
     return longer;
+  }
+
+  private Batch batch(Options options) {
+    return new Batch(options, new Console(out, err, options.run().quiet()), stop, moves);
   }
 
   private int fault(Exception fault, String[] args) {
@@ -195,7 +229,13 @@ public final class Main implements Runnable {
       mixinStandardHelpOptions = true)
   static final class CheckCommand implements Callable<Integer> {
     private final Main main;
-    @Mixin private Options options = new Options();
+
+    @Parameters(paramLabel = "FILE", arity = "1..*", description = "Job workbooks or tallies.")
+    private List<Path> files;
+
+    @Mixin private RunOptions run = new RunOptions();
+    @Mixin private SettingOptions setting = new SettingOptions();
+    @Mixin private JobOptions job = new JobOptions();
 
     CheckCommand(Main main) {
       this.main = main;
@@ -203,8 +243,9 @@ public final class Main implements Runnable {
 
     @Override
     public Integer call() throws IOException {
-      Console console = new Console(main.out, main.err, options.quiet());
-      return new Batch(options, console).run(JobRun::check).code();
+      return main.batch(new Options(files, run, setting, job, new BookOptions(), false))
+          .run((file, whole, console) -> new CheckRun(file, whole, console).outcome())
+          .code();
     }
   }
 
@@ -216,7 +257,19 @@ public final class Main implements Runnable {
       mixinStandardHelpOptions = true)
   static final class PlanCommand implements Callable<Integer> {
     private final Main main;
-    @Mixin private Options options = new Options();
+
+    @Parameters(paramLabel = "FILE", arity = "1..*", description = "Job workbooks or tallies.")
+    private List<Path> files;
+
+    @Mixin private RunOptions run = new RunOptions();
+    @Mixin private SettingOptions setting = new SettingOptions();
+    @Mixin private JobOptions job = new JobOptions();
+    @Mixin private BookOptions book = new BookOptions();
+
+    @Option(
+        names = "--resume",
+        description = "Go on with a batch: pass over files whose workbook was made from the same.")
+    private boolean resume;
 
     PlanCommand(Main main) {
       this.main = main;
@@ -224,9 +277,7 @@ public final class Main implements Runnable {
 
     @Override
     public Integer call() throws IOException {
-      Console console = new Console(main.out, main.err, options.quiet());
-      options.setSearch(main.stop, main.moves);
-      return new Batch(options, console).plan().code();
+      return main.batch(new Options(files, run, setting, job, book, resume)).plan().code();
     }
   }
 
@@ -235,13 +286,22 @@ public final class Main implements Runnable {
       name = "replan",
       description = {
         "Read back what was measured, cut and lost; keep what is cut; write the next revision.",
-        "FILE is a crew workbook. The workbook itself is never changed."
+        "The workbook that is read is never changed. --logs adds the logs of a further tally."
       },
       addMethodSubcommands = false,
       mixinStandardHelpOptions = true)
   static final class ReplanCommand implements Callable<Integer> {
     private final Main main;
-    @Mixin private Options options = new Options();
+
+    @Parameters(
+        paramLabel = "CREW.xlsx",
+        arity = "1..*",
+        description = "Crew workbooks with what was typed on site, the newest revision of each.")
+    private List<Path> files;
+
+    @Mixin private RunOptions run = new RunOptions();
+    @Mixin private SettingOptions setting = new SettingOptions();
+    @Mixin private BookOptions book = new BookOptions();
 
     ReplanCommand(Main main) {
       this.main = main;
@@ -249,9 +309,9 @@ public final class Main implements Runnable {
 
     @Override
     public Integer call() throws IOException {
-      Console console = new Console(main.out, main.err, options.quiet());
-      options.setSearch(main.stop, main.moves);
-      return new Batch(options, console).run(JobRun::replan).code();
+      return main.batch(new Options(files, run, setting, new JobOptions(), book, false))
+          .run((file, whole, console) -> new ReplanRun(file, whole, console).outcome())
+          .code();
     }
   }
 

@@ -125,7 +125,7 @@ record Outcome(
     return Stream.of(written, note).filter(each -> !each.isEmpty()).collect(joining(": "));
   }
 
-  private static long count(List<Problem> problems, Severity severity) {
+  static long count(List<Problem> problems, Severity severity) {
     return problems.stream().filter(problem -> problem.severity() == severity).count();
   }
 }

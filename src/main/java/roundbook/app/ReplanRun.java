@@ -15,7 +15,6 @@ import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
-import roundbook.problem.Severity;
 import roundbook.replan.Replan;
 import roundbook.replan.Replanner;
 import roundbook.report.ChangeWords;
@@ -40,71 +39,67 @@ final class ReplanRun {
           ProblemCode.OTHER_VERSION);
 
   private final Path file;
-  private final Options options;
+  private final Run run;
   private final Console console;
   private final CrewFile output;
-  private final List<Problem> problems = new ArrayList<>();
-  private List<Problem> stopped = List.of();
 
-  ReplanRun(Path file, Options options, Console console) {
+  ReplanRun(Path file, Run run, Console console) {
     this.file = file;
-    this.options = options;
+    this.run = run;
     this.console = console;
-    this.output = new CrewFile(file, options, console);
+    this.output = new CrewFile(file, run, console);
   }
 
-  Outcome run() throws IOException {
-    Read<SiteReport> site = CrewSource.read(file, options.logs(), options.asked());
-    problems.addAll(site.problems());
-    if (site.value().isEmpty() || badSetting()) {
-      return nothingWritten(
-          isCrewBook()
-              ? "what was typed cannot be used as it is"
-              : "it is no crew workbook to read");
+  Outcome outcome() throws IOException {
+    Options options = run.options();
+    Read<SiteReport> site = CrewSource.read(file, options.setting().logs(), options.asked());
+    if (site.value().isEmpty() || ProblemCode.BAD_SETTING.isIn(site.problems())) {
+      return nothingWritten(site.problems());
     }
-    Searching searching = new Searching(file, options, console);
-    if (options.stop().asked()) {
-      return searching.notBegun(problems);
+    Searching searching = new Searching(file, run, console);
+    if (run.stop().asked()) {
+      return searching.notBegun(site.problems());
     }
     SiteReport typed = site.value().get();
+    Read<Replan> made = searching.search(typed.job(), effort -> Replanner.replan(typed, effort));
+    List<Problem> problems = new ArrayList<>(site.problems());
     output.newer(typed.issue().revision()).ifPresent(problems::add);
-    Read<Replan> made = searching.run(typed.job(), effort -> Replanner.replan(typed, effort));
     problems.addAll(made.problems());
-    stopped = searching.doubts();
     return made.value().isEmpty()
-        ? nothingWritten("what was typed cannot be used as it is")
-        : write(site.value().get(), made.value().get());
+        ? nothingWritten(problems)
+        : write(typed, made.value().get(), problems, searching.doubts());
   }
 
-  private Outcome write(SiteReport site, Replan replan) throws IOException {
+  private Outcome write(
+      SiteReport site, Replan replan, List<Problem> problems, List<Problem> stopped)
+      throws IOException {
     Plan plan = replan.plan();
-    CrewContext first = context(site, replan, site.issue().revision() + 1);
+    CrewContext first = context(site, replan, problems, stopped);
     console.say(file, first.problems());
     Path written =
         output.writeAfter(site.issue().revision(), revision -> output.book(first.as(revision)));
     output.tables(PlainTables.of(first));
     LOG.info("{} re-planned: {} changes, written to {}", file, replan.changes().size(), written);
     console.result(written.toString());
-    Words words = first.words();
-    new ChangeWords(words).brief(replan, first.changed()).forEach(console::say);
-    boolean shortage = plan.choice().shortage().isPresent();
-    boolean doubts =
-        first.problems().stream().anyMatch(problem -> problem.severity() != Severity.INFO);
-    Exit good = options.strict() && doubts ? Exit.BAD_INPUT : Exit.DONE;
-    Exit ended = shortage ? Exit.SHORT_OF_LOGS : good;
-    Exit exit = stopped.isEmpty() ? ended : Exit.STOPPED;
+    new ChangeWords(first.words()).brief(replan, first.changed()).forEach(console::say);
+    boolean strict = run.options().run().strict();
+    Exit exit = Exit.planned(plan, first.problems(), !stopped.isEmpty(), strict);
     return Outcome.planned(file, exit, written, plan, first.problems());
   }
 
-  private CrewContext context(SiteReport site, Replan replan, int revision) {
+  private CrewContext context(
+      SiteReport site, Replan replan, List<Problem> problems, List<Problem> stopped) {
     String from = site.issue().from();
     String input = from.isEmpty() ? file.getFileName().toString() : from;
-    Issue issue = new Issue(revision, input, Version.NUMBER, options.pictures());
-    return CrewContext.of(replan.plan(), found(site), issue).following(replan, typed());
+    boolean pictures = run.options().book().pictures();
+    Issue issue = new Issue(site.issue().revision() + 1, input, Version.NUMBER, pictures);
+    List<Problem> typed = problems.stream().filter(this::isTyped).toList();
+    return CrewContext.of(replan.plan(), found(site, problems, stopped), issue)
+        .following(replan, typed);
   }
 
   /** Returns what was found when tallies were read: as it was said then, and now. */
-  private List<Problem> found(SiteReport site) {
+  private List<Problem> found(SiteReport site, List<Problem> problems, List<Problem> stopped) {
     Words words = Words.of(site.printed().text(Setting.LANGUAGE));
     Stream<Problem> before =
         site.tally().found().stream().map(each -> words.inEnglish(each.told(), each.severity()));
@@ -112,29 +107,19 @@ final class ReplanRun {
     return Stream.concat(Stream.concat(before, now), stopped.stream()).toList();
   }
 
-  private List<Problem> typed() {
-    return problems.stream().filter(this::isTyped).toList();
-  }
-
   /** Returns whether a problem is of the crew workbook and not of a further tally. */
   private boolean isTyped(Problem problem) {
     return problem.where().file().equals(file.getFileName().toString());
   }
 
-  /** Returns whether the file was read as a crew workbook, and only what stands in it is wrong. */
-  private boolean isCrewBook() {
-    return problems.stream().map(Problem::code).noneMatch(NO_CREW_BOOK::contains);
-  }
-
-  private Outcome nothingWritten(String why) {
+  private Outcome nothingWritten(List<Problem> problems) {
     console.say(problems);
+    boolean crewBook = problems.stream().map(Problem::code).noneMatch(NO_CREW_BOOK::contains);
+    String why =
+        crewBook ? "what was typed cannot be used as it is" : "it is no crew workbook to read";
     String said = "nothing was written: " + why;
     CellRef where = CellRef.ofFile(file.getFileName().toString());
     console.fail(Problem.of(ProblemCode.NOTHING_PLANNED, where, "", said).toString());
-    return Outcome.failed(file, CrewSource.exit(problems), problems, said);
-  }
-
-  private boolean badSetting() {
-    return problems.stream().anyMatch(problem -> problem.code() == ProblemCode.BAD_SETTING);
+    return Outcome.failed(file, Exit.refused(problems), problems, said);
   }
 }

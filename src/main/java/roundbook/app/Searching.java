@@ -13,18 +13,18 @@ import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 
 /** The choice of logs of one file as the user sees it: shown as it goes on, ended when asked. */
-record Searching(Path file, Options options, Console console) {
+record Searching(Path file, Run run, Console console) {
   private static final Logger LOG = LoggerFactory.getLogger(Searching.class);
 
   /**
    * Searches with the job's seed; a run of one file has all processors, and gets ready to write
    * meanwhile. A search of a set number of moves is over before that would help.
    */
-  <T> T run(Job job, Function<Effort, T> search) {
+  <T> T search(Job job, Function<Effort, T> search) {
     long seed = job.rules().number(Setting.SEED).longValue();
     LOG.info("{}: choosing logs", file);
-    Effort effort = options.effort(seed);
-    if (options.batch() || effort.moves() > 0) {
+    Effort effort = run.effort(seed);
+    if (run.files().isBatch() || effort.moves() > 0) {
       return search.apply(effort);
     }
     WarmUp ready = WarmUp.begun(job);
@@ -46,7 +46,7 @@ record Searching(Path file, Options options, Console console) {
 
   /** Returns what the crew must know of a search that may have been ended before its time. */
   List<Problem> doubts() {
-    if (!options.stop().asked()) {
+    if (!run.stop().asked()) {
       return List.of();
     }
     CellRef where = CellRef.ofFile(file.getFileName().toString());

@@ -48,6 +48,22 @@ final class Sources {
     }
   }
 
+  /** Reads a job's file and further tallies; nothing where one of them cannot be read. */
+  static Read<List<Table>> all(Path file, List<Path> tallies) {
+    List<Path> files = new ArrayList<>(List.of(file));
+    files.addAll(tallies);
+    List<Table> tables = new ArrayList<>();
+    List<Problem> problems = new ArrayList<>();
+    boolean opened = true;
+    for (Path each : files) {
+      Read<List<Table>> read = read(each);
+      problems.addAll(read.problems());
+      read.value().ifPresent(tables::addAll);
+      opened &= read.value().isPresent();
+    }
+    return opened ? Read.of(tables, problems) : Read.failed(problems);
+  }
+
   private static Read<List<Table>> read(String name, Path file, FileKind kind) {
     return switch (kind) {
       case EMPTY, TEXT -> text(name, file);

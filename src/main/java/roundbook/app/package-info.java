@@ -29,7 +29,7 @@
  * folder, would become revisions of each other, and their plain tables would replace each other;
  * refusing the second would make {@code -o} useless for jobs that all keep a {@code tally.csv}. So
  * each goes into the folder below that is its own as seen from the deepest folder they share
- * ({@code Namesakes}); a file without a namesake needs none. Two in one folder that differ in their
+ * ({@code Together}); a file without a namesake needs none. Two in one folder that differ in their
  * ending alone, a {@code tally.csv} and a {@code tally.xlsx}, keep the ending in the names of their
  * workbooks when both are run; run one after the other they share a name, for the one may well be
  * the other saved anew, and the later one says which file the revision before came from.

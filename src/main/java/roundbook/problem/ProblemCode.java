@@ -5,6 +5,7 @@ import static roundbook.problem.Severity.INFO;
 import static roundbook.problem.Severity.WARNING;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -190,6 +191,11 @@ public enum ProblemCode {
   /** Returns the code of an identifier; empty where there is none. */
   public static Optional<ProblemCode> of(String id) {
     return Arrays.stream(values()).filter(code -> code.id().equals(id)).findFirst();
+  }
+
+  /** Returns whether any of these problems is of this kind. */
+  public boolean isIn(List<Problem> problems) {
+    return problems.stream().anyMatch(problem -> problem.code() == this);
   }
 
   /** Returns the usual severity; a problem may carry another. */

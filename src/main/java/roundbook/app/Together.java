@@ -13,31 +13,45 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
- * Keeps apart what comes of files of one name.
+ * Files that are run together, and what keeps apart what comes of those of one name.
  *
  * <p>Written into one folder they would become revisions of each other. So each goes into a folder
  * below it, named as the file's own folder is seen from the deepest one that they all share. Two in
  * one folder that differ in their ending alone keep it in their workbooks' names.
+ *
+ * @param files the files
+ * @param folders the folder below the one asked for of each file that has a namesake
+ * @param besides the files beside which another one of the same name but another ending is run
  */
-final class Namesakes {
-  private Namesakes() {}
-
-  /** Returns the folder below the one asked for of each file that has a namesake. */
-  static Map<Path, Path> folders(List<Path> files) {
+record Together(List<Path> files, Map<Path, Path> folders, Set<Path> besides) {
+  /** Returns files that are run together. */
+  static Together of(List<Path> files) {
     Map<Path, Path> folders = new HashMap<>();
     for (List<Path> alike : alike(files, file -> "")) {
-      Path shared = alike.stream().map(Namesakes::folder).reduce(Namesakes::shared).orElseThrow();
+      Path shared = alike.stream().map(Together::folder).reduce(Together::shared).orElseThrow();
       alike.forEach(file -> folders.put(file, below(shared, folder(file))));
     }
-    return folders;
+    Set<Path> besides =
+        alike(files, file -> folder(file).toString()).stream()
+            .filter(alike -> alike.size() > 1)
+            .flatMap(List::stream)
+            .collect(Collectors.toSet());
+    return new Together(List.copyOf(files), folders, besides);
   }
 
-  /** Returns the files beside which another one of the same name but another ending is run. */
-  static Set<Path> besides(List<Path> files) {
-    return alike(files, file -> folder(file).toString()).stream()
-        .filter(alike -> alike.size() > 1)
-        .flatMap(List::stream)
-        .collect(Collectors.toSet());
+  /** Returns whether it is more than one file. */
+  boolean isBatch() {
+    return files.size() > 1;
+  }
+
+  /** Returns a folder, or the one below it for a file whose name another file of the run has. */
+  Path apart(Path file, Path top) {
+    return top.resolve(folders.getOrDefault(file, Path.of("")));
+  }
+
+  /** Returns whether a file of the same name but another ending is run from the same folder. */
+  boolean hasNamesakeBeside(Path file) {
+    return besides.contains(file);
   }
 
   /** Returns the files in groups of one name without its ending, and of one more trait. */

@@ -1,0 +1,241 @@
+package roundbook.app;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import roundbook.intake.JobReader;
+import roundbook.intake.JobReader.Findings;
+import roundbook.job.BuildRules;
+import roundbook.job.Job;
+import roundbook.job.Setting;
+import roundbook.plan.Plan;
+import roundbook.plan.Planner;
+import roundbook.plan.Taken;
+import roundbook.problem.CellRef;
+import roundbook.problem.Problem;
+import roundbook.problem.ProblemCode;
+import roundbook.problem.Read;
+import roundbook.report.CrewContext;
+import roundbook.report.CrewContext.Issue;
+import roundbook.report.PlainTables;
+import roundbook.rounds.BalancedChooser;
+import roundbook.table.Table;
+import roundbook.takeoff.Top;
+import roundbook.takeoff.Top.WantedHeight;
+import roundbook.units.Length;
+import roundbook.units.LengthFormat;
+import roundbook.units.LengthUnit;
+
+/** Reads, plans and writes one job, from its files to its outcome. */
+final class PlanRun {
+  private static final Logger LOG = LoggerFactory.getLogger(PlanRun.class);
+
+  private final Path file;
+  private final Run run;
+  private final Console console;
+  private final CrewFile output;
+
+  PlanRun(Path file, Run run, Console console) {
+    this.file = file;
+    this.run = run;
+    this.console = console;
+    this.output = new CrewFile(file, run, console);
+  }
+
+  /**
+   * A job that was read.
+   *
+   * @param job the job, its tally corrected
+   * @param problems every problem found on the way
+   */
+  record Ready(Job job, List<Problem> problems) {}
+
+  /**
+   * A job whose logs are chosen.
+   *
+   * @param job the job, with the logs that others have taken
+   * @param plan the plan of the logs that were left to it
+   * @param problems every problem found on the way
+   * @param stopped whether the search was ended before its time
+   */
+  record Chosen(Job job, Plan plan, List<Problem> problems, boolean stopped) {}
+
+  /** Plans a file that shares no yard, unless an earlier run has made its workbook. */
+  Outcome outcome() throws IOException {
+    Yard own = new Yard(List.of(), List.of(file));
+    Optional<Outcome> before = run.options().resume() ? before() : Optional.empty();
+    return before.isPresent()
+        ? before.get()
+        : read().then(job -> choose(job, own)).then(plan -> Stage.ended(write(plan, own))).outcome();
+  }
+
+  /** Returns the outcome of an earlier run whose workbook was made from the same. */
+  private Optional<Outcome> before() throws IOException {
+    if (!Files.isReadable(file)) {
+      return Optional.empty();
+    }
+    Optional<Path> newest = output.newest();
+    Optional<Made> made = newest.flatMap(Made::read);
+    if (made.isEmpty() || !made.get().inputs().equals(Made.inputs(file, run.options()))) {
+      return Optional.empty();
+    }
+    console.say("%s: planned before, as %s".formatted(file.getFileName(), newest.get()));
+    return Optional.of(made.get().outcome(file, newest.get()));
+  }
+
+  /** Reads the job of a shared yard; what could not be written is told before it takes a log. */
+  Stage<Ready> readShared() throws IOException {
+    output.checkFolder();
+    return read();
+  }
+
+  /** Reads the job; it ends when nothing can be planned. */
+  private Stage<Ready> read() {
+    Read<List<Table>> tables = Sources.all(file, run.options().tallies());
+    if (tables.value().isEmpty()) {
+      return Stage.ended(nothingPlanned("the file could not be read", tables.problems()));
+    }
+    Read<Findings> read = JobReader.read(tables.value().get(), run.options().asked());
+    List<Problem> problems = joined(tables.problems(), read.problems());
+    Findings found = read.value().orElseThrow();
+    return found.job().isEmpty() || ProblemCode.BAD_SETTING.isIn(problems)
+        ? Stage.ended(nothingPlanned(why(found, problems), problems))
+        : Stage.goingOn(new Ready(found.job().get().corrected(), problems));
+  }
+
+  private static String why(Findings found, List<Problem> problems) {
+    if (ProblemCode.BAD_SETTING.isIn(problems)) {
+      return "a setting cannot be used, and its default may not be what was meant";
+    } else if (found.logs().isEmpty()) {
+      return "there is no usable log";
+    }
+    return ProblemCode.BAD_WALLS.isIn(problems)
+        ? "the walls cannot be planned"
+        : "the walls are not known; give --walls";
+  }
+
+  /** Chooses logs of what other jobs have left in the yard, and takes them. */
+  Stage<Chosen> choose(Ready ready, Yard yard) {
+    Searching searching = new Searching(file, run, console);
+    if (run.stop().asked()) {
+      return Stage.ended(searching.notBegun(ready.problems()));
+    }
+    Job left = yard.left(file, ready.job());
+    Planner planner = new Planner(new BalancedChooser());
+    Plan plan = searching.search(left, effort -> planner.plan(left, effort));
+    List<Problem> stopped = searching.doubts();
+    List<Problem> problems = joined(joined(ready.problems(), greed(ready.job(), yard)), stopped);
+    if (plan.rounds() == 0) {
+      List<Problem> all = joined(problems, plan.problems());
+      return Stage.ended(nothingPlanned("the logs do not make one round", all));
+    }
+    yard.take(file, ready.job(), plan);
+    return Stage.goingOn(new Chosen(ready.job(), plan, problems, !stopped.isEmpty()));
+  }
+
+  /** Returns the doubt that a job takes all of a shared yard before others choose. */
+  private List<Problem> greed(Job job, Yard yard) {
+    BuildRules rules = job.rules();
+    boolean bounded =
+        rules.rounds().isPresent() || rules.optionalLength(Setting.WALL_HEIGHT).isPresent();
+    if (bounded || !yard.isSharedAfter(file)) {
+      return List.of();
+    }
+    String message =
+        "the job names neither rounds nor height, so it takes all it can of the shared yard";
+    CellRef where = CellRef.ofFile(file.getFileName().toString());
+    return List.of(Problem.of(ProblemCode.TAKES_ALL, where, "", message));
+  }
+
+  /** Plans with the logs chosen and writes the crew workbook. */
+  Outcome write(Chosen chosen, Yard yard) throws IOException {
+    List<Taken> taken = yard.taken(file, chosen.job());
+    Plan plan =
+        taken.isEmpty()
+            ? chosen.plan()
+            : Planner.of(chosen.job(), chosen.plan().choice(), taken);
+    List<Problem> found = joined(chosen.problems(), output.otherInput().stream().toList());
+    CrewContext first = context(plan, found, 1);
+    console.say(file, first.problems());
+    Exit exit =
+        Exit.planned(plan, first.problems(), chosen.stopped(), run.options().run().strict());
+    String inputs = chosen.stopped() ? "stopped" : Made.inputs(file, run.options());
+    String made =
+        Made.of(inputs, Outcome.planned(file, exit, file, plan, first.problems())).text();
+    Path written =
+        output.write(
+            revision -> output.book(context(plan, found, revision)).property(Made.PROPERTY, made));
+    output.tables(PlainTables.of(first));
+    LOG.info("{} planned: {} rounds, written to {}", file, plan.rounds(), written);
+    say(plan, written);
+    return Outcome.planned(file, exit, written, plan, first.problems());
+  }
+
+  private void say(Plan plan, Path written) {
+    console.result(written.toString());
+    plan.takeoff().top().flatMap(Top::wanted).ifPresent(wanted -> sayHeight(plan, wanted));
+    long taken = plan.count(Plan.Use.TAKEN);
+    console.say(
+        "%s: %s used, %d spare, %d left out%s"
+            .formatted(
+                file.getFileName(),
+                Console.count(plan.count(Plan.Use.PLACED), "log"),
+                plan.count(Plan.Use.SPARE),
+                plan.count(Plan.Use.LEFT_OUT),
+                taken == 0 ? "" : ", " + taken + " taken by other jobs"));
+  }
+
+  private void sayHeight(Plan plan, WantedHeight wanted) {
+    BuildRules rules = plan.job().rules();
+    LengthFormat formats = LengthFormat.forJob(rules.unit(), rules.printStep());
+    Length gap = Length.of(wanted.gap(), LengthUnit.INCH).roundedTo(rules.printStep());
+    console.say(
+        "%s: %s to %s, wanted %s; a gap of %s %s gives it%s"
+            .formatted(
+                file.getFileName(),
+                come(plan.rounds()),
+                formats.feetInches(wanted.now()),
+                formats.feetInches(wanted.height()),
+                formats.mark(gap),
+                rules.unit().symbol(),
+                wanted.allowed() ? "" : ", but it is outside the limits: " + rounds(plan, wanted)));
+  }
+
+  /** Where no gap gives the height, another number of rounds comes nearer. */
+  private static String rounds(Plan plan, WantedHeight wanted) {
+    double course = wanted.now().in(LengthUnit.INCH) / plan.rounds();
+    long nearer = Math.round(wanted.height().in(LengthUnit.INCH) / course);
+    return nearer == plan.rounds()
+        ? "other logs would have to be chosen"
+        : "about " + come(nearer) + " nearer";
+  }
+
+  private static String come(long rounds) {
+    return rounds + (rounds == 1 ? " round comes" : " rounds come");
+  }
+
+  private CrewContext context(Plan plan, List<Problem> found, int revision) {
+    String input = file.getFileName().toString();
+    boolean pictures = run.options().book().pictures();
+    return CrewContext.of(plan, found, new Issue(revision, input, Version.NUMBER, pictures));
+  }
+
+  private Outcome nothingPlanned(String why, List<Problem> problems) {
+    console.say(file, problems);
+    CellRef where = CellRef.ofFile(file.getFileName().toString());
+    String said = "nothing was planned: " + why;
+    console.fail(Problem.of(ProblemCode.NOTHING_PLANNED, where, "", said).toString());
+    String first = Outcome.firstError(problems);
+    String note = first.isEmpty() ? said : said + ": " + first;
+    return Outcome.failed(file, Exit.refused(problems), problems, note);
+  }
+
+  private static List<Problem> joined(List<Problem> one, List<Problem> other) {
+    return Stream.concat(one.stream(), other.stream()).toList();
+  }
+}
