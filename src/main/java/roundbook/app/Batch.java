@@ -135,8 +135,7 @@ final class Batch {
     }
     if (options.run().report().isPresent()) {
       byte[] report = CsvText.bytes(Outcome.report(outcomes));
-      SafeFile.write(
-          options.run().report().get(), true, out -> out.write(report), written -> {});
+      SafeFile.write(options.run().report().get(), true, out -> out.write(report), written -> {});
     }
     if (run.files().isBatch()) {
       summary(outcomes);

@@ -28,7 +28,9 @@ final class BookOptions {
     return Optional.ofNullable(out).filter(path -> !isFolder(path));
   }
 
-  /** Returns the folder that workbooks go to, which may have to be made; empty: beside the input. */
+  /**
+   * Returns the folder that workbooks go to, which may have to be made; empty: beside the input.
+   */
   Optional<Path> folder() {
     return Optional.ofNullable(out).filter(BookOptions::isFolder);
   }

@@ -58,17 +58,14 @@ final class CheckRun {
                 Console.count(errors, "error"),
                 Console.count(Outcome.count(problems, Severity.WARNING), "warning")));
     Exit exit =
-        errors > 0
-            ? Exit.refused(problems)
-            : Exit.done(problems, run.options().run().strict());
+        errors > 0 ? Exit.refused(problems) : Exit.done(problems, run.options().run().strict());
     return Outcome.checked(file, exit, logs.get(), problems);
   }
 
   /** Finds the problems, writing each log as it is read where tables are asked for. */
   private List<Problem> check(List<Table> tables, AtomicInteger logs) throws IOException {
     List<Problem> problems = new ArrayList<>();
-    boolean written =
-        output.table("logs", out -> problems.addAll(check(tables, out, logs)));
+    boolean written = output.table("logs", out -> problems.addAll(check(tables, out, logs)));
     if (!written) {
       problems.addAll(check(tables, rules -> log -> logs.incrementAndGet()));
     }

@@ -208,7 +208,8 @@ final class CrewFile {
     }
     Path top = run.files().apart(file, tables.get());
     Path folder =
-        Files.createDirectories(run.files().isBatch() ? top.resolve(file.getFileName().toString()) : top);
+        Files.createDirectories(
+            run.files().isBatch() ? top.resolve(file.getFileName().toString()) : top);
     SafeFile.write(folder.resolve(name + ".csv"), true, content, written -> {});
     return true;
   }

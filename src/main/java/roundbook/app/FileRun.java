@@ -30,8 +30,7 @@ final class FileRun {
     this.console =
         direct.orElseGet(
             () ->
-                new Console(
-                    new PrintWriter(results), new PrintWriter(messages), options.quiet()));
+                new Console(new PrintWriter(results), new PrintWriter(messages), options.quiet()));
   }
 
   /** Returns a run that says at once what it has to say. */

@@ -138,8 +138,7 @@ public final class Main implements Runnable {
     String own = wrong.getCommandLine().getCommandName();
     for (String typed : unknown.getUnmatched()) {
       String option = typed.split("=")[0];
-      List<String> takers =
-          COMMANDS.keySet().stream().filter(name -> takes(name, option)).toList();
+      List<String> takers = COMMANDS.keySet().stream().filter(name -> takes(name, option)).toList();
       if (!takers.isEmpty()) {
         String others = String.join(" and ", takers);
         err.println("error: " + own + " takes no " + option + "; it is an option of " + others);

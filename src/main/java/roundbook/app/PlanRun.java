@@ -71,7 +71,10 @@ final class PlanRun {
     Optional<Outcome> before = run.options().resume() ? before() : Optional.empty();
     return before.isPresent()
         ? before.get()
-        : read().then(job -> choose(job, own)).then(plan -> Stage.ended(write(plan, own))).outcome();
+        : read()
+            .then(job -> choose(job, own))
+            .then(plan -> Stage.ended(write(plan, own)))
+            .outcome();
   }
 
   /** Returns the outcome of an earlier run whose workbook was made from the same. */
@@ -156,17 +159,14 @@ final class PlanRun {
   Outcome write(Chosen chosen, Yard yard) throws IOException {
     List<Taken> taken = yard.taken(file, chosen.job());
     Plan plan =
-        taken.isEmpty()
-            ? chosen.plan()
-            : Planner.of(chosen.job(), chosen.plan().choice(), taken);
+        taken.isEmpty() ? chosen.plan() : Planner.of(chosen.job(), chosen.plan().choice(), taken);
     List<Problem> found = joined(chosen.problems(), output.otherInput().stream().toList());
     CrewContext first = context(plan, found, 1);
     console.say(file, first.problems());
     Exit exit =
         Exit.planned(plan, first.problems(), chosen.stopped(), run.options().run().strict());
     String inputs = chosen.stopped() ? "stopped" : Made.inputs(file, run.options());
-    String made =
-        Made.of(inputs, Outcome.planned(file, exit, file, plan, first.problems())).text();
+    String made = Made.of(inputs, Outcome.planned(file, exit, file, plan, first.problems())).text();
     Path written =
         output.write(
             revision -> output.book(context(plan, found, revision)).property(Made.PROPERTY, made));

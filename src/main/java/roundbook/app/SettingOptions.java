@@ -51,7 +51,10 @@ final class SettingOptions {
       description = "Any setting by its name; may be given again.")
   private Map<String, String> settings = new LinkedHashMap<>();
 
-  @Option(names = "--logs", paramLabel = "FILE", description = "Take the logs of another tally too.")
+  @Option(
+      names = "--logs",
+      paramLabel = "FILE",
+      description = "Take the logs of another tally too.")
   private List<Path> logs = new ArrayList<>();
 
   @Option(names = "--sheet", paramLabel = "NAME", description = "The one sheet to read as a tally.")
