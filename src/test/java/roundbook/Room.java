@@ -30,7 +30,8 @@ record Room(String name, List<String> rooms, List<String> outside) {
   private static final Map<String, Room> ALL =
       Stream.of(
               core("units", ""),
-              core("problem", ""),
+              core("problem", "units"),
+              core("problem.words", "problem"),
               core("table", "units problem"),
               core("page", "units problem"),
               core("job", "units problem"),
@@ -55,8 +56,8 @@ record Room(String name, List<String> rooms, List<String> outside) {
                       + " site"),
               core(
                   "report",
-                  "units problem page job notch stack rounds wood takeoff exchange plan picture"
-                      + " replan buying"),
+                  "units problem problem.words page job notch stack rounds wood takeoff exchange"
+                      + " plan picture replan buying"),
               with(
                   "sheet",
                   "units problem table page xml",
@@ -76,8 +77,8 @@ record Room(String name, List<String> rooms, List<String> outside) {
               with("harvester", "units problem table xml", FILES + " javax.xml.stream"),
               with(
                   "app",
-                  "units problem table page job intake notch stack balance rounds wood takeoff"
-                      + " exchange plan picture site replan report sheet csv harvester buying",
+                  "units problem problem.words table page job intake notch stack balance rounds wood"
+                      + " takeoff exchange plan picture site replan report sheet csv harvester buying",
                   FILES
                       + " java.security java.time.. java.util.concurrent.. java.util.zip picocli.."
                       + " org.apache.commons.io.. org.slf4j.. ch.qos.logback.."))

@@ -9,6 +9,7 @@ import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Severity;
+import roundbook.problem.words.Sentences;
 
 /**
  * The two streams of a run: results on one, messages on the other.
@@ -28,7 +29,7 @@ record Console(PrintWriter out, PrintWriter err, boolean quiet) {
         continue;
       }
       if (said.merge(problem.code(), 1, Integer::sum) <= LINES_MOST) {
-        err.println(problem);
+        err.println(Sentences.english().line(problem));
       }
     }
     said.forEach(this::more);
@@ -62,6 +63,11 @@ record Console(PrintWriter out, PrintWriter err, boolean quiet) {
       err.println(line);
       err.flush();
     }
+  }
+
+  /** Says a problem even when quiet. */
+  void fail(Problem problem) {
+    fail(Sentences.english().line(problem));
   }
 
   /** Says one line even when quiet. */

@@ -9,6 +9,7 @@ import roundbook.page.PlainTable;
 import roundbook.plan.Plan;
 import roundbook.problem.Problem;
 import roundbook.problem.Severity;
+import roundbook.problem.words.Sentences;
 
 /**
  * What became of one file of a batch.
@@ -115,7 +116,7 @@ record Outcome(
   private static String first(List<Problem> problems, Severity severity) {
     return problems.stream()
         .filter(problem -> problem.severity() == severity)
-        .map(Problem::message)
+        .map(Sentences.english()::message)
         .findFirst()
         .orElse("");
   }

@@ -229,7 +229,7 @@ final class PlanRun {
     console.say(file, problems);
     CellRef where = CellRef.ofFile(file.getFileName().toString());
     String said = "nothing was planned: " + why;
-    console.fail(Problem.of(ProblemCode.NOTHING_PLANNED, where, "", said).toString());
+    console.fail(Problem.of(ProblemCode.NOTHING_PLANNED, where, "", said));
     String first = Outcome.firstError(problems);
     String note = first.isEmpty() ? said : said + ": " + first;
     return Outcome.failed(file, Exit.refused(problems), problems, note);

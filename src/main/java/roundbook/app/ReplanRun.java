@@ -119,7 +119,7 @@ final class ReplanRun {
         crewBook ? "what was typed cannot be used as it is" : "it is no crew workbook to read";
     String said = "nothing was written: " + why;
     CellRef where = CellRef.ofFile(file.getFileName().toString());
-    console.fail(Problem.of(ProblemCode.NOTHING_PLANNED, where, "", said).toString());
+    console.fail(Problem.of(ProblemCode.NOTHING_PLANNED, where, "", said));
     return Outcome.failed(file, Exit.refused(problems), problems, said);
   }
 }

@@ -77,19 +77,17 @@ public record Loads(List<Load> loads) {
     Optional<Length> bed = rules.optionalLength(Setting.BED_LENGTH);
     for (Item item : items) {
       if (item.pounds() > most) {
-        return Refusal.of(
-            ProblemCode.LOAD_SMALL,
-            "one log of line %d may weigh %d %s, more than Load_most"
-                .formatted(
-                    item.line(),
-                    Math.round(bulk.weight(item.pounds())),
-                    rules.metric() ? "kg" : "lb"));
+        return Refusal.read(
+            Refusal.of(ProblemCode.LOAD_SMALL, "weight")
+                .with("line", item.line())
+                .with("weight", Math.round(bulk.weight(item.pounds())))
+                .with("unit", rules.metric() ? "kg" : "lb"));
       }
       if (bed.filter(item.length()::isMoreThan).isPresent()) {
-        return Refusal.of(
-            ProblemCode.LOAD_SMALL,
-            "a log of line %d is %s long, more than Bed_length"
-                .formatted(item.line(), Refusal.printed(item.length(), rules)));
+        return Refusal.read(
+            Refusal.of(ProblemCode.LOAD_SMALL, "length")
+                .with("line", item.line())
+                .with("length", Refusal.printed(item.length(), rules)));
       }
     }
     return Read.of(Optional.of(packed(items, most)), List.of());

@@ -47,10 +47,10 @@ final class OrderLines {
     Length band = rules.length(Setting.BAND_MOST);
     Length spread = rules.length(Setting.SPREAD_MOST);
     if (band.isLessThan(spread)) {
-      return Refusal.of(
-          ProblemCode.ORDER_BAND,
-          "a band of %s is narrower than the %s that the logs of one round may differ"
-              .formatted(Refusal.printed(band, rules), Refusal.printed(spread, rules)));
+      return Refusal.read(
+          Refusal.of(ProblemCode.ORDER_BAND, "narrow")
+              .with("band", Refusal.printed(band, rules))
+              .with("spread", Refusal.printed(spread, rules)));
     }
     List<Line> lines = new ArrayList<>();
     for (List<Wall> alike : classes()) {

@@ -26,7 +26,7 @@ public record Quantities(RoundProfile profile, double cubicFeet, double pounds, 
   public static final double SOLID_CORD = 0.62 * 128;
 
   private static final double TAPER = 0.13;
-  private static final double CUBIC_METRE = 1 / Math.pow(0.3048, 3);
+  private static final double CUBIC_METRE = 1 / StrictMath.pow(0.3048, 3);
   private static final double SHORT_TON = 2000;
   private static final double TONNE = 1000 / 0.45359237;
   private static final int DECIMALS = 4;

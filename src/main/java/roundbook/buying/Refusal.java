@@ -6,6 +6,7 @@ import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
+import roundbook.problem.Value;
 import roundbook.units.Length;
 import roundbook.units.LengthFormat;
 
@@ -13,14 +14,18 @@ import roundbook.units.LengthFormat;
 final class Refusal {
   private Refusal() {}
 
-  /** Returns a reading without a value; its place is the file, which this room does not know. */
-  static <T> Read<T> of(ProblemCode code, String message) {
-    return Read.failed(List.of(Problem.of(code, CellRef.ofFile(""), "", message)));
+  /** Returns a problem whose place is the file, which this room does not know. */
+  static Problem of(ProblemCode code, String variant) {
+    return Problem.of(code, variant, CellRef.ofFile(""));
+  }
+
+  /** Returns a reading without a value. */
+  static <T> Read<T> read(Problem problem) {
+    return Read.failed(List.of(problem));
   }
 
   /** Returns a length with its unit. */
-  static String printed(Length length, BuildRules rules) {
-    LengthFormat format = LengthFormat.forJob(rules.unit(), rules.printStep());
-    return format.mark(length) + " " + rules.unit().symbol();
+  static Value printed(Length length, BuildRules rules) {
+    return Value.measure(length, LengthFormat.forJob(rules.unit(), rules.printStep()));
   }
 }

@@ -43,21 +43,17 @@ public record Sizes(List<Length> rounds, Length gap, boolean starter) {
     }
     Optional<Length> height = rules.optionalLength(Setting.WALL_HEIGHT);
     if (height.isEmpty()) {
-      return Refusal.of(
-          ProblemCode.ORDER_HEIGHT, "neither Wall_height nor Rounds says how high the walls are");
+      return Refusal.read(Refusal.of(ProblemCode.ORDER_HEIGHT, "untold"));
     }
     Sizes nearest = nearest(rules, height.get());
     Length miss = height.get().minus(nearest.height()).absolute();
     Length course = nearest.rounds.stream().reduce(Length::most).orElseThrow().plus(nearest.gap);
     if (miss.times(2).isMoreThan(course)) {
-      return Refusal.of(
-          ProblemCode.ORDER_HEIGHT,
-          "no number of rounds comes within half a course of %s: %d %s to %s"
-              .formatted(
-                  Refusal.printed(height.get(), rules),
-                  nearest.count(),
-                  nearest.count() == 1 ? "comes" : "come",
-                  Refusal.printed(nearest.height(), rules)));
+      return Refusal.read(
+          Refusal.of(ProblemCode.ORDER_HEIGHT, nearest.count() == 1 ? "far.one" : "far")
+              .with("height", Refusal.printed(height.get(), rules))
+              .with("count", nearest.count())
+              .with("nearest", Refusal.printed(nearest.height(), rules)));
     }
     return checked(nearest, rules, building);
   }
@@ -99,19 +95,20 @@ public record Sizes(List<Length> rounds, Length gap, boolean starter) {
     for (int round = 1; round < sizes.count(); round++) {
       Length step = sizes.size(round).minus(sizes.size(round + 1)).absolute();
       if (step.isMoreThan(most)) {
-        return Refusal.of(
-            ProblemCode.ORDER_BAND,
-            "from round %d to round %d sizes step by %s, more than Step_most allows"
-                .formatted(round, round + 1, Refusal.printed(step, rules)));
+        return Refusal.read(
+            Refusal.of(ProblemCode.ORDER_BAND, "step")
+                .with("round", round)
+                .with("next", round + 1)
+                .with("step", Refusal.printed(step, rules)));
       }
     }
     Length thinnest = sizes.rounds.stream().reduce(Length::least).orElseThrow();
     Length least = least(rules, building);
     if (thinnest.isLessThan(least)) {
-      return Refusal.of(
-          ProblemCode.ORDER_BAND,
-          "a round of %s is too thin for its notches, which need %s at the least"
-              .formatted(Refusal.printed(thinnest, rules), Refusal.printed(least, rules)));
+      return Refusal.read(
+          Refusal.of(ProblemCode.ORDER_BAND, "thin")
+              .with("size", Refusal.printed(thinnest, rules))
+              .with("least", Refusal.printed(least, rules)));
     }
     return Read.of(sizes, List.of());
   }

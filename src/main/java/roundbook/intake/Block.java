@@ -3,6 +3,7 @@ package roundbook.intake;
 import java.util.Map;
 import java.util.Optional;
 import roundbook.job.Log.Bark;
+import roundbook.problem.Phrase;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Problems;
@@ -74,10 +75,14 @@ record Block(
     return bark;
   }
 
-  /** Returns a problem of a cell, as a remark on the log of a tag. */
-  Problem problem(Row row, int column, ProblemCode code, String message) {
+  /**
+   * Returns a problem of a cell.
+   *
+   * @param variant which of its code's sentences; empty where there is but one
+   */
+  Problem problem(Row row, int column, ProblemCode code, String variant) {
     String found = column == 0 ? "" : row.cell(column).text();
-    return Problem.of(code, table.at(row, column), found, message);
+    return Problem.of(code, variant, table.at(row, column)).found(found);
   }
 
   void say(Problem problem) {
@@ -86,15 +91,21 @@ record Block(
 
   /** Says that a cell keeps its log from being used. */
   void refuse(Problem problem, String tag) {
-    String left = tag.isEmpty() ? "The row is left out." : "Log " + tag + " left out.";
-    String remedy = (problem.remedy() + " " + left).strip();
-    say(problem.as(Severity.ERROR).about(tag).remedy(remedy));
+    Phrase left =
+        tag.isEmpty()
+            ? Phrase.of("remedy.row-left-out")
+            : Phrase.of("remedy.log-left-out").with("tag", tag);
+    say(problem.as(Severity.ERROR).about(tag).alsoRemedy(left));
   }
 
-  /** Says something of a whole column, or of the heading row where there is none. */
-  void sayColumn(ProblemCode code, Optional<Heading> heading, String message) {
+  /**
+   * Returns a problem of a whole column, or of the heading row where there is none.
+   *
+   * @param variant which of its code's sentences; empty where there is but one
+   */
+  Problem ofColumn(ProblemCode code, String variant, Optional<Heading> heading) {
     int column = heading.map(Heading::column).orElse(0);
     String found = heading.map(Heading::text).orElse("");
-    say(Problem.of(code, table.at(header.row(), column), found, message));
+    return Problem.of(code, variant, table.at(header.row(), column)).found(found);
   }
 }

@@ -95,31 +95,22 @@ final class ColumnDoubts {
     saySwaps();
     sayBark(barkOff);
     if (twelfths && telling && notWhole >= FEW) {
-      block.sayColumn(
-          ProblemCode.MAYBE_FEET_DOT_INCHES,
-          Optional.of(block.heading(Field.LENGTH)),
-          "every length ends in .00 to .11: were feet and inches meant? They were read as"
-              + " decimal feet");
+      Optional<Heading> lengths = Optional.of(block.heading(Field.LENGTH));
+      block.say(block.ofColumn(ProblemCode.MAYBE_FEET_DOT_INCHES, "", lengths));
     }
   }
 
   private void sayMids() {
     Heading mids = block.through(Field.MID);
     if (midsEstimated > 0 && mids == null && said.add(ProblemCode.MID_ESTIMATED)) {
-      block.sayColumn(
-          ProblemCode.MID_ESTIMATED,
-          Optional.empty(),
-          "there is no middle diameter: it is estimated from butt, tip and length for every log");
+      block.say(block.ofColumn(ProblemCode.MID_ESTIMATED, "every", Optional.empty()));
     } else if (midsEstimated > 0 && mids != null) {
-      block.sayColumn(
-          ProblemCode.MID_ESTIMATED,
-          Optional.of(mids),
-          "the middle diameter of "
-              + midsEstimated
-              + " of "
-              + logs
-              + " logs is missing and is estimated, the first on row "
-              + firstEstimated);
+      block.say(
+          block
+              .ofColumn(ProblemCode.MID_ESTIMATED, "some", Optional.of(mids))
+              .with("count", midsEstimated)
+              .with("logs", logs)
+              .with("row", firstEstimated));
     }
   }
 
@@ -127,25 +118,18 @@ final class ColumnDoubts {
   private void sayEnds(Field end, int estimated) {
     boolean machine = block.table().marks().contains(Table.Mark.LINES);
     if (estimated > 0 && (block.through(end) == null || machine)) {
-      block.sayColumn(
-          ProblemCode.END_ESTIMATED,
-          Optional.ofNullable(block.through(end)),
-          "the "
-              + end.word()
-              + " diameter of "
-              + estimated
-              + " of "
-              + logs
-              + " logs was not measured and is estimated");
+      block.say(
+          block
+              .ofColumn(ProblemCode.END_ESTIMATED, "", Optional.ofNullable(block.through(end)))
+              .with("end", end.phrase())
+              .with("count", estimated)
+              .with("logs", logs));
     }
   }
 
   private void sayTags() {
     if (!block.has(Field.TAG) && said.add(ProblemCode.MISSING_ID)) {
-      block.sayColumn(
-          ProblemCode.MISSING_ID,
-          Optional.empty(),
-          "there is no tag column: logs are named by row and count");
+      block.say(block.ofColumn(ProblemCode.MISSING_ID, "column", Optional.empty()));
     }
   }
 
@@ -155,19 +139,16 @@ final class ColumnDoubts {
         .findFirst()
         .ifPresent(
             each ->
-                block.sayColumn(
-                    ProblemCode.GIRTH_CONVERTED,
-                    Optional.of(each.getValue()),
-                    "girths were turned into diameters (girth / pi)"));
+                block.say(
+                    block.ofColumn(
+                        ProblemCode.GIRTH_CONVERTED, "", Optional.of(each.getValue()))));
   }
 
   /** Ends swapped in every row are one mistake in the headings, not one in each row. */
   private void saySwaps() {
     if (swaps.size() == logs && logs >= FEW) {
-      block.sayColumn(
-          ProblemCode.BUTT_TIP_SWAPPED,
-          Optional.of(block.through(Field.BUTT)),
-          "every butt is thinner than its tip: the two columns were read the other way round");
+      Optional<Heading> butts = Optional.of(block.through(Field.BUTT));
+      block.say(block.ofColumn(ProblemCode.BUTT_TIP_SWAPPED, "every", butts));
     } else {
       swaps.forEach(block::say);
     }
@@ -176,29 +157,21 @@ final class ColumnDoubts {
   private void sayBark(boolean barkOff) {
     Optional<Heading> where = Optional.ofNullable(block.heading(Field.BARK));
     if (over > 0 && off > 0 || (over > 0 || off > 0) && over + off < logs) {
-      String message =
-          "of "
-              + logs
-              + " logs "
-              + over
-              + " were measured over bark, "
-              + off
-              + " under bark, "
-              + (logs - over - off)
-              + " do not say";
-      block.sayColumn(ProblemCode.BARK_UNCERTAIN, where, message);
+      block.say(
+          block
+              .ofColumn(ProblemCode.BARK_UNCERTAIN, "mixed", where)
+              .with("logs", logs)
+              .with("over", over)
+              .with("off", off)
+              .with("unsaid", logs - over - off));
     } else if (over + off < logs && barkOff) {
-      String message = "nothing says over or under bark, so Bark_off was not taken off";
-      block.sayColumn(ProblemCode.BARK_UNCERTAIN, where, message);
+      block.say(block.ofColumn(ProblemCode.BARK_UNCERTAIN, "unsaid", where));
     } else if (over > 0 && !barkOff) {
-      String message = "diameters are over bark and Bark_off is 0: sizes are with the bark on";
-      Problem problem =
-          Problem.of(
-              ProblemCode.BARK_UNCERTAIN,
-              block.table().at(block.header().row(), where.map(Heading::column).orElse(0)),
-              where.map(Heading::text).orElse(""),
-              message);
-      block.say(problem.as(Severity.INFO).remedy("Set Bark_off if the logs will be peeled."));
+      block.say(
+          block
+              .ofColumn(ProblemCode.BARK_UNCERTAIN, "over", where)
+              .as(Severity.INFO)
+              .remedyOf("bark-off"));
     }
   }
 }

@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import roundbook.job.DiameterProfile.Station;
 import roundbook.job.Log;
 import roundbook.problem.CellRef;
+import roundbook.problem.Phrase;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Problems;
@@ -60,16 +61,14 @@ final class Doubles {
       Log renamed = renamed(log);
       seen.add(renamed.tag(), sheet, log.origin().row(), measures);
       taker.accept(renamed);
-      say(
-          log,
-          first,
-          ProblemCode.DUPLICATE_ID,
-          "both kept, this one as " + renamed.tag(),
-          Severity.WARNING);
+      problems.add(
+          told(log, first, ProblemCode.DUPLICATE_ID, "kept")
+              .with("renamed", renamed.tag())
+              .as(Severity.WARNING));
     } else if (seen.measures(first) == measures) {
-      say(log, first, ProblemCode.DUPLICATE_ROW, "same values, skipped", Severity.WARNING);
+      problems.add(told(log, first, ProblemCode.DUPLICATE_ROW, ""));
     } else {
-      say(log, first, ProblemCode.DUPLICATE_ID, "other values, left out", Severity.ERROR);
+      problems.add(told(log, first, ProblemCode.DUPLICATE_ID, "left-out"));
     }
   }
 
@@ -104,12 +103,20 @@ final class Doubles {
     return log.tagged(tag);
   }
 
-  private void say(Log log, int first, ProblemCode code, String rest, Severity severity) {
+  /** Returns that a log's tag stands first on another row, which a sentence names. */
+  private Problem told(Log log, int first, ProblemCode code, String variant) {
     CellRef origin = sheets.get(seen.sheet(first));
-    boolean same = seen.sheet(first) == sheet(log.origin());
-    String place = same ? "" : (origin.sheet().isEmpty() ? origin.file() : origin.sheet()) + " ";
-    String message =
-        "log " + log.tag() + " stands first on " + place + "row " + seen.row(first) + "; " + rest;
-    problems.add(Problem.of(code, log.origin(), log.tag(), message).as(severity).about(log.tag()));
+    Phrase row = Phrase.of("place.row").with("row", String.valueOf(seen.row(first)));
+    Phrase place =
+        seen.sheet(first) == sheet(log.origin())
+            ? row
+            : Phrase.of("place.sheet-row")
+                .with("sheet", origin.sheet().isEmpty() ? origin.file() : origin.sheet())
+                .with("row", row);
+    return Problem.of(code, variant, log.origin())
+        .found(log.tag())
+        .with("tag", log.tag())
+        .with("place", place)
+        .about(log.tag());
   }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import roundbook.job.DiameterProfile;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
+import roundbook.problem.Value;
 import roundbook.table.Row;
 import roundbook.table.Table;
 import roundbook.units.Length;
@@ -56,8 +57,7 @@ final class EndsCheck {
             : Diameters.of(length, butt, mid, tip, upperLog);
     if (diameters.isEmpty()) {
       int column = column(Field.BUTT, Field.MID, Field.TIP);
-      String message = "the log has no diameter";
-      block.refuse(block.problem(row, column, ProblemCode.MISSING_CELL, message), tag);
+      block.refuse(block.problem(row, column, ProblemCode.MISSING_CELL, "diameter"), tag);
       return diameters;
     }
     missingEnds();
@@ -82,30 +82,28 @@ final class EndsCheck {
     for (Field field : List.of(Field.BUTT, Field.TIP)) {
       Heading heading = block.through(field);
       if (heading != null && get(field) == null) {
-        String message = "there is no " + field.word() + " diameter; it is estimated";
-        say(ProblemCode.MISSING_CELL, heading.column(), message);
+        Problem missing =
+            block.problem(row, heading.column(), ProblemCode.MISSING_CELL, "estimated");
+        block.say(missing.with("end", field.phrase()).about(tag));
       }
     }
   }
 
   private Problem swapped(Diameters diameters) {
-    String message =
-        "the butt is thinner than the tip: read as butt "
-            + shown(diameters.butt())
-            + ", tip "
-            + shown(diameters.tip());
     int column = block.through(Field.BUTT).column();
-    return block.problem(row, column, ProblemCode.BUTT_TIP_SWAPPED, message).about(tag);
+    return block
+        .problem(row, column, ProblemCode.BUTT_TIP_SWAPPED, "row")
+        .with("butt", shown(diameters.butt()))
+        .with("tip", shown(diameters.tip()))
+        .about(tag);
   }
 
   private void checkEnds(Diameters diameters) {
     boolean bothEnds = butt != null && tip != null;
     if (bothEnds && diameters.tip().isMoreThan(diameters.butt())) {
-      String message = "the butt is a little thinner than the tip; kept as read";
-      say(ProblemCode.BUTT_SMALLER_THAN_TIP, column(Field.BUTT), message);
+      say(ProblemCode.BUTT_SMALLER_THAN_TIP, column(Field.BUTT));
     } else if (mid != null && outside(diameters)) {
-      String message = "the middle is not between butt and tip; kept as read";
-      say(ProblemCode.MID_OUTSIDE_ENDS, column(Field.MID), message);
+      say(ProblemCode.MID_OUTSIDE_ENDS, column(Field.MID));
     }
   }
 
@@ -117,8 +115,7 @@ final class EndsCheck {
 
   private void checkTaper(Length length, Diameters diameters) {
     if (Plausible.tapersTooMuch(length, diameters.butt(), diameters.tip())) {
-      String message = "the log tapers by more than 0.6 in a foot (5 cm a metre)";
-      say(ProblemCode.TAPER_LARGE, column(Field.BUTT, Field.TIP), message);
+      say(ProblemCode.TAPER_LARGE, column(Field.BUTT, Field.TIP));
     }
   }
 
@@ -132,12 +129,12 @@ final class EndsCheck {
     return 0;
   }
 
-  private void say(ProblemCode code, int column, String message) {
-    block.say(block.problem(row, column, code, message).about(tag));
+  private void say(ProblemCode code, int column) {
+    block.say(block.problem(row, column, code, "").about(tag));
   }
 
-  private String shown(Length length) {
+  private Value shown(Length length) {
     LengthUnit unit = block.units().diameter().filter(LengthUnit::metric).orElse(LengthUnit.INCH);
-    return length.decimal(unit, 3).stripTrailingZeros().toPlainString() + " " + unit.symbol();
+    return Value.decimal(length.decimal(unit, 3), unit);
   }
 }

@@ -2,6 +2,7 @@ package roundbook.intake;
 
 import java.util.Locale;
 import java.util.Optional;
+import roundbook.problem.Phrase;
 
 /** What a column of a tally means. */
 enum Field {
@@ -52,7 +53,8 @@ enum Field {
   /** Free text. */
   REMARKS;
 
-  private final String word = name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  private final Phrase phrase =
+      Phrase.of("field." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
 
   /** Returns whether it is a diameter at a known place. */
   boolean diameter() {
@@ -74,9 +76,9 @@ enum Field {
     };
   }
 
-  /** Returns the word used in messages. */
-  String word() {
-    return word;
+  /** Returns the word used in problems. */
+  Phrase phrase() {
+    return phrase;
   }
 
   /** Finds the field of a name such as {@code mid} or {@code butt_girth}. */

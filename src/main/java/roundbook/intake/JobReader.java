@@ -122,7 +122,7 @@ public final class JobReader {
   /** A list without logs is an error only where no other list has any. */
   private Problem weighed(Problem problem) {
     boolean other = problem.code() == ProblemCode.NO_ROWS && hasLogs;
-    return other ? problem.as(Severity.INFO).remedy("") : problem;
+    return other ? problem.as(Severity.INFO).remedy() : problem;
   }
 
   private static CellRef sheetOf(Problem problem) {
@@ -159,9 +159,7 @@ public final class JobReader {
   }
 
   private void sayNoSettings(Table walls) {
-    String message = "there is no sheet Job: every setting that is not given takes its default";
-    CellRef where = CellRef.ofFile(walls.file());
-    problems.add(Problem.of(ProblemCode.NO_JOB_SHEET, where, "", message));
+    problems.add(Problem.of(ProblemCode.NO_JOB_SHEET, CellRef.ofFile(walls.file())));
   }
 
   /** A log that is wanted on a wall that does not exist may go anywhere. */
@@ -171,7 +169,9 @@ public final class JobReader {
       return log;
     }
     problems.add(
-        Problem.of(ProblemCode.BAD_PIN, log.origin(), wall, "there is no wall " + wall)
+        Problem.of(ProblemCode.BAD_PIN, "no-wall", log.origin())
+            .with("wall", wall)
+            .found(wall)
             .about(log.tag()));
     return log.placed(Log.Wish.ANYWHERE);
   }
@@ -201,17 +201,17 @@ public final class JobReader {
     }
     if (asked.sheet().isPresent() && candidates.stream().noneMatch(this::isAsked)) {
       String names = String.join(", ", candidates.stream().map(Table::sheet).toList());
-      String message = "there is no sheet " + asked.sheet().get() + "; the sheets are " + names;
       problems.add(
-          Problem.of(ProblemCode.SHEET_SKIPPED, CellRef.ofFile("--sheet"), "", message)
+          Problem.of(ProblemCode.SHEET_SKIPPED, "no-sheet", CellRef.ofFile("--sheet"))
+              .with("sheet", asked.sheet().get())
+              .with("sheets", names)
               .as(Severity.ERROR)
-              .remedy("Name one of them."));
+              .remedyOf("name-one"));
     }
     boolean nothing = asked.sheet().isEmpty() && !any && tallies.isEmpty();
     if (nothing && !tables.isEmpty()) {
       CellRef where = CellRef.ofFile(tables.get(0).file());
-      problems.add(
-          Problem.of(ProblemCode.EMPTY_FILE, where, "", "there is no sheet with a tally in it"));
+      problems.add(Problem.of(ProblemCode.EMPTY_FILE, "no-tally", where));
     }
     hasLogs = doubles.hasAny();
     return doubles::has;
@@ -229,10 +229,8 @@ public final class JobReader {
 
   private void sayNotRead(Table table, boolean allHidden) {
     boolean tally = hasTally(table);
-    String why =
-        tally ? "hidden: it holds a tally" : table.rows().isEmpty() ? "empty" : "no tally columns";
-    Problem problem =
-        Problem.of(ProblemCode.SHEET_SKIPPED, table.place(), "", "the sheet was not read: " + why);
+    String why = tally ? "hidden" : table.rows().isEmpty() ? "empty" : "no-columns";
+    Problem problem = Problem.of(ProblemCode.SHEET_SKIPPED, why, table.place());
     Severity hidden = allHidden ? Severity.ERROR : Severity.WARNING;
     problems.add(tally ? problem.as(hidden) : problem);
   }

@@ -146,10 +146,9 @@ final class LogReader {
         told.filter(at -> at.isMoreThan(Length.ZERO) && at.isLessThan(length)).isPresent();
     if (told.isPresent() && !inside) {
       int column = block.heading(Field.MID_AT).column();
-      String message = "the place of the middle diameter is not on the log; half its length taken";
       block.say(
           block
-              .problem(seen.row(), column, ProblemCode.OUT_OF_RANGE, message)
+              .problem(seen.row(), column, ProblemCode.OUT_OF_RANGE, "mid-at")
               .as(Severity.WARNING)
               .about(seen.tag()));
     }
@@ -175,11 +174,18 @@ final class LogReader {
             .filter(each -> each.compareTo(BigDecimal.valueOf(MOST_ALIKE)) <= 0)
             .map(BigDecimal::intValue);
     if (count.isEmpty()) {
-      String message = "'" + cell.text() + "' is no count of logs, 0 to " + MOST_ALIKE;
-      block.refuse(block.problem(row, column, ProblemCode.BAD_NUMBER, message), tag);
+      block.refuse(
+          block
+              .problem(row, column, ProblemCode.BAD_NUMBER, "count")
+              .with("text", cell.text())
+              .with("most", MOST_ALIKE),
+          tag);
     } else if (count.get() != 1 && count.get() != 0) {
-      String message = "the row stands for " + count.get() + " logs alike";
-      block.say(block.problem(row, column, ProblemCode.QUANTITY_ROW, message).about(tag));
+      block.say(
+          block
+              .problem(row, column, ProblemCode.QUANTITY_ROW, "")
+              .with("count", count.get())
+              .about(tag));
     }
     return count.orElse(-1);
   }
@@ -199,16 +205,13 @@ final class LogReader {
     }
     boolean cut = numbers && block.table().sheet().isEmpty();
     if (cut) {
-      String message =
-          "there are more cells than headings, as when decimal commas cut numbers in two";
       block.refuse(
           block
-              .problem(row, first.column(), ProblemCode.EXTRA_CELL, message)
-              .remedy("Write decimal points, or put numbers with commas in quotes."),
+              .problem(row, first.column(), ProblemCode.EXTRA_CELL, "cut")
+              .remedyOf("decimal-points"),
           tag);
     } else {
-      String message = "a cell without a heading was kept as a remark";
-      block.say(block.problem(row, first.column(), ProblemCode.EXTRA_CELL, message).about(tag));
+      block.say(block.problem(row, first.column(), ProblemCode.EXTRA_CELL, "kept").about(tag));
     }
     return !cut;
   }

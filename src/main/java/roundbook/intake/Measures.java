@@ -4,12 +4,15 @@ import java.math.BigDecimal;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import roundbook.problem.Phrase;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Severity;
+import roundbook.problem.Value;
 import roundbook.table.Cell;
 import roundbook.table.Row;
 import roundbook.table.Table;
+import roundbook.units.Doubt;
 import roundbook.units.Length;
 import roundbook.units.LengthReader;
 import roundbook.units.LengthUnit;
@@ -21,8 +24,9 @@ import roundbook.units.LengthUnit;
  * problem that suggests another value leaves the choice to the person.
  */
 final class Measures {
-  private static final Map<Field, String> DIAMETERS = named(" diameter");
-  private static final Map<Field, String> GIRTHS = named(" girth");
+  private static final Phrase LENGTH = Phrase.of("field.length");
+  private static final Map<Field, Phrase> DIAMETERS = named("-diameter");
+  private static final Map<Field, Phrase> GIRTHS = named("-girth");
 
   private final Block block;
   private final Row row;
@@ -36,10 +40,10 @@ final class Measures {
     this.tag = tag;
   }
 
-  private static Map<Field, String> named(String what) {
-    Map<Field, String> names = new EnumMap<>(Field.class);
+  private static Map<Field, Phrase> named(String what) {
+    Map<Field, Phrase> names = new EnumMap<>(Field.class);
     for (Field field : new Field[] {Field.BUTT, Field.MID, Field.TIP}) {
-      names.put(field, field.word() + what);
+      names.put(field, Phrase.of(field.phrase().key() + what));
     }
     return names;
   }
@@ -68,10 +72,9 @@ final class Measures {
 
   private Optional<Length> lengthOf(Heading heading, Cell cell) {
     if (isNothing(cell)) {
-      refuse(heading, ProblemCode.MISSING_CELL, "the log has no length", "Fill the cell.");
-      return Optional.empty();
+      return refuse(problem(heading, ProblemCode.MISSING_CELL, "length"));
     }
-    return read(heading, "length", block.units().length())
+    return read(heading, LENGTH, block.units().length())
         .filter(length -> isPlausible(heading, length, true));
   }
 
@@ -105,7 +108,7 @@ final class Measures {
     if (heading == null || isNothing(row.cell(heading.column()))) {
       return Optional.empty();
     }
-    return read(heading, field.word(), heading.unit().or(() -> unit));
+    return read(heading, field.phrase(), heading.unit().or(() -> unit));
   }
 
   /** Returns whether a cell is blank or says that there is no value. */
@@ -120,23 +123,19 @@ final class Measures {
     return Length.ofNanometres(Math.round(girth.nanometres() / Math.PI));
   }
 
-  private Optional<Length> read(Heading heading, String name, Optional<LengthUnit> unit) {
+  private Optional<Length> read(Heading heading, Phrase name, Optional<LengthUnit> unit) {
     Cell cell = row.cell(heading.column());
     return switch (cell.kind()) {
       case NUMBER -> number(heading, name, unit);
       case TEXT -> text(heading, name, unit);
       case DATE -> date(heading, name);
-      case ERROR -> bad(heading, name + " is the error value " + cell.text());
-      case UNCOMPUTED ->
-          bad(
-              heading,
-              name + " is a formula whose value was never stored",
-              "Open the file in a" + " spreadsheet program, save it, and run again.");
-      default -> bad(heading, name + " is no number: '" + cell.text() + "'");
+      case ERROR -> refuse(bad(heading, "error-value", name));
+      case UNCOMPUTED -> refuse(bad(heading, "formula", name).remedyOf("saved-value"));
+      default -> refuse(bad(heading, "no-number", name));
     };
   }
 
-  private Optional<Length> number(Heading heading, String name, Optional<LengthUnit> unit) {
+  private Optional<Length> number(Heading heading, Phrase name, Optional<LengthUnit> unit) {
     Cell cell = row.cell(heading.column());
     Optional<LengthUnit> own = LengthUnit.ofSymbol(cell.unit()).or(() -> unit);
     if (own.isEmpty()) {
@@ -145,10 +144,10 @@ final class Measures {
     boolean sane = cell.number().abs().compareTo(BigDecimal.valueOf(1_000_000)) < 0;
     return sane
         ? Optional.of(Length.of(cell.number(), own.get()))
-        : bad(heading, name + " is no measure: '" + cell.text() + "'");
+        : refuse(bad(heading, "no-measure", name));
   }
 
-  private Optional<Length> text(Heading heading, String name, Optional<LengthUnit> unit) {
+  private Optional<Length> text(Heading heading, Phrase name, Optional<LengthUnit> unit) {
     String text = row.cell(heading.column()).text();
     LengthUnit bare = unit.orElse(LengthUnit.INCH);
     Optional<LengthReader.Reading> reading =
@@ -168,16 +167,30 @@ final class Measures {
   }
 
   private Length doubtful(
-      Heading heading, String name, LengthReader reader, LengthReader.Reading reading) {
+      Heading heading, Phrase name, LengthReader reader, LengthReader.Reading reading) {
     doubted = true;
     String text = row.cell(heading.column()).text();
     Optional<LengthReader.Reading> other = asOtherMark(heading, text, reader, reading.length());
-    String message =
-        other.isPresent()
-            ? name + " '" + text + "' was read with a decimal mark; as thousands it is no log's"
-            : name + " '" + text + "' was read although " + reading.doubt();
-    block.say(block.problem(row, heading.column(), ProblemCode.DOUBTFUL_VALUE, message).about(tag));
+    Problem doubtful =
+        problem(heading, ProblemCode.DOUBTFUL_VALUE, other.isPresent() ? "decimal-mark" : "although")
+            .with("what", name)
+            .with("text", text);
+    block.say(
+        (other.isPresent() ? doubtful : doubtful.with("why", why(reading.doubt().orElseThrow())))
+            .about(tag));
     return other.orElse(reading).length();
+  }
+
+  private static Phrase why(Doubt doubt) {
+    return switch (doubt.kind()) {
+      case UNCERTAIN -> Phrase.of("doubt.uncertain");
+      case LARGE_FRACTION -> Phrase.of("doubt.large-fraction");
+      case LARGE_PART -> Phrase.of("doubt.large-part").with("unit", doubt.written());
+      case THOUSANDS ->
+          Phrase.of("doubt.thousands")
+              .with("written", doubt.written())
+              .with("taken", doubt.taken());
+    };
   }
 
   /** A lone group of three digits that no log can have as thousands is a number with decimals. */
@@ -196,30 +209,38 @@ final class Measures {
     };
   }
 
-  private Optional<Length> unreadable(Heading heading, String name, LengthReader reader) {
+  private Optional<Length> unreadable(Heading heading, Phrase name, LengthReader reader) {
     String text = row.cell(heading.column()).text();
     if (LengthReader.isDateLike(text)) {
-      return bad(heading, name + " looks like a date: '" + text + "'");
+      return refuse(bad(heading, "like-date", name));
     }
     if (reader.isRange(text)) {
       String guess = heading.field().orElse(null) == Field.LENGTH ? HyphenFeet.marked(text) : "";
-      String remedy = guess.isEmpty() ? "Type one number." : "Was it " + guess + "?";
-      return bad(heading, name + " is a range or two numbers: '" + text + "'", remedy);
+      Problem range = bad(heading, "range", name);
+      return refuse(
+          guess.isEmpty()
+              ? range.remedyOf("one-number")
+              : range.remedy(Phrase.of("remedy.was-it").with("guess", guess)));
     }
-    return bad(heading, name + " cannot be read as a measure: '" + text + "'");
+    return refuse(bad(heading, "unread", name));
   }
 
-  private Optional<Length> date(Heading heading, String name) {
+  private Optional<Length> date(Heading heading, Phrase name) {
     Cell cell = row.cell(heading.column());
     Dates.Guess guess = Dates.guess(cell.number(), heading.field().orElse(null) == Field.LENGTH);
-    String message =
-        name + " is a date" + (guess.date().isEmpty() ? " or a time" : " (" + guess.date() + ")");
-    return refuse(heading, ProblemCode.DATE_IN_NUMBER, message, guess.remedy());
+    Problem date =
+        guess
+            .date()
+            .map(day -> problem(heading, ProblemCode.DATE_IN_NUMBER, "date").with("date", day))
+            .orElseGet(() -> problem(heading, ProblemCode.DATE_IN_NUMBER, "date-or-time"));
+    return refuse(date.with("what", name).remedy(guess.remedy()));
   }
 
-  private Optional<Length> noUnit(Heading heading, String name) {
-    String message = name + " has no unit: '" + row.cell(heading.column()).text() + "'";
-    return refuse(heading, ProblemCode.UNIT_UNKNOWN, message, ProblemCode.UNIT_UNKNOWN.remedy());
+  private Optional<Length> noUnit(Heading heading, Phrase name) {
+    return refuse(
+        problem(heading, ProblemCode.UNIT_UNKNOWN, "none")
+            .with("what", name)
+            .with("text", row.cell(heading.column()).text()));
   }
 
   private boolean isPlausible(Heading heading, Length length, boolean along) {
@@ -232,49 +253,47 @@ final class Measures {
             ? Optional.of(cell.number())
             : block.readings().reader(LengthUnit.INCH).number(cell.text());
     boolean girth = heading.field().filter(Field::girth).isPresent();
-    String suggestion =
-        girth ? "" : bare.map(number -> Plausible.suggestion(number, along)).orElse("");
-    String limits =
-        along
-            ? "a wall log is 6 to 60 ft (1.8 to 18.3 m) long"
-            : "a wall log is 4 to 36 in (10 to 91 cm) thick";
+    Optional<Value> suggestion =
+        girth ? Optional.empty() : bare.flatMap(number -> Plausible.suggestion(number, along));
+    Phrase limits = Phrase.of(along ? "limits.length" : "limits.diameter");
     if (block.table().marks().contains(Table.Mark.LINES)) {
       passOver(heading, limits);
       return false;
     }
-    String remedy =
-        suggestion.isEmpty() ? ProblemCode.OUT_OF_RANGE.remedy() : "Was it " + suggestion + "?";
+    Problem range =
+        problem(heading, ProblemCode.OUT_OF_RANGE, "outside")
+            .with("text", cell.text())
+            .with("limits", limits);
     refuse(
-        heading,
-        ProblemCode.OUT_OF_RANGE,
-        "'" + cell.text() + "' is out of range: " + limits,
-        remedy);
+        suggestion
+            .map(guess -> range.remedy(Phrase.of("remedy.was-it").with("guess", guess)))
+            .orElse(range));
     return false;
   }
 
   /** A harvester cuts other things than wall logs; they are no mistakes. */
-  private void passOver(Heading heading, String limits) {
+  private void passOver(Heading heading, Phrase limits) {
     if (refused) {
       return;
     }
-    String message = "passed over: " + limits;
-    Problem problem = block.problem(row, heading.column(), ProblemCode.OUT_OF_RANGE, message);
-    block.say(problem.as(Severity.INFO).about(tag).remedy(""));
+    Problem problem = problem(heading, ProblemCode.OUT_OF_RANGE, "passed").with("limits", limits);
+    block.say(problem.as(Severity.INFO).about(tag).remedy());
     refused = true;
   }
 
-  private Optional<Length> bad(Heading heading, String message) {
-    return bad(heading, message, ProblemCode.BAD_NUMBER.remedy());
+  private Problem problem(Heading heading, ProblemCode code, String variant) {
+    return block.problem(row, heading.column(), code, variant);
   }
 
-  private Optional<Length> bad(Heading heading, String message, String remedy) {
-    return refuse(heading, ProblemCode.BAD_NUMBER, message, remedy);
+  /** Returns that a cell holds no number, with what the cell is and what stands in it. */
+  private Problem bad(Heading heading, String variant, Phrase name) {
+    return problem(heading, ProblemCode.BAD_NUMBER, variant)
+        .with("what", name)
+        .with("text", row.cell(heading.column()).text());
   }
 
-  private Optional<Length> refuse(
-      Heading heading, ProblemCode code, String message, String remedy) {
-    Problem problem = block.problem(row, heading.column(), code, message);
-    block.refuse(problem.remedy(remedy).as(Severity.ERROR), tag);
+  private Optional<Length> refuse(Problem problem) {
+    block.refuse(problem.as(Severity.ERROR), tag);
     refused = true;
     return Optional.empty();
   }

@@ -13,6 +13,8 @@ import roundbook.job.BuildRules;
 import roundbook.job.Building;
 import roundbook.job.Opening;
 import roundbook.job.Pin;
+import roundbook.problem.CellRef;
+import roundbook.problem.Phrase;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Problems;
@@ -64,18 +66,18 @@ final class PlacesReader {
     String log = columns.text(row, "log");
     String corner = columns.text(row, "butt at").toUpperCase(Locale.ROOT);
     if (!round.isEmpty() && !ROUND.matcher(round).matches()) {
-      return refuse(columns, row, "round", "'" + round + "' is no round");
+      return refuse(columns, row, "round", pin("no-round").with("text", round));
     }
     if (!wall.isEmpty() && building.wall(wall).isEmpty()) {
-      return refuse(columns, row, "wall", "there is no wall " + wall);
+      return refuse(columns, row, "wall", pin("no-wall").with("wall", wall));
     }
     if (!log.isEmpty() && !tags.test(log)) {
-      return refuse(columns, row, "log", "log " + log + " is not in the tally");
+      return refuse(columns, row, "log", pin("no-log").with("log", log));
     }
     if (!corner.isEmpty() && !building.corners().contains(corner)) {
-      return refuse(columns, row, "butt at", "there is no corner " + corner);
+      return refuse(columns, row, "butt at", pin("no-corner").with("corner", corner));
     }
-    Optional<String> why = pin(columns, row).againstButt(building, rules);
+    Optional<Phrase> why = pin(columns, row).againstButt(building, rules);
     return why.isEmpty() || refuse(columns, row, "butt at", why.get());
   }
 
@@ -87,16 +89,21 @@ final class PlacesReader {
     boolean place = !round.isEmpty() && !wall.isEmpty();
     Integer other = place ? places.putIfAbsent("place " + round + wall, row.number()) : null;
     if (other != null) {
-      return refuse(columns, row, "round", "row " + other + " pins the same place");
+      return refuse(columns, row, "round", pin("same-place").with("row", other));
     }
     Integer same = log.isEmpty() ? null : places.putIfAbsent("log " + log, row.number());
-    return same == null || refuse(columns, row, "log", "row " + same + " pins the same log");
+    return same == null || refuse(columns, row, "log", pin("same-log").with("row", same));
   }
 
-  private boolean refuse(SheetColumns columns, Row row, String heading, String message) {
+  private static Phrase pin(String variant) {
+    return Phrase.of(ProblemCode.BAD_PIN.id() + "." + variant);
+  }
+
+  private boolean refuse(SheetColumns columns, Row row, String heading, Phrase said) {
     int column = columns.column(heading);
     String found = row.cell(column).text();
-    problems.add(Problem.of(ProblemCode.BAD_PIN, columns.table().at(row, column), found, message));
+    problems.add(
+        Problem.of(ProblemCode.BAD_PIN, columns.table().at(row, column), said).found(found));
     return false;
   }
 
@@ -118,29 +125,26 @@ final class PlacesReader {
   private boolean isClear(Opening opening, List<Opening> before) {
     Optional<Opening> other = before.stream().filter(each -> each.overlaps(opening)).findFirst();
     other.ifPresent(
-        each -> {
-          String message =
-              String.format(
-                  Locale.ROOT,
-                  "opening %s, wall %s: overlaps opening %s on row %d; it is left out",
-                  opening.name(),
-                  opening.wall(),
-                  each.name(),
-                  each.origin().row());
-          problems.add(Problem.of(ProblemCode.BAD_OPENING, opening.origin(), "", message));
-        });
+        each ->
+            problems.add(
+                Problem.of(ProblemCode.BAD_OPENING, "overlaps", opening.origin())
+                    .with("opening", opening.name())
+                    .with("wall", opening.wall())
+                    .with("other", each.name())
+                    .with("row", each.origin().row())));
     return other.isEmpty();
   }
 
   private Optional<Opening> opening(SheetColumns columns, Row row) {
     String wall = columns.text(row, "wall").toUpperCase(Locale.ROOT);
     if (building.wall(wall).isEmpty()) {
+      CellRef where = columns.table().at(row);
       problems.add(
-          Problem.of(
-              ProblemCode.BAD_OPENING,
-              columns.table().at(row),
-              wall,
-              wall.isEmpty() ? "the opening names no wall" : "there is no wall " + wall));
+          wall.isEmpty()
+              ? Problem.of(ProblemCode.BAD_OPENING, "wall-unnamed", where)
+              : Problem.of(ProblemCode.BAD_OPENING, "no-wall", where)
+                  .with("wall", wall)
+                  .found(wall));
       return Optional.empty();
     }
     List<Length> lengths = new ArrayList<>();

@@ -3,6 +3,9 @@ package roundbook.intake;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import roundbook.problem.Phrase;
+import roundbook.problem.Value;
 import roundbook.units.Length;
 import roundbook.units.LengthUnit;
 
@@ -65,32 +68,25 @@ final class Plausible {
     return nanometres >= least.nanometres() && nanometres <= most.nanometres();
   }
 
-  /**
-   * Returns the units in which a bare number would be plausible, in words such as {@code 4.9 m}.
-   */
-  static String suggestion(BigDecimal bare, boolean along) {
-    List<String> words = new ArrayList<>();
+  /** Returns the bare number in each unit in which it would be plausible, such as {@code 4.9 m}. */
+  static Optional<Value> suggestion(BigDecimal bare, boolean along) {
+    List<Value> lengths = new ArrayList<>();
     for (LengthUnit unit : along ? LENGTH_UNITS : DIAMETER_UNITS) {
       Length length = Length.of(bare, unit);
       if (along ? length(length) : diameter(length)) {
-        words.add(
-            bare.stripTrailingZeros().toPlainString()
-                + " "
-                + unit.symbol()
-                + shown(length, unit, along));
+        lengths.add(shown(bare, length, unit, along));
       }
     }
-    return String.join(" or ", words);
+    return lengths.isEmpty() ? Optional.empty() : Optional.of(Value.list("list.or", lengths));
   }
 
-  private static String shown(Length length, LengthUnit unit, boolean along) {
+  private static Value shown(BigDecimal bare, Length length, LengthUnit unit, boolean along) {
     LengthUnit other = along ? LengthUnit.FOOT : LengthUnit.INCH;
+    Value own = Value.decimal(bare, unit);
     return unit == other
-        ? ""
-        : " ("
-            + length.decimal(other, 1).stripTrailingZeros().toPlainString()
-            + " "
-            + other.symbol()
-            + ")";
+        ? own
+        : Phrase.of("value.both")
+            .with("own", own)
+            .with("other", Value.decimal(length.decimal(other, 1), other));
   }
 }

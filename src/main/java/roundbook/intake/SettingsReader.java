@@ -8,13 +8,14 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import roundbook.job.BuildRules;
 import roundbook.job.BuildRules.Origin;
-import roundbook.job.BuildRules.Value;
 import roundbook.job.Setting;
 import roundbook.job.SettingKind;
 import roundbook.problem.CellRef;
+import roundbook.problem.Phrase;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Problems;
+import roundbook.problem.Value;
 import roundbook.table.Cell;
 import roundbook.table.Row;
 import roundbook.table.Table;
@@ -36,7 +37,7 @@ final class SettingsReader {
   private static final BigDecimal ROUNDS_MOST = BigDecimal.valueOf(200);
   private static final Length HEIGHT_MOST = Length.ofInches(2400);
 
-  private final Map<Setting, Value> values = new EnumMap<>(Setting.class);
+  private final Map<Setting, BuildRules.Value> values = new EnumMap<>(Setting.class);
   private LengthUnit unit = LengthUnit.INCH;
 
   SettingsReader(Problems problems) {
@@ -79,7 +80,7 @@ final class SettingsReader {
       return LengthUnit.INCH;
     }
     String symbol = LengthUnit.MILLIMETRE.symbol();
-    values.put(Setting.UNITS, new Value(symbol, Origin.DEFAULT));
+    values.put(Setting.UNITS, new BuildRules.Value(symbol, Origin.DEFAULT));
     return LengthUnit.MILLIMETRE;
   }
 
@@ -113,8 +114,10 @@ final class SettingsReader {
       return;
     }
     if (broken) {
-      String message = setting.get().label() + " is a formula or error without a value";
-      say(ProblemCode.BAD_SETTING, table.at(row, 2), text, message);
+      problems.add(
+          Problem.of(ProblemCode.BAD_SETTING, "formula", table.at(row, 2))
+              .with("setting", setting.get().label())
+              .found(text));
     } else if (!values.containsKey(setting.get())) {
       LengthUnit own = LengthUnit.ofSymbol(row.cell(3).text()).orElse(unit);
       set(setting.get(), text, own, table.at(row, 2), Origin.WORKBOOK);
@@ -124,41 +127,50 @@ final class SettingsReader {
   /** A name mistyped would leave its setting at the default, so it stops the plan. */
   private void unknown(CellRef where, String label, boolean option) {
     Optional<String> meant = Spelling.nearest(label);
-    boolean grave = option || meant.isPresent();
     Problem problem =
-        Problem.of(
-            grave ? ProblemCode.BAD_SETTING : ProblemCode.UNKNOWN_SETTING,
-            where,
-            label,
-            "there is no setting " + label);
-    problems.add(meant.map(name -> problem.remedy("Was it " + name + "?")).orElse(problem));
+        (option || meant.isPresent()
+                ? Problem.of(ProblemCode.BAD_SETTING, "unknown", where)
+                : Problem.of(ProblemCode.UNKNOWN_SETTING, where))
+            .with("setting", label)
+            .found(label);
+    problems.add(
+        meant
+            .map(name -> problem.remedy(Phrase.of("remedy.was-it").with("guess", name)))
+            .orElse(problem));
   }
 
   private void set(Setting setting, String text, LengthUnit own, CellRef where, Origin origin) {
     Optional<Object> value = value(setting, text.strip(), own);
     if (value.isEmpty()) {
-      String message =
-          setting.label() + " cannot be '" + text + "': " + setting.meaning() + limit(setting);
-      say(ProblemCode.BAD_SETTING, where, text, message);
+      problems.add(
+          Problem.of(ProblemCode.BAD_SETTING, "value", where)
+              .with("setting", setting.label())
+              .with("text", text)
+              .with("meaning", setting.meaning())
+              .with("limit", limit(setting))
+              .found(text));
       return;
     }
-    values.put(setting, new Value(value.get(), origin));
+    values.put(setting, new BuildRules.Value(value.get(), origin));
   }
 
-  private String limit(Setting setting) {
+  private Value limit(Setting setting) {
     if (!setting.choices().isEmpty() || setting.kind() == SettingKind.TEXT) {
-      return "";
+      return Value.NONE;
     }
     return switch (setting.kind()) {
-      case LENGTH -> "; at most " + printed(most(setting));
-      case COUNT -> setting == Setting.ROUNDS ? "; 1 to " + ROUNDS_MOST : "; a whole number";
-      default -> "; a number" + (isSigned(setting) ? "" : ", not under 0");
+      case LENGTH -> Phrase.of("limit.most").with("most", printed(most(setting)));
+      case COUNT ->
+          setting == Setting.ROUNDS
+              ? Phrase.of("limit.count").with("most", ROUNDS_MOST.longValueExact())
+              : Phrase.of("limit.whole");
+      default -> Phrase.of(isSigned(setting) ? "limit.number" : "limit.positive");
     };
   }
 
-  private String printed(Length most) {
+  private Value printed(Length most) {
     LengthUnit shown = unit.metric() ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
-    return most.decimal(shown, 0) + " " + shown.symbol();
+    return Value.decimal(most.decimal(shown, 0), shown);
   }
 
   /** Returns more than any log wall has; what is larger was typed in another unit. */
@@ -240,12 +252,8 @@ final class SettingsReader {
       if (!text.isEmpty() && !values.containsKey(setting)) {
         LengthUnit own = metric ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
         value(setting, text, own)
-            .ifPresent(value -> values.put(setting, new Value(value, Origin.DEFAULT)));
+            .ifPresent(value -> values.put(setting, new BuildRules.Value(value, Origin.DEFAULT)));
       }
     }
-  }
-
-  private void say(ProblemCode code, CellRef where, String found, String message) {
-    problems.add(Problem.of(code, where, found, message));
   }
 }

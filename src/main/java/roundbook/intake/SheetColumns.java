@@ -67,11 +67,10 @@ record SheetColumns(Table table, Map<String, Integer> columns) {
                 : Optional.empty();
     if (length.isEmpty()) {
       problems.add(
-          Problem.of(
-              ProblemCode.BAD_NUMBER,
-              table.at(row, column),
-              cell.text(),
-              heading + " cannot be read as a length: '" + cell.text() + "'"));
+          Problem.of(ProblemCode.BAD_NUMBER, "length", table.at(row, column))
+              .with("heading", heading)
+              .with("text", cell.text())
+              .found(cell.text()));
     }
     return length;
   }

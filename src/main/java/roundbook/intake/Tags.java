@@ -3,6 +3,7 @@ package roundbook.intake;
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.table.Cell;
 import roundbook.table.Row;
@@ -69,21 +70,24 @@ final class Tags {
     return switch (cell.kind()) {
       case DATE -> {
         Dates.Guess guess = Dates.guess(cell.number(), false);
-        String message = "the tag is a date (" + guess.date() + ")";
-        block.refuse(
-            block
-                .problem(row, column, ProblemCode.DATE_IN_NUMBER, message)
-                .remedy("Set the column to Text and type the tag again."),
-            "");
+        Problem dated =
+            guess
+                .date()
+                .map(day -> tagged(row, column, "tag").with("date", day))
+                .orElseGet(() -> tagged(row, column, "tag-or-time"));
+        block.refuse(dated.remedyOf("tag-text"), "");
         yield Optional.empty();
       }
       case BLANK, ERROR, UNCOMPUTED -> {
-        String message = "the log has no tag; it is named by its row";
-        block.say(block.problem(row, column, ProblemCode.MISSING_ID, message));
+        block.say(block.problem(row, column, ProblemCode.MISSING_ID, "row"));
         yield Optional.of("");
       }
       default -> Optional.of(composed(row, text(row, cell, column)));
     };
+  }
+
+  private Problem tagged(Row row, int column, String variant) {
+    return block.problem(row, column, ProblemCode.DATE_IN_NUMBER, variant);
   }
 
   private String composed(Row row, String own) {
@@ -98,8 +102,12 @@ final class Tags {
     }
     if (text.indexOf('+') >= 0 && EXPONENT.matcher(text).matches()) {
       String whole = new BigDecimal(text.replace(',', '.')).toPlainString();
-      String message = "the tag " + text + " was shortened by a spreadsheet; read as " + whole;
-      block.say(block.problem(row, column, ProblemCode.DOUBTFUL_VALUE, message).about(whole));
+      block.say(
+          block
+              .problem(row, column, ProblemCode.DOUBTFUL_VALUE, "tag")
+              .with("text", text)
+              .with("whole", whole)
+              .about(whole));
       return whole;
     }
     return text.indexOf('.') > 0 && WHOLE.matcher(text).matches()

@@ -8,9 +8,11 @@ import java.util.Optional;
 import java.util.Set;
 import roundbook.job.BuildRules;
 import roundbook.problem.CellRef;
+import roundbook.problem.Phrase;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Problems;
+import roundbook.problem.Value;
 import roundbook.table.Cell;
 import roundbook.table.Row;
 import roundbook.table.Table;
@@ -84,11 +86,8 @@ final class TallyReader {
             .toList();
     for (Heading again : found.doubles()) {
       problems.add(
-          Problem.of(
-              ProblemCode.DUPLICATE_COLUMN,
-              table.at(found.row(), again.column()),
-              again.text(),
-              "another column means the same; this one is only carried through"));
+          Problem.of(ProblemCode.DUPLICATE_COLUMN, table.at(found.row(), again.column()))
+              .found(again.text()));
     }
     for (Map<Field, Heading> columns : found.blocks()) {
       if (isComplete(columns)) {
@@ -99,8 +98,7 @@ final class TallyReader {
         Readings readings = new Readings(table, stated || meant);
         Block block = new Block(table, found, columns, units, problems, readings);
         if (meant) {
-          String message = "lengths such as 16-6 were read as feet and inches";
-          block.sayColumn(ProblemCode.UNIT_ASSUMED, Optional.of(lengths), message);
+          block.say(block.ofColumn(ProblemCode.UNIT_ASSUMED, "hyphen", Optional.of(lengths)));
         }
         if (unitsTold(block)) {
           readers.add(new LogReader(block, rules));
@@ -119,12 +117,7 @@ final class TallyReader {
   private void end() {
     endBlocks();
     if (!seenLog) {
-      problems.add(
-          Problem.of(
-              ProblemCode.NO_ROWS,
-              table.at(header.row()),
-              "",
-              "there are headings but no logs under them"));
+      problems.add(Problem.of(ProblemCode.NO_ROWS, table.at(header.row())));
     }
   }
 
@@ -135,13 +128,9 @@ final class TallyReader {
     } else if (kind == RowKind.SUMMARY) {
       Cell first = row.filled().get(0);
       problems.add(
-          Problem.of(
-              ProblemCode.SUMMARY_ROW,
-              table.at(row, first.column()),
-              first.text(),
-              "a total or count row was passed over"));
+          Problem.of(ProblemCode.SUMMARY_ROW, table.at(row, first.column())).found(first.text()));
     } else if (kind == RowKind.NOTE) {
-      say(row, ProblemCode.NOTE_ROW, "a row of free text was passed over");
+      say(row, ProblemCode.NOTE_ROW, "text");
     } else if (kind == RowKind.LOG) {
       log(row, taker);
     }
@@ -152,12 +141,12 @@ final class TallyReader {
     Header other = Header.of(row, mapping);
     boolean tally = other.isTally();
     if (tally && other.means(header)) {
-      say(row, ProblemCode.REPEATED_HEADER, "the headings stand here again");
+      say(row, ProblemCode.REPEATED_HEADER, "");
     } else if (tally && other.columns().size() >= 3) {
       endBlocks();
       begin(other);
     } else if (RowKind.isNote(row, header)) {
-      say(row, ProblemCode.NOTE_ROW, "a row of free text was passed over");
+      say(row, ProblemCode.NOTE_ROW, "text");
     } else {
       log(row, taker);
     }
@@ -166,32 +155,23 @@ final class TallyReader {
   private void log(Row row, Doubles taker) {
     seenLog = true;
     if (row.hidden()) {
-      say(row, ProblemCode.HIDDEN_ROW, "the row is hidden; it was read");
+      say(row, ProblemCode.HIDDEN_ROW, "");
     }
     if (row.struck()) {
-      say(row, ProblemCode.STRUCK_ROW, "the row is struck through; it was read");
+      say(row, ProblemCode.STRUCK_ROW, "");
     }
     readers.forEach(reader -> reader.read(row, taker::take));
   }
 
   private void noHeader() {
     CellRef where = table.rows().isEmpty() ? table.place() : table.at(table.rows().get(0));
-    problems.add(
-        Problem.of(
-            ProblemCode.MISSING_COLUMN,
-            where,
-            "",
-            "no headings of a tally were found: a length and a butt, mid or tip diameter"));
+    problems.add(Problem.of(ProblemCode.MISSING_COLUMN, "headings", where));
   }
 
   private void sideways() {
     Row first = table.rows().get(0);
     problems.add(
-        Problem.of(
-            ProblemCode.TRANSPOSED_TABLE,
-            table.at(first, 1),
-            first.cell(1).text(),
-            "the headings stand in column A and the logs run across"));
+        Problem.of(ProblemCode.TRANSPOSED_TABLE, table.at(first, 1)).found(first.cell(1).text()));
   }
 
   private boolean isComplete(Map<Field, Heading> columns) {
@@ -200,23 +180,20 @@ final class TallyReader {
     if (columns.containsKey(Field.LENGTH) && diameter) {
       return true;
     }
-    String missing = diameter ? "there is no length column" : missingDiameter(columns);
     problems.add(
-        Problem.of(ProblemCode.MISSING_COLUMN, table.at(header.row()), "", missing)
-            .remedy("Add the column, or say which it is with --set Column_mid=\"its heading\"."));
+        (diameter ? missing("length") : missingDiameter(columns)).remedyOf("mid-column"));
     return false;
   }
 
-  private static String missingDiameter(Map<Field, Heading> columns) {
+  private Problem missingDiameter(Map<Field, Heading> columns) {
     if (columns.containsKey(Field.DIAMETER)) {
-      return "the column '"
-          + columns.get(Field.DIAMETER).text()
-          + "' does not say where on the log the diameter was taken: butt, mid or tip";
+      return missing("where").with("heading", columns.get(Field.DIAMETER).text());
     }
-    return columns.containsKey(Field.DBH)
-        ? "there is no butt, mid or tip diameter; a diameter at breast height is measured on the"
-            + " standing tree, over bark, and is no butt diameter"
-        : "there is no butt, mid or tip diameter";
+    return missing(columns.containsKey(Field.DBH) ? "breast-height" : "diameter");
+  }
+
+  private Problem missing(String variant) {
+    return Problem.of(ProblemCode.MISSING_COLUMN, variant, table.at(header.row()));
   }
 
   private boolean unitsTold(Block block) {
@@ -225,27 +202,25 @@ final class TallyReader {
       return true;
     }
     if (units.assumed()) {
-      block.sayColumn(
-          ProblemCode.UNIT_ASSUMED,
-          units.asking(),
-          "no unit is given: bare lengths were read as "
-              + units.length().orElseThrow().symbol()
-              + ", bare diameters as "
-              + units.diameter().orElseThrow().symbol());
+      block.say(
+          block
+              .ofColumn(ProblemCode.UNIT_ASSUMED, "taken", units.asking())
+              .with("length", units.length().orElseThrow().symbol())
+              .with("diameter", units.diameter().orElseThrow().symbol()));
       return true;
     }
     seenLog = true;
-    List<String> pairs = units.plausible().stream().map(Units.Pair::words).toList();
-    block.sayColumn(
-        ProblemCode.UNIT_UNKNOWN,
-        units.asking(),
+    List<Phrase> pairs = units.plausible().stream().map(Units.Pair::phrase).toList();
+    block.say(
         pairs.isEmpty()
-            ? "no unit is given and none fits the numbers"
-            : "no unit is given and more than one would fit: " + String.join(", or ", pairs));
+            ? block.ofColumn(ProblemCode.UNIT_UNKNOWN, "no-fit", units.asking())
+            : block
+                .ofColumn(ProblemCode.UNIT_UNKNOWN, "more", units.asking())
+                .with("pairs", Value.list("list.comma-or", pairs)));
     return false;
   }
 
-  private void say(Row row, ProblemCode code, String message) {
-    problems.add(Problem.of(code, table.at(row), "", message));
+  private void say(Row row, ProblemCode code, String variant) {
+    problems.add(Problem.of(code, variant, table.at(row)));
   }
 }

@@ -119,8 +119,7 @@ final class TraitReader {
     String word = word(row, Field.KEEP);
     Keep keep = KEEPS.get(word);
     if (keep == null && !word.isEmpty()) {
-      String message = "'" + word + "' is not any, sill, plate, header or spare; read as any";
-      doubt(row, Field.KEEP, message, tag);
+      doubt(row, Field.KEEP, word, tag);
     }
     return keep == null ? Keep.ANY : keep;
   }
@@ -150,7 +149,7 @@ final class TraitReader {
             .map(BigDecimal::intValue)
             .filter(each -> each > 0 && each < 1000);
     if (number.isEmpty() && !round.isEmpty()) {
-      doubt(row, Field.ROUND, "'" + round + "' is no round; read as any", tag);
+      doubt(row, Field.ROUND, round, tag);
     }
     return new Wish(wall, number.map(OptionalInt::of).orElseGet(OptionalInt::empty));
   }
@@ -181,9 +180,13 @@ final class TraitReader {
     return extra;
   }
 
-  private void doubt(Row row, Field field, String message, String tag) {
-    int column = block.heading(field).column();
-    block.say(block.problem(row, column, ProblemCode.DOUBTFUL_VALUE, message).about(tag));
+  private void doubt(Row row, Field field, String text, String tag) {
+    String variant = field == Field.KEEP ? "keep" : "round";
+    block.say(
+        block
+            .problem(row, block.heading(field).column(), ProblemCode.DOUBTFUL_VALUE, variant)
+            .with("text", text)
+            .about(tag));
   }
 
   private String word(Row row, Field field) {

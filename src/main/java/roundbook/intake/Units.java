@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import roundbook.problem.Phrase;
 import roundbook.table.Cell;
 import roundbook.table.Row;
 import roundbook.units.LengthReader;
@@ -32,9 +33,11 @@ record Units(
 
   /** A unit for lengths and one for diameters. */
   record Pair(LengthUnit length, LengthUnit diameter) {
-    /** Returns the pair in words. */
-    String words() {
-      return length.symbol() + " and " + diameter.symbol();
+    /** Returns the pair as a problem names it. */
+    Phrase phrase() {
+      return Phrase.of("value.and")
+          .with("one", length.symbol())
+          .with("other", diameter.symbol());
     }
   }
 

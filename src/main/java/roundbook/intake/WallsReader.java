@@ -46,7 +46,7 @@ final class WallsReader {
       return fromOption(option.get());
     }
     if (sheet.isEmpty()) {
-      say(CellRef.ofFile(""), "", "the walls are not given");
+      problems.add(bad("not-given", CellRef.ofFile("")));
       return Optional.empty();
     }
     return fromSheet(sheet.get());
@@ -59,7 +59,10 @@ final class WallsReader {
     Optional<Length> first = parts.length == 2 ? length(reader, parts[0]) : Optional.empty();
     Optional<Length> second = parts.length == 2 ? length(reader, parts[1]) : Optional.empty();
     if (first.isEmpty() || second.isEmpty()) {
-      say(CellRef.ofFile("--walls"), text, "'" + text + "' is not two lengths such as 24x18");
+      problems.add(
+          bad("option", CellRef.ofFile("--walls"))
+              .with("text", text)
+              .found(text));
       return Optional.empty();
     }
     Set<String> laidFirst = laidFirst();
@@ -128,8 +131,7 @@ final class WallsReader {
     CellRef where =
         fault.get().wall().map(wall -> cells.get(listed.lastIndexOf(wall))).orElse(list);
     problems.add(
-        Problem.of(ProblemCode.BAD_WALLS, where, "", fault.get().message())
-            .remedy(fault.get().remedy()));
+        Problem.of(ProblemCode.BAD_WALLS, where, fault.get().said()).remedy(fault.get().remedy()));
     return Optional.empty();
   }
 
@@ -138,7 +140,7 @@ final class WallsReader {
     return new java.util.HashSet<>(List.of(text.strip().split("[\\s,;]+")));
   }
 
-  private void say(CellRef where, String found, String message) {
-    problems.add(Problem.of(ProblemCode.BAD_WALLS, where, found, message));
+  private static Problem bad(String variant, CellRef where) {
+    return Problem.of(ProblemCode.BAD_WALLS, variant, where);
   }
 }

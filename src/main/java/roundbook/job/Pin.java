@@ -3,6 +3,7 @@ package roundbook.job;
 import java.util.Optional;
 import java.util.OptionalInt;
 import roundbook.problem.CellRef;
+import roundbook.problem.Phrase;
 
 /**
  * A place that the builder has settled.
@@ -20,7 +21,7 @@ public record Pin(
    * Returns why the butt cannot lie where it is wanted: butts run round the building one way, so a
    * round and a wall say where. Empty when it can, or when not all three are settled.
    */
-  public Optional<String> againstButt(Building building, BuildRules rules) {
+  public Optional<Phrase> againstButt(Building building, BuildRules rules) {
     if (buttAt.isEmpty() || round.isEmpty()) {
       return Optional.empty();
     }
@@ -29,6 +30,6 @@ public record Pin(
         .wall(wall)
         .map(each -> start ? building.startCorner(each) : building.endCorner(each))
         .filter(corner -> !corner.equalsIgnoreCase(buttAt))
-        .map(corner -> "butts run round the building, so the butt lies at " + corner);
+        .map(corner -> Phrase.of("bad-pin.butt").with("corner", corner));
   }
 }

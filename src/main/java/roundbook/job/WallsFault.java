@@ -3,6 +3,7 @@ package roundbook.job;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import roundbook.problem.Phrase;
 
 /**
  * What keeps a list of walls from being planned.
@@ -12,14 +13,15 @@ import java.util.stream.IntStream;
  * two buildings, and walls whose opposites are unequal cannot close at right angles.
  *
  * @param wall the wall where it shows; empty where it is the list as a whole
- * @param message what is wrong, in a sentence without a closing stop
+ * @param said what is wrong
  * @param remedy what the builder can do
  */
-public record WallsFault(Optional<Wall> wall, String message, String remedy) {
+public record WallsFault(Optional<Wall> wall, Phrase said, Phrase remedy) {
   private static final int WALLS = 4;
-  private static final String PLANNED =
-      "one rectangle of four walls, opposite walls of equal outside length, is planned";
-  private static final String LIST = "list the walls in their order round the house, clockwise";
+
+  private WallsFault(Wall wall, Phrase said, String remedy) {
+    this(Optional.ofNullable(wall), said, Phrase.of("remedy.walls-" + remedy));
+  }
 
   /**
    * Returns what is wrong with walls in their order round the house; empty where they make a
@@ -38,23 +40,16 @@ public record WallsFault(Optional<Wall> wall, String message, String remedy) {
     if (walls.size() == WALLS) {
       return Optional.empty();
     }
-    String message =
-        "%d walls are given; %s, and no L, no U, no other ring and no second building"
-            .formatted(walls.size(), PLANNED);
-    Optional<Wall> extra = walls.stream().skip(WALLS).findFirst();
-    return Optional.of(new WallsFault(extra, message, "Give four walls, or --walls."));
+    Wall extra = walls.size() > WALLS ? walls.get(WALLS) : null;
+    return Optional.of(
+        new WallsFault(extra, said("count").with("count", walls.size()), "four"));
   }
 
   private static Optional<WallsFault> twice(List<Wall> walls) {
     return walls.stream()
         .filter(wall -> walls.stream().filter(each -> each.name().equals(wall.name())).count() > 1)
         .findFirst()
-        .map(
-            wall ->
-                new WallsFault(
-                    Optional.of(wall),
-                    "two walls are named " + wall.name(),
-                    "Give each wall a name of its own."));
+        .map(wall -> new WallsFault(wall, said("same-name").with("wall", wall.name()), "name"));
   }
 
   private static Optional<WallsFault> laidFirst(List<Wall> walls) {
@@ -65,25 +60,23 @@ public record WallsFault(Optional<Wall> wall, String message, String remedy) {
   }
 
   private static WallsFault corner(Wall one, Wall other) {
-    String message =
-        "walls %s and %s meet at a corner, so one of them is laid first, but %s"
-            .formatted(one.name(), other.name(), one.laidFirst() ? "both are" : "neither is");
-    return new WallsFault(
-        Optional.of(other),
-        message,
-        "Mark two walls that face each other as laid first, and " + LIST + ".");
+    Phrase said = said(one.laidFirst() ? "both-first" : "neither-first");
+    return new WallsFault(other, named(said, one, other), "first");
   }
 
   private static Optional<WallsFault> unequal(List<Wall> walls, int index) {
     Wall one = walls.get(index);
     Wall other = walls.get(index + 2);
-    if (one.outside().equals(other.outside())) {
-      return Optional.empty();
-    }
-    String message =
-        "walls %s and %s face each other, but their outside lengths differ; %s"
-            .formatted(one.name(), other.name(), PLANNED);
-    return Optional.of(
-        new WallsFault(Optional.of(other), message, "Correct their lengths, or " + LIST + "."));
+    return one.outside().equals(other.outside())
+        ? Optional.empty()
+        : Optional.of(new WallsFault(other, named(said("opposite"), one, other), "lengths"));
+  }
+
+  private static Phrase said(String variant) {
+    return Phrase.of("bad-walls." + variant);
+  }
+
+  private static Phrase named(Phrase said, Wall one, Wall other) {
+    return said.with("one", one.name()).with("other", other.name());
   }
 }

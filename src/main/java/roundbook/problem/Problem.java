@@ -1,57 +1,123 @@
 package roundbook.problem;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 
 /**
- * One thing that is wrong, with its place and its remedy.
+ * One thing that is wrong, with its place and its remedy; what is said of it is told by {@code
+ * problem.words}.
  *
  * @param where the place
  * @param severity how much it matters here
  * @param code what kind of problem it is
  * @param log the tag of the log concerned, or empty
- * @param found what stood in the cell, or empty
- * @param message what is wrong, in one sentence without a closing stop
- * @param remedy what the person can do, in one or two sentences
+ * @param found what stood in the cell, or was measured, or {@link Value#NONE}
+ * @param said what is wrong: one sentence without a closing stop
+ * @param remedies what the person can do, a sentence or two each
  */
 public record Problem(
     CellRef where,
     Severity severity,
     ProblemCode code,
     String log,
-    String found,
-    String message,
-    String remedy) {
+    Value found,
+    Phrase said,
+    List<Phrase> remedies) {
 
   /** Checks that nothing is missing. */
   public Problem {
     Objects.requireNonNull(where);
     Objects.requireNonNull(severity);
     Objects.requireNonNull(code);
+    remedies = List.copyOf(remedies);
   }
 
-  /** Returns a problem with its code's own severity and remedy. */
+  /** Returns a problem with its code's own sentence, severity and remedy. */
+  public static Problem of(ProblemCode code, CellRef where) {
+    return of(code, where, Phrase.of(code.id()));
+  }
+
+  /**
+   * Returns a problem with one of the several sentences of its code.
+   *
+   * @param variant which of them; empty where there is but one
+   */
+  public static Problem of(ProblemCode code, String variant, CellRef where) {
+    return of(code, where, Phrase.of(variant.isEmpty() ? code.id() : code.id() + "." + variant));
+  }
+
+  /** Returns a problem that says a phrase, with its code's severity and remedy. */
+  public static Problem of(ProblemCode code, CellRef where, Phrase said) {
+    List<Phrase> remedies = List.of(code.remedy());
+    return new Problem(where, code.severity(), code, "", Value.NONE, said, remedies);
+  }
+
+  /** Returns a problem told in one language only. */
   public static Problem of(ProblemCode code, CellRef where, String found, String message) {
-    return new Problem(where, code.severity(), code, "", found, message, code.remedy());
+    return of(code, where, Phrase.told(message)).found(found);
+  }
+
+  /** Returns the same problem with a value that its sentence names. */
+  public Problem with(String name, Value value) {
+    return new Problem(where, severity, code, log, found, said.with(name, value), remedies);
+  }
+
+  /** Returns the same problem with a text that its sentence names. */
+  public Problem with(String name, String text) {
+    return with(name, Value.text(text));
+  }
+
+  /** Returns the same problem with a whole number that its sentence names. */
+  public Problem with(String name, long count) {
+    return with(name, Value.count(count));
   }
 
   /** Returns the same problem at another place. */
   public Problem at(CellRef place) {
-    return new Problem(place, severity, code, log, found, message, remedy);
+    return new Problem(place, severity, code, log, found, said, remedies);
   }
 
   /** Returns the same problem with another severity. */
   public Problem as(Severity other) {
-    return new Problem(where, other, code, log, found, message, remedy);
+    return new Problem(where, other, code, log, found, said, remedies);
   }
 
-  /** Returns the same problem with another remedy. */
-  public Problem remedy(String other) {
-    return new Problem(where, severity, code, log, found, message, other);
+  /** Returns the same problem with what stood in its cell. */
+  public Problem found(String text) {
+    return found(Value.text(text));
+  }
+
+  /** Returns the same problem with what was found. */
+  public Problem found(Value value) {
+    return new Problem(where, severity, code, log, value, said, remedies);
+  }
+
+  /** Returns the same problem with other remedies, or with none. */
+  public Problem remedy(Phrase... others) {
+    return new Problem(where, severity, code, log, found, said, List.of(others));
+  }
+
+  /** Returns the same problem with the remedy of a key that begins with {@code remedy.}. */
+  public Problem remedyOf(String key) {
+    return remedy(Phrase.of("remedy." + key));
+  }
+
+  /** Returns the same problem with a remedy told in one language only. */
+  public Problem remedy(String text) {
+    return text.isEmpty() ? remedy() : remedy(Phrase.told(text));
+  }
+
+  /** Returns the same problem with one more remedy after its own. */
+  public Problem alsoRemedy(Phrase more) {
+    List<Phrase> all = new ArrayList<>(remedies);
+    all.add(more);
+    return remedy(all.toArray(Phrase[]::new));
   }
 
   /** Returns the same problem told of a log. */
   public Problem about(String tag) {
-    return new Problem(where, severity, code, tag, found, message, remedy);
+    return new Problem(where, severity, code, tag, found, said, remedies);
   }
 
   /** Compares as any record does, without what a record must first link to do so. */
@@ -62,27 +128,19 @@ public record Problem(
         && severity == problem.severity
         && code == problem.code
         && Objects.equals(log, problem.log)
-        && Objects.equals(found, problem.found)
-        && Objects.equals(message, problem.message)
-        && Objects.equals(remedy, problem.remedy);
+        && found.toString().equals(problem.found.toString())
+        && said.equals(problem.said)
+        && remedies.equals(problem.remedies);
   }
 
   @Override
   public int hashCode() {
-    return where.hashCode() * 31 + Objects.hashCode(message);
+    return where.hashCode() * 31 + said.hashCode();
   }
 
-  /** Returns the one line shown on a terminal. */
+  /** Returns place, gravity, code and what is said as it is carried, for a person who debugs. */
   @Override
   public String toString() {
-    String place = where.toString();
-    return (place.isEmpty() ? "" : place + ": ")
-        + severity.word()
-        + " "
-        + code.id()
-        + ": "
-        + message
-        + "."
-        + (remedy.isEmpty() ? "" : " " + remedy);
+    return where + ": " + severity.word() + " " + said + " " + remedies;
   }
 }

@@ -10,177 +10,171 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * The kinds of problems, each with its usual severity and remedy.
+ * The kinds of problems, each with its usual severity.
  *
  * <p>The identifier in messages and tables is the constant's name in lower case with hyphens. Every
  * code stands in DEVELOPERS.md with what it means; a test holds that list against this one.
  */
 public enum ProblemCode {
   /** A number stands as a date, which a spreadsheet makes of a fraction. */
-  DATE_IN_NUMBER(ERROR, "Set the column to Text and type the value again."),
+  DATE_IN_NUMBER(ERROR),
   /** A value cannot be read as the number it should be. */
-  BAD_NUMBER(ERROR, "Type the value again."),
+  BAD_NUMBER(ERROR),
   /** A value lies outside what a wall log can have. */
-  OUT_OF_RANGE(ERROR, "Check the value and its unit."),
+  OUT_OF_RANGE(ERROR),
   /** A needed column is missing. */
-  MISSING_COLUMN(ERROR, "Add the column, or name it in the settings."),
+  MISSING_COLUMN(ERROR),
   /** A needed cell is empty. */
-  MISSING_CELL(WARNING, "Fill the cell."),
+  MISSING_CELL(WARNING),
   /** No unit is given and several are plausible. */
-  UNIT_UNKNOWN(
-      ERROR,
-      "Write the unit in the heading, such as Length ft, or give --set Length_unit=ft and"
-          + " --set Diameter_unit=in."),
+  UNIT_UNKNOWN(ERROR),
   /** No unit is given and the only plausible one was taken. */
-  UNIT_ASSUMED(WARNING, "Write the unit in the heading if this is wrong."),
+  UNIT_ASSUMED(WARNING),
   /** A middle diameter was not measured and is estimated. */
-  MID_ESTIMATED(WARNING, "Measure the middle of these logs before they are cut."),
+  MID_ESTIMATED(WARNING),
   /** An end diameter was not measured and is estimated. */
-  END_ESTIMATED(WARNING, "Measure the end."),
+  END_ESTIMATED(WARNING),
   /** The text is not valid UTF-8; the usual Western encoding was taken. */
-  ENCODING_GUESSED(WARNING, "Save the file as UTF-8 if names look wrong."),
+  ENCODING_GUESSED(WARNING),
   /** The file holds nothing. */
-  EMPTY_FILE(ERROR, "Check that the right file was given."),
+  EMPTY_FILE(ERROR),
   /** There are headings but no logs under them. */
-  NO_ROWS(ERROR, "Fill in the logs."),
+  NO_ROWS(ERROR),
   /** The table runs sideways: a log a column. */
-  TRANSPOSED_TABLE(ERROR, "Turn the table so that each log is a row."),
+  TRANSPOSED_TABLE(ERROR),
   /** A sheet was not read. */
-  SHEET_SKIPPED(INFO, "Name it with --sheet to read it."),
+  SHEET_SKIPPED(INFO),
   /** A total, average or count row was passed over. */
-  SUMMARY_ROW(INFO, ""),
+  SUMMARY_ROW(INFO),
   /** Headings that stand again further down were passed over. */
-  REPEATED_HEADER(INFO, ""),
+  REPEATED_HEADER(INFO),
   /** A row of free text was passed over. */
-  NOTE_ROW(INFO, ""),
+  NOTE_ROW(INFO),
   /** A hidden row was read like any other. */
-  HIDDEN_ROW(WARNING, "Delete the row if it should not count."),
+  HIDDEN_ROW(WARNING),
   /** A struck-through row was read like any other. */
-  STRUCK_ROW(WARNING, "Delete the row if it should not count."),
+  STRUCK_ROW(WARNING),
   /** Two logs have the same tag. */
-  DUPLICATE_ID(ERROR, "Give each log a tag of its own."),
+  DUPLICATE_ID(ERROR),
   /** The same log stands twice. */
-  DUPLICATE_ROW(WARNING, "Delete one of the rows."),
+  DUPLICATE_ROW(WARNING),
   /** A log has no tag. */
-  MISSING_ID(WARNING, "Tag the logs before they are cut."),
+  MISSING_ID(WARNING),
   /** A row stands for several logs alike. */
-  QUANTITY_ROW(INFO, ""),
+  QUANTITY_ROW(INFO),
   /** The butt is far thinner than the tip; the two were read the other way round. */
-  BUTT_TIP_SWAPPED(WARNING, "Check which end is the butt."),
+  BUTT_TIP_SWAPPED(WARNING),
   /** The butt is a little thinner than the tip. */
-  BUTT_SMALLER_THAN_TIP(WARNING, "Check which end is the butt."),
+  BUTT_SMALLER_THAN_TIP(WARNING),
   /** The middle is thicker than both ends or thinner than both. */
-  MID_OUTSIDE_ENDS(WARNING, "Check the three diameters."),
+  MID_OUTSIDE_ENDS(WARNING),
   /** A log tapers more than logs do. */
-  TAPER_LARGE(WARNING, "Check the diameters and the length."),
+  TAPER_LARGE(WARNING),
   /** Two columns mean the same; one of them was read. */
-  DUPLICATE_COLUMN(WARNING, "Delete or rename the column that should not be read."),
+  DUPLICATE_COLUMN(WARNING),
   /** A cell stands where there is no heading. */
-  EXTRA_CELL(WARNING, "Give the column a heading, or delete the cell."),
+  EXTRA_CELL(WARNING),
   /** Lengths look like feet and inches with a point between. */
-  MAYBE_FEET_DOT_INCHES(WARNING, "Write 16' 6\" if feet and inches were meant."),
+  MAYBE_FEET_DOT_INCHES(WARNING),
   /** A value was read with a doubt the tally itself shows. */
-  DOUBTFUL_VALUE(WARNING, "Measure again."),
+  DOUBTFUL_VALUE(WARNING),
   /** A girth was turned into a diameter. */
-  GIRTH_CONVERTED(WARNING, "Check that these are girths."),
+  GIRTH_CONVERTED(WARNING),
   /** Bark over or off is mixed or not told. */
-  BARK_UNCERTAIN(WARNING, "Say over or off in a bark column; sizes are of peeled wood."),
+  BARK_UNCERTAIN(WARNING),
   /** The file's ending does not say what it holds. */
-  WRONG_EXTENSION(WARNING, "Rename the file."),
+  WRONG_EXTENSION(WARNING),
   /** The file could not be opened or read. */
-  UNREADABLE(ERROR, "Check the file's name, its permissions, and that nothing has it locked."),
+  UNREADABLE(ERROR),
   /** The file is not what its name says, nor any other table. */
-  NOT_A_WORKBOOK(ERROR, "Save the table as .xlsx or .csv and run again."),
+  NOT_A_WORKBOOK(ERROR),
   /** The file is locked with a password. */
-  ENCRYPTED(ERROR, "Take the password off, save it again and run again."),
+  ENCRYPTED(ERROR),
   /** The file is larger than a tally can be, or unpacks to far more than it should. */
-  TOO_LARGE(ERROR, "Save the tally alone as a new file."),
+  TOO_LARGE(ERROR),
   /** The workbook is one that this program wrote for the crew. */
-  CREW_WORKBOOK(ERROR, "Give the job workbook or the tally instead."),
+  CREW_WORKBOOK(ERROR),
   /** The workbook is none that this program wrote for a crew. */
-  NOT_A_CREW_WORKBOOK(ERROR, "Give the crew workbook, named ... - rounds rev1.xlsx or so."),
+  NOT_A_CREW_WORKBOOK(ERROR),
   /** The crew workbook was written by a version that lays its cells out otherwise. */
-  OTHER_VERSION(ERROR, "Plan again from the tally with this version, or use the other version."),
+  OTHER_VERSION(ERROR),
   /** A cell or a list that the next plan needs is gone from the crew workbook. */
-  CELL_LOST(ERROR, "Type what was typed into a fresh copy of this revision, and use that."),
+  CELL_LOST(ERROR),
   /** Two things that were typed on site cannot both be true. */
-  CONTRADICTION(ERROR, "Correct one of them."),
+  CONTRADICTION(ERROR),
   /** A log was cut and never measured. */
-  NOT_MEASURED(WARNING, "Measure the middle of each log as hewn, and type it on the round's page."),
+  NOT_MEASURED(WARNING),
   /** Logs as hewn differ from the tally, all much alike. */
-  TALLY_BIAS(INFO, "Type the value as Tally_correction on the Settings sheet, and run replan."),
+  TALLY_BIAS(INFO),
   /** A setting has a value that cannot be used. */
-  BAD_SETTING(ERROR, "Correct the value."),
+  BAD_SETTING(ERROR),
   /** A setting's name is not known. */
-  UNKNOWN_SETTING(WARNING, "Check the spelling."),
+  UNKNOWN_SETTING(WARNING),
   /** The walls do not make a building. */
-  BAD_WALLS(ERROR, "Correct the Walls sheet or give --walls."),
+  BAD_WALLS(ERROR),
   /** A workbook of a job holds no settings. */
-  NO_JOB_SHEET(WARNING, "Add the sheet Job, or give its values with --set."),
+  NO_JOB_SHEET(WARNING),
   /** An opening names no wall of the building, or lies over another. */
-  BAD_OPENING(ERROR, "Correct the opening."),
+  BAD_OPENING(ERROR),
   /** A pin names a log, wall or round that does not exist, or two pins disagree. */
-  BAD_PIN(ERROR, "Correct the pin."),
+  BAD_PIN(ERROR),
   /** A job without rounds or height takes all it can of a shared yard. */
-  TAKES_ALL(WARNING, "Give Rounds or Wall_height, or name the job last."),
+  TAKES_ALL(WARNING),
   /** The revision before was made from another file or another revision. */
-  OTHER_INPUT(WARNING, "If they are two jobs, rename one of the files and plan it again."),
+  OTHER_INPUT(WARNING),
   /** The search for a good choice of logs was ended by the user before its time. */
-  SEARCH_STOPPED(WARNING, "Plan again and let it run to its end; it will find a better choice."),
+  SEARCH_STOPPED(WARNING),
   /** There are not enough logs for the rounds that were wanted. */
-  TOO_FEW_LOGS(ERROR, "Order the logs listed, or build fewer rounds."),
+  TOO_FEW_LOGS(ERROR),
   /** A log is too short for every wall. */
-  TOO_SHORT(WARNING, "Use it for short pieces, or check its length."),
+  TOO_SHORT(WARNING),
   /** A log is too thin to show two faces at the thickness. */
-  TOO_THIN(WARNING, "Use it elsewhere, or check its diameters."),
+  TOO_THIN(WARNING),
   /** Two neighbouring logs would nearly touch. */
-  GAP_SMALL(WARNING, "Swap a log, or flatten the crown there."),
+  GAP_SMALL(WARNING),
   /** Two neighbouring logs would stand too far apart. */
-  GAP_LARGE(WARNING, "Swap a log, or plan for more filling there."),
+  GAP_LARGE(WARNING),
   /** The middle diameters of a round differ too much. */
-  SPREAD_LARGE(WARNING, "Swap a log of the round."),
+  SPREAD_LARGE(WARNING),
   /** A round is larger than the one below it by more than the step allowed. */
-  STEP_LARGE(WARNING, "Check the order of the rounds."),
+  STEP_LARGE(WARNING),
   /** The walls would be higher than hewn log walls are built. */
-  WALL_HIGH(WARNING, "Check the number of rounds or the height."),
+  WALL_HIGH(WARNING),
   /** A log's end is too thin for the marks of its round. */
-  TIP_THIN(WARNING, "What each word asks, and whether the log may lie here: see Notch chart."),
+  TIP_THIN(WARNING),
   /** The thinnest part of the neck is under the least allowed. */
-  NECK_THIN(WARNING, "Use larger logs, a smaller slope or a thinner wall."),
+  NECK_THIN(WARNING),
   /** An opening does not lie inside its wall, or has no size. */
-  OPENING_OUTSIDE(WARNING, "Correct the opening's measures."),
+  OPENING_OUTSIDE(WARNING),
   /** A piece beside an opening is too short to hold its notch. */
-  OPENING_PIECE_SHORT(WARNING, "Move the opening away from the corner."),
+  OPENING_PIECE_SHORT(WARNING),
   /** A log that is long enough for more is cut to a short piece beside an opening. */
-  LONG_LOG_CUT(WARNING, "Buy a shorter log for the place if this one is wanted whole."),
+  LONG_LOG_CUT(WARNING),
   /** No whole log lies over an opening, or the one that does is cut too deep. */
-  OPENING_HEADER(WARNING, "Lower the head, or add a round; a header is for an engineer."),
+  OPENING_HEADER(WARNING),
   /** An opening cuts a log of the first round in two. */
-  OPENING_SILL(WARNING, "Raise the sill over the first log, or anchor both its pieces."),
+  OPENING_SILL(WARNING),
   /** A log that is kept for a header got another place. */
-  HEADER_ELSEWHERE(
-      WARNING, "Pin it to the round and wall of a header named on the Openings sheet."),
+  HEADER_ELSEWHERE(WARNING),
   /** No number of rounds comes near the height wanted, or no height is told. */
-  ORDER_HEIGHT(ERROR, "Give another height, or the number of rounds with Rounds."),
+  ORDER_HEIGHT(ERROR),
   /** No wall could be built of logs of the diameters wanted. */
-  ORDER_BAND(ERROR, "Change Mid_bottom or Mid_top, or what the message names."),
+  ORDER_BAND(ERROR),
   /** A trailer takes not one log of a kind. */
-  LOAD_SMALL(ERROR, "Name what the trailer takes, or order shorter or thinner logs."),
+  LOAD_SMALL(ERROR),
   /** A price does not say what it is for. */
-  BAD_PRICE(ERROR, "Correct the sheet Prices."),
+  BAD_PRICE(ERROR),
   /** The style template has no style for something; the built-in one is used. */
-  STYLE_MISSING(WARNING, "Name the cell in the template, or leave it: the built-in style is used."),
+  STYLE_MISSING(WARNING),
   /** A text is longer than a cell can hold and was cut. */
-  TEXT_CUT(WARNING, "Shorten the text."),
+  TEXT_CUT(WARNING),
   /** Nothing could be planned from what was given. */
-  NOTHING_PLANNED(ERROR, "Mend the problems above and run again.");
+  NOTHING_PLANNED(ERROR);
 
   private final Severity severity;
-  private final String remedy;
 
-  ProblemCode(Severity severity, String remedy) {
+  ProblemCode(Severity severity) {
     this.severity = severity;
-    this.remedy = remedy;
   }
 
   /** Returns the identifier used in messages and tables, such as {@code date-in-number}. */
@@ -204,7 +198,7 @@ public enum ProblemCode {
   }
 
   /** Returns what the person can usually do. */
-  public String remedy() {
-    return remedy;
+  public Phrase remedy() {
+    return Phrase.of("remedy." + id());
   }
 }

@@ -11,6 +11,7 @@ import roundbook.page.PageSetup.Kind;
 import roundbook.page.PageSetup.Paper;
 import roundbook.plan.Plan;
 import roundbook.problem.Problem;
+import roundbook.problem.words.Sentences;
 import roundbook.replan.Replan;
 import roundbook.units.LengthFormat;
 
@@ -114,6 +115,21 @@ public record CrewContext(
   /** Returns in the workbook's language what the reading or the planning says in English. */
   public String told(String english) {
     return words.told(english);
+  }
+
+  /** Returns the sentences of problems in the workbook's language. */
+  Sentences sentences() {
+    return Sentences.of(words.language());
+  }
+
+  /** Returns what is wrong, in the workbook's language. */
+  String message(Problem problem) {
+    return told(sentences().message(problem));
+  }
+
+  /** Returns what the person can do about a problem, in the workbook's language. */
+  String remedy(Problem problem) {
+    return told(sentences().remedy(problem));
   }
 
   /** Returns the revision as it stands on every page, such as {@code REV 2}. */

@@ -16,6 +16,7 @@ import roundbook.page.Rule;
 import roundbook.page.Rule.Advice;
 import roundbook.page.Sheet;
 import roundbook.page.SheetBuilder;
+import roundbook.problem.words.Sentences;
 import roundbook.units.LengthUnit;
 
 /**
@@ -83,7 +84,7 @@ public final class JobBook {
           .add(Cell.text(setting.label()).role(Role.BODY_BOLD))
           .add(value(setting).named(setting.label()))
           .add(Cell.text(length ? unit.symbol() : "").role(Role.BODY_CENTRE))
-          .add(Cell.text(setting.meaning()))
+          .add(Cell.text(setting.meaning().in(Sentences.english())))
           .add(Cell.text(standard(setting)).role(Role.BODY_CENTRE));
       check(sheet, setting);
     }

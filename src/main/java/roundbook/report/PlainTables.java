@@ -19,6 +19,7 @@ import roundbook.plan.Plan.LogUse;
 import roundbook.plan.Quantity;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
+import roundbook.problem.words.Sentences;
 import roundbook.stack.Course;
 import roundbook.stack.Joint;
 import roundbook.stack.PlacedLog;
@@ -135,6 +136,7 @@ public final class PlainTables {
   }
 
   private static List<String> problemRow(Problem problem) {
+    Sentences english = Sentences.english();
     CellRef where = problem.where();
     return List.of(
         where.file(),
@@ -145,9 +147,9 @@ public final class PlainTables {
         problem.severity().word(),
         problem.code().id(),
         problem.log(),
-        problem.found(),
-        problem.message(),
-        problem.remedy());
+        english.found(problem),
+        english.message(problem),
+        english.remedy(problem));
   }
 
   private PlainTable rounds() {

@@ -50,9 +50,9 @@ final class ProblemsSheet {
           severity(cells, problem.severity()),
           cells.text(problem.where().toString()),
           cells.centre(problem.log()),
-          cells.told(problem.message()),
-          cells.text(problem.found()),
-          cells.told(problem.remedy()),
+          cells.text(context.message(problem)),
+          cells.text(context.sentences().found(problem)),
+          cells.text(context.remedy(problem)),
           cells.text(problem.code().id()));
     }
     return List.of(list.build());

@@ -71,7 +71,7 @@ final class SettingsSheet {
         cells.centre(length ? context.rules().unit().symbol() : ""),
         value(setting).role(Role.BODY_CENTRE).named(CellNames.was(setting.label())),
         cells.word("origin." + origin(setting).name().toLowerCase(Locale.ROOT)),
-        cells.told(setting.meaning()));
+        cells.text(setting.meaning().in(context.sentences())));
   }
 
   private Cell value(Setting setting) {

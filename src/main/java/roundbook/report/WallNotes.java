@@ -94,6 +94,6 @@ final class WallNotes {
   }
 
   private static String told(Live live, Problem fix) {
-    return live.context().told(fix.message()) + ". " + live.context().told(fix.remedy());
+    return live.context().message(fix) + ". " + live.context().remedy(fix);
   }
 }

@@ -48,8 +48,8 @@ final class Warnings {
     String tab = tab(first);
     return List.of(
         ProblemsSheet.severity(cells, first.severity()),
-        cells.text(context.told(first.message()) + more),
-        cells.told(first.remedy()),
+        cells.text(context.message(first) + more),
+        cells.text(context.remedy(first)),
         cells.link(tab));
   }
 

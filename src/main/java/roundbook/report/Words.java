@@ -4,8 +4,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import roundbook.problem.Phrase;
 import roundbook.problem.Problem;
 import roundbook.problem.Severity;
+import roundbook.problem.words.LanguageFile;
+import roundbook.problem.words.Sentences;
 
 /**
  * The words of the crew workbook in one language, by key.
@@ -33,11 +36,7 @@ public final class Words {
   /** Returns the words of a language such as {@code en}; English where there are none of it. */
   public static Words of(String language) {
     Locale locale = Locale.forLanguageTag(language.isBlank() ? "en" : language);
-    ResourceBundle bundle = ResourceBundle.getBundle(BUNDLE, locale);
-    // Where there is none of a language, Java takes that of the machine before the English one.
-    boolean own = bundle.getLocale().getLanguage().equals(locale.getLanguage());
-    return new Words(
-        locale.getLanguage(), own ? bundle : ResourceBundle.getBundle(BUNDLE, Locale.ROOT));
+    return new Words(locale.getLanguage(), LanguageFile.of(BUNDLE, language));
   }
 
   /** Returns the language that was asked for, such as {@code en}. */
@@ -103,8 +102,8 @@ public final class Words {
         told.code(),
         told.log(),
         told.found(),
-        english.told(told.message()),
-        english.told(told.remedy()));
+        Phrase.told(english.told(Sentences.of(language).message(told))),
+        List.of(Phrase.told(english.told(Sentences.of(language).remedy(told)))));
   }
 
   /** Returns a plain number with this language's mark before its decimals. */

@@ -115,7 +115,7 @@ public final class BalancedChooser implements Chooser {
         .flatMap(
             pin ->
                 Places.reasonAgainst(pin, job, rounds)
-                    .map(why -> Problem.of(ProblemCode.BAD_PIN, pin.origin(), pin.log(), why))
+                    .map(why -> Problem.of(ProblemCode.BAD_PIN, pin.origin(), why).found(pin.log()))
                     .stream())
         .toList();
   }

@@ -13,6 +13,7 @@ import roundbook.job.Log;
 import roundbook.job.Piece;
 import roundbook.job.Pin;
 import roundbook.job.Wall;
+import roundbook.problem.Phrase;
 import roundbook.units.Length;
 
 /** The places of so many rounds, and which logs the rules, wishes and pins let into each. */
@@ -276,9 +277,9 @@ public final class Places {
   }
 
   /** Returns a pin that no log can keep in these rounds; empty when all can. */
-  static Optional<String> reasonAgainst(Pin pin, Job job, int rounds) {
+  static Optional<Phrase> reasonAgainst(Pin pin, Job job, int rounds) {
     if (pin.round().isPresent() && pin.round().getAsInt() > rounds) {
-      return Optional.of("round " + pin.round().getAsInt() + " is not built");
+      return Optional.of(Phrase.of("bad-pin.not-built").with("round", pin.round().getAsInt()));
     }
     return pin.againstButt(job.building(), job.rules());
   }

@@ -30,7 +30,7 @@ final class Guard {
     private final transient Problem problem;
 
     Stop(Problem problem) {
-      super(problem.message());
+      super(problem.toString());
       this.problem = problem;
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import roundbook.page.CellNames;
 import roundbook.problem.CellRef;
+import roundbook.problem.Phrase;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.site.SiteReport.Carried;
@@ -48,7 +49,7 @@ final class ProblemRows {
                         text(row, "founds"),
                         text(row, "messages"))
                     .about(text(row, "logs"))
-                    .remedy(text(row, "remedies")))
+                    .remedy(Phrase.told(text(row, "remedies"))))
         .map(problem -> new Carried(text(row, "severities"), problem));
   }
 

@@ -141,7 +141,7 @@ final class RulesFields {
 
   private void say(WallsFault fault, CellRef where) {
     problems.add(
-        Problem.of(ProblemCode.BAD_WALLS, where, "", fault.message()).remedy(fault.remedy()));
+        Problem.of(ProblemCode.BAD_WALLS, where, fault.said()).remedy(fault.remedy()));
   }
 
   /** Returns the openings. */

@@ -37,9 +37,9 @@ public record LengthReader(LengthUnit defaultUnit, boolean decimalComma) {
    *
    * @param length the length
    * @param unit the unit that the text itself states; empty for a bare number
-   * @param doubt what makes it doubtful, in words; empty when nothing does
+   * @param doubt what makes it doubtful; empty when nothing does
    */
-  public record Reading(Length length, Optional<LengthUnit> unit, String doubt) {}
+  public record Reading(Length length, Optional<LengthUnit> unit, Optional<Doubt> doubt) {}
 
   /** Reads a text; empty when it has none of the forms. */
   public Optional<Reading> read(String text) {
@@ -53,7 +53,8 @@ public record LengthReader(LengthUnit defaultUnit, boolean decimalComma) {
       return Optional.empty();
     }
     String core = matcher.group(1) == null ? matcher.group(2) : matcher.group(1);
-    return measure(core).map(each -> new Reading(each.length(), each.unit(), "it is uncertain"));
+    Optional<Doubt> doubt = Optional.of(Doubt.of(Doubt.Kind.UNCERTAIN));
+    return measure(core).map(each -> new Reading(each.length(), each.unit(), doubt));
   }
 
   /** Returns the same reader with another unit for bare numbers. */

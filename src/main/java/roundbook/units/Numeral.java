@@ -8,9 +8,9 @@ import java.util.regex.Pattern;
  * A number as written, its grouping and decimal marks told apart.
  *
  * @param value the number
- * @param doubt what is doubtful about its marks, in words; empty when nothing is
+ * @param doubt what is doubtful about its marks; empty when nothing is
  */
-record Numeral(BigDecimal value, String doubt) {
+record Numeral(BigDecimal value, Optional<Doubt> doubt) {
   private static final Pattern SIMPLE = Pattern.compile("\\d{1,12}(?:\\.\\d{0,12})?|\\.\\d{1,12}");
   private static final Pattern SCIENTIFIC =
       Pattern.compile("(?:\\d{1,12}(?:\\.\\d{0,12})?|\\.\\d{1,12})(?:e\\+?-?\\d{1,2})?");
@@ -23,18 +23,18 @@ record Numeral(BigDecimal value, String doubt) {
   static Optional<Numeral> of(String text, boolean decimalComma) {
     if (text.indexOf(',') < 0) {
       boolean grouped = decimalComma && POINT_GROUPS.matcher(text).matches();
-      return grouped ? grouped(text, '.') : plain(text, "");
+      return grouped ? grouped(text, '.') : plain(text, null);
     }
     if (!decimalComma && COMMA_GROUPS.matcher(text).matches()) {
       return grouped(text, ',');
     }
     if (POINT_GROUPS.matcher(text).matches() && text.indexOf('.') >= 0) {
-      return plain(text.replace(".", "").replace(',', '.'), "");
+      return plain(text.replace(".", "").replace(',', '.'), null);
     }
     boolean both = text.indexOf('.') >= 0;
     return both && COMMA_GROUPS.matcher(text).matches()
-        ? plain(text.replace(",", ""), "")
-        : plain(both ? "" : text.replace(',', '.'), "");
+        ? plain(text.replace(",", ""), null)
+        : plain(both ? "" : text.replace(',', '.'), null);
   }
 
   /** Reads groups of thousands; a lone group may as well be decimals, which is worth a doubt. */
@@ -42,11 +42,11 @@ record Numeral(BigDecimal value, String doubt) {
     boolean lone = text.indexOf(mark) == text.lastIndexOf(mark);
     boolean told = text.indexOf(mark == ',' ? '.' : ',') >= 0;
     String whole = text.replace(String.valueOf(mark), "").replace(',', '.');
-    String doubt = lone && !told ? text + " is taken as " + whole + ", a thousand and more" : "";
+    Doubt doubt = lone && !told ? new Doubt(Doubt.Kind.THOUSANDS, text, whole) : null;
     return plain(whole, doubt);
   }
 
-  private static Optional<Numeral> plain(String text, String doubt) {
+  private static Optional<Numeral> plain(String text, Doubt doubt) {
     if (!SIMPLE.matcher(text).matches() && !SCIENTIFIC.matcher(text).matches()) {
       return Optional.empty();
     }
@@ -54,6 +54,6 @@ record Numeral(BigDecimal value, String doubt) {
     int end = digits.indexOf('e') < 0 ? digits.length() : digits.indexOf('e');
     String whole = digits.charAt(end - 1) == '.' ? digits.substring(0, end - 1) : digits;
     String exponent = whole.length() < end ? digits.substring(end) : "";
-    return Optional.of(new Numeral(new BigDecimal(whole + exponent), doubt));
+    return Optional.of(new Numeral(new BigDecimal(whole + exponent), Optional.ofNullable(doubt)));
   }
 }

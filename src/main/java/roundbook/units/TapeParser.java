@@ -19,7 +19,7 @@ final class TapeParser {
   private final boolean decimalComma;
   private final LengthUnit defaultUnit;
   private int at;
-  private String doubt = "";
+  private Optional<Doubt> doubt = Optional.empty();
 
   TapeParser(String text, LengthReader reader) {
     this.text = text;
@@ -71,7 +71,7 @@ final class TapeParser {
     }
     Length more = Length.of(second.count(), smaller);
     if (!more.isLessThan(Length.of(1, first.unit()))) {
-      doubt = "the smaller part is a whole " + first.unit().symbol() + " or more";
+      doubt = Optional.of(new Doubt(Doubt.Kind.LARGE_PART, first.unit().symbol(), ""));
     }
     boolean fraction = !atEnd() && second.unit() == LengthUnit.INCH && second.whole();
     return fraction ? inchFraction(more) : more;
@@ -132,7 +132,7 @@ final class TapeParser {
       return null;
     }
     if (whole.signum() > 0 && numerator.compareTo(denominator) >= 0) {
-      note("the fraction is one or more");
+      note(Optional.of(Doubt.of(Doubt.Kind.LARGE_FRACTION)));
     }
     BigDecimal quotient = numerator.divide(denominator, QUOTIENT_DECIMALS, RoundingMode.HALF_UP);
     return new Part(whole.add(quotient), unit(), false);
@@ -219,7 +219,7 @@ final class TapeParser {
     return at >= text.length();
   }
 
-  private void note(String words) {
-    doubt = doubt.isEmpty() ? words : doubt;
+  private void note(Optional<Doubt> other) {
+    doubt = doubt.isEmpty() ? other : doubt;
   }
 }

@@ -18,6 +18,7 @@ import roundbook.job.Log;
 import roundbook.job.Log.Source;
 import roundbook.problem.Problem;
 import roundbook.problem.Read;
+import roundbook.problem.words.Sentences;
 import roundbook.table.Table;
 import roundbook.units.Length;
 import roundbook.units.LengthUnit;
@@ -83,8 +84,9 @@ record TallyFixture(String name, List<String> orders, List<String> expected) {
       found.job().ifPresent(each -> lines.addAll(walls(each.building())));
       problems.addAll(job.problems());
     }
+    Sentences english = Sentences.english();
     problems.forEach(
-        problem -> lines.add(problem.toString().replace(file + ": ", "").replace(file, "FILE")));
+        problem -> lines.add(english.line(problem).replace(file + ": ", "").replace(file, "FILE")));
     return lines;
   }
 

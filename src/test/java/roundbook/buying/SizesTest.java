@@ -16,6 +16,7 @@ import roundbook.job.Setting;
 import roundbook.plan.Jobs;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
+import roundbook.problem.words.Sentences;
 import roundbook.units.Length;
 
 /** Sizes and heights before a log is owned, against values computed apart. */
@@ -86,7 +87,7 @@ class SizesTest {
     assertTrue(read.value().isEmpty());
     assertEquals(1, read.problems().size());
     assertEquals(code, read.problems().get(0).code());
-    assertTrue(read.problems().get(0).message().contains(message), read.problems().toString());
+    assertTrue(Sentences.english().message(read.problems().get(0)).contains(message), read.problems().toString());
   }
 
   private static BuildRules height(String text) {

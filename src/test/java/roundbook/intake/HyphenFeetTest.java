@@ -49,7 +49,7 @@ class HyphenFeetTest {
     List<Problem> problems = read(heading, lengths).problems();
     assertEquals(
         asked,
-        problems.stream().filter(each -> each.message().contains("is a range")).count(),
+        problems.stream().filter(each -> each.said().key().equals("bad-number.range")).count(),
         problems.toString());
   }
 

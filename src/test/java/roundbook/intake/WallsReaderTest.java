@@ -16,6 +16,7 @@ import roundbook.job.Wall;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Problems;
+import roundbook.problem.words.Sentences;
 import roundbook.table.Cell;
 import roundbook.table.Row;
 import roundbook.table.Table;
@@ -48,8 +49,9 @@ class WallsReaderTest {
     assertEquals(ProblemCode.BAD_WALLS, only.code());
     String place = cell == null || cell.isEmpty() ? "Walls" : "Walls!" + cell;
     assertEquals("job.xlsx: " + place, only.where().toString());
-    assertTrue(only.message().startsWith(message), only.message());
-    assertTrue(!only.remedy().isEmpty());
+    String told = Sentences.english().message(only);
+    assertTrue(told.startsWith(message), told);
+    assertTrue(!Sentences.english().remedy(only).isEmpty());
   }
 
   @ParameterizedTest

@@ -10,6 +10,7 @@ import roundbook.plan.PiecePlan.Note;
 import roundbook.plan.Plan.LogUse;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
+import roundbook.problem.words.Sentences;
 import roundbook.takeoff.Cabins;
 
 /** What openings change in the rest of a plan: spares, notes and doubts. */
@@ -20,7 +21,7 @@ class OpeningPlanTest {
   private static List<String> messages(Plan plan, ProblemCode code) {
     return plan.problems().stream()
         .filter(problem -> problem.code() == code)
-        .map(Problem::message)
+        .map(Sentences.english()::message)
         .toList();
   }
 

@@ -17,6 +17,7 @@ import roundbook.plan.Plan.LogUse;
 import roundbook.plan.Plan.Use;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
+import roundbook.problem.words.Sentences;
 import roundbook.rounds.BalancedChooser;
 import roundbook.stack.Joint;
 import roundbook.units.Length;
@@ -178,7 +179,7 @@ class ShortPairsTest {
     List<String> said =
         plan.problems().stream()
             .filter(each -> each.code() == ProblemCode.LONG_LOG_CUT)
-            .map(Problem::message)
+            .map(Sentences.english()::message)
             .toList();
     assertEquals(halves(plan).size(), said.size());
     LengthFormat formats = LengthFormat.forJob(LengthUnit.INCH, Length.ofInchFraction(1, 16));

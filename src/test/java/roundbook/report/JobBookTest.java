@@ -16,6 +16,7 @@ import roundbook.page.Cell;
 import roundbook.page.Role;
 import roundbook.page.Rule;
 import roundbook.page.Sheet;
+import roundbook.problem.words.Sentences;
 import roundbook.units.LengthUnit;
 
 /** The blank job workbook and its invented example. */
@@ -43,7 +44,7 @@ class JobBookTest {
     assertEquals(setting.label(), row.get(0));
     assertEquals("", row.get(1));
     assertEquals(setting.kind() == SettingKind.LENGTH ? "in" : "", row.get(2));
-    assertEquals(setting.meaning(), row.get(3));
+    assertEquals(setting.meaning().in(Sentences.english()), row.get(3));
     assertEquals(setting.standard(false), row.get(4));
   }
 

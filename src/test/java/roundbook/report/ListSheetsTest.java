@@ -26,6 +26,7 @@ import roundbook.plan.PiecePlan;
 import roundbook.plan.PlanFixtures;
 import roundbook.plan.Quantity;
 import roundbook.problem.Problem;
+import roundbook.problem.words.Sentences;
 import roundbook.units.Length;
 import roundbook.units.LengthFormat;
 
@@ -160,9 +161,9 @@ class ListSheetsTest {
           List.of(
               problem.where().toString(),
               problem.log(),
-              problem.message(),
-              problem.found(),
-              problem.remedy(),
+              Sentences.english().message(problem),
+              Sentences.english().found(problem),
+              Sentences.english().remedy(problem),
               problem.code().id()),
           rows.get(index).subList(1, 7));
     }
@@ -184,7 +185,7 @@ class ListSheetsTest {
             .findFirst()
             .orElseThrow();
     assertEquals(setting.label(), row.get(0));
-    assertEquals(setting.meaning(), row.get(5));
+    assertEquals(setting.meaning().in(Sentences.english()), row.get(5));
     assertEquals(row.get(1), row.get(3), "the value that the pages were printed with");
     assertEquals(setting.kind() == SettingKind.LENGTH ? "in" : "", row.get(2));
     BuildRules rules = context.rules();

@@ -18,6 +18,7 @@ import roundbook.plan.PiecePlan;
 import roundbook.plan.Plan;
 import roundbook.plan.PlanFixtures;
 import roundbook.problem.Problem;
+import roundbook.problem.words.Sentences;
 import roundbook.stack.Course;
 import roundbook.stack.Joint;
 import roundbook.units.Length;
@@ -180,7 +181,7 @@ class PlainTablesTest {
   void everyProblemIsListed(CrewContext context) {
     List<Problem> problems = context.problems();
     PlainTable table = table(context, "problems");
-    assertEquals(problems.stream().map(Problem::message).toList(), table.column("message"));
+    assertEquals(problems.stream().map(Sentences.english()::message).toList(), table.column("message"));
     assertEquals(problems.stream().map(each -> each.code().id()).toList(), table.column("code"));
     assertEquals(
         List.of(
@@ -194,7 +195,7 @@ class PlainTablesTest {
             "99",
             "24-Jun",
             "length is a date (24 June)",
-            ListFixtures.DATE.remedy()),
+            Sentences.english().remedy(ListFixtures.DATE)),
         table.rows().get(0));
     assertEquals(List.of("", "", ""), table.rows().get(1).subList(2, 5));
   }

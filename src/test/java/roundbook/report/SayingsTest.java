@@ -11,7 +11,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import roundbook.job.Setting;
 import roundbook.notch.NeckFit;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
@@ -55,8 +54,6 @@ class SayingsTest {
 
   static Stream<String> fixedTexts() {
     return Stream.of(
-            Stream.of(Setting.values()).map(Setting::meaning),
-            Stream.of(ProblemCode.values()).map(ProblemCode::remedy),
             Stream.of(Fit.Reason.values()).map(Fit.Reason::words),
             Stream.of(NeckFit.Fault.values()).map(NeckFit.Fault::words))
         .flatMap(each -> each)
@@ -74,7 +71,7 @@ class SayingsTest {
       String said = english.text(key, values);
       Problem told =
           Problem.of(ProblemCode.NO_ROWS, CellRef.ofFile("a.csv"), "", german.told(said));
-      assertEquals(said, german.inEnglish(told, "").message(), key);
+      assertEquals(said, roundbook.problem.words.Sentences.english().message(german.inEnglish(told, "")), key);
     }
   }
 

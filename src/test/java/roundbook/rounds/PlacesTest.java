@@ -26,6 +26,7 @@ import roundbook.job.Piece;
 import roundbook.job.Pin;
 import roundbook.plan.Jobs;
 import roundbook.problem.CellRef;
+import roundbook.problem.words.Sentences;
 import roundbook.units.Length;
 
 /** Which log may stand where, as wishes, pins, keeps and what is built have it. */
@@ -264,7 +265,7 @@ class PlacesTest {
   }
 
   private static String reason(Pin pin, Job job) {
-    return Places.reasonAgainst(pin, job, 2).orElse("");
+    return Places.reasonAgainst(pin, job, 2).map(why -> why.in(Sentences.english())).orElse("");
   }
 
   private static Pin pin(int round, String wall, String log, String butt) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -164,7 +165,7 @@ class LengthReaderTest {
         "12' 14\""
       })
   void saysWhatIsDoubtful(String text) {
-    assertTrue(!INCHES.read(text).orElseThrow().doubt().isEmpty(), text);
+    assertTrue(INCHES.read(text).orElseThrow().doubt().isPresent(), text);
   }
 
   @ParameterizedTest
@@ -215,16 +216,20 @@ class LengthReaderTest {
 
   @Test
   void tellsADoubtOnlyWhereThereIsOne() {
-    assertEquals("", INCHES.read("12' 11\"").orElseThrow().doubt());
+    assertTrue(INCHES.read("12' 11\"").orElseThrow().doubt().isEmpty());
     assertEquals(
-        "the smaller part is a whole ft or more", INCHES.read("12' 12\"").orElseThrow().doubt());
-    assertEquals("", INCHES.read("12 3/4").orElseThrow().doubt());
-    assertEquals("the fraction is one or more", INCHES.read("12 4/4").orElseThrow().doubt());
-    assertEquals("", INCHES.read("5/4").orElseThrow().doubt());
-    assertEquals("", INCHES.read("1,234,500").orElseThrow().doubt());
-    assertEquals("", INCHES.read("1,250.5").orElseThrow().doubt());
+        Optional.of(new Doubt(Doubt.Kind.LARGE_PART, "ft", "")),
+        INCHES.read("12' 12\"").orElseThrow().doubt());
+    assertTrue(INCHES.read("12 3/4").orElseThrow().doubt().isEmpty());
     assertEquals(
-        "1,250 is taken as 1250, a thousand and more", INCHES.read("1,250").orElseThrow().doubt());
+        Optional.of(Doubt.of(Doubt.Kind.LARGE_FRACTION)),
+        INCHES.read("12 4/4").orElseThrow().doubt());
+    assertTrue(INCHES.read("5/4").orElseThrow().doubt().isEmpty());
+    assertTrue(INCHES.read("1,234,500").orElseThrow().doubt().isEmpty());
+    assertTrue(INCHES.read("1,250.5").orElseThrow().doubt().isEmpty());
+    assertEquals(
+        Optional.of(new Doubt(Doubt.Kind.THOUSANDS, "1,250", "1250")),
+        INCHES.read("1,250").orElseThrow().doubt());
     assertEquals(new BigDecimal("12.5"), INCHES.number("12.5").orElseThrow());
     assertTrue(INCHES.number("12 ft").isEmpty());
     assertEquals(
