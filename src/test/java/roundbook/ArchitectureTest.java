@@ -51,7 +51,7 @@ class ArchitectureTest {
     return Stream.of(
         new Breach("units", "roundbook.job.Job field;"),
         new Breach("problem", "roundbook.table.Table field;"),
-            new Breach("problem.words", "roundbook.job.Job field;"),
+        new Breach("problem.words", "roundbook.job.Job field;"),
         new Breach("table", "java.util.List<roundbook.job.Job> field;"),
         new Breach("page", "void method(roundbook.table.Table[] tables) {}"),
         new Breach("job", "Object method() { return roundbook.notch.Notch.class; }"),
@@ -63,7 +63,8 @@ class ArchitectureTest {
         new Breach("rounds", "<T extends roundbook.plan.Plan> void method() {}"),
         new Breach(
             "wood",
-            "Object method(roundbook.job.Log log) { return log.toString() + roundbook.plan.Plan.class; }"),
+            "Object method(roundbook.job.Log log) { return log.toString() +"
+                + " roundbook.plan.Plan.class; }"),
         new Breach("plan", "roundbook.page.Sheet field;"),
         new Breach("picture", "roundbook.page.Sheet field;"),
         new Breach("report", "roundbook.table.Table field;"),

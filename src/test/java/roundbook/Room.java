@@ -77,8 +77,9 @@ record Room(String name, List<String> rooms, List<String> outside) {
               with("harvester", "units problem table xml", FILES + " javax.xml.stream"),
               with(
                   "app",
-                  "units problem problem.words table page job intake notch stack balance rounds wood"
-                      + " takeoff exchange plan picture site replan report sheet csv harvester buying",
+                  "units problem problem.words table page job intake notch stack balance rounds"
+                      + " wood takeoff exchange plan picture site replan report sheet csv harvester"
+                      + " buying",
                   FILES
                       + " java.security java.time.. java.util.concurrent.. java.util.zip picocli.."
                       + " org.apache.commons.io.. org.slf4j.. ch.qos.logback.."))

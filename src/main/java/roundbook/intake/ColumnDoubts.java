@@ -140,8 +140,7 @@ final class ColumnDoubts {
         .ifPresent(
             each ->
                 block.say(
-                    block.ofColumn(
-                        ProblemCode.GIRTH_CONVERTED, "", Optional.of(each.getValue()))));
+                    block.ofColumn(ProblemCode.GIRTH_CONVERTED, "", Optional.of(each.getValue()))));
   }
 
   /** Ends swapped in every row are one mistake in the headings, not one in each row. */

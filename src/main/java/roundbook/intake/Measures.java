@@ -172,7 +172,10 @@ final class Measures {
     String text = row.cell(heading.column()).text();
     Optional<LengthReader.Reading> other = asOtherMark(heading, text, reader, reading.length());
     Problem doubtful =
-        problem(heading, ProblemCode.DOUBTFUL_VALUE, other.isPresent() ? "decimal-mark" : "although")
+        problem(
+                heading,
+                ProblemCode.DOUBTFUL_VALUE,
+                other.isPresent() ? "decimal-mark" : "although")
             .with("what", name)
             .with("text", text);
     block.say(

@@ -180,8 +180,7 @@ final class TallyReader {
     if (columns.containsKey(Field.LENGTH) && diameter) {
       return true;
     }
-    problems.add(
-        (diameter ? missing("length") : missingDiameter(columns)).remedyOf("mid-column"));
+    problems.add((diameter ? missing("length") : missingDiameter(columns)).remedyOf("mid-column"));
     return false;
   }
 

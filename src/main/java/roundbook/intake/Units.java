@@ -35,9 +35,7 @@ record Units(
   record Pair(LengthUnit length, LengthUnit diameter) {
     /** Returns the pair as a problem names it. */
     Phrase phrase() {
-      return Phrase.of("value.and")
-          .with("one", length.symbol())
-          .with("other", diameter.symbol());
+      return Phrase.of("value.and").with("one", length.symbol()).with("other", diameter.symbol());
     }
   }
 

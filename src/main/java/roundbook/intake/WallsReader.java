@@ -59,10 +59,7 @@ final class WallsReader {
     Optional<Length> first = parts.length == 2 ? length(reader, parts[0]) : Optional.empty();
     Optional<Length> second = parts.length == 2 ? length(reader, parts[1]) : Optional.empty();
     if (first.isEmpty() || second.isEmpty()) {
-      problems.add(
-          bad("option", CellRef.ofFile("--walls"))
-              .with("text", text)
-              .found(text));
+      problems.add(bad("option", CellRef.ofFile("--walls")).with("text", text).found(text));
       return Optional.empty();
     }
     Set<String> laidFirst = laidFirst();

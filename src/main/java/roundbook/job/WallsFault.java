@@ -41,8 +41,7 @@ public record WallsFault(Optional<Wall> wall, Phrase said, Phrase remedy) {
       return Optional.empty();
     }
     Wall extra = walls.size() > WALLS ? walls.get(WALLS) : null;
-    return Optional.of(
-        new WallsFault(extra, said("count").with("count", walls.size()), "four"));
+    return Optional.of(new WallsFault(extra, said("count").with("count", walls.size()), "four"));
   }
 
   private static Optional<WallsFault> twice(List<Wall> walls) {

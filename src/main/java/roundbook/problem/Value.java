@@ -13,7 +13,8 @@ import roundbook.units.LengthUnit;
  * <p>A value holds what is meant and is told in a language only when it is shown. Its {@code
  * toString} is what a workbook carries on, and {@link Phrase#parse} reads it again.
  */
-public sealed interface Value permits Phrase, Value.Text, Value.Number, Value.Measure, Value.Series {
+public sealed interface Value
+    permits Phrase, Value.Text, Value.Number, Value.Measure, Value.Series {
   /** No text. */
   Value NONE = new Text("");
 
@@ -129,7 +130,14 @@ public sealed interface Value permits Phrase, Value.Text, Value.Number, Value.Me
     @Override
     public String toString() {
       String unit = format.unit().symbol();
-      return "<" + form + " " + length.nanometres() + " " + format.step().nanometres() + " " + unit
+      return "<"
+          + form
+          + " "
+          + length.nanometres()
+          + " "
+          + format.step().nanometres()
+          + " "
+          + unit
           + ">";
     }
   }

@@ -140,8 +140,7 @@ final class RulesFields {
   }
 
   private void say(WallsFault fault, CellRef where) {
-    problems.add(
-        Problem.of(ProblemCode.BAD_WALLS, where, fault.said()).remedy(fault.remedy()));
+    problems.add(Problem.of(ProblemCode.BAD_WALLS, where, fault.said()).remedy(fault.remedy()));
   }
 
   /** Returns the openings. */

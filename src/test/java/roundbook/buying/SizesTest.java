@@ -87,7 +87,9 @@ class SizesTest {
     assertTrue(read.value().isEmpty());
     assertEquals(1, read.problems().size());
     assertEquals(code, read.problems().get(0).code());
-    assertTrue(Sentences.english().message(read.problems().get(0)).contains(message), read.problems().toString());
+    assertTrue(
+        Sentences.english().message(read.problems().get(0)).contains(message),
+        read.problems().toString());
   }
 
   private static BuildRules height(String text) {

@@ -8,7 +8,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import roundbook.plan.PiecePlan.Note;
 import roundbook.plan.Plan.LogUse;
-import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.words.Sentences;
 import roundbook.takeoff.Cabins;

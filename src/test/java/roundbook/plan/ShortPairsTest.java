@@ -15,7 +15,6 @@ import roundbook.job.Log;
 import roundbook.plan.PiecePlan.Half;
 import roundbook.plan.Plan.LogUse;
 import roundbook.plan.Plan.Use;
-import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.words.Sentences;
 import roundbook.rounds.BalancedChooser;

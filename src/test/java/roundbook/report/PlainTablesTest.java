@@ -181,7 +181,8 @@ class PlainTablesTest {
   void everyProblemIsListed(CrewContext context) {
     List<Problem> problems = context.problems();
     PlainTable table = table(context, "problems");
-    assertEquals(problems.stream().map(Sentences.english()::message).toList(), table.column("message"));
+    assertEquals(
+        problems.stream().map(Sentences.english()::message).toList(), table.column("message"));
     assertEquals(problems.stream().map(each -> each.code().id()).toList(), table.column("code"));
     assertEquals(
         List.of(

@@ -32,8 +32,8 @@ class SayingsTest {
             + " für 7; es fehlen: 3 Stämme von 20' 10\" oder länger, Mitte 12 bis 13 in, für N S;"
             + " 1 Stamm von 14' oder länger, Mitte 11 bis 12 in, für E W (damit neu geplant: 9"
             + " Kränze; mit irgendeinem weniger: 8)",
-        "round 4 wall W, log 9: tip end shoulder thin + tail waney; butt end no sawn face"
-            + "|Kranz 4 Wand W, Stamm 9: Zopfende Schulter dünn + Vorstoß waldkantig; Stockende keine"
+        "round 4 wall W, log 9: tip end shoulder thin + tail waney; butt end no sawn face|Kranz 4"
+            + " Wand W, Stamm 9: Zopfende Schulter dünn + Vorstoß waldkantig; Stockende keine"
             + " Sägefläche",
         "round 3: middle diameters differ by 27.5 mm"
             + "|Kranz 3: Mittendurchmesser weichen um 27,5 mm ab",
@@ -71,7 +71,10 @@ class SayingsTest {
       String said = english.text(key, values);
       Problem told =
           Problem.of(ProblemCode.NO_ROWS, CellRef.ofFile("a.csv"), "", german.told(said));
-      assertEquals(said, roundbook.problem.words.Sentences.english().message(german.inEnglish(told, "")), key);
+      assertEquals(
+          said,
+          roundbook.problem.words.Sentences.english().message(german.inEnglish(told, "")),
+          key);
     }
   }
 

@@ -4,7 +4,6 @@ import java.util.MissingResourceException;
 import java.util.ResourceBundle;
 import java.util.stream.Collectors;
 import roundbook.problem.Language;
-import roundbook.problem.Phrase;
 import roundbook.problem.Problem;
 import roundbook.problem.Value;
 
