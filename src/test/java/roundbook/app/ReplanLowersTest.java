@@ -16,7 +16,7 @@ import roundbook.job.Building;
 import roundbook.job.Setting;
 import roundbook.plan.PiecePlan;
 import roundbook.plan.Plan;
-import roundbook.sheet.LibreOffice;
+import roundbook.sheet.LibraryFormulas;
 import roundbook.stack.PlacedLog;
 import roundbook.units.Length;
 import roundbook.units.LengthFormat;
@@ -92,8 +92,7 @@ class ReplanLowersTest {
 
   @Test
   void aPagePrintedBeforeSendsToTheCornersOnceTheyAreTyped() throws Exception {
-    LibreOffice.assumePresent();
-    Path live = LibreOffice.recalculate(folder.resolve("untyped.xlsx"), typed);
+    Path live = LibraryFormulas.recalculate(folder.resolve("untyped.xlsx"), typed);
     Files.copy(live, folder.resolve("hut - rounds rev8.xlsx"));
     List<String> page = ReplanSaysTest.lines(site, 8, "Round 02");
     String all = String.join("\n", page.subList(0, 5));

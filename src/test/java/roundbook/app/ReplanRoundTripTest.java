@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import roundbook.sheet.LibreOffice;
@@ -46,6 +47,7 @@ class ReplanRoundTripTest {
   }
 
   @Test
+  @Tag("long")
   void anotherProgramSavesWhatItReadsAndRecalculatesTheSame() throws Exception {
     LibreOffice.assumePresent();
     CrewFolder site = new CrewFolder(folder).tally(5, 3, 3).plan("--rounds", "3");
@@ -154,6 +156,7 @@ class ReplanRoundTripTest {
 
   /** From German to English and back, each time saved by another program in between. */
   @Test
+  @Tag("long")
   void aWorkbookMaySwitchItsLanguageAfterAnotherProgramSavedIt() throws Exception {
     LibreOffice.assumePresent();
     CrewFolder site =

@@ -13,7 +13,6 @@ import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -26,6 +25,7 @@ import roundbook.plan.PlanFixtures;
 import roundbook.problem.CellRef;
 import roundbook.report.LiveMap.PieceColumn;
 import roundbook.sheet.FormulaRules;
+import roundbook.sheet.LibraryFormulas;
 import roundbook.sheet.LibreOffice;
 import roundbook.sheet.SecondReader;
 import roundbook.stack.Hewn;
@@ -48,9 +48,9 @@ class LiveRecalculatedTest {
 
   @TempDir Path folder;
 
-  @BeforeEach
-  void present() {
-    LibreOffice.assumePresent();
+  /** Returns a copy that was reckoned anew after values were typed; the long tests have others. */
+  Path recalculated(Path book, Map<String, ?> typed) throws Exception {
+    return LibraryFormulas.recalculate(book, typed);
   }
 
   private Path written(String name, Plan plan) throws Exception {
@@ -98,7 +98,7 @@ class LiveRecalculatedTest {
   void storedValuesAreTheOnesItComputes(String name, Plan plan) throws Exception {
     Path book = written("plan.xlsx", plan);
     LibreOffice.Comparison found =
-        LibreOffice.compare(book, LibreOffice.recalculate(book), LivePlans.NANOMETRES);
+        LibreOffice.compare(book, recalculated(book, Map.of()), LivePlans.NANOMETRES);
     assertEquals(List.of(), found.differences());
     assertEquals(List.of(), FormulaRules.broken(book));
     assertEquals(List.of(), SecondReader.differences(LivePlans.book(plan), book));
@@ -120,7 +120,7 @@ class LiveRecalculatedTest {
   @MethodSource("measured")
   void measuredMiddlesGiveThePlanOfTheHewnLogs(long seed, Plan plan) throws Exception {
     Map<String, Hewn> mids = LivePlans.mids(plan, seed);
-    Path typed = LibreOffice.recalculate(written("plan.xlsx", plan), LivePlans.typed(plan, mids));
+    Path typed = recalculated(written("plan.xlsx", plan), LivePlans.typed(plan, mids));
     Plan hewn = LivePlans.hewn(plan, mids);
     boolean pairs = plan.pieces().stream().anyMatch(piece -> piece.halves().size() > 1);
     List<PieceColumn> others = pairs ? KINKS : List.of();
@@ -143,7 +143,7 @@ class LiveRecalculatedTest {
                       : Optional.empty();
               ends.put(piece.placed().piece().log().tag(), new Hewn(butt, Optional.empty(), tip));
             });
-    Path typed = LibreOffice.recalculate(written("plan.xlsx", plan), LivePlans.typed(plan, ends));
+    Path typed = recalculated(written("plan.xlsx", plan), LivePlans.typed(plan, ends));
     assertEquals(List.of(), unlike(LivePlans.hewn(plan, ends), typed, KINKS));
   }
 
@@ -164,7 +164,7 @@ class LiveRecalculatedTest {
                   half.placed().piece().log().tag(),
                   new Hewn(butt, Optional.of(mid.plus(Length.ofInchFraction(1, 4))), tip));
             });
-    Path typed = LibreOffice.recalculate(written("plan.xlsx", plan), LivePlans.typed(plan, ends));
+    Path typed = recalculated(written("plan.xlsx", plan), LivePlans.typed(plan, ends));
     assertEquals(List.of(), unlike(LivePlans.hewn(plan, ends), typed, KINKS));
   }
 
@@ -173,7 +173,7 @@ class LiveRecalculatedTest {
     Plan plan = inches().plan(4);
     String spare = plan.choice().unused().get(0).tag();
     Path typed =
-        LibreOffice.recalculate(written("plan.xlsx", plan), Map.of("Used_2_S", " " + spare));
+        recalculated(written("plan.xlsx", plan), Map.of("Used_2_S", " " + spare));
     List<PieceColumn> kinks =
         List.of(PieceColumn.LEAST_GAP, PieceColumn.MOST_GAP, PieceColumn.SOURCE);
     Plan used = LivePlans.used(plan, 2, "S", spare);
@@ -187,7 +187,7 @@ class LiveRecalculatedTest {
     Plan plan = inches().plan(2);
     String tooShort = plan.choice().unused().get(5).tag();
     Path book = written("plan.xlsx", plan);
-    Path typed = LibreOffice.recalculate(book, Map.of("Used_1_N", "nowhere", "Used_2_E", tooShort));
+    Path typed = recalculated(book, Map.of("Used_1_N", "nowhere", "Used_2_E", tooShort));
     Object first = LibreOffice.value(typed, ends(1, plan));
     assertTrue(first.toString().contains("N: no such log on the log list."), first.toString());
     Object second = LibreOffice.value(typed, ends(2, plan));
@@ -207,7 +207,7 @@ class LiveRecalculatedTest {
               typed.put("Change_" + piece.placed().wall().name(), mid.inches());
             });
     Path book = written("plan.xlsx", plan);
-    Path after = LibreOffice.recalculate(book, typed);
+    Path after = recalculated(book, typed);
     Plan tried = LivePlans.hewn(plan, mids);
     LiveRounds rounds = new LiveRounds(Live.of(LivePlans.context(tried)));
     var notch = tried.choice().courses().get(1).notch();

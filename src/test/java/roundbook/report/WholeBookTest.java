@@ -14,6 +14,7 @@ import org.apache.poi.xssf.usermodel.XSSFPicture;
 import org.apache.poi.xssf.usermodel.XSSFShape;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -62,6 +63,7 @@ class WholeBookTest {
   }
 
   @Test
+  @Tag("long")
   void everythingSurvivesAnotherProgram() throws Exception {
     LibreOffice.assumePresent();
     Path file = written(book(2, "de"));
