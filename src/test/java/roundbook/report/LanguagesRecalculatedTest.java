@@ -40,8 +40,7 @@ class LanguagesRecalculatedTest {
 
   private Path written(String language, String unit) throws Exception {
     PlanFixtures job = unit.equals("in") ? PlanFixtures.inches() : PlanFixtures.metric();
-    Plan plan =
-        job.set(Setting.LANGUAGE, language).set(Setting.UNITS, unit).withOpenings().plan(2);
+    Plan plan = job.set(Setting.LANGUAGE, language).set(Setting.UNITS, unit).withOpenings().plan(2);
     Path file = folder.resolve(language + " " + unit + ".xlsx");
     return LivePlans.written(file, CrewBook.of(LivePlans.context(plan)));
   }

@@ -172,8 +172,7 @@ class LiveRecalculatedTest {
   void anotherLogGivesThePlanOfThatLog() throws Exception {
     Plan plan = inches().plan(4);
     String spare = plan.choice().unused().get(0).tag();
-    Path typed =
-        recalculated(written("plan.xlsx", plan), Map.of("Used_2_S", " " + spare));
+    Path typed = recalculated(written("plan.xlsx", plan), Map.of("Used_2_S", " " + spare));
     List<PieceColumn> kinks =
         List.of(PieceColumn.LEAST_GAP, PieceColumn.MOST_GAP, PieceColumn.SOURCE);
     Plan used = LivePlans.used(plan, 2, "S", spare);
