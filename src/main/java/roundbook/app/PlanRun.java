@@ -106,7 +106,8 @@ final class PlanRun {
     Read<Findings> read = JobReader.read(tables.value().get(), run.options().asked());
     List<Problem> problems = joined(tables.problems(), read.problems());
     Findings found = read.value().orElseThrow();
-    return found.job().isEmpty() || ProblemCode.BAD_SETTING.isIn(problems)
+    boolean whole = found.job().isPresent() && !found.logs().isEmpty();
+    return !whole || ProblemCode.BAD_SETTING.isIn(problems)
         ? Stage.ended(nothingPlanned(why(found, problems), problems))
         : Stage.goingOn(new Ready(found.job().get().corrected(), problems));
   }

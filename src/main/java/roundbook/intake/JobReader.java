@@ -15,6 +15,7 @@ import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.job.Opening;
 import roundbook.job.Pin;
+import roundbook.job.Price;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
@@ -26,12 +27,19 @@ import roundbook.table.Table;
 /**
  * Reads the tables of one job's files as a job, and finds every problem in one pass.
  *
- * <p>Sheets named Job, Walls, Openings and Pins are read as what they are named; every other sheet
- * that has the headings of a tally is read as one. Hidden sheets are passed over with a warning
+ * <p>Sheets named Job, Walls, Openings, Pins and Prices are read as what they are named, and those
+ * that only tell an order are passed over; every other sheet that has the headings of a tally is
+ * read as one. Hidden sheets are passed over with a warning
  * when they hold a tally, with an error when no other sheet does.
  */
 public final class JobReader {
-  private static final Set<String> OWN_SHEETS = Set.of("job", "walls", "openings", "pins");
+  private static final Set<String> OWN_SHEETS =
+      Set.of("job", "walls", "openings", "pins", "prices");
+
+  /** Sheets of an order workbook that say what was ordered, in every language it is written in. */
+  private static final Set<String> TOLD_SHEETS =
+      Set.of(
+          "start", "order", "cost", "loads", "trees", "bestellung", "kosten", "fuhren", "bäume");
 
   private final List<Table> tables;
   private final Asked asked;
@@ -50,7 +58,7 @@ public final class JobReader {
    *
    * @param rules the settings
    * @param logs every usable log
-   * @param job the whole job; empty when walls are missing or there is no log
+   * @param job the whole job, with no log where there is none; empty when walls are missing
    */
   public record Findings(BuildRules rules, List<Log> logs, Optional<Job> job) {}
 
@@ -65,8 +73,7 @@ public final class JobReader {
     JobReader reader = new JobReader(tables, asked);
     List<Log> logs = new ArrayList<>();
     Places places = reader.read(rules -> logs::add);
-    Optional<Job> job =
-        places.building().filter(walls -> !logs.isEmpty()).map(walls -> places.job(walls, logs));
+    Optional<Job> job = places.building().map(walls -> places.job(walls, logs));
     return Read.of(new Findings(places.rules(), logs, job), reader.inFileOrder());
   }
 
@@ -131,9 +138,13 @@ public final class JobReader {
 
   /** What a job holds besides its logs. */
   private record Places(
-      BuildRules rules, Optional<Building> building, List<Opening> openings, List<Pin> pins) {
+      BuildRules rules,
+      Optional<Building> building,
+      List<Opening> openings,
+      List<Pin> pins,
+      List<Price> prices) {
     Job job(Building walls, List<Log> logs) {
-      return new Job(rules, walls, logs, openings, pins);
+      return new Job(rules, walls, logs, openings, pins).withPrices(prices);
     }
   }
 
@@ -149,13 +160,15 @@ public final class JobReader {
             : Optional.empty();
     Consumer<Log> logs = taker.apply(rules);
     Predicate<String> tags = logs(rules, log -> logs.accept(wishChecked(log, building)));
+    List<Price> prices =
+        sheet("prices").map(table -> new PricesReader(table, problems).prices()).orElse(List.of());
     if (building.isEmpty()) {
-      return new Places(rules, building, List.of(), List.of());
+      return new Places(rules, building, List.of(), List.of(), prices);
     }
     PlacesReader places = new PlacesReader(rules, building.get(), problems);
     List<Pin> pins = sheet("pins").map(table -> places.pins(table, tags)).orElse(List.of());
     List<Opening> openings = sheet("openings").map(places::openings).orElse(List.of());
-    return new Places(rules, building, openings, pins);
+    return new Places(rules, building, openings, pins, prices);
   }
 
   private void sayNoSettings(Table walls) {
@@ -236,7 +249,8 @@ public final class JobReader {
   }
 
   private static boolean isOwn(Table table) {
-    return OWN_SHEETS.contains(table.sheet().toLowerCase(Locale.ROOT));
+    String name = table.sheet().toLowerCase(Locale.ROOT);
+    return OWN_SHEETS.contains(name) || TOLD_SHEETS.contains(name);
   }
 
   private boolean hasTally(Table table) {

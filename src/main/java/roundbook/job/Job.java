@@ -17,6 +17,7 @@ import roundbook.units.Length;
  * @param openings doors and windows
  * @param pins places that the builder has settled
  * @param built what the crew has built and measured so far
+ * @param prices what yards ask for logs, the one that counts before the others
  */
 public record Job(
     BuildRules rules,
@@ -24,27 +25,29 @@ public record Job(
     List<Log> logs,
     List<Opening> openings,
     List<Pin> pins,
-    AsBuilt built) {
+    AsBuilt built,
+    List<Price> prices) {
   /** Copies the lists. */
   public Job {
     logs = List.copyOf(logs);
     openings = List.copyOf(openings);
     pins = List.copyOf(pins);
+    prices = List.copyOf(prices);
   }
 
   /** Returns the same job under other rules. */
   public Job with(BuildRules other) {
-    return new Job(other, building, logs, openings, pins, built);
+    return new Job(other, building, logs, openings, pins, built, prices);
   }
 
   /** Returns the same job with another record of what is built. */
   public Job withBuilt(AsBuilt other) {
-    return new Job(rules, building, logs, openings, pins, other);
+    return new Job(rules, building, logs, openings, pins, other, prices);
   }
 
   /** Returns the same job with other logs. */
   public Job withLogs(List<Log> other) {
-    return new Job(rules, building, other, openings, pins, built);
+    return new Job(rules, building, other, openings, pins, built, prices);
   }
 
   /**
@@ -84,7 +87,12 @@ public record Job(
   /** A job of which nothing is built yet. */
   public Job(
       BuildRules rules, Building building, List<Log> logs, List<Opening> openings, List<Pin> pins) {
-    this(rules, building, logs, openings, pins, AsBuilt.NOTHING);
+    this(rules, building, logs, openings, pins, AsBuilt.NOTHING, List.of());
+  }
+
+  /** Returns the same job with other prices. */
+  public Job withPrices(List<Price> other) {
+    return new Job(rules, building, logs, openings, pins, built, other);
   }
 
   /** Returns the job with the correction of the tally put on the diameters of all logs. */
@@ -92,7 +100,7 @@ public record Job(
     Length correction =
         rules.optionalLength(Setting.TALLY_CORRECTION).orElse(Length.ZERO).negated();
     List<Log> other = logs.stream().map(log -> log.thinnedBy(correction)).toList();
-    return correction.isZero() ? this : new Job(rules, building, other, openings, pins, built);
+    return correction.isZero() ? this : new Job(rules, building, other, openings, pins, built, prices);
   }
 
   /** Returns a log as it was tallied: not hewn, and without the correction it was planned with. */

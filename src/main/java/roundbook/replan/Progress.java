@@ -171,8 +171,7 @@ final class Progress {
             site.typed().firstReadings(),
             before,
             site.typed().lost());
-    return new Job(
-        expected.rules(), expected.building(), logs, expected.openings(), expected.pins(), built);
+    return expected.withLogs(logs).withBuilt(built);
   }
 
   private List<CutSize> sizes() {
@@ -250,7 +249,6 @@ final class Progress {
             recorded.firstReadings(),
             before,
             recorded.lost());
-    return new Job(
-        expected.rules(), expected.building(), logs, expected.openings(), expected.pins(), built);
+    return expected.withLogs(logs).withBuilt(built);
   }
 }

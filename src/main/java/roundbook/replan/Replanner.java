@@ -88,15 +88,7 @@ public final class Replanner {
         .flatMap(course -> course.logs().stream())
         .forEach(
             log -> places.put(new Place(log.round(), log.wall().name()), Held.of(log.piece())));
-    Job moved =
-        new Job(
-            job.rules(),
-            job.building(),
-            job.logs(),
-            job.openings(),
-            job.pins(),
-            job.built().moved(places));
-    return Planner.of(moved, choice);
+    return Planner.of(job.withBuilt(job.built().moved(places)), choice);
   }
 
   /**

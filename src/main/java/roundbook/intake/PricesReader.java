@@ -1,0 +1,112 @@
+package roundbook.intake;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import roundbook.job.Price;
+import roundbook.job.Price.Basis;
+import roundbook.problem.Problem;
+import roundbook.problem.ProblemCode;
+import roundbook.problem.Problems;
+import roundbook.table.Cell;
+import roundbook.table.Row;
+import roundbook.table.Table;
+import roundbook.units.LengthReader;
+import roundbook.units.LengthUnit;
+
+/**
+ * Reads the sheet Prices: a way of selling a row.
+ *
+ * <pre>{@code
+ * Basis          Price   For lines   Delivery a load   Remarks
+ * bd ft Doyle    0.60    1-4         75                Hill yard, by phone
+ * each           45
+ * }</pre>
+ *
+ * <p>Currency signs beside a number are passed over. A price without a basis, or with a board foot
+ * that names no rule, is refused: it cannot be worked with.
+ */
+final class PricesReader {
+  private static final BigDecimal MOST = BigDecimal.valueOf(10_000_000);
+  private static final int LINES_MOST = 999;
+
+  private final SheetColumns columns;
+  private final Problems problems;
+
+  PricesReader(Table table, Problems problems) {
+    this.columns = SheetColumns.of(table);
+    this.problems = problems;
+  }
+
+  List<Price> prices() {
+    List<Price> prices = new ArrayList<>();
+    for (Row row : columns.below()) {
+      if (!columns.text(row, "basis").isEmpty() || !columns.text(row, "price").isEmpty()) {
+        price(row).ifPresent(prices::add);
+      }
+    }
+    return prices;
+  }
+
+  private Optional<Price> price(Row row) {
+    String words = columns.text(row, "basis");
+    Optional<Basis> basis = Basis.of(words);
+    if (basis.isEmpty()) {
+      String known = String.join(", ", java.util.Arrays.stream(Basis.values()).map(Basis::words).toList());
+      String what = words.isEmpty() ? "the price names no basis" : "'" + words + "' is no basis";
+      say(row, "basis", words, what + "; a basis is one of: " + known);
+      return Optional.empty();
+    }
+    Optional<BigDecimal> price = money(row, "price");
+    Optional<Set<Integer>> lines = lines(row);
+    boolean free = columns.text(row, "delivery").isEmpty();
+    Optional<BigDecimal> delivery = free ? Optional.empty() : money(row, "delivery");
+    if (price.isEmpty() || lines.isEmpty() || delivery.isEmpty() && !free) {
+      return Optional.empty();
+    }
+    return Optional.of(new Price(basis.get(), price.get(), lines.get(), delivery));
+  }
+
+  private Optional<BigDecimal> money(Row row, String heading) {
+    Cell cell = row.cell(columns.column(heading));
+    String bare = cell.text().replaceAll("[^0-9.,-]", "");
+    Optional<BigDecimal> money =
+        cell.kind() == Cell.Kind.NUMBER
+            ? Optional.of(cell.number())
+            : new LengthReader(LengthUnit.MILLIMETRE, columns.table().decimalComma()).number(bare);
+    Optional<BigDecimal> usable =
+        money.filter(each -> each.signum() >= 0 && each.compareTo(MOST) <= 0);
+    if (usable.isEmpty()) {
+      say(row, heading, cell.text(), "'" + cell.text() + "' is no money, zero or more");
+    }
+    return usable;
+  }
+
+  /** Reads lines such as {@code 1, 3-5}; nothing typed is all of them. */
+  private Optional<Set<Integer>> lines(Row row) {
+    String text = columns.text(row, "for lines").strip();
+    Set<Integer> lines = new TreeSet<>();
+    for (String part : text.isEmpty() ? new String[0] : text.split("\\s*[,;]\\s*|\\s+")) {
+      String[] ends = part.split("-");
+      boolean known = part.matches("[1-9]\\d{0,2}(-[1-9]\\d{0,2})?");
+      int last = known ? Integer.parseInt(ends[ends.length - 1]) : LINES_MOST + 1;
+      if (!known || Integer.parseInt(ends[0]) > last) {
+        say(row, "for lines", text, "'" + text + "' is no list of lines such as 1, 3-5");
+        return Optional.empty();
+      }
+      for (int line = Integer.parseInt(ends[0]); line <= last; line++) {
+        lines.add(line);
+      }
+    }
+    return Optional.of(lines);
+  }
+
+  private void say(Row row, String heading, String found, String message) {
+    int column = Math.max(1, columns.column(heading));
+    problems.add(
+        Problem.of(ProblemCode.BAD_PRICE, columns.table().at(row, column), found, message));
+  }
+}
