@@ -262,8 +262,8 @@ class PairingTest {
   private static Job pinned(Job job, int round, String wall, String log) {
     CellRef origin = new CellRef("made-up.xlsx", "Pins", 2, 0);
     Pin pin = new Pin(OptionalInt.of(round), wall, log, "", "", origin);
-    return new Job(
-        job.rules(), job.building(), job.logs(), job.openings(), List.of(pin), job.built());
+    return new Job(job.rules(), job.building(), job.logs(), job.openings(), List.of(pin))
+        .withBuilt(job.built());
   }
 
   private static Log small(int number, int length) {
