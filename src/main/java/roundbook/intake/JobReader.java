@@ -29,8 +29,8 @@ import roundbook.table.Table;
  *
  * <p>Sheets named Job, Walls, Openings, Pins and Prices are read as what they are named, and those
  * that only tell an order are passed over; every other sheet that has the headings of a tally is
- * read as one. Hidden sheets are passed over with a warning
- * when they hold a tally, with an error when no other sheet does.
+ * read as one. Hidden sheets are passed over with a warning when they hold a tally, with an error
+ * when no other sheet does.
  */
 public final class JobReader {
   private static final Set<String> OWN_SHEETS =
@@ -38,8 +38,7 @@ public final class JobReader {
 
   /** Sheets of an order workbook that say what was ordered, in every language it is written in. */
   private static final Set<String> TOLD_SHEETS =
-      Set.of(
-          "start", "order", "cost", "loads", "trees", "bestellung", "kosten", "fuhren", "bäume");
+      Set.of("start", "order", "cost", "loads", "trees", "bestellung", "kosten", "fuhren", "bäume");
 
   private final List<Table> tables;
   private final Asked asked;

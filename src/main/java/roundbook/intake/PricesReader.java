@@ -55,7 +55,8 @@ final class PricesReader {
     String words = columns.text(row, "basis");
     Optional<Basis> basis = Basis.of(words);
     if (basis.isEmpty()) {
-      String known = String.join(", ", java.util.Arrays.stream(Basis.values()).map(Basis::words).toList());
+      String known =
+          String.join(", ", java.util.Arrays.stream(Basis.values()).map(Basis::words).toList());
       String what = words.isEmpty() ? "the price names no basis" : "'" + words + "' is no basis";
       say(row, "basis", words, what + "; a basis is one of: " + known);
       return Optional.empty();

@@ -100,7 +100,9 @@ public record Job(
     Length correction =
         rules.optionalLength(Setting.TALLY_CORRECTION).orElse(Length.ZERO).negated();
     List<Log> other = logs.stream().map(log -> log.thinnedBy(correction)).toList();
-    return correction.isZero() ? this : new Job(rules, building, other, openings, pins, built, prices);
+    return correction.isZero()
+        ? this
+        : new Job(rules, building, other, openings, pins, built, prices);
   }
 
   /** Returns a log as it was tallied: not hewn, and without the correction it was planned with. */

@@ -66,8 +66,7 @@ class PricesReaderTest {
 
   @Test
   void anEmptyListOfPricesIsNone() {
-    assertEquals(
-        List.of(), read("||||").value().orElseThrow().job().orElseThrow().prices());
+    assertEquals(List.of(), read("||||").value().orElseThrow().job().orElseThrow().prices());
   }
 
   /** Returns what is said besides that there is no log yet. */

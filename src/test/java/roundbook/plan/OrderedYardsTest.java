@@ -43,10 +43,8 @@ class OrderedYardsTest {
   }
 
   private static int flagged(int seed) throws IOException {
-    BuildRules rules =
-        Jobs.rules(false).with(Setting.ROUNDS, BigDecimal.valueOf(8), Origin.OPTION);
-    Building walls =
-        Jobs.building(Length.ofInches(216), Length.ofInches(156), rules.thickness());
+    BuildRules rules = Jobs.rules(false).with(Setting.ROUNDS, BigDecimal.valueOf(8), Origin.OPTION);
+    Building walls = Jobs.building(Length.ofInches(216), Length.ofInches(156), rules.thickness());
     Order order = Order.of(rules, walls).value().orElseThrow();
     StemShapes stems = new StemShapes(seed);
     List<Log> logs = new ArrayList<>();
@@ -58,7 +56,6 @@ class OrderedYardsTest {
     assertEquals(8, plan.rounds(), "seed " + seed);
     List<Joint> joints = plan.stack().joints();
     assertEquals(28, joints.size());
-    return (int)
-        joints.stream().filter(joint -> joint.flag(rules) != Joint.Flag.NONE).count();
+    return (int) joints.stream().filter(joint -> joint.flag(rules) != Joint.Flag.NONE).count();
   }
 }
