@@ -34,10 +34,8 @@ final class CompareRun {
     Optional<Plan> after = plan(now, problems);
     if (before.isPresent() && after.isPresent() && !sameBuilding(before.get(), after.get())) {
       CellRef where = CellRef.ofFile(now.getFileName().toString());
-      String message = "the two workbooks are of different buildings";
       problems.add(
-          Problem.of(ProblemCode.CONTRADICTION, where, "", message)
-              .remedy("Give two revisions of one job."));
+          Problem.of(ProblemCode.CONTRADICTION, "buildings", where).remedyOf("two-revisions"));
     }
     console.say(problems);
     boolean failed = problems.stream().anyMatch(problem -> problem.severity() == Severity.ERROR);

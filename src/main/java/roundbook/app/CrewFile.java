@@ -120,12 +120,9 @@ final class CrewFile {
         .filter(input -> !input.equals(own))
         .map(
             input ->
-                Problem.of(
-                    ProblemCode.OTHER_INPUT,
-                    CellRef.ofFile(own),
-                    "",
-                    "the revision before this one, %s, was made from another file, %s"
-                        .formatted(before.get().getFileName(), input)));
+                Problem.of(ProblemCode.OTHER_INPUT, "before", CellRef.ofFile(own))
+                    .with("revision", before.get().getFileName().toString())
+                    .with("input", input));
   }
 
   /** Returns the doubt that another revision follows the one that is read back already. */
@@ -134,12 +131,11 @@ final class CrewFile {
     if (wanted().file().isPresent() || Files.notExists(next)) {
       return Optional.empty();
     }
-    String message =
-        next.getFileName() + " stands already; what was typed there is not in this plan";
     CellRef where = CellRef.ofFile(file.getFileName().toString());
     return Optional.of(
-        Problem.of(ProblemCode.OTHER_INPUT, where, "", message)
-            .remedy("Run replan with the newest revision if that was typed in."));
+        Problem.of(ProblemCode.OTHER_INPUT, "newer", where)
+            .with("revision", next.getFileName().toString())
+            .remedyOf("newest-revision"));
   }
 
   private static void write(Path target, boolean replace, Book book, StyleTemplate template)

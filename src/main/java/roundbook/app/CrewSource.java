@@ -28,9 +28,8 @@ final class CrewSource {
   static Read<SiteReport> read(Path file, List<Path> logs, Asked asked) {
     String name = file.getFileName().toString();
     if (!Files.isRegularFile(file) || !Files.isReadable(file)) {
-      String message = "the file cannot be read: there is no such file, or it cannot be opened";
       return Read.failed(
-          List.of(Problem.of(ProblemCode.UNREADABLE, CellRef.ofFile(name), "", message)));
+          List.of(Problem.of(ProblemCode.UNREADABLE, "no-file", CellRef.ofFile(name))));
     }
     Read<NamedBook> book = BookReader.readNamed(name, file);
     if (book.value().isEmpty()) {

@@ -10,6 +10,7 @@ import java.util.Optional;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
+import roundbook.problem.words.Sentences;
 
 /**
  * One file of a batch on its way, and what it says.
@@ -90,10 +91,11 @@ final class FileRun {
   /** A file may be sound and yet more than this run has memory for. */
   private static String tooLarge(Path file) {
     long megabytes = Runtime.getRuntime().maxMemory() >> 20;
-    String message = "it needs more memory than the " + megabytes + " MB this run may take";
     CellRef where = CellRef.ofFile(file.getFileName().toString());
-    return Problem.of(ProblemCode.TOO_LARGE, where, "", message)
-        .remedy("Split it, or give Java more memory: java -Xmx4g -jar roundbook.jar …")
-        .toString();
+    return Sentences.english()
+        .line(
+            Problem.of(ProblemCode.TOO_LARGE, "memory", where)
+                .with("megabytes", megabytes)
+                .remedyOf("split"));
   }
 }

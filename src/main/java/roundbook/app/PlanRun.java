@@ -17,9 +17,11 @@ import roundbook.plan.Plan;
 import roundbook.plan.Planner;
 import roundbook.plan.Taken;
 import roundbook.problem.CellRef;
+import roundbook.problem.Phrase;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
+import roundbook.problem.words.Sentences;
 import roundbook.report.CrewContext;
 import roundbook.report.CrewContext.Issue;
 import roundbook.report.PlainTables;
@@ -101,7 +103,7 @@ final class PlanRun {
   private Stage<Ready> read() {
     Read<List<Table>> tables = Sources.all(file, run.options().tallies());
     if (tables.value().isEmpty()) {
-      return Stage.ended(nothingPlanned("the file could not be read", tables.problems()));
+      return Stage.ended(nothingPlanned(Phrase.of("why.no-file"), tables.problems()));
     }
     Read<Findings> read = JobReader.read(tables.value().get(), run.options().asked());
     List<Problem> problems = joined(tables.problems(), read.problems());
@@ -112,15 +114,15 @@ final class PlanRun {
         : Stage.goingOn(new Ready(found.job().get().corrected(), problems));
   }
 
-  private static String why(Findings found, List<Problem> problems) {
+  private static Phrase why(Findings found, List<Problem> problems) {
     if (ProblemCode.BAD_SETTING.isIn(problems)) {
-      return "a setting cannot be used, and its default may not be what was meant";
+      return Phrase.of("why.setting");
     } else if (found.logs().isEmpty()) {
-      return "there is no usable log";
+      return Phrase.of("why.no-log");
     }
     return ProblemCode.BAD_WALLS.isIn(problems)
-        ? "the walls cannot be planned"
-        : "the walls are not known; give --walls";
+        ? Phrase.of("why.bad-walls")
+        : Phrase.of("why.no-walls");
   }
 
   /** Chooses logs of what other jobs have left in the yard, and takes them. */
@@ -136,7 +138,7 @@ final class PlanRun {
     List<Problem> problems = joined(joined(ready.problems(), greed(ready.job(), yard)), stopped);
     if (plan.rounds() == 0) {
       List<Problem> all = joined(problems, plan.problems());
-      return Stage.ended(nothingPlanned("the logs do not make one round", all));
+      return Stage.ended(nothingPlanned(Phrase.of("why.no-round"), all));
     }
     yard.take(file, ready.job(), plan);
     return Stage.goingOn(new Chosen(ready.job(), plan, problems, !stopped.isEmpty()));
@@ -150,10 +152,8 @@ final class PlanRun {
     if (bounded || !yard.isSharedAfter(file)) {
       return List.of();
     }
-    String message =
-        "the job names neither rounds nor height, so it takes all it can of the shared yard";
     CellRef where = CellRef.ofFile(file.getFileName().toString());
-    return List.of(Problem.of(ProblemCode.TAKES_ALL, where, "", message));
+    return List.of(Problem.of(ProblemCode.TAKES_ALL, where));
   }
 
   /** Plans with the logs chosen and writes the crew workbook. */
@@ -226,11 +226,12 @@ final class PlanRun {
     return CrewContext.of(plan, found, new Issue(revision, input, Version.NUMBER, pictures));
   }
 
-  private Outcome nothingPlanned(String why, List<Problem> problems) {
+  private Outcome nothingPlanned(Phrase why, List<Problem> problems) {
     console.say(file, problems);
     CellRef where = CellRef.ofFile(file.getFileName().toString());
-    String said = "nothing was planned: " + why;
-    console.fail(Problem.of(ProblemCode.NOTHING_PLANNED, where, "", said));
+    Problem nothing = Problem.of(ProblemCode.NOTHING_PLANNED, "plan", where).with("why", why);
+    console.fail(nothing);
+    String said = Sentences.english().message(nothing);
     String first = Outcome.firstError(problems);
     String note = first.isEmpty() ? said : said + ": " + first;
     return Outcome.failed(file, Exit.refused(problems), problems, note);

@@ -12,9 +12,11 @@ import org.slf4j.LoggerFactory;
 import roundbook.job.Setting;
 import roundbook.plan.Plan;
 import roundbook.problem.CellRef;
+import roundbook.problem.Phrase;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
+import roundbook.problem.words.Sentences;
 import roundbook.replan.Replan;
 import roundbook.replan.Replanner;
 import roundbook.report.ChangeWords;
@@ -115,11 +117,12 @@ final class ReplanRun {
   private Outcome nothingWritten(List<Problem> problems) {
     console.say(problems);
     boolean crewBook = problems.stream().map(Problem::code).noneMatch(NO_CREW_BOOK::contains);
-    String why =
-        crewBook ? "what was typed cannot be used as it is" : "it is no crew workbook to read";
-    String said = "nothing was written: " + why;
     CellRef where = CellRef.ofFile(file.getFileName().toString());
-    console.fail(Problem.of(ProblemCode.NOTHING_PLANNED, where, "", said));
+    Problem nothing =
+        Problem.of(ProblemCode.NOTHING_PLANNED, "write", where)
+            .with("why", Phrase.of(crewBook ? "why.typed" : "why.no-crew-workbook"));
+    console.fail(nothing);
+    String said = Sentences.english().message(nothing);
     return Outcome.failed(file, Exit.refused(problems), problems, said);
   }
 }

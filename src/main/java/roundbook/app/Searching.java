@@ -50,8 +50,7 @@ record Searching(Path file, Run run, Console console) {
       return List.of();
     }
     CellRef where = CellRef.ofFile(file.getFileName().toString());
-    String said = "the search was stopped early; this is the best plan it had found until then";
-    return List.of(Problem.of(ProblemCode.SEARCH_STOPPED, where, "", said));
+    return List.of(Problem.of(ProblemCode.SEARCH_STOPPED, where));
   }
 
   /** Returns the outcome of a file whose turn had not come when the run was stopped. */

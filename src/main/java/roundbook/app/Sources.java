@@ -29,22 +29,22 @@ final class Sources {
     String name = file.getFileName().toString();
     try {
       if (Files.notExists(file)) {
-        return unreadable(name, "there is no such file");
+        return unreadable(name, "none");
       }
       if (Files.isDirectory(file)) {
-        return unreadable(name, "it is a folder");
+        return unreadable(name, "folder");
       }
       if (!Files.isRegularFile(file)) {
-        return unreadable(name, "it is a pipe or a device, no file");
+        return unreadable(name, "device");
       }
       if (Files.size(file) > BYTES_MOST) {
-        return unreadable(name, "it is larger than 2 GB");
+        return unreadable(name, "larger");
       }
       Read<List<Table>> read = read(name, file, FileKind.of(file));
       return new Read<>(
           read.value().map(tables -> tables.stream().map(ReadAhead::of).toList()), read.problems());
     } catch (IOException | SecurityException denied) {
-      return unreadable(name, "it cannot be opened");
+      return unreadable(name, "closed");
     }
   }
 
@@ -82,15 +82,12 @@ final class Sources {
     List<Problem> problems = new ArrayList<>(read.problems());
     String ending = name.toLowerCase(Locale.ROOT).replaceAll(".*\\.", "");
     if (WORKBOOK_ENDINGS.contains(ending) && read.value().isPresent()) {
-      String message = "the file is named as a workbook but holds text; it was read as text";
-      problems.add(Problem.of(ProblemCode.WRONG_EXTENSION, CellRef.ofFile(name), "", message));
+      problems.add(Problem.of(ProblemCode.WRONG_EXTENSION, CellRef.ofFile(name)));
     }
     return new Read<>(read.value().map(List::of), problems);
   }
 
   private static Read<List<Table>> unreadable(String name, String why) {
-    String message = "the file cannot be read: " + why;
-    return Read.failed(
-        List.of(Problem.of(ProblemCode.UNREADABLE, CellRef.ofFile(name), "", message)));
+    return Read.failed(List.of(Problem.of(ProblemCode.UNREADABLE, why, CellRef.ofFile(name))));
   }
 }

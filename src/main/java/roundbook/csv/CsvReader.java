@@ -58,8 +58,7 @@ public final class CsvReader {
   private Read<Table> read() throws IOException {
     List<Problem> problems = new ArrayList<>();
     if (layout.encoding().guessed()) {
-      String message = "the text is not UTF-8; it was read as Windows-1252";
-      problems.add(Problem.of(ProblemCode.ENCODING_GUESSED, CellRef.ofFile(file), "", message));
+      problems.add(Problem.of(ProblemCode.ENCODING_GUESSED, CellRef.ofFile(file)));
     }
     List<Row> rows = new ArrayList<>();
     int[] cells = {0};
@@ -71,8 +70,7 @@ public final class CsvReader {
               return rows.size() <= Table.HELD_ROWS && cells[0] <= MOST_HELD_CELLS;
             });
     if (rows.isEmpty()) {
-      problems.add(
-          Problem.of(ProblemCode.EMPTY_FILE, CellRef.ofFile(file), "", "the file is empty"));
+      problems.add(Problem.of(ProblemCode.EMPTY_FILE, "nothing", CellRef.ofFile(file)));
       return Read.failed(problems);
     }
     Set<Table.Mark> marks = layout.decimalComma() ? Set.of(Table.Mark.DECIMAL_COMMA) : Set.of();
@@ -114,7 +112,7 @@ public final class CsvReader {
     CellRef where = CellRef.ofFile(file);
     Throwable cause = broken.getCause() instanceof Lines.TooLong ? broken.getCause() : broken;
     return cause instanceof Lines.TooLong
-        ? Problem.of(ProblemCode.TOO_LARGE, where, "", cause.getMessage())
-        : Problem.of(ProblemCode.UNREADABLE, where, "", "the file cannot be read to its end");
+        ? Problem.of(ProblemCode.TOO_LARGE, "line", where).with("most", Lines.LONGEST)
+        : Problem.of(ProblemCode.UNREADABLE, "end", where);
   }
 }

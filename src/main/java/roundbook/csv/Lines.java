@@ -27,7 +27,7 @@ final class Lines implements AutoCloseable {
     private static final long serialVersionUID = 1L;
 
     TooLong() {
-      super("a line is longer than " + LONGEST + " characters");
+      super("longer than " + LONGEST);
     }
   }
 

@@ -75,8 +75,9 @@ public final class HarvesterReader {
     boolean whole = eachRow(row -> rows.add(row) && rows.size() <= Table.HELD_ROWS, bundled);
     List<Problem> problems = new ArrayList<>();
     if (bundled[0] > 0) {
-      String message = bundled[0] + " logs of trees processed in bundles were passed over";
-      problems.add(Problem.of(ProblemCode.NOTE_ROW, CellRef.ofFile(file), "", message));
+      problems.add(
+          Problem.of(ProblemCode.NOTE_ROW, "bundles", CellRef.ofFile(file))
+              .with("count", bundled[0]));
     }
     List<Row> held = whole ? rows : rows.subList(0, Table.HELD_ROWS);
     Set<Table.Mark> marks = Set.of(Table.Mark.LINES);
@@ -116,10 +117,11 @@ public final class HarvesterReader {
   private StemRows rowsOf(StemReader stems) throws XMLStreamException {
     String root = stems.root();
     if (!root.equals(ROOT)) {
-      String message = "the file is XML of another kind (" + root + "), no harvested production";
       throw new Stop(
-          Problem.of(ProblemCode.NOT_A_WORKBOOK, CellRef.ofFile(file), root, message)
-              .remedy("Give a harvested production file (.hpr), a workbook or a CSV file."));
+          Problem.of(ProblemCode.NOT_A_WORKBOOK, "xml", CellRef.ofFile(file))
+              .with("root", root)
+              .found(root)
+              .remedyOf("harvested"));
     }
     return new StemRows(
         stems, unit("lengthUnit", stems.lengthUnit()), unit("diameterUnit", stems.diameterUnit()));
@@ -130,28 +132,27 @@ public final class HarvesterReader {
         .orElseThrow(
             () ->
                 new Stop(
-                    Problem.of(
-                            ProblemCode.UNIT_UNKNOWN,
-                            CellRef.ofFile(file),
-                            symbol,
-                            "the file's " + attribute + " '" + symbol + "' is no known unit")
-                        .remedy("Ask for the file again; the standard's units are cm and mm.")));
+                    Problem.of(ProblemCode.UNIT_UNKNOWN, "attribute", CellRef.ofFile(file))
+                        .with("attribute", attribute)
+                        .with("text", symbol)
+                        .found(symbol)
+                        .remedyOf("again-units")));
   }
 
   private Problem problem(Exception broken) {
     CellRef where = CellRef.ofFile(file);
     if (broken instanceof StemReader.DocumentType) {
-      String message = "the XML declares a document type or entities; it is not read, for safety";
-      return Problem.of(ProblemCode.UNREADABLE, where, "", message)
-          .remedy("Ask for the file again as the harvester wrote it.");
+      return Problem.of(ProblemCode.UNREADABLE, "document-type", where).remedyOf("again-as-written");
     }
     boolean xml = broken instanceof XMLStreamException;
     int line =
         xml && ((XMLStreamException) broken).getLocation() != null
             ? ((XMLStreamException) broken).getLocation().getLineNumber()
             : 0;
-    String message =
-        xml ? "the XML is cut short or damaged at line " + line : "the file cannot be read";
-    return Problem.of(ProblemCode.UNREADABLE, where, "", message).remedy("Ask for the file again.");
+    Problem unreadable =
+        xml
+            ? Problem.of(ProblemCode.UNREADABLE, "xml", where).with("line", line)
+            : Problem.of(ProblemCode.UNREADABLE, "plain", where);
+    return unreadable.remedyOf("again");
   }
 }

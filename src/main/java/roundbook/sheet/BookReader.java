@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import roundbook.problem.Phrase;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
@@ -103,8 +104,6 @@ public final class BookReader {
 
   /** Returns the problem of a file that is no table at all. */
   public static Problem refusal(String file, FileKind kind) {
-    return Guard.stop(
-            ProblemCode.NOT_A_WORKBOOK, file, "the file is " + kind.words() + ", no table")
-        .problem();
+    return Guard.other(file, Phrase.of("what.no-table").with("what", kind.phrase()));
   }
 }

@@ -7,47 +7,42 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import org.apache.poi.poifs.filesystem.FileMagic;
+import roundbook.problem.Phrase;
 
 /** What a file is, told from its content and never from its name. */
 public enum FileKind {
   /** No bytes at all. */
-  EMPTY("an empty file"),
+  EMPTY,
   /** A zipped workbook, or another zipped file. */
-  ZIP("a zip file"),
+  ZIP,
   /** A workbook or other file of the old binary kind. */
-  OLE2("an old binary file"),
+  OLE2,
   /** Text, such as a CSV file. */
-  TEXT("text"),
+  TEXT,
   /** XML, such as a harvester's file. */
-  XML("an XML file"),
+  XML,
   /** A web page. */
-  HTML("a web page (HTML)"),
+  HTML,
   /** A text document. */
-  RTF("a text document (RTF)"),
+  RTF,
   /** A PDF document. */
-  PDF("a PDF document"),
+  PDF,
   /** A picture. */
-  PICTURE("a picture"),
+  PICTURE,
   /** A sheet as records of text, a line each. */
-  SYLK("a sheet in symbolic link format (SYLK)"),
+  SYLK,
   /** A sheet as values of text, two lines each. */
-  DIF("a sheet in data interchange format (DIF)"),
+  DIF,
   /** A sheet of a program from before 1994. */
-  OLD_SHEET("a worksheet of a format from before 1994"),
+  OLD_SHEET,
   /** Anything else. */
-  BINARY("a binary file of an unknown kind");
+  BINARY;
 
   private static final int HEAD = 8192;
 
-  private final String words;
-
-  FileKind(String words) {
-    this.words = words;
-  }
-
-  /** Returns what it is, in words. */
-  public String words() {
-    return words;
+  /** Returns what it is, as a problem names it. */
+  public Phrase phrase() {
+    return Phrase.of("kind." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
   }
 
   /**

@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import java.util.zip.ZipException;
 import org.apache.poi.EncryptedDocumentException;
 import roundbook.problem.CellRef;
+import roundbook.problem.Phrase;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
@@ -19,8 +20,7 @@ import roundbook.problem.Read;
  * once.
  */
 final class Guard {
-  private static final String SAVE_AGAIN =
-      "Open it in a spreadsheet program, save it again as .xlsx, and run again.";
+  private static final String SAVE_AGAIN = "save-again";
 
   private Guard() {}
 
@@ -48,16 +48,32 @@ final class Guard {
     }
   }
 
-  static Stop stop(ProblemCode code, String file, String message) {
-    return new Stop(Problem.of(code, CellRef.ofFile(file), "", message));
+  static Stop stop(ProblemCode code, String variant, String file) {
+    return new Stop(Problem.of(code, variant, CellRef.ofFile(file)));
+  }
+
+  /** A file that is another thing than a workbook that can be read. */
+  static Stop other(String file, String what) {
+    return new Stop(other(file, Phrase.of(what)));
+  }
+
+  /** Returns that a file is another thing than a workbook that can be read. */
+  static Problem other(String file, Phrase what) {
+    return Problem.of(ProblemCode.NOT_A_WORKBOOK, "other", CellRef.ofFile(file)).with("what", what);
+  }
+
+  /** A file or a part of it that is over a limit. */
+  static Stop over(String variant, String file, long most) {
+    return new Stop(
+        Problem.of(ProblemCode.TOO_LARGE, variant, CellRef.ofFile(file)).with("most", most));
   }
 
   /** A part that is lost or makes no sense, so that not all of the file can be read. */
-  static Stop damaged(String file, String what) {
-    Problem problem =
-        Problem.of(
-            ProblemCode.UNREADABLE, CellRef.ofFile(file), "", "the file is damaged: " + what);
-    return new Stop(problem.remedy(SAVE_AGAIN));
+  static Stop damaged(String file, Phrase what) {
+    return new Stop(
+        Problem.of(ProblemCode.UNREADABLE, "damaged", CellRef.ofFile(file))
+            .with("what", what)
+            .remedyOf(SAVE_AGAIN));
   }
 
   /** Runs a reading of a file; what it throws becomes a problem. */
@@ -76,12 +92,11 @@ final class Guard {
   private static Problem problem(String file, Throwable thrown) {
     CellRef where = CellRef.ofFile(file);
     if (has(thrown, EncryptedDocumentException.class)) {
-      return Problem.of(ProblemCode.ENCRYPTED, where, "", "the file is locked with a password");
+      return Problem.of(ProblemCode.ENCRYPTED, where);
     }
     String said = said(thrown);
     if (said.contains("internal file entries")) {
-      return Problem.of(
-          ProblemCode.TOO_LARGE, where, "", "the file holds more parts than a workbook of a tally");
+      return Problem.of(ProblemCode.TOO_LARGE, "parts", where);
     }
     if (has(thrown, OutOfMemoryError.class)
         || said.contains("zip bomb")
@@ -89,20 +104,15 @@ final class Guard {
         || has(thrown, StackOverflowError.class)
         || said.contains("tried to allocate")
         || said.contains("jaxp0")) {
-      String message =
-          "the file unpacks to far more than a tally holds, or asks for too much memory";
-      return Problem.of(ProblemCode.TOO_LARGE, where, "", message);
+      return Problem.of(ProblemCode.TOO_LARGE, "unpacks", where);
     }
     boolean cut =
         has(thrown, EOFException.class)
             || has(thrown, ZipException.class)
             || said.contains("unexpected end")
             || said.contains("truncated");
-    String message =
-        cut
-            ? "the file is cut short or damaged"
-            : "the file is damaged, or no workbook that can be read";
-    return Problem.of(ProblemCode.UNREADABLE, where, "", message).remedy(SAVE_AGAIN);
+    return Problem.of(ProblemCode.UNREADABLE, cut ? "cut-short" : "no-workbook", where)
+        .remedyOf(SAVE_AGAIN);
   }
 
   private static boolean has(Throwable thrown, Class<? extends Throwable> type) {

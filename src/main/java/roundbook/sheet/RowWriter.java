@@ -144,8 +144,10 @@ final class RowWriter {
   private String fitted(String text, int row, int column) {
     if (CellText.isTooLong(text)) {
       CellRef where = new CellRef("", from.name(), row, column);
-      String message = text.length() + " characters are more than a cell holds; the rest is cut";
-      writing.problem(Problem.of(ProblemCode.TEXT_CUT, where, text.substring(0, 40), message));
+      writing.problem(
+          Problem.of(ProblemCode.TEXT_CUT, where)
+              .with("count", text.length())
+              .found(text.substring(0, 40)));
     }
     return CellText.cut(text);
   }

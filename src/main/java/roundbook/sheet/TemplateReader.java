@@ -49,11 +49,8 @@ final class TemplateReader {
 
   private Problem unreadable(Exception broken) {
     String why = String.valueOf(broken.getMessage()).lines().findFirst().orElse("");
-    return Problem.of(
-        ProblemCode.NOT_A_WORKBOOK,
-        CellRef.ofFile(file),
-        "",
-        "the style template is no workbook of the kind .xlsx (" + why + ")");
+    return Problem.of(ProblemCode.NOT_A_WORKBOOK, "template", CellRef.ofFile(file))
+        .with("why", why);
   }
 
   private StyleTemplate template(XSSFWorkbook workbook) {
@@ -102,8 +99,7 @@ final class TemplateReader {
         defined == null || defined.isDeleted() ? Optional.empty() : cellOf(workbook, defined);
     if (cell.isEmpty()) {
       CellRef where = CellRef.ofFile(file);
-      String message = "the style template has no cell named " + name;
-      problems.add(Problem.of(ProblemCode.STYLE_MISSING, where, name, message));
+      problems.add(Problem.of(ProblemCode.STYLE_MISSING, where).with("name", name).found(name));
     }
     return cell;
   }

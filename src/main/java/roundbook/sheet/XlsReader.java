@@ -37,8 +37,7 @@ final class XlsReader {
 
   Read<List<Table>> read() throws IOException {
     if (Files.size(path) > MOST_BYTES) {
-      throw Guard.stop(
-          ProblemCode.TOO_LARGE, file, "an old workbook of over " + MOST_BYTES + " bytes");
+      throw Guard.over("old", file, MOST_BYTES);
     }
     try (POIFSFileSystem files = new POIFSFileSystem(path.toFile(), true)) {
       refuseOthers(files.getRoot());
@@ -46,31 +45,30 @@ final class XlsReader {
         return Read.of(tables(book), List.of());
       }
     } catch (OldExcelFormatException old) {
-      throw Guard.stop(
-          ProblemCode.NOT_A_WORKBOOK, file, "the file is a workbook of a format from before 1997");
+      throw Guard.other(file, "what.before-1997");
     }
   }
 
   private void refuseOthers(DirectoryNode root) {
     if (root.hasEntryCaseInsensitive(Decryptor.DEFAULT_POIFS_ENTRY)) {
-      throw Guard.stop(ProblemCode.ENCRYPTED, file, "the file is locked with a password");
+      throw Guard.stop(ProblemCode.ENCRYPTED, "", file);
     }
     boolean workbook =
         root.hasEntryCaseInsensitive("Workbook") || root.hasEntryCaseInsensitive("Book");
     if (!workbook) {
       String what =
           root.hasEntryCaseInsensitive("WordDocument")
-              ? "an old text document (.doc)"
+              ? "what.doc"
               : root.hasEntryCaseInsensitive("PowerPoint Document")
-                  ? "an old presentation (.ppt)"
-                  : "an old binary file without a workbook in it";
-      throw Guard.stop(ProblemCode.NOT_A_WORKBOOK, file, "the file is " + what);
+                  ? "what.ppt"
+                  : "what.binary";
+      throw Guard.other(file, what);
     }
   }
 
   private List<Table> tables(HSSFWorkbook book) {
     if (book.getNumberOfSheets() == 0) {
-      throw Guard.stop(ProblemCode.EMPTY_FILE, file, "the workbook has no sheet of cells");
+      throw Guard.stop(ProblemCode.EMPTY_FILE, "no-sheet", file);
     }
     List<Table> tables = new ArrayList<>();
     for (int i = 0; i < book.getNumberOfSheets(); i++) {

@@ -17,6 +17,7 @@ import org.apache.poi.openxml4j.opc.PackagePart;
 import org.apache.poi.openxml4j.opc.PackageRelationship;
 import org.apache.poi.openxml4j.opc.PackagingURIHelper;
 import roundbook.page.Book;
+import roundbook.problem.Phrase;
 import roundbook.problem.ProblemCode;
 import roundbook.table.NamedBook;
 
@@ -88,7 +89,7 @@ final class XlsxBook implements AutoCloseable {
     try {
       return strings.get(Integer.parseInt(number.strip()));
     } catch (NumberFormatException | IndexOutOfBoundsException lost) {
-      throw Guard.damaged(file, "a text is lost from it");
+      throw Guard.damaged(file, Phrase.of("damage.text"));
     }
   }
 
@@ -142,7 +143,7 @@ final class XlsxBook implements AutoCloseable {
         return part;
       }
     }
-    throw Guard.stop(ProblemCode.NOT_A_WORKBOOK, file, "the file is " + ZipKind.of(packed));
+    throw Guard.other(file, ZipKind.of(packed));
   }
 
   private void readSheets(PackagePart workbook)
@@ -176,7 +177,8 @@ final class XlsxBook implements AutoCloseable {
             ? null
             : packed.getPart(PackagingURIHelper.createPartName(relation.getTargetURI()));
     if (part == null) {
-      throw Guard.damaged(file, "the sheet '" + xml.attribute("name") + "' is lost from it");
+      throw Guard.damaged(
+          file, Phrase.of("damage.sheet").with("sheet", xml.attribute("name")));
     }
     if (part.getContentType().endsWith("worksheet+xml")) {
       sheets.add(new SheetPart(xml.attribute("name"), hidden, part));

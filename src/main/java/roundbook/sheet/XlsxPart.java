@@ -128,8 +128,7 @@ final class XlsxPart implements AutoCloseable {
     private void count(int more) {
       read += more;
       if (read > limit) {
-        throw Guard.stop(
-            ProblemCode.TOO_LARGE, file, "a part of the file unpacks to over " + limit + " bytes");
+        throw Guard.over("part", file, limit);
       }
     }
   }

@@ -32,8 +32,7 @@ final class XlsxReader {
   Read<List<Table>> read(boolean crewWanted) throws Exception {
     try (XlsxBook book = XlsxBook.open(file, path)) {
       if (book.isCrew() && !crewWanted) {
-        throw Guard.stop(
-            ProblemCode.CREW_WORKBOOK, file, "this is a crew workbook that roundbook wrote");
+        throw Guard.stop(ProblemCode.CREW_WORKBOOK, "", file);
       }
       return Read.of(tables(book), List.of());
     }
@@ -52,7 +51,7 @@ final class XlsxReader {
       tables.add(table(book, sheet));
     }
     if (tables.isEmpty()) {
-      throw Guard.stop(ProblemCode.EMPTY_FILE, file, "the workbook has no sheet of cells");
+      throw Guard.stop(ProblemCode.EMPTY_FILE, "no-sheet", file);
     }
     return tables;
   }
@@ -78,7 +77,7 @@ final class XlsxReader {
   private void hold(Row row) {
     held += row.cells().size();
     if (held > MOST_HELD_CELLS) {
-      throw Guard.stop(ProblemCode.TOO_LARGE, file, "the first rows hold too many cells");
+      throw Guard.stop(ProblemCode.TOO_LARGE, "cells", file);
     }
   }
 

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
+import roundbook.problem.Phrase;
 import roundbook.table.Cell;
 import roundbook.table.Row;
 
@@ -143,7 +144,7 @@ final class XlsxRows implements AutoCloseable {
       digits = at < address.length() && Character.isDigit(address.charAt(at));
     }
     if (number == 0 || number > MOST_COLUMNS || !digits) {
-      throw Guard.damaged(book.file(), "row " + row + " has a cell at no address that there is");
+      throw Guard.damaged(book.file(), Phrase.of("damage.address").with("row", row));
     }
     return number;
   }

@@ -20,21 +20,21 @@ final class ZipKind {
 
   private ZipKind() {}
 
-  /** Says what an office package holds when it is no workbook. */
+  /** Returns the key of what an office package holds when it is no workbook. */
   static String of(OPCPackage packed) throws InvalidFormatException {
     for (PackagePart part : packed.getParts()) {
       String type = part.getContentType();
       if (type.contains("sheet.binary")) {
-        return "a binary workbook (.xlsb)";
+        return "what.xlsb";
       }
       if (type.contains("wordprocessingml")) {
-        return "a text document (.docx)";
+        return "what.docx";
       }
       if (type.contains("presentationml")) {
-        return "a presentation (.pptx)";
+        return "what.pptx";
       }
     }
-    return "a zip file without a workbook in it";
+    return "what.zip";
   }
 
   /**
@@ -45,7 +45,7 @@ final class ZipKind {
     try (ZipFile zip = new ZipFile(path.toFile())) {
       String other = of(zip);
       if (!other.isEmpty()) {
-        throw Guard.stop(ProblemCode.NOT_A_WORKBOOK, file, "the file is " + other);
+        throw Guard.other(file, other);
       }
       long left = MOST_LISTED;
       for (ZipEntry entry : Collections.list(zip.entries())) {
@@ -54,10 +54,7 @@ final class ZipKind {
         }
       }
       if (left < 0) {
-        throw Guard.stop(
-            ProblemCode.TOO_LARGE,
-            file,
-            "the lists of what is in the file unpack to over " + MOST_LISTED + " bytes");
+        throw Guard.over("lists", file, MOST_LISTED);
       }
     }
   }
@@ -74,7 +71,7 @@ final class ZipKind {
     }
   }
 
-  /** Says what a zip file is that is no office package; empty when it may be one. */
+  /** Returns the key of what a zip file is that is no office package; empty when it may be one. */
   private static String of(ZipFile zip) throws IOException {
     ZipEntry type = zip.getEntry("mimetype");
     if (type != null) {
@@ -82,12 +79,12 @@ final class ZipKind {
         return openDocument(new String(in.readNBytes(TYPE_LENGTH), StandardCharsets.US_ASCII));
       }
     }
-    return zip.getEntry(TYPES) == null ? "a zip file without a workbook in it" : "";
+    return zip.getEntry(TYPES) == null ? "what.zip" : "";
   }
 
   private static String openDocument(String type) {
     return type.contains("spreadsheet")
-        ? "an OpenDocument spreadsheet (.ods)"
-        : "an OpenDocument file, but no spreadsheet that can be read";
+        ? "what.ods"
+        : "what.open-document";
   }
 }
