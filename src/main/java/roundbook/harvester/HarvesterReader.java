@@ -142,7 +142,8 @@ public final class HarvesterReader {
   private Problem problem(Exception broken) {
     CellRef where = CellRef.ofFile(file);
     if (broken instanceof StemReader.DocumentType) {
-      return Problem.of(ProblemCode.UNREADABLE, "document-type", where).remedyOf("again-as-written");
+      return Problem.of(ProblemCode.UNREADABLE, "document-type", where)
+          .remedyOf("again-as-written");
     }
     boolean xml = broken instanceof XMLStreamException;
     int line =

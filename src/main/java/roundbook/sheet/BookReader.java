@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.function.Function;
 import roundbook.problem.Phrase;
 import roundbook.problem.Problem;
-import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
 import roundbook.table.NamedBook;
 import roundbook.table.Table;

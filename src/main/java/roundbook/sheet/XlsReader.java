@@ -59,9 +59,7 @@ final class XlsReader {
       String what =
           root.hasEntryCaseInsensitive("WordDocument")
               ? "what.doc"
-              : root.hasEntryCaseInsensitive("PowerPoint Document")
-                  ? "what.ppt"
-                  : "what.binary";
+              : root.hasEntryCaseInsensitive("PowerPoint Document") ? "what.ppt" : "what.binary";
       throw Guard.other(file, what);
     }
   }

@@ -18,7 +18,6 @@ import org.apache.poi.openxml4j.opc.PackageRelationship;
 import org.apache.poi.openxml4j.opc.PackagingURIHelper;
 import roundbook.page.Book;
 import roundbook.problem.Phrase;
-import roundbook.problem.ProblemCode;
 import roundbook.table.NamedBook;
 
 /** An open workbook of the zipped XML kind: its sheets, shared texts and cell looks. */
@@ -177,8 +176,7 @@ final class XlsxBook implements AutoCloseable {
             ? null
             : packed.getPart(PackagingURIHelper.createPartName(relation.getTargetURI()));
     if (part == null) {
-      throw Guard.damaged(
-          file, Phrase.of("damage.sheet").with("sheet", xml.attribute("name")));
+      throw Guard.damaged(file, Phrase.of("damage.sheet").with("sheet", xml.attribute("name")));
     }
     if (part.getContentType().endsWith("worksheet+xml")) {
       sheets.add(new SheetPart(xml.attribute("name"), hidden, part));

@@ -7,7 +7,6 @@ import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import org.apache.poi.openxml4j.opc.PackagePart;
-import roundbook.problem.ProblemCode;
 import roundbook.xml.SafeXml;
 
 /**

@@ -10,7 +10,6 @@ import java.util.zip.ZipFile;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackagePart;
-import roundbook.problem.ProblemCode;
 
 /** Says in words what a zipped file is that is no workbook of the XML kind. */
 final class ZipKind {
@@ -83,8 +82,6 @@ final class ZipKind {
   }
 
   private static String openDocument(String type) {
-    return type.contains("spreadsheet")
-        ? "what.ods"
-        : "what.open-document";
+    return type.contains("spreadsheet") ? "what.ods" : "what.open-document";
   }
 }
