@@ -1,7 +1,7 @@
 package roundbook.exchange;
 
 import java.util.Optional;
-import roundbook.stack.PlacedLog;
+import roundbook.stack.FilledPlace;
 import roundbook.units.Length;
 
 /**
@@ -38,5 +38,5 @@ public record Reason(
    * @param from where the other log stands; empty for a spare
    * @param cost by how much the score would grow, in square inches
    */
-  public record Exchange(PlacedLog out, String in, Optional<PlacedLog> from, double cost) {}
+  public record Exchange(FilledPlace out, String in, Optional<FilledPlace> from, double cost) {}
 }

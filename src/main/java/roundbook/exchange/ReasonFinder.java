@@ -7,10 +7,9 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import roundbook.exchange.Reason.Exchange;
 import roundbook.job.Log;
-import roundbook.job.Piece;
 import roundbook.rounds.Fit;
 import roundbook.stack.Course;
-import roundbook.stack.PlacedLog;
+import roundbook.stack.FilledPlace;
 import roundbook.units.Length;
 
 /**
@@ -38,7 +37,7 @@ final class ReasonFinder {
   }
 
   private Reason reason(Course course) {
-    List<Length> mids = course.logs().stream().map(log -> log.piece().mid()).sorted().toList();
+    List<Length> mids = course.places().stream().map(FilledPlace::mid).sorted().toList();
     Length thick = mids.get(mids.size() - 1);
     return new Reason(
         course.round(),
@@ -47,37 +46,38 @@ final class ReasonFinder {
         onHand.get(0).least(mids.get(0)),
         onHand.get(onHand.size() - 1).most(thick),
         thickerAbove(course.round(), thick),
-        (int) course.logs().stream().filter(this::longOnShort).count(),
+        (int) course.places().stream().filter(this::longOnShort).count(),
         next(course));
   }
 
   private int thickerAbove(int round, Length thick) {
     return (int)
         trials.placed().stream()
-            .filter(log -> log.round() > round && log.piece().mid().isMoreThan(thick))
+            .filter(place -> place.round() > round && place.mid().isMoreThan(thick))
             .count();
   }
 
-  private boolean longOnShort(PlacedLog placed) {
-    Length own = fit.least(placed.wall());
+  private boolean longOnShort(FilledPlace place) {
+    Length own = fit.least(place.wall());
+    Length longest =
+        place.logs().stream().map(log -> log.piece().log().length()).reduce(Length::most).get();
     return trials.job().building().walls().stream()
         .map(fit::least)
-        .anyMatch(
-            least -> least.isMoreThan(own) && !placed.piece().log().length().isLessThan(least));
+        .anyMatch(least -> least.isMoreThan(own) && !longest.isLessThan(least));
   }
 
   private Optional<Exchange> next(Course course) {
-    return course.logs().stream()
+    return course.places().stream()
         .flatMap(out -> Stream.concat(withSpares(out), withPlaced(out)))
         .min(Comparator.comparingDouble(Exchange::cost));
   }
 
-  private Stream<Exchange> withSpares(PlacedLog out) {
+  private Stream<Exchange> withSpares(FilledPlace out) {
     List<Exchange> found = new ArrayList<>();
     for (Log log : trials.nearest(out)) {
-      for (Piece piece : trials.pieces(log, out)) {
-        if (trials.tipsHold(out, piece)) {
-          double cost = trials.change(out, piece);
+      for (FilledPlace in : trials.pieces(log, out)) {
+        if (trials.tipsHold(in)) {
+          double cost = trials.change(in);
           found.add(new Exchange(out, log.tag(), Optional.empty(), cost));
         }
       }
@@ -85,25 +85,25 @@ final class ReasonFinder {
     return found.stream();
   }
 
-  private Stream<Exchange> withPlaced(PlacedLog out) {
+  private Stream<Exchange> withPlaced(FilledPlace out) {
     return Stream.of(out)
         .filter(trials::free)
         .flatMap(free -> trials.nearestPlaced(free).stream())
         .flatMap(other -> withPlaced(out, other).stream());
   }
 
-  private Optional<Exchange> withPlaced(PlacedLog out, PlacedLog other) {
+  private Optional<Exchange> withPlaced(FilledPlace out, FilledPlace other) {
     double least = Double.MAX_VALUE;
-    List<Piece> ways = trials.pieces(out.piece().log(), other);
-    for (Piece in : ways.isEmpty() ? List.<Piece>of() : trials.pieces(other.piece().log(), out)) {
-      for (Piece back : ways) {
-        if (trials.tipsHold(out, in) && trials.tipsHold(other, back)) {
-          least = Math.min(least, trials.change(out, in, other, back));
+    List<FilledPlace> ways = trials.pieces(out, other);
+    for (FilledPlace in : ways.isEmpty() ? ways : trials.pieces(other, out)) {
+      for (FilledPlace back : ways) {
+        if (trials.tipsHold(in) && trials.tipsHold(back)) {
+          least = Math.min(least, trials.change(in, back));
         }
       }
     }
     return least == Double.MAX_VALUE
         ? Optional.empty()
-        : Optional.of(new Exchange(out, other.piece().log().tag(), Optional.of(other), least));
+        : Optional.of(new Exchange(out, other.tags(), Optional.of(other), least));
   }
 }

@@ -1,17 +1,15 @@
 package roundbook.exchange;
 
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.IntStream;
 import roundbook.balance.Aims;
 import roundbook.job.BuildRules;
 import roundbook.job.Job;
-import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.stack.Course;
+import roundbook.stack.FilledPlace;
 import roundbook.units.Length;
 import roundbook.units.LengthUnit;
 
@@ -28,7 +26,6 @@ final class Score {
   private final Job job;
   private final List<Wall> walls;
   private final List<Station[]> rounds = new ArrayList<>();
-  private final Map<Piece, Station> stations = new IdentityHashMap<>();
   private final Aims aims;
   private final Aims.Weights weights = Aims.Weights.USUAL;
   private final double gap;
@@ -44,8 +41,7 @@ final class Score {
     this.spreadMost = rules.length(Setting.SPREAD_MOST).inches();
     this.aims = Aims.usual(INCH).withSizeStep(rules.sizeStep().nanometres());
     for (Course course : courses) {
-      rounds.add(
-          course.logs().stream().map(log -> Station.of(log.piece(), job)).toArray(Station[]::new));
+      rounds.add(course.places().stream().map(this::station).toArray(Station[]::new));
     }
   }
 
@@ -61,9 +57,9 @@ final class Score {
     return before;
   }
 
-  /** Returns the numbers of a piece; those of one piece are worked out once. */
-  Station station(Piece piece) {
-    return stations.computeIfAbsent(piece, each -> Station.of(each, job));
+  /** Returns the numbers of a place. */
+  Station station(FilledPlace place) {
+    return Station.of(place, job);
   }
 
   /** Returns the whole score. */

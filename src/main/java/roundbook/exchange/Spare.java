@@ -2,7 +2,7 @@ package roundbook.exchange;
 
 import java.util.List;
 import roundbook.job.Log;
-import roundbook.stack.PlacedLog;
+import roundbook.stack.FilledPlace;
 
 /**
  * A log without a place, and where it could stand.
@@ -11,7 +11,7 @@ import roundbook.stack.PlacedLog;
  * @param places the placed logs that it could stand in for, by round, then wall
  * @param bestFor those for which no other spare is better
  */
-public record Spare(Log log, List<PlacedLog> places, List<Substitute> bestFor) {
+public record Spare(Log log, List<FilledPlace> places, List<Substitute> bestFor) {
   /** Copies the lists. */
   public Spare {
     places = List.copyOf(places);

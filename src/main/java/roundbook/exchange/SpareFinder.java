@@ -19,7 +19,7 @@ record SpareFinder(Trials trials) {
   private Spare spare(Log log, List<Substitute> best) {
     return new Spare(
         log,
-        trials.uncutLogs().stream().filter(place -> trials.serves(log, place)).toList(),
+        trials.uncutPlaces().stream().filter(place -> trials.serves(log, place)).toList(),
         best.stream().filter(each -> each.in().log().equals(log)).toList());
   }
 }

@@ -1,12 +1,12 @@
 package roundbook.exchange;
 
 import roundbook.job.Job;
-import roundbook.job.Piece;
 import roundbook.job.Setting;
+import roundbook.stack.FilledPlace;
 import roundbook.units.Length;
 
 /**
- * A piece in the numbers that the score is made from, in inches.
+ * What fills a place in the numbers that the score is made from, in inches.
  *
  * @param butt diameter at the trimmed butt end
  * @param mid diameter at the middle
@@ -15,14 +15,13 @@ import roundbook.units.Length;
  * @param offcut length cut off beyond the squaring allowance
  */
 record Station(double butt, double mid, double tip, long exact, double offcut) {
-  static Station of(Piece piece, Job job) {
-    Length allowance = job.rules().length(Setting.SQUARING_ALLOWANCE).times(2);
-    Length offcut = piece.log().length().minus(piece.trimmed()).minus(allowance);
-    Length mid = piece.mid();
+  static Station of(FilledPlace place, Job job) {
+    Length offcut = place.offcut(job.rules().length(Setting.SQUARING_ALLOWANCE));
+    Length mid = place.mid();
     return new Station(
-        piece.butt().inches(),
+        place.butt().inches(),
         mid.inches(),
-        piece.tip().inches(),
+        place.tip().inches(),
         mid.nanometres(),
         offcut.inches());
   }

@@ -1,28 +1,21 @@
 package roundbook.exchange;
 
 import java.util.Optional;
-import roundbook.job.Log;
-import roundbook.job.Pair.Half;
 import roundbook.job.Piece;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;
 
 /**
- * A spare for a placed log, or for one of two short logs beside an opening.
+ * A spare for what fills a place, or for one of two short logs beside an opening.
  *
- * @param placed what lies in the place
- * @param piece what would lie there, cut for the place
- * @param half the spare beside an opening, where only one of two short logs is replaced
+ * @param placed what fills the place
+ * @param instead the short log that it would replace, the other staying; empty: all that lies there
+ * @param in the spare, as it would be cut
  * @param effect what it would do there
  */
-public record Substitute(PlacedLog placed, Piece piece, Optional<Half> half, Effect effect) {
-  /** Returns the log that it would replace. */
-  public Log out() {
-    Log whole = placed.piece().log();
-    return half.map(own -> whole.members().get(own.left() ? 0 : 1)).orElse(whole);
-  }
-
-  /** Returns the spare, as it would be cut. */
-  public Piece in() {
-    return half.map(Half::piece).orElse(piece);
+public record Substitute(FilledPlace placed, Optional<PlacedLog> instead, Piece in, Effect effect) {
+  /** Returns the tag of the log that it would replace, or both where it replaces two. */
+  public String out() {
+    return instead.map(log -> log.piece().log().tag()).orElseGet(placed::tags);
   }
 }

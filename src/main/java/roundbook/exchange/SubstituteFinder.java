@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import roundbook.job.Log;
-import roundbook.job.Pair.Half;
 import roundbook.job.Piece;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;
 
 /**
@@ -25,55 +25,53 @@ record SubstituteFinder(Trials trials) {
           .thenComparingDouble(each -> each.effect().change());
 
   List<Substitute> best() {
-    return trials.uncutLogs().stream()
-        .flatMap(place -> Stream.concat(best(place).stream(), halves(place)))
+    return trials.uncutPlaces().stream()
+        .flatMap(place -> Stream.concat(best(place).stream(), shortLogs(place)))
         .toList();
   }
 
-  private Optional<Substitute> best(PlacedLog place) {
+  private Optional<Substitute> best(FilledPlace place) {
     return best(
+        place,
         trials.nearest(place).stream()
             .flatMap(log -> cut(log, place).stream())
-            .map(piece -> new Tried(place, piece, Optional.empty())));
+            .map(tried -> new Tried(tried, Optional.empty(), tried.first().piece())));
   }
 
   /** Returns the best spare for each of two short logs of a place, the other one staying. */
-  private Stream<Substitute> halves(PlacedLog place) {
-    return place.piece().log().pair().stream()
-        .flatMap(pair -> pair.halves().stream())
-        .flatMap(old -> best(shortLogs(place, old)).stream());
+  private Stream<Substitute> shortLogs(FilledPlace place) {
+    return place.isShared()
+        ? place.logs().stream().flatMap(old -> best(place, shortLogs(place, old)).stream())
+        : Stream.empty();
   }
 
-  private Stream<Tried> shortLogs(PlacedLog place, Half old) {
-    return trials.nearest(place, old).stream()
-        .flatMap(log -> trials.halves(log, place, old).stream())
-        .map(half -> new Tried(place, trials.withHalf(place, half), Optional.of(half)))
-        .filter(tried -> trials.tipsHold(place, tried.piece));
+  private Stream<Tried> shortLogs(FilledPlace place, PlacedLog old) {
+    return trials.nearest(old).stream()
+        .flatMap(log -> trials.shortLogs(log, old).stream())
+        .map(log -> new Tried(place.with(log, old), Optional.of(old), log.piece()))
+        .filter(tried -> trials.tipsHold(tried.filled));
   }
 
   /**
    * What is tried in a place.
    *
-   * @param place the place
-   * @param piece what would lie there
-   * @param half the short log that is new, where it is one of two
+   * @param filled what would lie there
+   * @param instead the short log that is replaced, where it is one of two
+   * @param in what is new
    */
-  private record Tried(PlacedLog place, Piece piece, Optional<Half> half) {}
+  private record Tried(FilledPlace filled, Optional<PlacedLog> instead, Piece in) {}
 
-  private Optional<Substitute> best(Stream<Tried> tried) {
+  private Optional<Substitute> best(FilledPlace place, Stream<Tried> tried) {
     return tried
-        .sorted(Comparator.comparingDouble(each -> trials.change(each.place, each.piece)))
+        .sorted(Comparator.comparingDouble(each -> trials.change(each.filled)))
         .limit(WEIGHED)
-        .map(
-            each ->
-                new Substitute(
-                    each.place, each.piece, each.half, trials.effect(each.place, each.piece)))
+        .map(each -> new Substitute(place, each.instead, each.in, trials.effect(each.filled)))
         .min(BETTER);
   }
 
-  private Optional<Piece> cut(Log log, PlacedLog place) {
+  private Optional<FilledPlace> cut(Log log, FilledPlace place) {
     return trials.pieces(log, place).stream()
-        .filter(piece -> trials.tipsHold(place, piece))
-        .min(Comparator.comparingDouble(piece -> trials.change(place, piece)));
+        .filter(trials::tipsHold)
+        .min(Comparator.comparingDouble(trials::change));
   }
 }

@@ -5,18 +5,17 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import roundbook.job.Job;
 import roundbook.job.Log;
-import roundbook.job.Pair;
-import roundbook.job.Pair.Half;
-import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.rounds.Choice;
 import roundbook.rounds.Fit;
 import roundbook.rounds.Places;
 import roundbook.stack.Course;
 import roundbook.stack.EndFit;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.Joint;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
@@ -67,8 +66,8 @@ final class Trials {
     return choice.courses();
   }
 
-  List<PlacedLog> placed() {
-    return courses().stream().flatMap(course -> course.logs().stream()).toList();
+  List<FilledPlace> placed() {
+    return courses().stream().flatMap(course -> course.places().stream()).toList();
   }
 
   /** Returns the rounds that are not cut. */
@@ -76,14 +75,14 @@ final class Trials {
     return courses().subList(Math.min(job.built().rounds(), courses().size()), courses().size());
   }
 
-  /** Returns the placed logs that are not cut. */
-  List<PlacedLog> uncutLogs() {
-    return uncut().stream().flatMap(course -> course.logs().stream()).toList();
+  /** Returns the places of the rounds that are not cut. */
+  List<FilledPlace> uncutPlaces() {
+    return uncut().stream().flatMap(course -> course.places().stream()).toList();
   }
 
   /** Returns whether a placed log may change with another: it is neither cut nor measured. */
-  boolean free(PlacedLog placed) {
-    return job.built().placeOf(placed.piece().log().tag()).isEmpty();
+  boolean free(FilledPlace place) {
+    return job.built().placeOf(place.first().piece().log().tag()).isEmpty();
   }
 
   /** Returns the logs without a place. */
@@ -92,128 +91,122 @@ final class Trials {
   }
 
   /** Returns the unused logs that may stand in a place, nearest in middle diameter first. */
-  List<Log> nearest(PlacedLog place) {
-    Length mid = place.piece().log().mid();
+  List<Log> nearest(FilledPlace place) {
+    Length mid = place.isShared() ? place.mid() : place.first().piece().log().mid();
+    return nearest(mid, log -> !pieces(log, place).isEmpty());
+  }
+
+  private List<Log> nearest(Length mid, Predicate<Log> serves) {
     return unused().stream()
-        .filter(log -> !pieces(log, place).isEmpty())
+        .filter(serves)
         .sorted(Comparator.comparing(log -> log.mid().minus(mid).absolute()))
         .limit(NEAREST)
         .toList();
   }
 
   /** Returns the free logs of other rounds nearest to a placed one in middle diameter. */
-  List<PlacedLog> nearestPlaced(PlacedLog place) {
-    Length mid = place.piece().mid();
+  List<FilledPlace> nearestPlaced(FilledPlace place) {
+    Length mid = place.mid();
     return placed().stream()
-        .filter(log -> log.round() != place.round() && free(log))
-        .sorted(Comparator.comparing(log -> log.piece().mid().minus(mid).absolute()))
+        .filter(other -> other.round() != place.round() && free(other))
+        .sorted(Comparator.comparing(other -> other.mid().minus(mid).absolute()))
         .limit(NEAREST)
+        .toList();
+  }
+
+  /** Returns the ways to cut a log so that it fills a place alone; none where it may not. */
+  List<FilledPlace> pieces(Log log, FilledPlace place) {
+    return open.pieces(numbers.get(log.tag()), place.wall(), place.round()).stream()
+        .map(place::with)
         .toList();
   }
 
   /**
-   * Returns the ways to cut a log for the place of another; none where it may not stand. A pair of
-   * short logs stands in its own place only.
+   * Returns the ways to cut what fills a place for another; none where it may not stand there, or
+   * where two short logs fill it.
    */
-  List<Piece> pieces(Log log, PlacedLog place) {
-    return log.pair().isPresent()
-        ? List.of()
-        : open.pieces(numbers.get(log.tag()), place.wall(), place.round());
+  List<FilledPlace> pieces(FilledPlace from, FilledPlace place) {
+    return from.isShared() ? List.of() : pieces(from.first().piece().log(), place);
   }
 
   /** Returns whether a log may lie in a place, whole or as one of its two short logs. */
-  boolean serves(Log log, PlacedLog place) {
+  boolean serves(Log log, FilledPlace place) {
     return !pieces(log, place).isEmpty()
-        || place.piece().log().pair().stream()
-            .flatMap(pair -> pair.halves().stream())
-            .anyMatch(half -> !halves(log, place, half).isEmpty());
+        || place.isShared()
+            && place.logs().stream().anyMatch(old -> !shortLogs(log, old).isEmpty());
   }
 
   /** Returns the unused logs that may replace one of two short logs, nearest in size first. */
-  List<Log> nearest(PlacedLog place, Half old) {
-    Length mid = old.piece().log().mid();
-    return unused().stream()
-        .filter(log -> !halves(log, place, old).isEmpty())
-        .sorted(Comparator.comparing(log -> log.mid().minus(mid).absolute()))
-        .limit(NEAREST)
-        .toList();
+  List<Log> nearest(PlacedLog old) {
+    return nearest(old.piece().log().mid(), log -> !shortLogs(log, old).isEmpty());
   }
 
   /** Returns the ways in which a log too short for every wall may replace one of two short logs. */
-  List<Half> halves(Log log, PlacedLog place, Half old) {
+  List<PlacedLog> shortLogs(Log log, PlacedLog old) {
     boolean bound =
         log.traits().keep() != Log.Keep.ANY
             || job.pins().stream().anyMatch(pin -> pin.log().equals(log.tag()))
             || !log.place().wall().isEmpty()
-                && !log.place().wall().equalsIgnoreCase(place.wall().name());
-    return bound || fit.isWallLog(log)
-        ? List.of()
-        : fit.halves(log, place.wall(), old.piece().trimmed(), old.left());
+                && !log.place().wall().equalsIgnoreCase(old.wall().name());
+    return bound || fit.isWallLog(log) ? List.of() : fit.insteadOf(old, log);
   }
 
-  /** Returns what lies in a place of two short logs when one of them is another. */
-  Piece withHalf(PlacedLog place, Half half) {
-    Pair was = place.piece().log().pair().orElseThrow();
-    Pair pair = half.left() ? new Pair(half, was.right()) : new Pair(was.left(), half);
-    Pair.Where where = Pair.Where.of(job.rules(), job.building(), place.round(), place.wall());
-    return fit.pieces(pair.log(where), place.wall()).get(0);
-  }
-
-  /** Returns by how much the score would grow with a piece in a place. */
-  double change(PlacedLog place, Piece piece) {
+  /** Returns by how much the score would grow with a place filled so. */
+  double change(FilledPlace place) {
     int round = place.round();
     int side = score.side(place.wall());
     double before = score.around(round);
-    Station stood = score.put(round, side, score.station(piece));
+    Station stood = score.put(round, side, score.station(place));
     double after = score.around(round);
     score.put(round, side, stood);
     return after - before;
   }
 
-  /** Returns by how much the score would grow if two placed logs changed places, cut so. */
-  double change(PlacedLog one, Piece forOne, PlacedLog other, Piece forOther) {
+  /** Returns by how much the score would grow with two places filled so. */
+  double change(FilledPlace one, FilledPlace other) {
     int[] touched = {one.round(), other.round()};
     double before = score.around(touched);
     int side = score.side(one.wall());
     int otherSide = score.side(other.wall());
-    Station stood = score.put(one.round(), side, score.station(forOne));
-    Station otherStood = score.put(other.round(), otherSide, score.station(forOther));
+    Station stood = score.put(one.round(), side, score.station(one));
+    Station otherStood = score.put(other.round(), otherSide, score.station(other));
     double after = score.around(touched);
     score.put(one.round(), side, stood);
     score.put(other.round(), otherSide, otherStood);
     return after - before;
   }
 
-  /** Returns whether the tips of a round hold with a piece in a place, where that is a rule. */
-  boolean tipsHold(PlacedLog place, Piece piece) {
+  /** Returns whether the tips of a round hold with a place filled so, where that is a rule. */
+  boolean tipsHold(FilledPlace place) {
     if (!ends.refuses()) {
       return true;
     }
-    Course course = with(courses().get(place.round() - 1), place, piece);
-    return course.logs().stream()
-        .allMatch(log -> ends.tipBears(log.piece(), log.wall(), course.notch()));
+    Course course = with(place);
+    return course.places().stream()
+        .allMatch(each -> ends.bears(each.thinEnd(), each.wall(), course.notch()));
   }
 
-  /** Returns all that a piece would do in a place, from the exact heights and gaps. */
-  Effect effect(PlacedLog place, Piece piece) {
+  /** Returns all that a place filled so would do, from the exact heights and gaps. */
+  Effect effect(FilledPlace place) {
     List<Course> other = new ArrayList<>(courses());
-    other.set(place.round() - 1, with(other.get(place.round() - 1), place, piece));
+    other.set(place.round() - 1, with(place));
     Stack tried = Stack.of(job.rules(), job.building(), other, job.built());
     List<Joint> own = tried.joints(place.wall(), place.round());
     Length gap = job.rules().gap();
     return new Effect(
-        change(place, piece),
+        change(place),
         planned.computeIfAbsent(place.round(), round -> flags(stack, round)),
         flags(tried, place.round()),
         own.stream().map(Joint::least).reduce(Length::least).orElse(gap),
         own.stream().map(Joint::most).reduce(Length::most).orElse(gap));
   }
 
-  private Course with(Course course, PlacedLog place, Piece piece) {
-    PlacedLog other = new PlacedLog(piece, place.wall(), place.round(), place.buttAtStart());
-    List<PlacedLog> logs =
-        course.logs().stream().map(log -> log.wall().equals(place.wall()) ? other : log).toList();
-    return Course.of(course.round(), logs, job.rules());
+  private Course with(FilledPlace other) {
+    List<FilledPlace> places =
+        courses().get(other.round() - 1).places().stream()
+            .map(place -> place.wall().equals(other.wall()) ? other : place)
+            .toList();
+    return Course.of(other.round(), places, job.rules());
   }
 
   private int flags(Stack tried, int round) {
@@ -224,8 +217,8 @@ final class Trials {
             .filter(joint -> joint.flag(job.rules()) != Joint.Flag.NONE)
             .count();
     long thin =
-        course.logs().stream()
-            .flatMap(log -> Stream.of(ends.butt(course, log), ends.tip(course, log)))
+        course.places().stream()
+            .flatMap(each -> Stream.of(ends.butt(course, each), ends.tip(course, each)))
             .filter(fit -> fit.weak())
             .count();
     Length spread = course.spread().roundedTo(job.rules().printStep());

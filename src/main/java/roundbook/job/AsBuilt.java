@@ -138,58 +138,80 @@ public record AsBuilt(
   }
 
   /**
-   * The log of a settled place and how it is cut.
+   * What lies in a settled place.
    *
-   * @param tag the log's tag
-   * @param cutOffButt what is cut off its butt end
-   * @param halves the two short logs that it stands for, left then right; none: it is one log
+   * @param logs its log, or both short ones, the left one first
    */
-  public record Held(String tag, Length cutOffButt, List<HeldHalf> halves) {
+  public record Held(List<HeldLog> logs) {
     /** Copies the list. */
     public Held {
-      halves = List.copyOf(halves);
+      logs = List.copyOf(logs);
     }
 
-    /** One log. */
+    /** One log, and what is cut off its butt end. */
     public Held(String tag, Length cutOffButt) {
-      this(tag, cutOffButt, List.of());
+      this(List.of(new HeldLog(tag, cutOffButt)));
     }
 
-    /** Two short logs; the allowance is what is squared off the ends of logs. */
-    public static Held ofHalves(HeldHalf left, HeldHalf right, Length allowance) {
-      String both = Pair.tag(left.tag(), right.tag());
-      return new Held(both, allowance, List.of(left, right));
-    }
-
-    /** Returns how a piece is held. */
-    public static Held of(Piece piece) {
-      List<HeldHalf> halves =
-          piece.log().pair().stream()
-              .flatMap(pair -> pair.halves().stream())
-              .map(HeldHalf::of)
-              .toList();
-      return new Held(piece.log().tag(), piece.cutOffButt(), halves);
+    /** Returns whether two short logs lie there. */
+    public boolean isShared() {
+      return logs.size() > 1;
     }
 
     /** Returns the tags of the logs that lie there, one or two. */
     public List<String> tags() {
-      return halves.isEmpty() ? List.of(tag) : halves.stream().map(HeldHalf::tag).toList();
+      return logs.stream().map(HeldLog::tag).toList();
+    }
+
+    /** Returns whether a log lies there, alone or beside another. */
+    public boolean holds(String tag) {
+      return logs.stream().anyMatch(log -> log.tag().equals(tag));
+    }
+
+    /**
+     * Returns what is cut off the butt end of a log that lies there.
+     *
+     * @throws java.util.NoSuchElementException if it does not
+     */
+    public Length cutOffButt(String tag) {
+      return logs.stream()
+          .filter(log -> log.tag().equals(tag))
+          .findFirst()
+          .orElseThrow()
+          .cutOffButt();
+    }
+
+    /** Returns the tags as they are printed. */
+    public String words() {
+      return String.join(" + ", tags());
     }
   }
 
   /**
-   * A short log beside an opening and how it is cut.
+   * A log of a settled place and how it is cut.
    *
    * @param tag the log's tag
    * @param cutOffButt what is cut off its butt end
-   * @param trimmed the length it is cut to
-   * @param buttOut whether its butt lies at the corner, not at the opening
+   * @param beside how it lies beside an opening; empty: from corner to corner
    */
-  public record HeldHalf(String tag, Length cutOffButt, Length trimmed, boolean buttOut) {
-    static HeldHalf of(Pair.Half half) {
-      Piece piece = half.piece();
-      return new HeldHalf(piece.log().tag(), piece.cutOffButt(), piece.trimmed(), half.buttOut());
+  public record HeldLog(String tag, Length cutOffButt, Optional<Beside> beside) {
+    /** A log from corner to corner. */
+    public HeldLog(String tag, Length cutOffButt) {
+      this(tag, cutOffButt, Optional.empty());
     }
+
+    /** Returns a short log beside an opening. */
+    public static HeldLog beside(String tag, Length cutOffButt, Length trimmed, boolean buttOut) {
+      return new HeldLog(tag, cutOffButt, Optional.of(new Beside(trimmed, buttOut)));
+    }
+
+    /**
+     * How a short log lies beside an opening.
+     *
+     * @param trimmed the length it is cut to
+     * @param buttOut whether its butt lies at the corner, not at the opening
+     */
+    public record Beside(Length trimmed, boolean buttOut) {}
   }
 
   /**
@@ -250,7 +272,7 @@ public record AsBuilt(
   /** Returns the place in which a log is settled, if it is. */
   public Optional<Place> placeOf(String tag) {
     return held.entrySet().stream()
-        .filter(each -> each.getValue().tag().equals(tag) || each.getValue().tags().contains(tag))
+        .filter(each -> each.getValue().holds(tag))
         .map(Map.Entry::getKey)
         .findFirst();
   }
@@ -262,7 +284,7 @@ public record AsBuilt(
   public boolean isMovable(Place place) {
     Measures typed = measures.getOrDefault(place, Measures.NONE);
     boolean marked = typed.lowerCut().isPresent() || typed.upperCut().isPresent();
-    boolean alone = held.containsKey(place) && held.get(place).halves().isEmpty();
+    boolean alone = held.containsKey(place) && !held.get(place).isShared();
     return !isBegun(place.round()) && typed.hewn() && !marked && alone;
   }
 
@@ -272,7 +294,7 @@ public record AsBuilt(
     Map<Place, Measures> typed = new TreeMap<>(measures);
     now.forEach(
         (place, log) -> {
-          Optional<Place> from = placeOf(log.tag()).filter(at -> !at.equals(place));
+          Optional<Place> from = placeOf(log.tags().get(0)).filter(at -> !at.equals(place));
           if (from.isPresent()) {
             places.put(place, log);
             typed.put(place, measures.get(from.get()));
@@ -320,8 +342,7 @@ public record AsBuilt(
   public Optional<Length> correctionOf(String tag) {
     return held.entrySet().stream()
         .filter(entry -> isCut(entry.getKey().round()))
-        .filter(
-            entry -> entry.getValue().tag().equals(tag) || entry.getValue().tags().contains(tag))
+        .filter(entry -> entry.getValue().holds(tag))
         .findFirst()
         .map(entry -> cut.get(entry.getKey().round() - 1).correction());
   }

@@ -1,11 +1,7 @@
 package roundbook.job;
 
-import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Stream;
 import roundbook.units.Length;
 
 /**
@@ -48,40 +44,6 @@ public record Job(
   /** Returns the same job with other logs. */
   public Job withLogs(List<Log> other) {
     return new Job(rules, building, other, openings, pins, built, prices);
-  }
-
-  /**
-   * Returns the log that stands in a place: one of the job, or both short logs of a pair as one;
-   * empty where a log is gone.
-   *
-   * @param place the place
-   * @param held which log it is, or which two
-   */
-  public Optional<Log> log(AsBuilt.Place place, AsBuilt.Held held) {
-    if (held.halves().isEmpty()) {
-      return log(held.tag());
-    }
-    List<Pair.Half> halves = new ArrayList<>();
-    for (AsBuilt.HeldHalf each : held.halves()) {
-      boolean left = halves.isEmpty();
-      log(each.tag())
-          .map(log -> new Piece(log, each.cutOffButt(), each.trimmed()))
-          .ifPresent(piece -> halves.add(new Pair.Half(piece, left, each.buttOut())));
-    }
-    Optional<Wall> wall = building.wall(place.wall()).filter(each -> halves.size() == 2);
-    return wall.map(each -> Pair.Where.of(rules, building, place.round(), each))
-        .map(where -> new Pair(halves.get(0), halves.get(1)).log(where));
-  }
-
-  /**
-   * Returns the same job with pairs of short logs as logs of their own, each for its own place, in
-   * place of the logs that they are made of.
-   */
-  public Job paired(List<Log> pairs) {
-    Set<String> used = new HashSet<>();
-    pairs.forEach(pair -> pair.members().forEach(log -> used.add(log.tag())));
-    Stream<Log> single = logs.stream().filter(log -> !used.contains(log.tag()));
-    return withLogs(Stream.concat(single, pairs.stream()).toList());
   }
 
   /** A job of which nothing is built yet. */

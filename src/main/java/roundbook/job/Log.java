@@ -2,9 +2,7 @@ package roundbook.job;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalInt;
 import roundbook.problem.CellRef;
 import roundbook.units.Length;
@@ -20,7 +18,6 @@ import roundbook.units.Length;
  * @param place the wall and round asked for, if any
  * @param origin the row it was read from
  * @param extra other columns of the tally by heading, carried through to the log list
- * @param pair the two short logs that this one stands for, if it does
  */
 public record Log(
     String tag,
@@ -30,25 +27,11 @@ public record Log(
     Traits traits,
     Wish place,
     CellRef origin,
-    Map<String, String> extra,
-    Optional<Pair> pair) {
+    Map<String, String> extra) {
 
   /** Keeps the extra columns in their order. */
   public Log {
     extra = extra.isEmpty() ? Map.of() : Collections.unmodifiableMap(new LinkedHashMap<>(extra));
-  }
-
-  /** One log of the tally. */
-  public Log(
-      String tag,
-      Length length,
-      DiameterProfile profile,
-      Sources sources,
-      Traits traits,
-      Wish place,
-      CellRef origin,
-      Map<String, String> extra) {
-    this(tag, length, profile, sources, traits, place, origin, extra, Optional.empty());
   }
 
   /** Compares as any record does, without what a record must first link to do so. */
@@ -63,20 +46,13 @@ public record Log(
             && traits.equals(log.traits)
             && place.equals(log.place)
             && origin.equals(log.origin)
-            && extra.equals(log.extra)
-            && pair.equals(log.pair);
+            && extra.equals(log.extra);
   }
 
   /** Tags are unique in a job, so they tell logs apart. */
   @Override
   public int hashCode() {
     return tag.hashCode();
-  }
-
-  /** Returns the logs of the tally that it is: itself, or both of its pair. */
-  public List<Log> members() {
-    return pair.map(two -> two.halves().stream().map(half -> half.piece().log()).toList())
-        .orElseGet(() -> List.of(this));
   }
 
   /**
@@ -164,30 +140,30 @@ public record Log(
 
   /** Returns the same log with another wish for its place. */
   public Log placed(Wish other) {
-    return new Log(tag, length, profile, sources, traits, other, origin, extra, pair);
+    return new Log(tag, length, profile, sources, traits, other, origin, extra);
   }
 
   /** Returns the same log with every diameter so much smaller. */
   public Log thinnedBy(Length difference) {
     DiameterProfile other = difference.isZero() ? profile : profile.thinnedBy(difference);
-    return new Log(tag, length, other, sources, traits, place, origin, extra, pair);
+    return new Log(tag, length, other, sources, traits, place, origin, extra);
   }
 
   /** Returns the same log, left out of the plan. */
   public Log skipped() {
     Traits left =
         new Traits(traits.species, traits.bark, traits.sweep, traits.keep, true, traits.remarks);
-    return new Log(tag, length, profile, sources, left, place, origin, extra, pair);
+    return new Log(tag, length, profile, sources, left, place, origin, extra);
   }
 
   /** Returns the same log with a profile that was measured. */
   public Log measured(DiameterProfile other) {
-    return new Log(tag, length, other, Sources.MEASURED, traits, place, origin, extra, pair);
+    return new Log(tag, length, other, Sources.MEASURED, traits, place, origin, extra);
   }
 
   /** Returns the same log under another tag. */
   public Log tagged(String other) {
-    return new Log(other, length, profile, sources, traits, place, origin, extra, pair);
+    return new Log(other, length, profile, sources, traits, place, origin, extra);
   }
 
   /** Returns the natural diameter at the butt end as tallied. */

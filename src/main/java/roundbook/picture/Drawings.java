@@ -12,7 +12,7 @@ import java.util.stream.IntStream;
 import roundbook.job.Opening;
 import roundbook.job.Wall;
 import roundbook.stack.Course;
-import roundbook.stack.PlacedLog;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.Stack;
 import roundbook.units.Length;
 
@@ -104,14 +104,14 @@ public record Drawings(Stack stack, Wording wording) {
 
   /** Groups the logs of a round by how they are cut and draws each group once. */
   private List<Picture> facesOf(Course course) {
-    Map<FaceCase, List<PlacedLog>> groups = new LinkedHashMap<>();
-    for (PlacedLog log : course.logs()) {
+    Map<FaceCase, List<FilledPlace>> groups = new LinkedHashMap<>();
+    for (FilledPlace log : course.places()) {
       groups.computeIfAbsent(FaceCase.of(stack, log), key -> new ArrayList<>()).add(log);
     }
     return groups.entrySet().stream().map(this::face).toList();
   }
 
-  private Picture face(Map.Entry<FaceCase, List<PlacedLog>> group) {
+  private Picture face(Map.Entry<FaceCase, List<FilledPlace>> group) {
     String walls =
         group.getValue().stream().map(log -> log.wall().name()).collect(Collectors.joining(" "));
     String heading = wording.say("faces.heading", group.getValue().get(0).round(), walls);

@@ -7,7 +7,7 @@ import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.notch.Notch;
 import roundbook.stack.Course;
-import roundbook.stack.PlacedLog;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.Stack;
 import roundbook.units.Length;
 import roundbook.units.LengthUnit;
@@ -24,7 +24,7 @@ record Elevation(Stack stack, Wall wall) {
   private static final int PARTS = 12;
 
   /** Returns the wall's logs from the lowest up. */
-  List<PlacedLog> logs() {
+  List<FilledPlace> logs() {
     return stack.courses().stream().map(course -> course.on(wall).orElseThrow()).toList();
   }
 
@@ -49,7 +49,7 @@ record Elevation(Stack stack, Wall wall) {
   }
 
   /** Returns the height of a log's centre line. */
-  double centre(PlacedLog log) {
+  double centre(FilledPlace log) {
     return stack.centre(log).inches();
   }
 
@@ -60,7 +60,7 @@ record Elevation(Stack stack, Wall wall) {
 
   /** Returns the least distance between the centre lines of neighbouring logs. */
   double leastCourse() {
-    List<PlacedLog> logs = logs();
+    List<FilledPlace> logs = logs();
     double least = stack.courses().get(0).notch().size().inches();
     for (int i = 1; i < logs.size(); i++) {
       least = Math.min(least, centre(logs.get(i)) - centre(logs.get(i - 1)));
@@ -69,7 +69,7 @@ record Elevation(Stack stack, Wall wall) {
   }
 
   /** Returns the outline of a log: its natural shape between the shoulders, its necks past them. */
-  List<Spot> outline(PlacedLog log) {
+  List<Spot> outline(FilledPlace log) {
     Notch notch = notch(log);
     double above = centre(log) + notch.upper().inches();
     List<Spot> outline = new ArrayList<>();
@@ -85,12 +85,12 @@ record Elevation(Stack stack, Wall wall) {
   }
 
   /** Returns the height of a log's natural top at a place along the wall. */
-  double crown(PlacedLog log, double x) {
+  double crown(FilledPlace log, double x) {
     return centre(log) + radius(log, x);
   }
 
   /** Returns the height of a log's underside between the shoulders. */
-  double belly(PlacedLog log, double x) {
+  double belly(FilledPlace log, double x) {
     double natural = centre(log) - radius(log, x);
     FaceCase.Special special = FaceCase.special(stack, log);
     boolean flat = special == FaceCase.Special.BED_WHOLE || special == FaceCase.Special.BED_BETWEEN;
@@ -100,7 +100,7 @@ record Elevation(Stack stack, Wall wall) {
   /** Returns the end grain of a crossing log, at the left or the right end of this wall. */
   List<Spot> crossingEnd(Course course, boolean left) {
     Wall crossing = left ? stack.building().after(wall) : stack.building().before(wall);
-    PlacedLog log = course.on(crossing).orElseThrow();
+    FilledPlace log = course.on(crossing).orElseThrow();
     double thick = crossing.thickness().inches();
     double outer = left ? overhang() : length() - overhang();
     double inner = left ? outer + thick : outer - thick;
@@ -132,7 +132,7 @@ record Elevation(Stack stack, Wall wall) {
   }
 
   /** Adds the underside of a log, from its right end back to its left one. */
-  private void under(PlacedLog log, List<Spot> outline) {
+  private void under(FilledPlace log, List<Spot> outline) {
     double shoulder = centre(log) - notch(log).lower().inches();
     double right = end(log, stack.building().before(wall));
     double left = end(log, stack.building().after(wall));
@@ -147,7 +147,7 @@ record Elevation(Stack stack, Wall wall) {
   }
 
   /** Returns the height of the underside at the trimmed end over a crossing wall. */
-  private double end(PlacedLog log, Wall crossing) {
+  private double end(FilledPlace log, Wall crossing) {
     boolean flat = FaceCase.special(stack, log) == FaceCase.Special.BED_WHOLE;
     Length depth =
         flat
@@ -159,7 +159,7 @@ record Elevation(Stack stack, Wall wall) {
   /**
    * Returns how far the end grain of a log that crosses this wall reaches below its centre line.
    */
-  private double endDepth(PlacedLog log) {
+  private double endDepth(FilledPlace log) {
     return centre(log) - end(log, wall);
   }
 
@@ -175,12 +175,12 @@ record Elevation(Stack stack, Wall wall) {
   }
 
   /** Returns half the natural diameter at a place along the wall. */
-  private double radius(PlacedLog log, double x) {
+  private double radius(FilledPlace log, double x) {
     Length from = Length.of(x, LengthUnit.INCH);
     return log.fromLeft(from).inches() / 2;
   }
 
-  private Notch notch(PlacedLog log) {
+  private Notch notch(FilledPlace log) {
     return stack.courses().get(log.round() - 1).notch();
   }
 

@@ -5,7 +5,7 @@ import roundbook.job.BuildRules;
 import roundbook.job.Setting;
 import roundbook.notch.Notch;
 import roundbook.stack.Course;
-import roundbook.stack.PlacedLog;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.Stack;
 import roundbook.units.Length;
 
@@ -54,7 +54,7 @@ record FaceCase(
   }
 
   /** Returns the case of a placed log. */
-  static FaceCase of(Stack stack, PlacedLog log) {
+  static FaceCase of(Stack stack, FilledPlace log) {
     Course course = stack.courses().get(log.round() - 1);
     Length overhang = stack.rules().overhang();
     return new FaceCase(
@@ -76,7 +76,7 @@ record FaceCase(
   }
 
   /** Returns how a placed log differs from the common one. */
-  static Special special(Stack stack, PlacedLog log) {
+  static Special special(Stack stack, FilledPlace log) {
     boolean first = log.wall().laidFirst();
     if (log.round() == 1 && first && !bed(stack.rules(), "starter")) {
       return Special.BED_WHOLE;

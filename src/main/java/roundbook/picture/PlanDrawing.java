@@ -5,6 +5,7 @@ import java.util.Optional;
 import roundbook.job.Building;
 import roundbook.job.Wall;
 import roundbook.stack.Course;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;
 
 /** The building seen from above: four walls, their corners, where each butt lies. */
@@ -45,8 +46,8 @@ final class PlanDrawing {
   /** Returns the words for those who cannot see the drawing. */
   String altText(Course course) {
     List<String> butts =
-        course.logs().stream()
-            .map(log -> log.wall().name() + " " + log.buttCorner(building))
+        course.places().stream()
+            .map(place -> place.wall().name() + " " + place.buttCorner(building))
             .toList();
     return wording.say("plan.alt", course.round(), run(course), String.join(", ", butts));
   }
@@ -55,7 +56,7 @@ final class PlanDrawing {
   private void log(Course course, Wall wall) {
     Side side = side(wall);
     canvas.shape(Line.NORMAL, side.log(), Ink.WHITE);
-    Optional<PlacedLog> placed = course.on(wall);
+    Optional<FilledPlace> placed = course.on(wall);
     if (placed.isEmpty()) {
       return;
     }
@@ -98,7 +99,7 @@ final class PlanDrawing {
   /** Writes the name of a wall and the tag of its log inside of it. */
   private void name(Course course, Wall wall) {
     Side side = side(wall);
-    String tag = course.on(wall).map(log -> log.piece().log().tag()).orElse("");
+    String tag = course.on(wall).map(FilledPlace::tags).orElse("");
     Spot at = side.inwards(side.along(0.5), side.upright() ? 9 : 14);
     if (!side.upright()) {
       String both = (wall.name() + "  " + tag).strip();

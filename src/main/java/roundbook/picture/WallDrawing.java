@@ -6,8 +6,8 @@ import java.util.function.Function;
 import roundbook.job.Opening;
 import roundbook.job.Wall;
 import roundbook.stack.Course;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.Joint;
-import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
 import roundbook.units.Length;
 
@@ -128,13 +128,13 @@ final class WallDrawing {
     return outline.stream().map(spot -> on(spot.x(), spot.y())).toList();
   }
 
-  List<PlacedLog> logs() {
+  List<FilledPlace> logs() {
     return elevation.logs();
   }
 
   /** Returns the tag of a placed log. */
-  static String tag(PlacedLog log) {
-    return log.piece().log().tag();
+  static String tag(FilledPlace log) {
+    return log.tags();
   }
 
   /** Draws what stands under the wall between the corners, and the level of the first bed. */

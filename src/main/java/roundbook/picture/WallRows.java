@@ -2,6 +2,7 @@ package roundbook.picture;
 
 import java.util.List;
 import java.util.Optional;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;
 
 /** The words of a wall drawing, a row a log: round, butt and tip, tag, middle, height. */
@@ -25,7 +26,7 @@ final class WallRows {
   }
 
   /** Writes the row of a log. */
-  void draw(PlacedLog log, WallOpenings holes) {
+  void draw(FilledPlace log, WallOpenings holes) {
     double z = middle(log);
     Spot left = drawing.on(0, z);
     Spot right = drawing.on(drawing.elevation().length(), z);
@@ -57,7 +58,7 @@ final class WallRows {
   }
 
   /** Finds the widest stretch of a log that no opening takes, for its tag. */
-  private void tag(PlacedLog log, WallOpenings holes) {
+  private void tag(FilledPlace log, WallOpenings holes) {
     Elevation elevation = drawing.elevation();
     double z = middle(log);
     Spot left = drawing.on(elevation.leftFace(), z).plus(6, -size / 2);
@@ -66,8 +67,8 @@ final class WallRows {
     List<PlacedLog> logs = log.logs();
     List<Box> parts = holes.free(whole);
     if (logs.size() == 2 && parts.size() > 1) {
-      shortLog(WallDrawing.tag(logs.get(0)), parts.get(0));
-      shortLog(WallDrawing.tag(logs.get(1)), parts.get(parts.size() - 1));
+      shortLog(logs.get(0), parts.get(0));
+      shortLog(logs.get(1), parts.get(parts.size() - 1));
       return;
     }
     Optional<Box> free = holes.widest(whole);
@@ -77,22 +78,22 @@ final class WallRows {
   }
 
   /** Writes the tag of a short log in the middle of its stretch. */
-  private void shortLog(String tag, Box free) {
-    Label label = Label.of(tag, size, free.middle()).bold().centred();
+  private void shortLog(PlacedLog log, Box free) {
+    Label label = Label.of(log.piece().log().tag(), size, free.middle()).bold().centred();
     canvas.writeIfFree(label.within(free.width()));
   }
 
   /** Returns the height half between a log's top and its underside, sawn flat or not. */
-  private double middle(PlacedLog log) {
+  private double middle(FilledPlace log) {
     double x = drawing.elevation().length() / 2;
     return (drawing.elevation().crown(log, x) + drawing.elevation().belly(log, x)) / 2;
   }
 
   /** Writes the tag at the left and the middle diameter at the right of a stretch. */
-  private void write(PlacedLog log, Box free) {
+  private void write(FilledPlace log, Box free) {
     Label tag = Label.of(WallDrawing.tag(log), size, free.middle()).bold();
     writeFrom(new Spot(free.left(), free.middle().y()), 1, free, tag);
-    String mid = "Ø " + drawing.wording().mark(log.piece().mid());
+    String mid = "Ø " + drawing.wording().mark(log.mid());
     double small = Math.max(WallDrawing.SMALL, size * 0.9);
     Label middle = Label.of(mid, small, free.middle()).ending().uncut();
     writeFrom(new Spot(free.right(), free.middle().y()), -1, free, middle);

@@ -202,12 +202,11 @@ final class Doubts {
             joint.lower().round(),
             which,
             withUnit(gap),
-            joint.upper().piece().log().tag(),
-            joint.lower().piece().log().tag());
-    CellRef where = joint.upper().piece().log().origin();
+            joint.upper().tags(),
+            joint.lower().tags());
+    CellRef where = joint.upper().first().piece().log().origin();
     Problem problem =
-        Problem.of(code, where, formats.mark(gap), message)
-            .about(joint.upper().piece().log().tag());
+        Problem.of(code, where, formats.mark(gap), message).about(joint.upper().tags());
     problems.add(isCut(joint.upper().round()) ? standing(problem) : problem);
   }
 
@@ -239,7 +238,7 @@ final class Doubts {
       ends.add("butt end " + piece.buttFit().verdict());
     }
     Length diameter = (tip ? piece.tipFit() : piece.buttFit()).diameter();
-    ends(piece.placed(), String.join("; ", ends), diameter);
+    ends(piece.placed().first(), String.join("; ", ends), diameter);
   }
 
   /** Says that a short log beside an opening is too thin at its corner. */

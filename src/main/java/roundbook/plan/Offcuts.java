@@ -42,7 +42,7 @@ final class Offcuts {
         .flatMap(
             each ->
                 each.of(LogCut.Kind.THROUGH).stream()
-                    .filter(cut -> cut.log().logs().size() == 1)
+                    .filter(cut -> !cut.log().isShared())
                     .map(cut -> each.opening().width()))
         .toList();
   }

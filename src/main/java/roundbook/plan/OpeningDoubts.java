@@ -47,9 +47,10 @@ final class OpeningDoubts {
    */
   List<Problem> kept(List<PiecePlan> pieces) {
     return pieces.stream()
-        .filter(piece -> piece.placed().piece().log().traits().keep() == Log.Keep.HEADER)
         .filter(piece -> !piece.notes().contains(PiecePlan.Note.HEADER))
-        .map(piece -> piece.placed().piece().log())
+        .flatMap(piece -> piece.logs().stream())
+        .map(placed -> placed.piece().log())
+        .filter(log -> log.traits().keep() == Log.Keep.HEADER)
         .map(
             log ->
                 Problem.of(
@@ -133,7 +134,7 @@ final class OpeningDoubts {
         .findFirst()
         .ifPresent(
             log -> {
-              String message = "cuts the first log, " + log.log().piece().log().tag() + ", in two";
+              String message = "cuts the first log, " + log.log().tags() + ", in two";
               say(cut, ProblemCode.OPENING_SILL, formats.mark(cut.opening().sill()), message);
             });
   }
@@ -153,7 +154,7 @@ final class OpeningDoubts {
     deep.ifPresent(
         log -> {
           boolean header = cut.header().filter(log.log()::equals).isPresent();
-          Length shown = header ? log.depth() : log.log().piece().mid().minus(log.depth());
+          Length shown = header ? log.depth() : log.log().mid().minus(log.depth());
           String message =
               String.format(
                   Locale.ROOT,
@@ -162,7 +163,7 @@ final class OpeningDoubts {
                       : "leaves %s %s of the height of log %s over it; its header is the next",
                   formats.mark(shown),
                   formats.unit().symbol(),
-                  log.log().piece().log().tag());
+                  log.log().tags());
           say(cut, ProblemCode.OPENING_HEADER, found, message);
         });
   }

@@ -3,13 +3,14 @@ package roundbook.plan;
 import java.util.List;
 import roundbook.job.AsBuilt;
 import roundbook.notch.NeckFit;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;
 import roundbook.units.Length;
 
 /**
- * A placed log with every distance, weight and doubt that its page shows.
+ * A filled place with every distance, weight and doubt that its page shows.
  *
- * @param placed the log in its place
+ * @param placed what fills it
  * @param buttAt the corner at which its butt lies, such as {@code NW}
  * @param nearShoulder distance of the near shoulder from the trimmed butt end
  * @param farShoulder distance of the far shoulder from the trimmed butt end
@@ -21,7 +22,7 @@ import roundbook.units.Length;
  * @param halves the two short logs that lie there instead, left then right; none: it is one log
  */
 public record PiecePlan(
-    PlacedLog placed,
+    FilledPlace placed,
     String buttAt,
     Length nearShoulder,
     Length farShoulder,
@@ -58,7 +59,7 @@ public record PiecePlan(
       NeckFit fit) {
     /** Returns whether its butt lies at the corner, not at the opening. */
     public boolean buttOut() {
-      return placed.buttAtStart() != left;
+      return placed.buttOut();
     }
 
     /** Returns how it is known in what is built and measured. */

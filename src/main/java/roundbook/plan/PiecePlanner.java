@@ -19,6 +19,7 @@ import roundbook.plan.PiecePlan.Note;
 import roundbook.plan.PiecePlan.Weight;
 import roundbook.stack.Course;
 import roundbook.stack.EndFit;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
 import roundbook.takeoff.LogCut;
@@ -32,9 +33,9 @@ final class PiecePlanner {
   private final Job job;
   private final Stack stack;
   private final Map<PlacedLog, PieceWood> wood;
-  private final Set<PlacedLog> headers;
-  private final Set<PlacedLog> cut;
-  private final Map<PlacedLog, String> through = new HashMap<>();
+  private final Set<FilledPlace> headers;
+  private final Set<FilledPlace> cut;
+  private final Map<FilledPlace, String> through = new HashMap<>();
 
   PiecePlanner(Job job, Stack stack, Takeoff takeoff) {
     this.job = job;
@@ -60,14 +61,14 @@ final class PiecePlanner {
   List<PiecePlan> pieces() {
     List<PiecePlan> pieces = new ArrayList<>();
     for (Course course : stack.courses()) {
-      for (PlacedLog placed : course.logs()) {
+      for (FilledPlace placed : course.places()) {
         pieces.add(piece(course, placed));
       }
     }
     return pieces;
   }
 
-  private PiecePlan piece(Course course, PlacedLog placed) {
+  private PiecePlan piece(Course course, FilledPlace placed) {
     Length overhang = job.rules().overhang();
     Length near = placed.nearShoulder(job.building(), overhang);
     Length far = placed.farShoulder(job.building(), overhang);
@@ -88,7 +89,7 @@ final class PiecePlanner {
   }
 
   /** Returns what the log of a place weighs; of a pair the heavier of the two. */
-  private Weight weight(PlacedLog placed) {
+  private Weight weight(FilledPlace placed) {
     return placed.logs().stream()
         .map(log -> weight(wood.get(log)))
         .max(Comparator.comparingDouble(Weight::pounds))
@@ -99,30 +100,28 @@ final class PiecePlanner {
     return new Weight(piece.weights().green(), piece.balance());
   }
 
-  private List<Half> halves(PlacedLog placed, NeckFit left, NeckFit right) {
-    List<PlacedLog> logs = placed.logs();
-    return logs.size() == 1
-        ? List.of()
-        : List.of(half(placed, logs.get(0), left), half(placed, logs.get(1), right));
+  private List<Half> halves(FilledPlace placed, NeckFit left, NeckFit right) {
+    return placed.isShared()
+        ? placed.logs().stream().map(log -> half(placed, log, log.isLeft() ? left : right)).toList()
+        : List.of();
   }
 
-  private Half half(PlacedLog placed, PlacedLog log, NeckFit fit) {
-    boolean left = log.equals(placed.logs().get(0));
+  private Half half(FilledPlace placed, PlacedLog log, NeckFit fit) {
+    boolean left = log.isLeft();
     Building building = job.building();
     Wall crossing = left ? building.after(log.wall()) : building.before(log.wall());
     Length neck = crossing.thickness().plus(job.rules().overhang());
-    boolean buttOut = log.buttAtStart() != left;
     return new Half(
         log,
         left,
         through.getOrDefault(placed, ""),
         left ? building.endCorner(log.wall()) : building.startCorner(log.wall()),
-        buttOut ? neck : log.piece().trimmed().minus(neck),
+        log.buttOut() ? neck : log.piece().trimmed().minus(neck),
         weight(wood.get(log)),
         fit);
   }
 
-  private List<Note> notes(PlacedLog placed, NeckFit butt, NeckFit tip) {
+  private List<Note> notes(FilledPlace placed, NeckFit butt, NeckFit tip) {
     List<Note> notes = new ArrayList<>();
     if (placed.round() == 1) {
       firstRound(placed, notes);
@@ -132,14 +131,14 @@ final class PiecePlanner {
     }
     addIf(notes, headers.contains(placed), Note.HEADER);
     addIf(notes, cut.contains(placed) && !headers.contains(placed), Note.CUT_AT_OPENING);
-    estimates(placed.piece().log().sources(), notes);
+    estimates(placed, notes);
     addIf(notes, butt.weak(), Note.BUTT_THIN);
     addIf(notes, tip.weak(), Note.TIP_THIN);
     addIf(notes, !tip.weak() && !tip.faults().isEmpty(), Note.TAIL_WANEY);
     return notes;
   }
 
-  private void firstRound(PlacedLog placed, List<Note> notes) {
+  private void firstRound(FilledPlace placed, List<Note> notes) {
     String bed = job.rules().text(Setting.FIRST_BED);
     if (bed.equals("starter")) {
       notes.add(Note.ON_STARTER);
@@ -150,10 +149,16 @@ final class PiecePlanner {
     }
   }
 
-  private static void estimates(Log.Sources sources, List<Note> notes) {
-    addIf(notes, sources.mid() == Log.Source.ESTIMATED, Note.MID_ESTIMATED);
-    boolean end = sources.butt() == Log.Source.ESTIMATED || sources.tip() == Log.Source.ESTIMATED;
+  private static void estimates(FilledPlace placed, List<Note> notes) {
+    addIf(notes, isAny(placed, Log.Sources::mid), Note.MID_ESTIMATED);
+    boolean end = isAny(placed, Log.Sources::butt) || isAny(placed, Log.Sources::tip);
     addIf(notes, end, Note.END_ESTIMATED);
+  }
+
+  private static boolean isAny(FilledPlace placed, Function<Log.Sources, Log.Source> which) {
+    return placed.logs().stream()
+        .map(log -> which.apply(log.piece().log().sources()))
+        .anyMatch(Log.Source.ESTIMATED::equals);
   }
 
   private static void addIf(List<Note> notes, boolean holds, Note note) {

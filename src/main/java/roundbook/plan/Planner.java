@@ -102,7 +102,7 @@ public final class Planner {
 
   private static Stream<LogUse> placed(PiecePlan piece) {
     return piece.halves().isEmpty()
-        ? Stream.of(placed(piece.placed(), ""))
+        ? Stream.of(placed(piece.placed().first(), ""))
         : piece.halves().stream().map(half -> placed(half.placed(), beside(half)));
   }
 

@@ -148,9 +148,7 @@ final class Quantities {
   }
 
   private static String tags(List<PiecePlan> pairs) {
-    return pairs.stream()
-        .map(each -> each.placed().piece().log().tag())
-        .collect(Collectors.joining(", "));
+    return pairs.stream().map(each -> each.placed().tags()).collect(Collectors.joining(", "));
   }
 
   private static Length sum(List<Length> lengths) {
@@ -162,7 +160,7 @@ final class Quantities {
     List<String> anchored =
         pieces.stream()
             .filter(piece -> piece.notes().stream().anyMatch(loose::contains))
-            .map(piece -> piece.placed().piece().log().tag())
+            .map(piece -> piece.placed().tags())
             .toList();
     lines.count(FIXING, "anchors", anchored.size(), String.join(", ", anchored));
     takeoff

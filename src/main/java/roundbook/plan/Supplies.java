@@ -13,7 +13,7 @@ import roundbook.job.Wall;
 import roundbook.rounds.Choice;
 import roundbook.rounds.Fit;
 import roundbook.rounds.Shortage;
-import roundbook.stack.PlacedLog;
+import roundbook.stack.FilledPlace;
 import roundbook.units.Length;
 
 /** Compares logs on hand with logs needed, and writes the order to the yard. */
@@ -70,19 +70,15 @@ final class Supplies {
 
   /** Returns how many places of walls short logs fill, so that no long one is needed there. */
   private int paired(List<Wall> walls) {
-    return (int)
-        choice.pairs().stream()
-            .map(pair -> pair.place().wall())
-            .filter(name -> walls.stream().anyMatch(wall -> wall.name().equals(name)))
-            .count();
+    return (int) choice.pairs().stream().filter(pair -> walls.contains(pair.wall())).count();
   }
 
   private int placedOn(List<Wall> walls) {
     return (int)
         choice.courses().stream()
-            .flatMap(course -> course.logs().stream())
-            .filter(log -> log.logs().size() == 1)
-            .map(PlacedLog::wall)
+            .flatMap(course -> course.places().stream())
+            .filter(place -> !place.isShared())
+            .map(FilledPlace::wall)
             .filter(walls::contains)
             .count();
   }
@@ -125,9 +121,9 @@ final class Supplies {
   private OrderLine spares(ClassSupply supply) {
     List<Length> mids =
         choice.courses().stream()
-            .flatMap(course -> course.logs().stream())
-            .filter(log -> fit.least(log.wall()).equals(supply.least()))
-            .map(log -> log.piece().mid())
+            .flatMap(course -> course.places().stream())
+            .filter(place -> fit.least(place.wall()).equals(supply.least()))
+            .map(FilledPlace::mid)
             .sorted()
             .toList();
     Length step = job.rules().printStep().times(4);

@@ -44,11 +44,7 @@ public record TallyBias(int logs, Length mean, Length least, Length most) {
   }
 
   private static Stream<Length> differences(Job job, PiecePlan piece) {
-    PlacedLog placed = piece.placed();
-    AsBuilt.Place place = new AsBuilt.Place(placed.round(), placed.wall().name());
-    return piece.halves().isEmpty()
-        ? difference(job, place, placed)
-        : piece.halves().stream().flatMap(half -> difference(job, half.place(), half.placed()));
+    return piece.logs().stream().flatMap(log -> difference(job, piece.placed().placeOf(log), log));
   }
 
   private static Stream<Length> difference(Job job, AsBuilt.Place place, PlacedLog log) {

@@ -90,7 +90,7 @@ public final class Comparison {
   }
 
   private static String tag(Optional<PiecePlan> piece) {
-    return piece.map(each -> each.placed().piece().log().tag()).orElse("");
+    return piece.map(each -> each.placed().tags()).orElse("");
   }
 
   /** Returns what is cut off the butt, the trimmed length and what falls off the tip. */
@@ -155,7 +155,7 @@ public final class Comparison {
   private static Map<String, String> headers(Plan plan) {
     Map<String, String> headers = new LinkedHashMap<>();
     for (OpeningCut cut : plan.takeoff().openings()) {
-      cut.header().ifPresent(log -> headers.put(cut.opening().name(), log.piece().log().tag()));
+      cut.header().ifPresent(log -> headers.put(cut.opening().name(), log.tags()));
     }
     return headers;
   }

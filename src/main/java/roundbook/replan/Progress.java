@@ -10,19 +10,19 @@ import java.util.TreeSet;
 import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.CutSize;
 import roundbook.job.AsBuilt.Held;
-import roundbook.job.AsBuilt.HeldHalf;
+import roundbook.job.AsBuilt.HeldLog;
 import roundbook.job.AsBuilt.Measures;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.BuildRules;
 import roundbook.job.Job;
 import roundbook.job.Log;
-import roundbook.job.Pair;
-import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.notch.RoundSize;
 import roundbook.site.SiteReport;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.Hewn;
+import roundbook.stack.PlacedLog;
 import roundbook.units.Length;
 
 /**
@@ -72,21 +72,19 @@ final class Progress {
 
   /** Returns the log of a place, or both, the ones used instead where there are any. */
   private Held here(Place place, Held planned, Map<Place, String> stands) {
-    if (planned.halves().isEmpty()) {
-      String tag = stands.get(place);
-      boolean same = tag.equals(planned.tag());
-      return same ? planned : new Held(tag, squared(tag, trimmed(expected, place)));
+    List<HeldLog> logs = new ArrayList<>();
+    for (HeldLog each : planned.logs()) {
+      Place own = planned.isShared() ? place.side(logs.isEmpty()) : place;
+      logs.add(here(place, each, stands.get(own)));
     }
-    return Held.ofHalves(
-        half(planned.halves().get(0), stands.get(place.side(true))),
-        half(planned.halves().get(1), stands.get(place.side(false))),
-        planned.cutOffButt());
+    return new Held(logs);
   }
 
-  private HeldHalf half(HeldHalf planned, String tag) {
-    return tag.equals(planned.tag())
-        ? planned
-        : new HeldHalf(tag, squared(tag, planned.trimmed()), planned.trimmed(), planned.buttOut());
+  private HeldLog here(Place place, HeldLog planned, String tag) {
+    Length trimmed =
+        planned.beside().map(HeldLog.Beside::trimmed).orElseGet(() -> trimmed(expected, place));
+    boolean same = tag.equals(planned.tag());
+    return same ? planned : new HeldLog(tag, squared(tag, trimmed), planned.beside());
   }
 
   /**
@@ -106,10 +104,9 @@ final class Progress {
    * Puts logs as they were expected before hewing back to the correction they were planned with.
    */
   private static void asPlanned(Held here, Length then, Length now, Map<String, Log> before) {
-    Set<String> tags = new TreeSet<>(here.tags());
-    tags.add(here.tag());
-    tags.forEach(
-        tag -> before.computeIfPresent(tag, (same, log) -> log.thinnedBy(now.minus(then))));
+    for (String tag : here.tags()) {
+      before.computeIfPresent(tag, (same, log) -> log.thinnedBy(now.minus(then)));
+    }
   }
 
   private static Length correction(BuildRules rules) {
@@ -137,19 +134,12 @@ final class Progress {
       Map<Place, Measures> measures,
       Map<String, Log> before,
       Map<String, Log> hewn) {
-    Log log = expected.log(place, here).orElseThrow();
-    List<Piece> pieces =
-        log.pair()
-            .map(pair -> pair.halves().stream().map(Pair.Half::piece).toList())
-            .orElseGet(() -> List.of(new Piece(log, here.cutOffButt(), trimmed(expected, place))));
-    for (int part = 0; part < pieces.size(); part++) {
-      Place own = pieces.size() == 1 ? place : place.side(part == 0);
-      Measures typed = measures.getOrDefault(own, Measures.NONE);
+    FilledPlace filled = FilledPlace.of(expected, place, here).orElseThrow();
+    for (PlacedLog log : filled.logs()) {
+      Measures typed = measures.getOrDefault(filled.placeOf(log), Measures.NONE);
       if (typed.hewn()) {
-        Piece piece = pieces.get(part);
-        before.put(log.tag(), log);
-        before.put(piece.log().tag(), piece.log());
-        Log other = new Hewn(typed.butt(), typed.mid(), typed.tip()).of(piece).log();
+        before.put(log.piece().log().tag(), log.piece().log());
+        Log other = new Hewn(typed.butt(), typed.mid(), typed.tip()).of(log.piece()).log();
         hewn.put(other.tag(), other);
       }
     }
@@ -202,15 +192,12 @@ final class Progress {
         then.logs().stream()
             .map(log -> isMeasured(place, log) ? hewn.get(log.tag()) : log)
             .toList();
-    Log log = then.withLogs(logs).log(place, here).orElseThrow();
-    return new Piece(log, here.cutOffButt(), trimmed(then, place)).mid();
+    return FilledPlace.of(then.withLogs(logs), place, here).orElseThrow().mid();
   }
 
   private boolean isMeasured(Place place, Log log) {
     Held here = held.get(place);
-    return !here.halves().isEmpty()
-        && here.tags().contains(log.tag())
-        && hewn.containsKey(log.tag());
+    return here.isShared() && here.holds(log.tag()) && hewn.containsKey(log.tag());
   }
 
   private static Job withRules(Job job, BuildRules rules) {

@@ -48,8 +48,8 @@ final class Reasons {
   }
 
   private Change change(Place place, Optional<Held> before, Optional<Held> after) {
-    String was = before.map(Held::tag).orElse("");
-    String is = after.map(Held::tag).orElse("");
+    String was = before.map(Held::words).orElse("");
+    String is = after.map(Held::words).orElse("");
     if (after.isEmpty()) {
       return new Change(place, was, is, Why.DROPPED, "");
     }
@@ -66,7 +66,7 @@ final class Reasons {
   }
 
   private Optional<Change> gone(Place place, Held before, String is) {
-    String was = before.tag();
+    String was = before.words();
     if (was.equals(is)) {
       return Optional.empty();
     }
@@ -109,7 +109,7 @@ final class Reasons {
 
   private String movedTo(String tag) {
     return now.entrySet().stream()
-        .filter(each -> each.getValue().tag().equals(tag))
+        .filter(each -> each.getValue().words().equals(tag))
         .map(each -> named(each.getKey()))
         .findFirst()
         .orElse("");

@@ -76,7 +76,9 @@ public final class Replanner {
   private Choice ordered(Choice choice, Effort effort) {
     Chooser again =
         (job, looking) ->
-            new KeepingChooser(site.plan(), job.rules().rounds()).choose(job, looking).choice();
+            new KeepingChooser(site.plan(), job.job().rules().rounds())
+                .choose(job, looking)
+                .choice();
     return Reorder.proved(again, progress.job(), choice, effort);
   }
 
@@ -85,9 +87,8 @@ public final class Replanner {
     Job job = progress.job();
     Map<Place, Held> places = new TreeMap<>();
     choice.courses().stream()
-        .flatMap(course -> course.logs().stream())
-        .forEach(
-            log -> places.put(new Place(log.round(), log.wall().name()), Held.of(log.piece())));
+        .flatMap(course -> course.places().stream())
+        .forEach(filled -> places.put(filled.place(), filled.held()));
     return Planner.of(job.withBuilt(job.built().moved(places)), choice);
   }
 
@@ -192,12 +193,7 @@ public final class Replanner {
   /** Returns the log and the cut of every place of a plan. */
   static Map<Place, Held> places(Plan plan) {
     Map<Place, Held> places = new TreeMap<>();
-    plan.pieces()
-        .forEach(
-            piece ->
-                places.put(
-                    new Place(piece.placed().round(), piece.placed().wall().name()),
-                    Held.of(piece.placed().piece())));
+    plan.pieces().forEach(piece -> places.put(piece.placed().place(), piece.placed().held()));
     return places;
   }
 }

@@ -50,7 +50,7 @@ final class CutListSheet {
         live.offButt(role).align(Align.CENTRE),
         cells.tape(piece.nearShoulder()).role(role).align(Align.CENTRE),
         cells.tape(piece.farShoulder()).role(role).align(Align.CENTRE),
-        cells.tape(piece.placed().piece().trimmed()).role(Role.LARGE_CUT),
+        cells.tape(piece.placed().trimmed()).role(Role.LARGE_CUT),
         live.fallsOff(role).align(Align.CENTRE),
         Cell.blank(Role.TICK),
         Cell.blank(Role.TICK));

@@ -8,7 +8,7 @@ import roundbook.exchange.Reason;
 import roundbook.exchange.Substitute;
 import roundbook.page.PlainTable;
 import roundbook.plan.Plan;
-import roundbook.stack.PlacedLog;
+import roundbook.stack.FilledPlace;
 
 /** Spares, substitutes and reasons as plain tables; scores are in square inches in every job. */
 final class ExchangeTables {
@@ -36,11 +36,11 @@ final class ExchangeTables {
 
   private List<String> row(Substitute each) {
     Effect effect = each.effect();
-    PlacedLog placed = each.placed();
+    FilledPlace placed = each.placed();
     List<String> row = new ArrayList<>();
     row.add(String.valueOf(placed.round()));
     row.add(placed.wall().name());
-    row.add(each.out().tag());
+    row.add(each.out());
     row.add(each.in().log().tag());
     row.addAll(decimals.of(each.in().cutOffButt(), effect.least(), effect.most()));
     row.add(String.valueOf(effect.flagsBefore()));
@@ -70,7 +70,7 @@ final class ExchangeTables {
 
   private static List<String> next(Reason.Exchange next) {
     return List.of(
-        next.out().piece().log().tag(),
+        next.out().tags(),
         next.in(),
         next.from().map(log -> String.valueOf(log.round())).orElse(""),
         next.from().map(log -> log.wall().name()).orElse(""),

@@ -11,7 +11,7 @@ import roundbook.exchange.Reason;
 import roundbook.exchange.Reason.Exchange;
 import roundbook.exchange.Substitute;
 import roundbook.job.Wall;
-import roundbook.stack.PlacedLog;
+import roundbook.stack.FilledPlace;
 
 /** Says in words why a round has its logs, and what a spare would do. */
 final class ExchangeWords {
@@ -81,7 +81,7 @@ final class ExchangeWords {
             "why.next",
             exchange.in(),
             from,
-            exchange.out().piece().log().tag(),
+            exchange.out().tags(),
             inThousandths(exchange.cost()),
             inThousandths(score));
   }
@@ -124,24 +124,24 @@ final class ExchangeWords {
     return context.text(
         "spares.cure",
         each.in().log().tag(),
-        each.out().tag(),
+        each.out(),
         each.placed().wall().name(),
         verdict(each.effect()));
   }
 
   /** Returns places as walls with their rounds, such as {@code N 1–9 · S 1–4, 6}. */
-  String places(List<PlacedLog> places) {
+  String places(List<FilledPlace> places) {
     return context.plan().job().building().walls().stream()
         .map(wall -> rounds(places, wall))
         .filter(text -> !text.isEmpty())
         .collect(Collectors.joining(" · "));
   }
 
-  private static String rounds(List<PlacedLog> places, Wall wall) {
+  private static String rounds(List<FilledPlace> places, Wall wall) {
     List<Integer> rounds =
         places.stream()
             .filter(place -> place.wall().equals(wall))
-            .map(PlacedLog::round)
+            .map(FilledPlace::round)
             .sorted()
             .toList();
     List<String> parts = new ArrayList<>();

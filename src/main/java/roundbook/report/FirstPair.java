@@ -109,7 +109,7 @@ final class FirstPair {
 
   private static String tags(List<PiecePlan> pieces) {
     return pieces.stream()
-        .map(piece -> piece.placed().wall().name() + " = " + piece.placed().piece().log().tag())
+        .map(piece -> piece.placed().wall().name() + " = " + piece.placed().tags())
         .collect(Collectors.joining(", "));
   }
 
@@ -132,9 +132,7 @@ final class FirstPair {
         cells.bold("● " + piece.buttAt()).align(Cell.Align.CENTRE),
         cells.tape(piece.nearShoulder()),
         cells.tape(piece.farShoulder()),
-        cells
-            .bold(cells.formats().feetInches(piece.placed().piece().trimmed()))
-            .align(Cell.Align.CENTRE),
+        cells.bold(cells.formats().feetInches(piece.placed().trimmed())).align(Cell.Align.CENTRE),
         live.printed(live.upperInside()),
         live.printed(live.upperOutside()),
         lower(lower, lower.shoulder(true), lower.shoulder(false)),

@@ -78,7 +78,7 @@ final class HeightsSheet {
   private List<Cell> under(Bed.Under under) {
     return List.of(
         cells.bold(under.log().wall().name()).align(Cell.Align.CENTRE),
-        cells.bold(under.log().piece().log().tag()).align(Cell.Align.CENTRE),
+        cells.bold(under.log().tags()).align(Cell.Align.CENTRE),
         cells.text(context.text(under.flat() ? "heights.flat" : "heights.under")),
         room(under.butt()),
         room(under.mid()),

@@ -52,7 +52,7 @@ final class HewingSheet {
 
   private List<Cell> row(PiecePlan plan) {
     PieceCells live = new PieceCells(Live.of(context), plan);
-    Piece piece = plan.placed().piece();
+    Piece piece = plan.placed().first().piece();
     Length sweep = piece.log().traits().sweep();
     return List.of(
         cells.count(plan.placed().round()),

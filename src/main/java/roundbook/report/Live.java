@@ -13,6 +13,7 @@ import roundbook.plan.PiecePlan;
 import roundbook.plan.Plan;
 import roundbook.report.LiveMap.RuleLine;
 import roundbook.stack.Course;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;
 import roundbook.units.Length;
 import roundbook.units.LengthFormat;
@@ -85,6 +86,12 @@ record Live(CrewContext context, LiveMap map) {
     Piece piece = placed.piece();
     Log log = plan().job().built().beforeHewing(piece.log());
     return new Piece(log, piece.cutOffButt(), piece.trimmed());
+  }
+
+  /** Returns a place as its logs were expected before hewing. */
+  FilledPlace expected(FilledPlace placed) {
+    List<PlacedLog> logs = placed.logs().stream().map(log -> log.with(expected(log))).toList();
+    return new FilledPlace(placed.wall(), placed.round(), placed.buttAtStart(), logs);
   }
 
   /** Returns the walls that cross a wall, at its start and its end. */

@@ -13,7 +13,7 @@ import roundbook.report.LiveMap.PieceColumn;
 import roundbook.report.LiveMap.RoundColumn;
 import roundbook.report.LiveMap.RuleLine;
 import roundbook.report.LiveMap.WallColumn;
-import roundbook.stack.PlacedLog;
+import roundbook.stack.FilledPlace;
 
 /** Whether the ends of each log hold their marks, as formulas of the diameters hewn. */
 final class LiveEnds {
@@ -66,7 +66,7 @@ final class LiveEnds {
 
   /** Returns what is wrong with the log used instead, or with the ends. */
   private String said(PiecePlan plan) {
-    PlacedLog placed = plan.placed();
+    FilledPlace placed = plan.placed();
     String source = map.piece(placed.round(), placed.wall(), PieceColumn.SOURCE);
     String verdict = map.piece(placed.round(), placed.wall(), PieceColumn.VERDICT);
     String[] parts = sentence(plan, "\u0001").split("\u0001", -1);
@@ -118,7 +118,7 @@ final class LiveEnds {
 
   /** Returns the formula of the verdict on both ends. */
   private String verdict(PiecePlan plan) {
-    PlacedLog placed = plan.placed();
+    FilledPlace placed = plan.placed();
     String butt = map.piece(placed.round(), placed.wall(), PieceColumn.BUTT_FAULTS);
     String tip = map.piece(placed.round(), placed.wall(), PieceColumn.TIP_FAULTS);
     return "IF("
@@ -175,11 +175,11 @@ final class LiveEnds {
 
   /** One end of a log: the heights that its sawn face must reach. */
   private final class End {
-    private final PlacedLog placed;
+    private final FilledPlace placed;
     private final boolean butt;
     private final Wall crossing;
 
-    End(PlacedLog placed, boolean butt) {
+    End(FilledPlace placed, boolean butt) {
       this.placed = placed;
       this.butt = butt;
       this.crossing =

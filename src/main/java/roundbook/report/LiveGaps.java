@@ -7,8 +7,8 @@ import roundbook.job.Wall;
 import roundbook.page.Cell;
 import roundbook.report.LiveMap.PieceColumn;
 import roundbook.report.LiveMap.RuleLine;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.Joint;
-import roundbook.stack.PlacedLog;
 import roundbook.units.Length;
 
 /** The gap under each log at three stations, with its flag, as formulas. */
@@ -22,13 +22,13 @@ final class LiveGaps {
   }
 
   /** Returns the joint under a log; empty in the first round. */
-  static Optional<Joint> under(Live live, PlacedLog upper) {
+  static Optional<Joint> under(Live live, FilledPlace upper) {
     List<Joint> joints = live.plan().stack().joints(upper.wall());
     return upper.round() == 1 ? Optional.empty() : Optional.of(joints.get(upper.round() - 2));
   }
 
   /** Returns a cell of the gap under a log; an empty text in the first round. */
-  Cell cell(PlacedLog upper, PieceColumn column) {
+  Cell cell(FilledPlace upper, PieceColumn column) {
     return under(live, upper)
         .map(joint -> new Under(upper, joint).cell(column))
         .orElseGet(() -> Cell.text(""));
@@ -40,7 +40,7 @@ final class LiveGaps {
     private final Wall wall;
     private final int round;
 
-    Under(PlacedLog upper, Joint joint) {
+    Under(FilledPlace upper, Joint joint) {
       this.joint = joint;
       this.wall = upper.wall();
       this.round = upper.round();
@@ -109,13 +109,13 @@ final class LiveGaps {
 
     /** Returns how far the middle lies from the left inside face, as a share of the way. */
     private double share() {
-      Length half = joint.lower().piece().trimmed().dividedBy(2);
+      Length half = joint.lower().trimmed().dividedBy(2);
       double way = joint.rightFace().minus(joint.leftFace()).nanometres();
       return half.minus(joint.leftFace()).nanometres() / way;
     }
 
     /** Returns which diameter of a log lies at a gap's station, seen from outside. */
-    private PieceColumn station(PlacedLog placed, PieceColumn gap) {
+    private PieceColumn station(FilledPlace placed, PieceColumn gap) {
       if (gap == PieceColumn.MIDDLE_GAP) {
         return PieceColumn.MID;
       }

@@ -6,6 +6,7 @@ import roundbook.page.Cell;
 import roundbook.plan.PiecePlan;
 import roundbook.plan.PiecePlan.Half;
 import roundbook.report.LiveMap.PieceColumn;
+import roundbook.stack.FilledPlace;
 import roundbook.units.Length;
 
 /**
@@ -36,15 +37,14 @@ final class LivePairs {
                   + at(pair.halves().get(1), PieceColumn.TAG),
               tag(pair));
       case TO_NEAR -> Cell.length(pair.nearShoulder(), live.unit());
-      case TO_FAR ->
-          Cell.length(pair.placed().piece().trimmed().minus(pair.farShoulder()), live.unit());
-      case HALF -> Cell.length(pair.placed().piece().trimmed().dividedBy(2), live.unit());
+      case TO_FAR -> Cell.length(pair.placed().trimmed().minus(pair.farShoulder()), live.unit());
+      case HALF -> Cell.length(pair.placed().trimmed().dividedBy(2), live.unit());
       default -> diameter(pair, column);
     };
   }
 
   private static String tag(PiecePlan pair) {
-    return pair.placed().piece().log().tag();
+    return pair.placed().tags();
   }
 
   private String at(Half half, PieceColumn column) {
@@ -54,7 +54,7 @@ final class LivePairs {
   private Cell diameter(PiecePlan pair, PieceColumn column) {
     int number = column.ordinal() - PieceColumn.PLANNED_BUTT.ordinal();
     Group group = Group.values()[number / STATIONS];
-    Piece piece = group == Group.HEWN ? pair.placed().piece() : live.expected(pair.placed());
+    FilledPlace piece = group == Group.HEWN ? pair.placed() : live.expected(pair.placed());
     Length now =
         List.of(
                 piece.butt(),
@@ -96,7 +96,7 @@ final class LivePairs {
   private String middle(PiecePlan pair, Group group) {
     Half left = pair.halves().get(0);
     Half right = pair.halves().get(1);
-    Length trimmed = pair.placed().piece().trimmed();
+    Length trimmed = pair.placed().trimmed();
     Length middle = trimmed.dividedBy(2);
     Length from = left.placed().piece().trimmed();
     Length to = trimmed.minus(right.placed().piece().trimmed());

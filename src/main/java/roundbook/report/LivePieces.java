@@ -107,7 +107,7 @@ final class LivePieces {
         case FALLS_OFF -> formula(fallsOff(), piece.fallsOff());
         case LEFT_LIFT, RIGHT_LIFT -> lift(column);
         case WEAK, BUTT_FAULTS, TIP_FAULTS, VERDICT, SAID -> ends.cell(plan, column);
-        default -> gaps.cell(placed, column);
+        default -> gaps.cell(plan.placed(), column);
       };
     }
 

@@ -27,11 +27,10 @@ record LiveSpot(Place place, PlacedLog placed, Length near, Length far) {
         : piece.halves().stream().map(LiveSpot::of).toList();
   }
 
-  /** Returns a place as one log, be it one or two. */
+  /** Returns a whole place by the log that fills it, or by the left one of two. */
   static LiveSpot whole(PiecePlan piece) {
-    PlacedLog placed = piece.placed();
-    Place place = new Place(placed.round(), placed.wall().name());
-    return new LiveSpot(place, placed, piece.nearShoulder(), piece.farShoulder());
+    return new LiveSpot(
+        piece.placed().place(), piece.placed().first(), piece.nearShoulder(), piece.farShoulder());
   }
 
   /** Returns a short log beside an opening. */

@@ -10,7 +10,7 @@ import roundbook.report.LiveMap.CornerColumn;
 import roundbook.report.LiveMap.RoundColumn;
 import roundbook.report.LiveMap.WallColumn;
 import roundbook.report.PieceCells.Spot;
-import roundbook.stack.PlacedLog;
+import roundbook.stack.FilledPlace;
 import roundbook.units.Length;
 
 /**
@@ -86,7 +86,7 @@ record LowerMarks(Live live, PiecePlan piece) {
   }
 
   private String corner(boolean butt) {
-    PlacedLog placed = piece.placed();
+    FilledPlace placed = piece.placed();
     Building building = live.map().building();
     return placed.buttAtStart() == butt
         ? building.startCorner(placed.wall())

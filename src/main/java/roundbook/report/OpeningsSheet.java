@@ -83,7 +83,7 @@ final class OpeningsSheet {
     return List.of(
         cells.text(named(opening)),
         cells.count(cut.log().round()),
-        cells.bold(cut.log().piece().log().tag()).align(Cell.Align.CENTRE),
+        cells.bold(cut.log().tags()).align(Cell.Align.CENTRE),
         cells.text(kind(cut)),
         cells.printed(cut.depth()),
         sides.map(each -> side(each.left())).orElseGet(() -> cells.centre("–")),
@@ -130,10 +130,7 @@ final class OpeningsSheet {
         cells.text(named(opening)),
         opening
             .header()
-            .map(
-                log ->
-                    cells.bold(
-                        context.text("openings.header", log.piece().log().tag(), log.round())))
+            .map(log -> cells.bold(context.text("openings.header", log.tags(), log.round())))
             .orElseGet(() -> Cell.text(context.text("openings.no_header")).role(Role.FLAG)),
         cells.centre(cells.withUnit(frame.clearance())),
         cells.bold(cells.withUnit(frame.most())).align(Cell.Align.CENTRE),
@@ -169,7 +166,7 @@ final class OpeningsSheet {
   private void whole(OpeningCut opening) {
     String rounds =
         opening.of(LogCut.Kind.THROUGH).stream()
-            .filter(cut -> cut.log().logs().size() == 1)
+            .filter(cut -> !cut.log().isShared())
             .map(cut -> String.valueOf(cut.log().round()))
             .collect(Collectors.joining(", "));
     if (!rounds.isEmpty()) {

@@ -2,6 +2,7 @@ package roundbook.report;
 
 import java.util.List;
 import java.util.stream.Stream;
+import roundbook.job.AsBuilt.Side;
 import roundbook.job.Building;
 import roundbook.job.Wall;
 import roundbook.notch.Notch;
@@ -12,7 +13,7 @@ import roundbook.plan.PiecePlan.Note;
 import roundbook.report.LiveMap.PieceColumn;
 import roundbook.report.LiveMap.RoundColumn;
 import roundbook.report.LiveMap.WallColumn;
-import roundbook.stack.PlacedLog;
+import roundbook.stack.FilledPlace;
 import roundbook.units.Length;
 
 /**
@@ -40,7 +41,8 @@ record PieceCells(Live live, PiecePlan piece, LiveSpot spot) {
 
   /** Returns the log's tag, or that of the log used instead. */
   Cell tag(Role role) {
-    String tag = spot.piece().log().tag();
+    boolean whole = spot.place().side() == Side.WHOLE;
+    String tag = whole ? piece.placed().tags() : spot.piece().log().tag();
     return Cell.formula(at(PieceColumn.TAG), tag).role(role).align(Cell.Align.CENTRE);
   }
 
@@ -105,7 +107,7 @@ record PieceCells(Live live, PiecePlan piece, LiveSpot spot) {
   /** Returns the lower mark at the corner line: one, or butt then tip where they differ. */
   List<Spot> lowerCorner() {
     Building building = live.map().building();
-    PlacedLog placed = piece.placed();
+    FilledPlace placed = piece.placed();
     Wall atButt = placed.crossingAtButt(building);
     Wall atTip = placed.crossingAtTip(building);
     boolean same = atButt.thickness().equals(atTip.thickness());

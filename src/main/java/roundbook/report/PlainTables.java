@@ -220,7 +220,7 @@ public final class PlainTables {
   }
 
   private List<String> pieceRow(PiecePlan piece) {
-    PlacedLog placed = piece.placed();
+    PlacedLog placed = piece.placed().first();
     List<String> row = new ArrayList<>();
     row.add(number(placed.round()));
     row.add(placed.wall().name());
@@ -256,8 +256,8 @@ public final class PlainTables {
     row.add(joint.lower().wall().name());
     row.add(number(joint.lower().round()));
     row.add(number(joint.upper().round()));
-    row.add(joint.lower().piece().log().tag());
-    row.add(joint.upper().piece().log().tag());
+    row.add(joint.lower().tags());
+    row.add(joint.upper().tags());
     row.addAll(
         decimals.of(joint.left(), joint.middle(), joint.right(), joint.least(), joint.most()));
     row.add(joint.flag(plan.job().rules()).symbol());

@@ -149,7 +149,7 @@ final class RoundNotes {
   private static String named(PiecePlan piece, Note note) {
     Wall wall = piece.placed().wall();
     boolean log = note == Note.MID_ESTIMATED || note == Note.END_ESTIMATED;
-    return log ? wall.name() + "=" + piece.placed().piece().log().tag() : wall.name();
+    return log ? wall.name() + "=" + piece.placed().tags() : wall.name();
   }
 
   /** Returns the length that a note names. */

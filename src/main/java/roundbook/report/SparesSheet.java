@@ -6,11 +6,11 @@ import java.util.stream.Collectors;
 import roundbook.exchange.Exchanges;
 import roundbook.exchange.Spare;
 import roundbook.exchange.Substitute;
-import roundbook.job.Log;
 import roundbook.page.Cell;
 import roundbook.page.PageSetup.Kind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;
 
 /** Which spare could stand where, and the best one for each log that is not cut yet. */
@@ -54,14 +54,13 @@ final class SparesSheet {
     list.spans(2, 2, 3, 3, 2, 2, 3, 5, 2).headOf("spares.best.head");
     context.plan().stack().courses().stream()
         .filter(course -> !context.plan().job().built().isCut(course.round()))
-        .flatMap(course -> course.logs().stream())
+        .flatMap(course -> course.places().stream())
         .forEach(this::rows);
     return list.build();
   }
 
   private List<Cell> row(Spare spare) {
-    String best =
-        spare.bestFor().stream().map(each -> each.out().tag()).collect(Collectors.joining(", "));
+    String best = spare.bestFor().stream().map(Substitute::out).collect(Collectors.joining(", "));
     return List.of(
         cells.bold(spare.log().tag()).align(Cell.Align.CENTRE),
         cells.tape(spare.log().length()),
@@ -71,22 +70,22 @@ final class SparesSheet {
   }
 
   /** Writes the row of a placed log; two short logs have one for both and one for each. */
-  private void rows(PlacedLog placed) {
-    Log whole = placed.piece().log();
-    list.row(row(placed, whole));
-    if (whole.pair().isPresent()) {
-      whole.members().forEach(each -> list.row(row(placed, each)));
+  private void rows(FilledPlace placed) {
+    list.row(row(placed, Optional.empty()));
+    if (placed.isShared()) {
+      placed.logs().forEach(each -> list.row(row(placed, Optional.of(each))));
     }
   }
 
-  private List<Cell> row(PlacedLog placed, Log out) {
+  private List<Cell> row(FilledPlace placed, Optional<PlacedLog> instead) {
     Optional<Substitute> found =
         context.plan().exchanges().substitutes().stream()
-            .filter(each -> each.placed().equals(placed) && each.out().equals(out))
+            .filter(each -> each.placed().equals(placed) && each.instead().equals(instead))
             .findFirst();
     Cell round = cells.count(placed.round());
     Cell wall = cells.centre(placed.wall().name());
-    Cell log = cells.bold(out.tag()).align(Cell.Align.CENTRE);
+    String tag = instead.map(each -> each.piece().log().tag()).orElseGet(placed::tags);
+    Cell log = cells.bold(tag).align(Cell.Align.CENTRE);
     if (found.isEmpty()) {
       Cell none = cells.bold(context.text("spares.no_spare"));
       Cell empty = cells.centre("–");

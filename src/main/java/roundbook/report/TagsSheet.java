@@ -12,6 +12,7 @@ import roundbook.page.Sheet;
 import roundbook.page.SheetBuilder;
 import roundbook.plan.PiecePlan;
 import roundbook.report.PieceCells.Spot;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;
 
 /** A tag for each placed log, eight a page, to cut out along the heavy lines. */
@@ -81,7 +82,7 @@ final class TagsSheet {
   private void tag(Item item, Area area) {
     SheetBuilder sheet = list.sheet();
     PiecePlan piece = item.piece();
-    PlacedLog placed = item.beside().map(row -> row.half().placed()).orElse(piece.placed());
+    PlacedLog placed = item.beside().map(row -> row.half().placed()).orElse(piece.placed().first());
     String wall = item.beside().map(ShortRows::place).orElse(placed.wall().name());
     String place = placed.round() + wall;
     boolean brief = wall.length() <= SHORT_WALL;
@@ -182,7 +183,7 @@ final class TagsSheet {
 
   private String tip(PiecePlan piece) {
     Building building = context.plan().job().building();
-    PlacedLog placed = piece.placed();
+    FilledPlace placed = piece.placed();
     return placed.buttAtStart()
         ? building.endCorner(placed.wall())
         : building.startCorner(placed.wall());

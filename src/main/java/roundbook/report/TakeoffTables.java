@@ -6,10 +6,11 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import roundbook.job.Opening;
+import roundbook.job.Wall;
 import roundbook.page.PlainTable;
 import roundbook.plan.Plan;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.Joint;
-import roundbook.stack.PlacedLog;
 import roundbook.takeoff.Chinking;
 import roundbook.takeoff.LogCut;
 import roundbook.takeoff.LogScale.Scaled;
@@ -56,7 +57,7 @@ final class TakeoffTables {
   private List<String> frame(OpeningCut cut) {
     OpeningCut.Frame frame = cut.frame();
     List<String> row = new ArrayList<>();
-    row.add(cut.header().map(log -> log.piece().log().tag()).orElse(""));
+    row.add(cut.header().map(FilledPlace::tags).orElse(""));
     row.addAll(
         decimals.of(
             frame.clearance(),
@@ -81,7 +82,7 @@ final class TakeoffTables {
   private List<String> cut(OpeningCut opening, LogCut cut) {
     List<String> row = new ArrayList<>();
     row.add(opening.opening().name());
-    row.addAll(place(cut.log()));
+    row.addAll(place(cut.log().wall(), cut.log().round(), cut.log().tags()));
     row.add(cut.kind().name().toLowerCase(Locale.ROOT).replace('_', ' '));
     row.add(decimals.one(cut.depth()));
     row.add(cut.sides().map(sides -> decimals.one(sides.left().length())).orElse(""));
@@ -90,8 +91,8 @@ final class TakeoffTables {
     return row;
   }
 
-  private static List<String> place(PlacedLog log) {
-    return List.of(log.wall().name(), String.valueOf(log.round()), log.piece().log().tag());
+  private static List<String> place(Wall wall, int round, String tags) {
+    return List.of(wall.name(), String.valueOf(round), tags);
   }
 
   /** Returns the filling of every joint; strip is the chinking of both faces. */
@@ -148,7 +149,9 @@ final class TakeoffTables {
   }
 
   private List<String> piece(PieceWood wood) {
-    List<String> row = new ArrayList<>(place(wood.log()));
+    List<String> row =
+        new ArrayList<>(
+            place(wood.log().wall(), wood.log().round(), wood.log().piece().log().tag()));
     row.add(wood.species().species().name());
     row.add(wood.species().sureness().name().toLowerCase(Locale.ROOT));
     for (double volume : new double[] {wood.round(), wood.sawn(), wood.finished()}) {

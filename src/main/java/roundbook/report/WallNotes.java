@@ -83,7 +83,7 @@ final class WallNotes {
     List<String> tags =
         live.plan().pieces().stream()
             .filter(piece -> piece.placed().wall().equals(wall))
-            .map(piece -> piece.placed().piece().log().tag())
+            .map(piece -> piece.placed().tags())
             .toList();
     return live.plan().problems().stream()
         .filter(

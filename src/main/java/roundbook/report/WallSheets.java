@@ -137,7 +137,7 @@ final class WallSheets {
 
   /** Returns the height of a log's row, which a very long tag makes higher. */
   private static double height(PiecePlan piece) {
-    String tag = piece.placed().piece().log().tag();
+    String tag = piece.placed().tags();
     return StrictMath.max(ROW_HEIGHT, TextWidth.height(tag, TAG_ROOM));
   }
 
@@ -164,12 +164,11 @@ final class WallSheets {
               .role(Role.BODY_CENTRE)
               .linkTo(Tab.ofRound(live.context().words(), round));
       case LOG ->
-          Cell.formula(at(round, PieceColumn.TAG), piece.placed().piece().log().tag())
+          Cell.formula(at(round, PieceColumn.TAG), piece.placed().tags())
               .role(Role.BODY_BOLD)
               .align(Cell.Align.CENTRE);
       case BUTT_AT -> Cell.text("● " + piece.buttAt()).role(Role.BODY_CENTRE);
-      case MID ->
-          live.printed(at(round, PieceColumn.MID), piece.placed().piece().mid(), Role.BODY_CENTRE);
+      case MID -> live.printed(at(round, PieceColumn.MID), piece.placed().mid(), Role.BODY_CENTRE);
       case CENTRE -> live.tape(at(round, PieceColumn.HEIGHT), piece.centre(), Role.BODY_CENTRE);
       default ->
           LiveGaps.under(live, piece.placed())

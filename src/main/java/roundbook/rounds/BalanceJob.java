@@ -2,6 +2,7 @@ package roundbook.rounds;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import roundbook.balance.Aims;
 import roundbook.balance.BalanceResult;
@@ -17,6 +18,7 @@ import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.notch.Notch;
 import roundbook.stack.EndFit;
+import roundbook.stack.FilledPlace;
 import roundbook.units.Length;
 import roundbook.units.LengthUnit;
 
@@ -31,8 +33,8 @@ final class BalanceJob {
   private final List<Wall> kinds;
   private final BalanceTask task;
 
-  BalanceJob(Job job, Places places) {
-    this.job = job;
+  BalanceJob(Places places) {
+    this.job = places.job();
     this.places = places;
     this.kinds = kinds(places.walls());
     this.task = build();
@@ -42,10 +44,16 @@ final class BalanceJob {
     return task;
   }
 
-  /** Returns the piece that a result lays in a place. */
-  Piece piece(BalanceResult result, Place place) {
+  /** Returns what a result lays in a place. */
+  FilledPlace filled(BalanceResult result, Place place) {
     int at = place.round() * places.walls().size() + place.side();
-    return places.pieces(result.log(place), at).get(result.cut(place));
+    return places.pair(at).orElseGet(() -> filled(result, place, at));
+  }
+
+  private FilledPlace filled(BalanceResult result, Place place, int at) {
+    Piece piece = places.pieces(result.log(place), at).get(result.cut(place));
+    int round = places.round(at);
+    return FilledPlace.of(piece, places.wall(at), round, job.rules().clockwise(round));
   }
 
   /** Returns the engine's score in our words. */
@@ -67,8 +75,8 @@ final class BalanceJob {
     for (int round = job.built().rounds(); round < places.rounds(); round++) {
       Length size = Length.ofNanometres(result.size(0, round));
       for (int side = 0; side < places.walls().size(); side++) {
-        Piece piece = piece(result, new Place(0, round, side));
-        if (!isSettled(piece.log()) && !holds(piece, places.walls().get(side), size)) {
+        FilledPlace filled = filled(result, new Place(0, round, side));
+        if (!isSettled(filled) && !bears(filled.thinEnd(), filled.wall(), size)) {
           return false;
         }
       }
@@ -96,6 +104,7 @@ final class BalanceJob {
     for (int log = 0; log < job.logs().size(); log++) {
       builder.log(cuts(log));
     }
+    places.paired().pairs().forEach(pair -> builder.log(cuts(pair)));
     restrict(builder);
     for (int round = 0; round < Math.min(job.built().rounds(), places.rounds()); round++) {
       builder.size(0, round, job.built().cut().get(round).size().nanometres());
@@ -112,19 +121,28 @@ final class BalanceJob {
   private List<List<Cut>> cuts(int log) {
     List<List<Cut>> perKind = new ArrayList<>();
     for (Wall kind : kinds) {
-      perKind.add(places.serving(log, kind).stream().map(piece -> cut(piece, kind)).toList());
+      perKind.add(
+          places.serving(log, kind).stream()
+              .map(piece -> cut(FilledPlace.of(piece, kind, 1, true)))
+              .toList());
     }
     return perKind;
   }
 
-  private Cut cut(Piece piece, Wall wall) {
-    Length allowance = job.rules().length(Setting.SQUARING_ALLOWANCE).times(2);
-    Length offcut = piece.log().length().minus(piece.trimmed()).minus(allowance);
+  /** Returns the one way to cut both short logs of a place. */
+  private List<List<Cut>> cuts(FilledPlace pair) {
+    return kinds.stream()
+        .map(kind -> pair.wall().isLike(kind) ? List.of(cut(pair)) : List.<Cut>of())
+        .toList();
+  }
+
+  private Cut cut(FilledPlace filled) {
+    Length offcut = filled.offcut(job.rules().length(Setting.SQUARING_ALLOWANCE));
     Cut cut =
-        Cut.of(piece.butt().nanometres(), piece.mid().nanometres(), piece.tip().nanometres())
+        Cut.of(filled.butt().nanometres(), filled.mid().nanometres(), filled.tip().nanometres())
             .wasting(offcut.nanometres(), offcut.inches() * OFFCUT_PRICE);
-    return refuses() && !isSettled(piece.log())
-        ? cut.upTo(largestSize(piece, wall).nanometres())
+    return refuses() && !isSettled(filled)
+        ? cut.upTo(largestSize(filled.thinEnd(), filled.wall()).nanometres())
         : cut;
   }
 
@@ -134,8 +152,9 @@ final class BalanceJob {
       int place = at;
       Wall wall = places.wall(at);
       Place here = new Place(0, places.round(at) - 1, at % places.walls().size());
-      if (places.pair(at).isPresent()) {
-        builder.pin(here, places.pair(at).get());
+      Optional<Integer> pair = places.number(at);
+      if (pair.isPresent()) {
+        builder.pin(here, pair.get());
         continue;
       }
       List<Integer> allowed = logs(log -> !places.pieces(log, place).isEmpty());
@@ -144,21 +163,20 @@ final class BalanceJob {
         continue;
       }
       List<Integer> serving =
-          logs(log -> isOpen(job.logs().get(log)) && !places.serving(log, wall).isEmpty());
+          logs(log -> !isSettled(job.logs().get(log)) && !places.serving(log, wall).isEmpty());
       if (!allowed.equals(serving)) {
         builder.only(here, allowed);
       }
     }
   }
 
-  /** Returns whether a log may take any place that it serves. */
-  private boolean isOpen(Log log) {
-    return !isSettled(log) && log.pair().isEmpty();
-  }
-
   /** Returns whether a log is cut or measured in its place. */
   private boolean isSettled(Log log) {
     return job.built().placeOf(log.tag()).isPresent();
+  }
+
+  private boolean isSettled(FilledPlace filled) {
+    return filled.logs().stream().allMatch(each -> isSettled(each.piece().log()));
   }
 
   private List<Integer> logs(java.util.function.IntPredicate which) {
@@ -169,14 +187,14 @@ final class BalanceJob {
     return new EndFit(job.rules(), job.building()).refuses();
   }
 
-  /** Returns the largest size, by sixteenths or millimetres, whose bearings the tip holds. */
-  private Length largestSize(Piece piece, Wall wall) {
+  /** Returns the largest size, by sixteenths or millimetres, whose bearings an end holds. */
+  private Length largestSize(Length end, Wall wall) {
     Length step = job.rules().metric() ? Length.ofMillimetres(1) : Length.ofInchFraction(1, 16);
     long low = 1;
     long high = 2_000;
     while (low < high) {
       long middle = (low + high + 1) / 2;
-      if (holds(piece, wall, step.times(middle))) {
+      if (bears(end, wall, step.times(middle))) {
         low = middle;
       } else {
         high = middle - 1;
@@ -185,9 +203,9 @@ final class BalanceJob {
     return step.times(low);
   }
 
-  private boolean holds(Piece piece, Wall wall, Length size) {
+  private boolean bears(Length end, Wall wall, Length size) {
     EndFit fit = new EndFit(job.rules(), job.building());
-    return fit.tipBears(piece, wall, Notch.of(size, job.rules()));
+    return fit.bears(end, wall, Notch.of(size, job.rules()));
   }
 
   private int kindOf(Wall wall) {

@@ -10,11 +10,10 @@ import roundbook.balance.Balancer;
 import roundbook.balance.Effort;
 import roundbook.job.Job;
 import roundbook.job.Log;
-import roundbook.job.Piece;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.stack.Course;
-import roundbook.stack.PlacedLog;
+import roundbook.stack.FilledPlace;
 
 /**
  * Chooses logs by the balance engine, for as many rounds as can be filled.
@@ -35,41 +34,43 @@ public final class BalancedChooser implements Chooser {
   }
 
   @Override
-  public Choice choose(Job job, Effort effort) {
-    int guess = new Wanted(job).rounds();
+  public Choice choose(PairedJob paired, Effort effort) {
+    Job job = paired.job();
+    int guess = new Wanted(paired).rounds();
     if (job.rules().rounds().isEmpty() && Wanted.height(job).isEmpty()) {
-      return new ShortPairs(job)
-          .choose(paired -> choose(paired, new Wanted(paired).rounds(), effort));
+      return new ShortPairs(paired).choose(with -> choose(with, new Wanted(with).rounds(), effort));
     }
     return Wanted.height(job)
-        .map(height -> new ByHeight(job, height, rounds -> paired(job, rounds, effort)))
+        .map(height -> new ByHeight(job, height, rounds -> paired(paired, rounds, effort)))
         .map(search -> search.from(guess))
-        .orElseGet(() -> paired(job, guess, effort));
+        .orElseGet(() -> paired(paired, guess, effort));
   }
 
   /** Chooses logs for a number of rounds, short ones beside openings where that is asked for. */
-  private Choice paired(Job job, int wanted, Effort effort) {
-    return new ShortPairs(job).choose(paired -> choose(paired, wanted, effort));
+  private Choice paired(PairedJob job, int wanted, Effort effort) {
+    return new ShortPairs(job).choose(with -> choose(with, wanted, effort));
   }
 
   /** Chooses logs for a number of rounds, or for as many of them as the logs allow. */
-  private Choice choose(Job job, int wanted, Effort effort) {
-    return new KeptLogs(job).choose(headers -> choose(job, wanted, headers, effort));
+  private Choice choose(PairedJob job, int wanted, Effort effort) {
+    return new KeptLogs(job.job()).choose(headers -> choose(job, wanted, headers, effort));
   }
 
-  private Choice choose(Job job, int wanted, Optional<Set<Integer>> headers, Effort effort) {
-    Places places = fillable(new Places(job, wanted));
+  private Choice choose(
+      PairedJob paired, int wanted, Optional<Set<Integer>> headers, Effort effort) {
+    Job job = paired.job();
+    Places places = fillable(new Places(paired, wanted));
     KeptLogs kept = new KeptLogs(job);
     while (places.rounds() > 0) {
-      BalanceJob balance = new BalanceJob(job, kept.reserved(places, headers));
+      BalanceJob balance = new BalanceJob(kept.reserved(places, headers));
       BalanceResult result = balancer.solve(balance.task(), effort);
       if (result.isComplete() && balance.keepsTips(result)) {
-        return choice(job, places, balance, result, wanted);
+        return choice(places, balance, result, wanted);
       }
       places = fillable(places.withRounds(places.rounds() - 1));
     }
     Choice.Score none = new Choice.Score(0, 0, 0, 0, 0, 0);
-    Optional<Shortage> shortage = new Wanted(job).shortage(wanted, 0);
+    Optional<Shortage> shortage = new Wanted(paired).shortage(wanted, 0);
     return new Choice(List.of(), job.logs(), none, shortage, problems(job, 0));
   }
 
@@ -81,33 +82,31 @@ public final class BalancedChooser implements Chooser {
     return places;
   }
 
-  static Choice choice(
-      Job job, Places places, BalanceJob balance, BalanceResult result, int wanted) {
+  static Choice choice(Places places, BalanceJob balance, BalanceResult result, int wanted) {
+    Job job = places.job();
     List<Course> courses = new ArrayList<>();
     List<Log> unused = new ArrayList<>(job.logs());
     for (int round = 1; round <= places.rounds(); round++) {
-      List<PlacedLog> logs = new ArrayList<>();
+      List<FilledPlace> filled = new ArrayList<>();
       for (int side = 0; side < places.walls().size(); side++) {
-        Piece piece = balance.piece(result, new Place(0, round - 1, side));
-        boolean start = job.rules().clockwise(round);
-        logs.add(new PlacedLog(piece, places.walls().get(side), round, start));
-        unused.remove(piece.log());
+        filled.add(balance.filled(result, new Place(0, round - 1, side)));
       }
-      courses.add(course(job, round, logs));
+      filled.forEach(place -> place.logs().forEach(log -> unused.remove(log.piece().log())));
+      courses.add(course(job, round, filled));
     }
     return new Choice(
         courses,
         unused,
         BalanceJob.score(result.score()),
-        new Wanted(job).shortage(wanted, places.rounds()),
+        new Wanted(places.paired()).shortage(wanted, places.rounds()),
         problems(job, places.rounds()));
   }
 
-  static Course course(Job job, int round, List<PlacedLog> logs) {
+  static Course course(Job job, int round, List<FilledPlace> places) {
     return job.built()
         .cutSize(round)
-        .map(cut -> Course.cut(round, logs, cut, job.rules()))
-        .orElseGet(() -> Course.of(round, logs, job.rules()));
+        .map(cut -> Course.cut(round, places, cut, job.rules()))
+        .orElseGet(() -> Course.of(round, places, job.rules()));
   }
 
   private static List<Problem> problems(Job job, int rounds) {

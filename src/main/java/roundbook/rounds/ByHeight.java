@@ -50,7 +50,7 @@ record ByHeight(Job job, Length height, IntFunction<Choice> plan) {
     Optional<Shortage> shortage =
         wanted == built
             ? Optional.empty()
-            : new Wanted(job.paired(choice.pairs())).shortage(wanted, built);
+            : new Wanted(PairedJob.of(job, choice.pairs())).shortage(wanted, built);
     return choice.with(shortage);
   }
 

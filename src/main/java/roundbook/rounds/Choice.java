@@ -8,6 +8,7 @@ import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.problem.Problem;
 import roundbook.stack.Course;
+import roundbook.stack.FilledPlace;
 
 /**
  * Which log goes into which round and wall, and why.
@@ -17,7 +18,8 @@ import roundbook.stack.Course;
  * @param score how good the choice is
  * @param shortage what is missing when fewer rounds stand than were wanted
  * @param problems pins that could not be kept, and the like
- * @param pairs short logs beside openings that were reckoned with, in rounds that are missing too
+ * @param pairs places filled with short logs that were reckoned with, in rounds that are missing
+ *     too
  */
 public record Choice(
     List<Course> courses,
@@ -25,7 +27,7 @@ public record Choice(
     Score score,
     Optional<Shortage> shortage,
     List<Problem> problems,
-    List<Log> pairs) {
+    List<FilledPlace> pairs) {
   /** A choice without short logs beside openings. */
   public Choice(
       List<Course> courses,
@@ -76,23 +78,21 @@ public record Choice(
   /**
    * Returns the choice of a job whose logs were paired so: without a place are the job's own logs.
    */
-  Choice ofPairs(Job job, List<Log> paired) {
+  Choice ofPairs(Job job, List<FilledPlace> paired) {
     Set<String> placed =
         courses.stream()
             .flatMap(course -> course.logs().stream())
-            .flatMap(log -> log.piece().log().members().stream())
-            .map(Log::tag)
+            .map(log -> log.piece().log().tag())
             .collect(Collectors.toSet());
     List<Log> left = job.logs().stream().filter(log -> !placed.contains(log.tag())).toList();
     return new Choice(courses, left, score, shortage, problems, paired.isEmpty() ? pairs : paired);
   }
 
-  /** Returns the pairs of short logs that have their places. */
-  public List<Log> placedPairs() {
+  /** Returns the places that short logs fill. */
+  public List<FilledPlace> placedPairs() {
     return courses.stream()
-        .flatMap(course -> course.logs().stream())
-        .map(log -> log.piece().log())
-        .filter(log -> log.pair().isPresent())
+        .flatMap(course -> course.places().stream())
+        .filter(FilledPlace::isShared)
         .toList();
   }
 }

@@ -7,10 +7,10 @@ import java.util.stream.Stream;
 import roundbook.job.BuildRules;
 import roundbook.job.Job;
 import roundbook.job.Log;
-import roundbook.job.Pair.Half;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
+import roundbook.stack.PlacedLog;
 import roundbook.units.Length;
 
 /**
@@ -39,10 +39,6 @@ public record Fit(Job job) {
    * half off each end.
    */
   public List<Piece> pieces(Log log, Wall wall) {
-    if (log.pair().isPresent()) {
-      Wall own = job.building().wall(log.place().wall()).orElseThrow();
-      return own.isLike(wall) ? List.of(new Piece(log, allowance(), trimmed(wall))) : List.of();
-    }
     return pieces(log, wall, trimmed(wall));
   }
 
@@ -63,15 +59,27 @@ public record Fit(Job job) {
   }
 
   /**
-   * Returns the ways in which a log may lie at one side of an opening, cut to a length, its butt
-   * out or in; empty when it does not serve.
+   * Returns the ways in which a log may lie at one side of an opening, its butt at the corner
+   * first, then at the opening; empty when it does not serve.
    *
+   * @param wall the wall
+   * @param round its round
    * @param left whether that is the left side
+   * @param trimmed the length from the corner to the opening
    */
-  public List<Half> halves(Log log, Wall wall, Length trimmed, boolean left) {
+  List<PlacedLog> beside(Log log, Wall wall, int round, boolean left, Length trimmed) {
+    Length from = left ? Length.ZERO : trimmed(wall).minus(trimmed);
     return pieces(log, wall, trimmed).stream()
-        .flatMap(piece -> Stream.of(true, false).map(out -> new Half(piece, left, out)))
+        .flatMap(
+            piece ->
+                Stream.of(!left, left)
+                    .map(atStart -> new PlacedLog(piece, wall, round, atStart, from)))
         .toList();
+  }
+
+  /** Returns the ways in which a log may lie in the stead of a short one beside an opening. */
+  public List<PlacedLog> insteadOf(PlacedLog old, Log log) {
+    return beside(log, old.wall(), old.round(), old.isLeft(), old.piece().trimmed());
   }
 
   /** Returns whether a log is long enough for a whole wall. */

@@ -25,6 +25,8 @@ import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
+import roundbook.stack.FilledPlace;
+import roundbook.units.Length;
 
 /**
  * Chooses anew where something changed on site, and leaves every other log where it was.
@@ -69,17 +71,23 @@ public record KeepingChooser(Map<AsBuilt.Place, Held> before, OptionalInt wanted
 
   /** Chooses logs for a job of which a part is built. */
   public Kept choose(Job job, Effort effort) {
-    int goal = wanted.orElseGet(() -> new Wanted(job).rounds());
+    return choose(PairedJob.of(job), effort);
+  }
+
+  /** Chooses logs for a job of which a part is built and where some short logs are settled. */
+  public Kept choose(PairedJob given, Effort effort) {
+    Job job = given.job();
+    int goal = wanted.orElseGet(() -> new Wanted(given).rounds());
     List<Kept> made = new ArrayList<>();
     Set<AsBuilt.Place> had = new TreeSet<>(before.keySet());
-    had.removeIf(place -> before.get(place).halves().isEmpty());
+    had.removeIf(place -> !before.get(place).isShared());
     Choice best =
-        new ShortPairs(job)
+        new ShortPairs(given)
             .keep(
                 pairs(job),
                 had,
                 paired -> {
-                  KeptLogs kept = new KeptLogs(paired);
+                  KeptLogs kept = new KeptLogs(paired.job());
                   return kept.choose(
                       headers -> {
                         made.add(choose(paired, goal, at -> kept.reserved(at, headers), effort));
@@ -94,14 +102,14 @@ public record KeepingChooser(Map<AsBuilt.Place, Held> before, OptionalInt wanted
   }
 
   /** Returns the pairs of short logs that can stay: both are there, long enough, nowhere else. */
-  private List<Log> pairs(Job job) {
+  private List<FilledPlace> pairs(Job job) {
     Map<AsBuilt.Place, Held> all = new TreeMap<>(before);
     all.putAll(job.built().held());
-    List<Log> pairs = new ArrayList<>();
+    List<FilledPlace> pairs = new ArrayList<>();
     all.forEach(
         (place, held) -> {
-          if (!held.halves().isEmpty() && held.tags().stream().allMatch(at(job, place))) {
-            job.log(place, held).ifPresent(pairs::add);
+          if (held.isShared() && held.tags().stream().allMatch(at(job, place))) {
+            FilledPlace.of(job, place, held).ifPresent(pairs::add);
           }
         });
     return pairs;
@@ -116,27 +124,28 @@ public record KeepingChooser(Map<AsBuilt.Place, Held> before, OptionalInt wanted
   }
 
   /** Chooses for as many rounds as can be filled, some of whose places are reserved. */
-  private Kept choose(Job job, int goal, UnaryOperator<Places> reserved, Effort effort) {
+  private Kept choose(PairedJob job, int goal, UnaryOperator<Places> reserved, Effort effort) {
     Places places = new Places(job, goal);
-    while (places.rounds() > 0 && isShort(fill(job, places))) {
+    while (places.rounds() > 0 && isShort(fill(places))) {
       places = places.withRounds(places.rounds() - 1);
     }
     if (places.rounds() == 0) {
       return new Kept(new BalancedChooser().choose(job, effort), List.of());
     }
-    return choose(job, reserved.apply(places), goal, effort);
+    return choose(reserved.apply(places), goal, effort);
   }
 
-  private Kept choose(Job job, Places places, int goal, Effort effort) {
-    int[] logs = fill(job, places);
-    BalanceJob balance = new BalanceJob(job, places);
-    Start start = start(job, places, balance, logs, effort);
+  private Kept choose(Places places, int goal, Effort effort) {
+    Job job = places.job();
+    int[] logs = fill(places);
+    BalanceJob balance = new BalanceJob(places);
+    Start start = start(places, balance, logs, effort);
     double price = job.rules().number(Setting.CHANGE_PAYS).doubleValue();
     Mender.Mended mended = Mender.mend(balance.task(), start.logs(), start.cuts(), price);
     if (!balance.keepsTips(mended.result())) {
-      return new Kept(new BalancedChooser().choose(job, effort), List.of());
+      return new Kept(new BalancedChooser().choose(places.paired(), effort), List.of());
     }
-    Choice choice = BalancedChooser.choice(job, places, balance, mended.result(), goal);
+    Choice choice = BalancedChooser.choice(places, balance, mended.result(), goal);
     return new Kept(choice, moves(job, mended.steps()));
   }
 
@@ -145,37 +154,52 @@ public record KeepingChooser(Map<AsBuilt.Place, Held> before, OptionalInt wanted
   }
 
   /** Returns the logs kept in their places and others in the holes; −1 where there is none. */
-  private int[] fill(Job job, Places places) {
-    return places.match(kept(job, places));
+  private int[] fill(Places places) {
+    return places.match(kept(places));
   }
 
-  private int[] kept(Job job, Places places) {
-    return IntStream.range(0, places.count()).map(at -> kept(job, places, at)).toArray();
+  private int[] kept(Places places) {
+    return IntStream.range(0, places.count()).map(at -> kept(places, at)).toArray();
   }
 
-  private int kept(Job job, Places places, int at) {
-    Optional<Held> held = stood(job, places, at);
-    for (int log = 0; held.isPresent() && log < job.logs().size(); log++) {
-      if (job.logs().get(log).tag().equals(held.get().tag())) {
-        return cut(places.pieces(log, at), held.get()) == NONE ? NONE : log;
-      }
-    }
-    return NONE;
+  /** Returns the number of what stays in a place; −1 where nothing does. */
+  private int kept(Places places, int at) {
+    List<Log> logs = places.job().logs();
+    return places
+        .number(at)
+        .orElseGet(
+            () ->
+                IntStream.range(0, logs.size())
+                    .filter(log -> stood(places, at).filter(alone(logs.get(log))).isPresent())
+                    .filter(log -> cut(places, log, at) != NONE)
+                    .findFirst()
+                    .orElse(NONE));
+  }
+
+  private static Predicate<Held> alone(Log log) {
+    return held -> !held.isShared() && held.holds(log.tag());
   }
 
   /** Returns what stands in a place, or stood there by the plan. */
-  private Optional<Held> stood(Job job, Places places, int at) {
+  private Optional<Held> stood(Places places, int at) {
     int round = places.round(at);
     String wall = places.wall(at).name();
-    return job.built()
+    return places
+        .job()
+        .built()
         .held(round, wall)
         .or(() -> Optional.ofNullable(before.get(new AsBuilt.Place(round, wall))));
   }
 
-  /** Returns the number of the cut that a log had; −1 when it cannot be cut so. */
-  private static int cut(List<Piece> pieces, Held held) {
+  /** Returns the number of the cut that what stays in a place has; −1 when it cannot be cut so. */
+  private int cut(Places places, int log, int at) {
+    if (places.number(at).isPresent()) {
+      return 0;
+    }
+    List<Piece> pieces = places.pieces(log, at);
+    Length cut = stood(places, at).orElseThrow().logs().get(0).cutOffButt();
     return IntStream.range(0, pieces.size())
-        .filter(number -> pieces.get(number).cutOffButt().equals(held.cutOffButt()))
+        .filter(number -> pieces.get(number).cutOffButt().equals(cut))
         .findFirst()
         .orElse(NONE);
   }
@@ -183,8 +207,8 @@ public record KeepingChooser(Map<AsBuilt.Place, Held> before, OptionalInt wanted
   /** A whole choice to begin with, in the engine's numbers. */
   private record Start(Map<Place, Integer> logs, Map<Place, Integer> cuts) {}
 
-  private Start start(Job job, Places places, BalanceJob balance, int[] logs, Effort effort) {
-    int[] kept = kept(job, places);
+  private Start start(Places places, BalanceJob balance, int[] logs, Effort effort) {
+    int[] kept = kept(places);
     BalanceTask.Builder builder = balance.task().toBuilder();
     boolean holes = false;
     for (int at = 0; at < logs.length; at++) {
@@ -201,11 +225,7 @@ public record KeepingChooser(Map<AsBuilt.Place, Held> before, OptionalInt wanted
       Place place = place(places, at);
       boolean keeps = logs[at] == kept[at];
       start.put(place, keeps ? logs[at] : filled.orElseThrow().log(place));
-      cuts.put(
-          place,
-          keeps
-              ? cut(places.pieces(logs[at], at), stood(job, places, at).orElseThrow())
-              : filled.orElseThrow().cut(place));
+      cuts.put(place, keeps ? cut(places, logs[at], at) : filled.orElseThrow().cut(place));
     }
     return new Start(start, cuts);
   }

@@ -11,7 +11,7 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 import roundbook.job.Job;
 import roundbook.job.Log;
-import roundbook.stack.PlacedLog;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.Stack;
 import roundbook.takeoff.OpeningCut;
 
@@ -62,7 +62,7 @@ final class KeptLogs {
     Stack stack = Stack.of(job.rules(), job.building(), choice.courses(), job.built());
     int walls = job.building().walls().size();
     Set<Integer> places = new HashSet<>();
-    for (PlacedLog log : OpeningCut.headers(job, stack)) {
+    for (FilledPlace log : OpeningCut.headers(job, stack)) {
       places.add((log.round() - 1) * walls + job.building().walls().indexOf(log.wall()));
     }
     return places;

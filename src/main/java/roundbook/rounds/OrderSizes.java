@@ -22,13 +22,15 @@ import roundbook.units.Length;
  * then makes the score small over the logs' places and these diameters alike.
  */
 final class OrderSizes {
+  private final PairedJob paired;
   private final Job job;
   private final int rounds;
   private final OrderedLogs ordered;
   private final List<Length> mids;
 
-  OrderSizes(Job job, int rounds) {
-    this.job = job;
+  OrderSizes(PairedJob paired, int rounds) {
+    this.paired = paired;
+    this.job = paired.job();
     this.rounds = rounds;
     this.ordered = new OrderedLogs(job);
     this.mids = ordered.mids();
@@ -42,8 +44,8 @@ final class OrderSizes {
       more.add(ordered.log(more.size() + 1, one.least(), middle()));
     }
     Job whole = ordered.with(more);
-    Places places = new Places(whole, rounds, pieces(each));
-    BalanceJob balance = new BalanceJob(whole, places);
+    Places places = new Places(paired.withLogs(whole.logs()), rounds, pieces(each));
+    BalanceJob balance = new BalanceJob(places);
     BalanceResult result = Balancer.search().solve(balance.task(), effort);
     List<Length> chosen = chosen(each.size(), places, balance, result);
     List<Missing> sized = new ArrayList<>();
@@ -85,8 +87,8 @@ final class OrderSizes {
     for (int at = 0; result.isComplete() && at < places.count(); at++) {
       Place place = new Place(0, places.round(at) - 1, at % places.walls().size());
       int number = result.log(place) - job.logs().size();
-      if (number >= 0) {
-        chosen.set(number, balance.piece(result, place).log().mid());
+      if (number >= 0 && number < count) {
+        chosen.set(number, balance.filled(result, place).first().piece().log().mid());
       }
     }
     return chosen;

@@ -4,23 +4,21 @@ import java.util.ArrayList;
 import java.util.List;
 import roundbook.job.Job;
 import roundbook.job.Opening;
-import roundbook.job.Pair.Half;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
 
 /**
  * Checks pairs of short logs from first principles, in binary inches.
  *
- * <p>Each is long enough, cut to what its side of the opening asks, and long enough past its notch;
- * an opening for which short logs were asked cuts through their place; and the place's diameters
- * are those of the two logs, each the way round that it lies.
+ * <p>Each is long enough, cut to what its side of the opening asks, long enough past its notch, and
+ * reaches to its corner; and an opening for which short logs were asked cuts through their place.
  */
 final class PairCheck {
   private static final double TOLERANCE = 1e-6;
-  private static final int SAMPLES = 16;
 
   private final Job job;
   private final Stack stack;
@@ -33,45 +31,49 @@ final class PairCheck {
 
   List<String> faults() {
     stack.courses().stream()
-        .flatMap(course -> course.logs().stream())
-        .filter(placed -> placed.piece().log().pair().isPresent())
+        .flatMap(course -> course.places().stream())
+        .filter(FilledPlace::isShared)
         .forEach(this::pair);
     return faults;
   }
 
-  private void pair(PlacedLog placed) {
-    List<Half> halves = placed.piece().log().pair().orElseThrow().halves();
-    double trimmed = placed.wall().outside().inches() + 2 * inches(Setting.OVERHANG);
-    boolean open = job.built().held(placed.round(), placed.wall().name()).isEmpty();
-    for (Half half : halves) {
-      diameters(placed, half, trimmed);
-      check(!open || longEnough(half), placed, half, "is too short");
-      check(!open || holdsNotch(placed, half), placed, half, "is too short past its notch");
+  private void pair(FilledPlace place) {
+    PlacedLog left = place.logs().get(0);
+    PlacedLog right = place.logs().get(1);
+    double trimmed = place.wall().outside().inches() + 2 * inches(Setting.OVERHANG);
+    double from = left.piece().trimmed().inches();
+    double to = trimmed - right.piece().trimmed().inches();
+    check(left.fromLeft().isZero(), left, "does not reach to its corner");
+    boolean reaches = Math.abs(right.fromLeft().inches() - to) < TOLERANCE;
+    check(reaches, right, "does not reach to its corner");
+    if (!job.built().held().containsKey(place.place())) {
+      place.logs().forEach(log -> check(longEnough(log.piece()), log, "is too short"));
+      check(holdsNotch(left, 1), left, "is too short past its notch");
+      check(holdsNotch(right, -1), right, "is too short past its notch");
+      boolean cut = job.openings().stream().anyMatch(each -> cuts(each, place, from, to, trimmed));
+      check(cut, left, "lies where no opening cuts through");
     }
-    double from = halves.get(0).piece().trimmed().inches();
-    double to = trimmed - halves.get(1).piece().trimmed().inches();
-    boolean cut = job.openings().stream().anyMatch(each -> cuts(each, placed, from, to));
-    check(!open || cut, placed, halves.get(0), "lies where no opening cuts through");
   }
 
-  private boolean longEnough(Half half) {
-    Piece piece = half.piece();
+  private boolean longEnough(Piece piece) {
     double least = inches(Setting.SQUARING_ALLOWANCE) - TOLERANCE;
     double left =
         piece.log().length().inches() - piece.cutOffButt().inches() - piece.trimmed().inches();
     return piece.cutOffButt().inches() > least && left > least;
   }
 
-  private boolean holdsNotch(PlacedLog placed, Half half) {
-    int at = job.building().walls().indexOf(placed.wall());
-    int crossing = Math.floorMod(half.left() ? at + 1 : at - 1, job.building().walls().size());
+  /** Returns whether a log holds the notch at its corner: with the next or the last wall. */
+  private boolean holdsNotch(PlacedLog log, int way) {
+    int at = job.building().walls().indexOf(log.wall());
+    int crossing = Math.floorMod(at + way, job.building().walls().size());
     Wall other = job.building().walls().get(crossing);
     double least =
         other.thickness().inches() + inches(Setting.OVERHANG) + inches(Setting.PIECE_LEAST);
-    return half.piece().trimmed().inches() > least - TOLERANCE;
+    return log.piece().trimmed().inches() > least - TOLERANCE;
   }
 
-  private boolean cuts(Opening opening, PlacedLog placed, double from, double to) {
+  private boolean cuts(
+      Opening opening, FilledPlace placed, double from, double to, double trimmed) {
     double left = opening.left().inches() + inches(Setting.OVERHANG);
     boolean here =
         opening.shortLogs()
@@ -79,14 +81,15 @@ final class PairCheck {
             && Math.abs(left - from) < TOLERANCE
             && Math.abs(left + opening.width().inches() - to) < TOLERANCE;
     double centre = stack.centre(placed).inches();
-    double half = Math.max(fromLeft(placed, from), fromLeft(placed, to)) / 2;
+    double one = StackCheck.diameter(placed, from, trimmed);
+    double half = Math.max(one, StackCheck.diameter(placed, to, trimmed)) / 2;
     double bottom = isFlat(placed) ? lowerMark() : half;
     return here
         && opening.head().inches() > centre + half - TOLERANCE
         && opening.sill().inches() < centre - Math.min(half, bottom) + TOLERANCE;
   }
 
-  private boolean isFlat(PlacedLog placed) {
+  private boolean isFlat(FilledPlace placed) {
     String bed = job.rules().text(Setting.FIRST_BED);
     return placed.round() == 1
         && (placed.wall().laidFirst() ? !bed.equals("starter") : bed.equals("flat"));
@@ -96,37 +99,19 @@ final class PairCheck {
     return stack.courses().get(0).notch().lower().inches();
   }
 
-  private void diameters(PlacedLog placed, Half half, double trimmed) {
-    double length = half.piece().trimmed().inches();
-    PlacedLog own =
-        new PlacedLog(half.piece(), placed.wall(), placed.round(), half.buttOut() != half.left());
-    for (int i = 0; i <= SAMPLES; i++) {
-      double along = length * i / SAMPLES;
-      double fromButt = own.buttAtStart() ? length - along : along;
-      double at = half.left() ? along : trimmed - length + along;
-      double differs = StackCheck.diameter(own, fromButt) - fromLeft(placed, at);
-      check(Math.abs(differs) < TOLERANCE, placed, half, "has another diameter in its place");
-    }
-  }
-
-  private double fromLeft(PlacedLog placed, double left) {
-    double trimmed = placed.piece().trimmed().inches();
-    return StackCheck.diameter(placed, placed.buttAtStart() ? trimmed - left : left);
-  }
-
   private double inches(Setting setting) {
     return job.rules().length(setting).inches();
   }
 
-  private void check(boolean holds, PlacedLog placed, Half half, String what) {
+  private void check(boolean holds, PlacedLog log, String what) {
     if (!holds) {
       faults.add(
           "short log "
-              + half.piece().log().tag()
+              + log.piece().log().tag()
               + " of round "
-              + placed.round()
+              + log.round()
               + " on wall "
-              + placed.wall().name()
+              + log.wall().name()
               + " "
               + what);
     }

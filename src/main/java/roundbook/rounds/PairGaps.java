@@ -3,14 +3,13 @@ package roundbook.rounds;
 import java.util.ArrayList;
 import java.util.List;
 import roundbook.job.Job;
-import roundbook.job.Pair;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.notch.NeckFit;
 import roundbook.notch.Notch;
 import roundbook.stack.Course;
 import roundbook.stack.EndFit;
-import roundbook.stack.PlacedLog;
+import roundbook.stack.FilledPlace;
 import roundbook.units.Length;
 
 /**
@@ -62,7 +61,7 @@ final class PairGaps {
     this.gap = job.rules().gap().inches();
     this.least = Math.min(gap, job.rules().length(Setting.GAP_LEAST).inches());
     for (int round = 1; round <= courses.size(); round++) {
-      for (PlacedLog log : courses.get(round - 1).logs()) {
+      for (FilledPlace log : courses.get(round - 1).places()) {
         measure(log);
       }
       ends[round - 1] = ends(courses.get(round - 1));
@@ -88,13 +87,13 @@ final class PairGaps {
   }
 
   /** Puts a log in its place and reckons the levels that it touches. */
-  void put(PlacedLog placed) {
+  void put(FilledPlace placed) {
     int round = placed.round();
-    List<PlacedLog> logs =
-        course(round).logs().stream()
-            .map(log -> log.wall().equals(placed.wall()) ? placed : log)
+    List<FilledPlace> places =
+        course(round).places().stream()
+            .map(place -> place.wall().equals(placed.wall()) ? placed : place)
             .toList();
-    courses.set(round - 1, BalancedChooser.course(job, round, logs));
+    courses.set(round - 1, BalancedChooser.course(job, round, places));
     measure(placed);
     ends[round - 1] = ends(course(round));
     for (int lower = Math.max(1, round - 1); lower <= round && lower < courses.size(); lower++) {
@@ -111,7 +110,7 @@ final class PairGaps {
     return sum;
   }
 
-  private void measure(PlacedLog log) {
+  private void measure(FilledPlace log) {
     int side = walls.indexOf(log.wall());
     diameters[log.round() - 1][side] =
         stations.get(side).stream().mapToDouble(at -> log.fromLeft(at).inches()).toArray();
@@ -139,23 +138,24 @@ final class PairGaps {
 
   private double ends(Course course) {
     double sum = 0;
-    for (PlacedLog log : course.logs()) {
-      if (log.piece().log().pair().isPresent()) {
-        sum += OFFCUT_PRICE * log.piece().fallsOff().inches();
-        sum += hasThinEnd(job, course, log) ? THIN_END : 0;
-        sum += WALL_LOG * wallLogs(log);
+    Length allowance = job.rules().length(Setting.SQUARING_ALLOWANCE);
+    for (FilledPlace place : course.places()) {
+      if (place.isShared()) {
+        sum += OFFCUT_PRICE * place.offcut(allowance).plus(allowance).inches();
+        sum += hasThinEnd(job, course, place) ? THIN_END : 0;
+        sum += WALL_LOG * wallLogs(place);
       }
     }
     return sum;
   }
 
   /** Returns how many of the two short logs of a place are long enough for a whole wall. */
-  private long wallLogs(PlacedLog log) {
+  private long wallLogs(FilledPlace log) {
     return log.logs().stream().filter(each -> fit.isWallLog(each.piece().log())).count();
   }
 
-  /** Returns whether an end of a {@linkplain Pair pair} at a corner has no full bearing. */
-  static boolean hasThinEnd(Job job, Course course, PlacedLog log) {
+  /** Returns whether an end of a place at a corner has no full bearing. */
+  static boolean hasThinEnd(Job job, Course course, FilledPlace log) {
     EndFit fit = new EndFit(job.rules(), job.building());
     return isThin(fit.butt(course, log)) || isThin(fit.tip(course, log));
   }

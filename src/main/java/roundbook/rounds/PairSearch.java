@@ -11,11 +11,9 @@ import java.util.Set;
 import java.util.function.BiFunction;
 import roundbook.job.Job;
 import roundbook.job.Log;
-import roundbook.job.Pair;
-import roundbook.job.Pair.Half;
-import roundbook.job.Piece;
 import roundbook.rounds.Pairing.Side;
 import roundbook.rounds.Pairing.Spot;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;
 import roundbook.units.Length;
 
@@ -26,21 +24,19 @@ final class PairSearch {
   private static final double WORTH = 1e-9;
 
   private final Job job;
-  private final Fit fit;
   private final PairGaps gaps;
-  private final BiFunction<Log, Side, List<Half>> serving;
-  private final Map<Side, Map<String, List<Half>>> ways = new HashMap<>();
-  private final Map<Side, Half> chosen = new LinkedHashMap<>();
+  private final BiFunction<Log, Side, List<PlacedLog>> serving;
+  private final Map<Side, Map<String, List<PlacedLog>>> ways = new HashMap<>();
+  private final Map<Side, PlacedLog> chosen = new LinkedHashMap<>();
 
-  PairSearch(Job job, PairGaps gaps, BiFunction<Log, Side, List<Half>> serving) {
+  PairSearch(Job job, PairGaps gaps, BiFunction<Log, Side, List<PlacedLog>> serving) {
     this.job = job;
-    this.fit = new Fit(job);
     this.gaps = gaps;
     this.serving = serving;
   }
 
   /** Returns the pairs of as many spots as can be filled. */
-  List<Log> best(List<Spot> spots, Map<Spot, Log> start, List<Log> free) {
+  List<FilledPlace> best(List<Spot> spots, Map<Spot, FilledPlace> start, List<Log> free) {
     List<Spot> filled = new ArrayList<>();
     for (Spot spot : spots) {
       filled.add(spot);
@@ -50,7 +46,7 @@ final class PairSearch {
     }
     deal(filled, start, free);
     for (int sweep = 0; sweep < SWEEPS && sweep(free); sweep++) {}
-    return filled.stream().map(this::log).toList();
+    return filled.stream().map(this::pair).toList();
   }
 
   private static List<Side> sides(List<Spot> spots) {
@@ -59,7 +55,7 @@ final class PairSearch {
         .toList();
   }
 
-  private List<Half> ways(Log log, Side side) {
+  private List<PlacedLog> ways(Log log, Side side) {
     return ways.computeIfAbsent(side, each -> new HashMap<>())
         .computeIfAbsent(log.tag(), tag -> serving.apply(log, side));
   }
@@ -84,13 +80,12 @@ final class PairSearch {
   }
 
   /** Gives each side the log nearest to its round in size, the longest sides first. */
-  private void deal(List<Spot> spots, Map<Spot, Log> start, List<Log> free) {
+  private void deal(List<Spot> spots, Map<Spot, FilledPlace> start, List<Log> free) {
     List<Log> left = new ArrayList<>(free);
     List<Side> open = new ArrayList<>();
     for (Side side : sides(spots)) {
       if (start.containsKey(side.spot())) {
-        Pair pair = start.get(side.spot()).pair().orElseThrow();
-        give(side, side.left() ? pair.left() : pair.right(), left);
+        give(side, start.get(side.spot()).logs().get(side.left() ? 0 : 1), left);
       } else {
         open.add(side);
       }
@@ -103,7 +98,7 @@ final class PairSearch {
     open.sort(Comparator.comparing(Side::length).reversed());
     while (!open.isEmpty()) {
       Side side = open.remove(0);
-      for (Half half : nearest(side, left)) {
+      for (PlacedLog half : nearest(side, left)) {
         List<Log> rest = new ArrayList<>(left);
         rest.remove(half.piece().log());
         if (fills(open, rest)) {
@@ -115,17 +110,17 @@ final class PairSearch {
     spots.forEach(this::lay);
   }
 
-  private void give(Side side, Half half, List<Log> left) {
+  private void give(Side side, PlacedLog half, List<Log> left) {
     chosen.put(side, half);
     left.remove(half.piece().log());
   }
 
-  private List<Half> nearest(Side side, List<Log> logs) {
+  private List<PlacedLog> nearest(Side side, List<Log> logs) {
     Length size = gaps.course(side.spot().round()).notch().size();
     return logs.stream()
         .flatMap(log -> ways(log, side).stream().limit(1))
         .sorted(
-            Comparator.comparing((Half half) -> half.piece().mid().minus(size).absolute())
+            Comparator.comparing((PlacedLog half) -> half.piece().mid().minus(size).absolute())
                 .thenComparing(half -> half.piece().log().length())
                 .thenComparing(half -> half.piece().log().tag()))
         .toList();
@@ -149,12 +144,12 @@ final class PairSearch {
   /** Puts a log at a side where that is better, changing places with the one that stands there. */
   private double tried(Side side, Log log, double now) {
     Side other = sideOf(log);
-    Half own = chosen.get(side);
+    PlacedLog own = chosen.get(side);
     boolean apart = other != null && !other.equals(side);
-    List<Half> back = apart ? ways(own.piece().log(), other) : List.of();
+    List<PlacedLog> back = apart ? ways(own.piece().log(), other) : List.of();
     List<Both> both = new ArrayList<>();
-    for (Half half : ways(log, side)) {
-      for (Half returned : apart ? simple(back) : List.of(half)) {
+    for (PlacedLog half : ways(log, side)) {
+      for (PlacedLog returned : apart ? simple(back) : List.of(half)) {
         both.add(new Both(half, returned));
       }
     }
@@ -170,8 +165,8 @@ final class PairSearch {
             .filter(log -> sideOf(log) == null || sideOf(log).spot().equals(spot))
             .toList();
     List<Both> both = new ArrayList<>();
-    for (Half one : near(left, own)) {
-      for (Half other : near(right, own)) {
+    for (PlacedLog one : near(left, own)) {
+      for (PlacedLog other : near(right, own)) {
         if (!one.piece().log().equals(other.piece().log())) {
           both.add(new Both(one, other));
         }
@@ -186,7 +181,7 @@ final class PairSearch {
    * @param one what lies at the first
    * @param other what lies at the second, the same where that is the same side
    */
-  private record Both(Half one, Half other) {}
+  private record Both(PlacedLog one, PlacedLog other) {}
 
   /** Leaves at two sides what is best of what lies there and of other ways. */
   private double tried(Side one, Side other, List<Both> ways, double now) {
@@ -210,7 +205,7 @@ final class PairSearch {
   }
 
   /** Returns simple ways of the logs nearest to a round in size. */
-  private List<Half> near(Side side, List<Log> logs) {
+  private List<PlacedLog> near(Side side, List<Log> logs) {
     return nearest(side, logs).stream()
         .limit(NEAR)
         .flatMap(half -> simple(ways(half.piece().log(), side)).stream())
@@ -218,7 +213,7 @@ final class PairSearch {
   }
 
   /** Returns the ways with the excess off one end, butt out and butt in. */
-  private static List<Half> simple(List<Half> ways) {
+  private static List<PlacedLog> simple(List<PlacedLog> ways) {
     return ways.stream().limit(2).toList();
   }
 
@@ -230,20 +225,17 @@ final class PairSearch {
         .orElse(null);
   }
 
-  private void put(Side side, Half half) {
+  private void put(Side side, PlacedLog half) {
     if (chosen.put(side, half) != half) {
       lay(side.spot());
     }
   }
 
-  private Log log(Spot spot) {
-    Pair pair = new Pair(chosen.get(new Side(spot, true)), chosen.get(new Side(spot, false)));
-    return pair.log(Pair.Where.of(job.rules(), job.building(), spot.round(), spot.wall()));
+  private FilledPlace pair(Spot spot) {
+    return FilledPlace.of(job, chosen.get(new Side(spot, true)), chosen.get(new Side(spot, false)));
   }
 
   private void lay(Spot spot) {
-    Piece piece = fit.pieces(log(spot), spot.wall()).get(0);
-    boolean start = job.rules().clockwise(spot.round());
-    gaps.put(new PlacedLog(piece, spot.wall(), spot.round(), start));
+    gaps.put(pair(spot));
   }
 }

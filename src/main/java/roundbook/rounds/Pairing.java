@@ -13,11 +13,10 @@ import roundbook.job.AsBuilt.Place;
 import roundbook.job.DiameterProfile;
 import roundbook.job.Job;
 import roundbook.job.Log;
-import roundbook.job.Pair;
-import roundbook.job.Pair.Half;
 import roundbook.job.Piece;
 import roundbook.job.Wall;
 import roundbook.stack.Course;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
 import roundbook.takeoff.LogCut;
@@ -39,7 +38,7 @@ final class Pairing {
   private final Wish wish;
   private final Fit fit;
   private final boolean isShort;
-  private final Map<Place, Log> given = new LinkedHashMap<>();
+  private final Map<Place, FilledPlace> given = new LinkedHashMap<>();
   private final List<Log> free;
   private final Map<Place, Spot> spots;
   private final List<Course> courses;
@@ -67,14 +66,11 @@ final class Pairing {
     }
 
     /** Returns whether a pair has the lengths that are wanted here. */
-    boolean takes(Log pair) {
-      Pair two = pair.pair().orElseThrow();
-      return two.left().piece().trimmed().equals(left)
-          && two.right().piece().trimmed().equals(right);
-    }
-
-    boolean takes(PlacedLog log) {
-      return takes(log.piece().log());
+    boolean takes(FilledPlace pair) {
+      return pair.logs().stream()
+          .map(log -> log.piece().trimmed())
+          .toList()
+          .equals(List.of(left, right));
     }
   }
 
@@ -96,8 +92,8 @@ final class Pairing {
     base.shortage().ifPresent(found -> foresee(found.wanted()));
     this.spots = spots(job, Stack.of(job.rules(), job.building(), courses, job.built()));
     spots.keySet().removeIf(place -> !isOpen(place));
-    for (Log pair : base.pairs()) {
-      Place place = ShortPairs.place(pair);
+    for (FilledPlace pair : base.pairs()) {
+      Place place = pair.place();
       boolean stays = spots.containsKey(place) && spots.get(place).takes(pair);
       if (stays || isHeld(place)) {
         given.put(place, pair);
@@ -137,7 +133,7 @@ final class Pairing {
   private void foresee(int wanted) {
     Length size = usualSize();
     for (int round = courses.size() + 1; round <= wanted; round++) {
-      List<PlacedLog> logs = new ArrayList<>();
+      List<FilledPlace> places = new ArrayList<>();
       for (Wall wall : job.building().walls()) {
         Length length = fit.least(wall);
         Log log =
@@ -146,9 +142,9 @@ final class Pairing {
                 .measured(DiameterProfile.of(length, size, size, size));
         Piece piece =
             new Piece(log, length.minus(fit.trimmed(wall)).dividedBy(2), fit.trimmed(wall));
-        logs.add(new PlacedLog(piece, wall, round, job.rules().clockwise(round)));
+        places.add(FilledPlace.of(piece, wall, round, job.rules().clockwise(round)));
       }
-      courses.add(Course.of(round, logs, job.rules()));
+      courses.add(Course.of(round, places, job.rules()));
     }
   }
 
@@ -185,10 +181,10 @@ final class Pairing {
     Set<String> bound =
         given.entrySet().stream()
             .filter(each -> wish.keeping || isHeld(each.getKey()))
-            .flatMap(each -> each.getValue().members().stream())
+            .flatMap(each -> logs(each.getValue()))
             .map(Log::tag)
             .collect(java.util.stream.Collectors.toSet());
-    Stream<Log> paired = base.pairs().stream().flatMap(pair -> pair.members().stream());
+    Stream<Log> paired = base.pairs().stream().flatMap(Pairing::logs);
     return Stream.concat(base.unused().stream(), paired)
         .filter(log -> !bound.contains(log.tag()) && log.traits().keep() == Log.Keep.ANY)
         .filter(log -> job.pins().stream().noneMatch(pin -> pin.log().equals(log.tag())))
@@ -197,9 +193,13 @@ final class Pairing {
         .toList();
   }
 
+  private static Stream<Log> logs(FilledPlace pair) {
+    return pair.logs().stream().map(log -> log.piece().log());
+  }
+
   /** Returns the pairs, those settled first, then by round and wall. */
-  List<Log> pairs() {
-    List<Log> fixed = new ArrayList<>();
+  List<FilledPlace> pairs() {
+    List<FilledPlace> fixed = new ArrayList<>();
     given.forEach(
         (place, pair) -> {
           if (wish.keeping || isHeld(place)) {
@@ -207,9 +207,8 @@ final class Pairing {
           }
         });
     List<Spot> open = new ArrayList<>(spots.values());
-    open.removeIf(
-        spot -> fixed.stream().anyMatch(pair -> ShortPairs.place(pair).equals(spot.place())));
-    Map<Spot, Log> start = new HashMap<>();
+    open.removeIf(spot -> fixed.stream().anyMatch(pair -> pair.place().equals(spot.place())));
+    Map<Spot, FilledPlace> start = new HashMap<>();
     open.stream()
         .filter(spot -> given.containsKey(spot.place()))
         .forEach(spot -> start.put(spot, given.get(spot.place())));
@@ -231,12 +230,14 @@ final class Pairing {
   }
 
   /** Returns the ways in which a log may lie at a side of an opening. */
-  private List<Half> ways(Log log, Side side) {
+  private List<PlacedLog> ways(Log log, Side side) {
     Wall wall = side.spot.wall;
     boolean tooLong = isShort ? fit.isWallLog(log) : !log.length().isLessThan(fit.least(wall));
     boolean elsewhere =
         !log.place().wall().isEmpty() && !log.place().wall().equalsIgnoreCase(wall.name())
             || log.place().round().orElse(side.spot.round) != side.spot.round;
-    return tooLong || elsewhere ? List.of() : fit.halves(log, wall, side.length(), side.left);
+    return tooLong || elsewhere
+        ? List.of()
+        : fit.beside(log, wall, side.spot.round, side.left, side.length());
   }
 }

@@ -7,10 +7,8 @@ import java.util.Optional;
 import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Held;
 import roundbook.job.Job;
-import roundbook.job.Log;
-import roundbook.job.Piece;
 import roundbook.job.Wall;
-import roundbook.stack.PlacedLog;
+import roundbook.stack.FilledPlace;
 
 /** Makes a choice again from where its logs stand, without choosing anything. */
 public final class Placement {
@@ -26,24 +24,24 @@ public final class Placement {
    */
   public static Choice choice(Job job, Map<AsBuilt.Place, Held> places, int wanted) {
     int rounds = places.keySet().stream().mapToInt(AsBuilt.Place::round).max().orElse(0);
-    List<Log> pairs = new ArrayList<>();
+    List<FilledPlace> pairs = new ArrayList<>();
     List<roundbook.stack.Course> courses = new ArrayList<>();
     for (int round = 1; round <= rounds; round++) {
-      List<PlacedLog> logs = new ArrayList<>();
+      List<FilledPlace> filled = new ArrayList<>();
       for (Wall wall : job.building().walls()) {
         AsBuilt.Place place = new AsBuilt.Place(round, wall.name());
         Held held = places.get(place);
-        Optional<Log> log = Optional.ofNullable(held).flatMap(each -> job.log(place, each));
-        if (log.isEmpty()) {
+        Optional<FilledPlace> here =
+            Optional.ofNullable(held).flatMap(each -> FilledPlace.of(job, place, each));
+        if (here.isEmpty()) {
           throw new IllegalArgumentException("no log in round " + round + " on " + wall.name());
         }
-        Piece piece = new Piece(log.get(), held.cutOffButt(), new Fit(job).trimmed(wall));
-        logs.add(new PlacedLog(piece, wall, round, job.rules().clockwise(round)));
-        log.filter(each -> each.pair().isPresent()).ifPresent(pairs::add);
+        filled.add(here.get());
+        here.filter(FilledPlace::isShared).ifPresent(pairs::add);
       }
-      courses.add(BalancedChooser.course(job, round, logs));
+      courses.add(BalancedChooser.course(job, round, filled));
     }
-    Optional<Shortage> shortage = new Wanted(job.paired(pairs)).shortage(wanted, rounds);
+    Optional<Shortage> shortage = new Wanted(PairedJob.of(job, pairs)).shortage(wanted, rounds);
     Choice.Score none = new Choice.Score(0, 0, 0, 0, 0, 0);
     return new Choice(courses, List.of(), none, shortage, List.of()).ofPairs(job, pairs);
   }

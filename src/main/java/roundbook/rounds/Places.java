@@ -14,12 +14,14 @@ import roundbook.job.Piece;
 import roundbook.job.Pin;
 import roundbook.job.Wall;
 import roundbook.problem.Phrase;
+import roundbook.stack.FilledPlace;
 import roundbook.units.Length;
 
 /** The places of so many rounds, and which logs the rules, wishes and pins let into each. */
 public final class Places {
   private static final int NONE = -1;
 
+  private final PairedJob paired;
   private final Job job;
   private final int rounds;
   private final List<List<List<Piece>>> pieces;
@@ -38,25 +40,27 @@ public final class Places {
 
   /** The places of so many rounds of a job. */
   public Places(Job job, int rounds) {
-    this(job, rounds, serving(job));
+    this(PairedJob.of(job), rounds);
+  }
+
+  /** The places of so many rounds of a job, some of which short logs fill. */
+  Places(PairedJob paired, int rounds) {
+    this(paired, rounds, serving(paired.job()));
   }
 
   /** The places of a job whose logs can be cut so, by log and wall. */
-  Places(Job job, int rounds, List<List<List<Piece>>> pieces) {
-    this(job, rounds, pieces, Kept.NOTHING);
+  Places(PairedJob paired, int rounds, List<List<List<Piece>>> pieces) {
+    this(paired, rounds, pieces, Kept.NOTHING);
   }
 
-  private Places(Job job, int rounds, List<List<List<Piece>>> pieces, Kept kept) {
-    this.job = job;
+  private Places(PairedJob paired, int rounds, List<List<List<Piece>>> pieces, Kept kept) {
+    this.paired = paired;
+    this.job = paired.job();
     this.rounds = rounds;
     this.pieces = pieces;
     this.kept = kept;
-    for (int log = 0; log < job.logs().size(); log++) {
-      Log each = job.logs().get(log);
-      if (each.pair().isPresent()) {
-        int round = each.place().round().orElseThrow();
-        pairs.put(new AsBuilt.Place(round, each.place().wall()), log);
-      }
+    for (int pair = 0; pair < paired.pairs().size(); pair++) {
+      pairs.put(paired.pairs().get(pair).place(), pair);
     }
   }
 
@@ -82,13 +86,13 @@ public final class Places {
     }
     AsBuilt.Place place = settled.get();
     Wall own = job.building().wall(place.wall()).orElseThrow();
-    Length cut = job.built().held(place.round(), place.wall()).orElseThrow().cutOffButt();
+    Length cut = job.built().held(place.round(), place.wall()).orElseThrow().cutOffButt(log.tag());
     return own.isLike(wall) ? List.of(new Piece(log, cut, fit.trimmed(wall))) : List.of();
   }
 
   /** Returns the places with those over openings known: only there may header logs stand. */
   Places withHeaders(Optional<Set<Integer>> headers) {
-    return new Places(job, rounds, pieces, new Kept(headers, kept.reserved()));
+    return new Places(paired, rounds, pieces, new Kept(headers, kept.reserved()));
   }
 
   /** Returns the places that only logs kept for them may take. */
@@ -98,12 +102,21 @@ public final class Places {
 
   /** Returns the places with some reserved for the logs kept for them. */
   Places withReserved(Map<Integer, Log.Keep> reserved) {
-    return new Places(job, rounds, pieces, new Kept(kept.headers(), Map.copyOf(reserved)));
+    return new Places(paired, rounds, pieces, new Kept(kept.headers(), Map.copyOf(reserved)));
   }
 
   /** Returns the places of another number of rounds, for the same logs, none reserved. */
   Places withRounds(int other) {
-    return new Places(job, other, pieces);
+    return new Places(paired, other, pieces);
+  }
+
+  /** Returns the job, and the places of it that short logs fill. */
+  PairedJob paired() {
+    return paired;
+  }
+
+  Job job() {
+    return job;
   }
 
   int count() {
@@ -136,8 +149,17 @@ public final class Places {
     return allowed(log, place) ? serving(log, wall(place)) : List.of();
   }
 
-  /** Returns the pair of short logs that fills a place alone, if one does. */
-  Optional<Integer> pair(int place) {
+  /** Returns the short logs that fill a place, if it is settled that two do. */
+  Optional<FilledPlace> pair(int place) {
+    return pairNumber(place).map(paired.pairs()::get);
+  }
+
+  /** Returns the number of the two logs that fill a place together; it comes after all logs. */
+  Optional<Integer> number(int place) {
+    return pairNumber(place).map(pair -> job.logs().size() + pair);
+  }
+
+  private Optional<Integer> pairNumber(int place) {
     return Optional.ofNullable(pairs.get(new AsBuilt.Place(round(place), wall(place).name())));
   }
 
@@ -148,13 +170,13 @@ public final class Places {
 
   private boolean allowed(int index, int place) {
     Log log = job.logs().get(index);
-    if (log.pair().isPresent() || pair(place).isPresent()) {
-      return pair(place).filter(own -> own == index).isPresent();
+    if (pairNumber(place).isPresent()) {
+      return false;
     }
     Optional<AsBuilt.Held> held = job.built().held(round(place), wall(place).name());
     Optional<AsBuilt.Place> settled = job.built().placeOf(log.tag());
     if (held.isPresent() || settled.isPresent()) {
-      return held.filter(each -> each.tag().equals(log.tag())).isPresent()
+      return held.filter(each -> !each.isShared() && each.holds(log.tag())).isPresent()
           || settled.filter(from -> mayChange(from, place)).isPresent();
     }
     return keepAllows(log.traits().keep(), place)
@@ -222,7 +244,8 @@ public final class Places {
     int[] placeOf = new int[job.logs().size()];
     Arrays.fill(placeOf, NONE);
     for (int place = 0; place < logOf.length; place++) {
-      if (logOf[place] != NONE) {
+      logOf[place] = number(place).orElse(logOf[place]);
+      if (logOf[place] != NONE && number(place).isEmpty()) {
         placeOf[logOf[place]] = place;
       }
     }

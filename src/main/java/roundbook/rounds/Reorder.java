@@ -28,15 +28,17 @@ public final class Reorder {
   private static final long MOVES_MOST = 4_000_000;
 
   private final Chooser chooser;
+  private final PairedJob paired;
   private final Job job;
   private final Effort effort;
   private final int goal;
   private final OrderedLogs ordered;
 
-  private Reorder(Chooser chooser, Job asked, int goal, Effort effort) {
+  private Reorder(Chooser chooser, PairedJob asked, int goal, Effort effort) {
     BigDecimal rounds = BigDecimal.valueOf(goal);
     this.chooser = chooser;
-    this.job = asked.with(asked.rules().with(Setting.ROUNDS, rounds, Origin.OPTION));
+    this.job = asked.job().with(asked.job().rules().with(Setting.ROUNDS, rounds, Origin.OPTION));
+    this.paired = new PairedJob(job, asked.pairs());
     this.goal = goal;
     this.ordered = new OrderedLogs(job);
     long places = (long) goal * job.building().walls().size();
@@ -58,7 +60,7 @@ public final class Reorder {
             .shortage()
             .map(
                 found ->
-                    new Reorder(chooser, job.paired(choice.pairs()), found.wanted(), effort)
+                    new Reorder(chooser, PairedJob.of(job, choice.pairs()), found.wanted(), effort)
                         .order(found)));
   }
 
@@ -70,7 +72,7 @@ public final class Reorder {
   }
 
   private List<Missing> sized(List<Missing> counted) {
-    return new OrderSizes(job, goal).sized(counted, effort);
+    return new OrderSizes(paired, goal).sized(counted, effort);
   }
 
   /** Returns logs for the rounds that are missing, and for up to two more until that is enough. */
@@ -124,7 +126,7 @@ public final class Reorder {
   }
 
   private Optional<Proof> proof(List<Missing> order) {
-    Choice middle = chooser.choose(ordered.with(order, Missing::middle), effort);
+    Choice middle = chooser.choose(with(order, Missing::middle), effort);
     if (middle.courses().isEmpty()) {
       return Optional.empty();
     }
@@ -143,13 +145,17 @@ public final class Reorder {
             joints.stream().map(Joint::most).reduce(Length::most).orElse(gap)));
   }
 
+  private PairedJob with(List<Missing> order, Function<Missing, Length> mid) {
+    return paired.withLogs(ordered.with(order, mid).logs());
+  }
+
   private int rounds(List<Missing> order) {
     return rounds(order, Missing::middle);
   }
 
   /** Returns how many rounds stand with an order; where a log is missing, no search is needed. */
   private int rounds(List<Missing> order, Function<Missing, Length> mid) {
-    Job with = ordered.with(order, mid);
+    PairedJob with = with(order, mid);
     Places places = new Places(with, goal);
     if (places.fillable()) {
       return chooser.choose(with, effort).courses().size();

@@ -1,18 +1,16 @@
 package roundbook.rounds;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.Job;
-import roundbook.job.Log;
 import roundbook.job.Opening;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.Joint;
-import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
 
 /**
@@ -28,19 +26,20 @@ import roundbook.stack.Stack;
 final class ShortPairs {
   private static final int TRIES = 8;
 
+  private final PairedJob given;
   private final Job job;
 
-  ShortPairs(Job job) {
-    this.job = job;
+  ShortPairs(PairedJob given) {
+    this.given = given;
+    this.job = given.job();
   }
 
   /** Returns the choice with short logs beside openings, made by planning with pairs of them. */
-  Choice choose(Function<Job, Choice> plan) {
+  Choice choose(Function<PairedJob, Choice> plan) {
     boolean asked = job.openings().stream().anyMatch(Opening::shortLogs);
-    boolean paired = job.logs().stream().anyMatch(log -> log.pair().isPresent());
-    return asked && !paired
-        ? improved(plan, plan.apply(job), new Pairing.Wish(Set.of(), false))
-        : plan.apply(job);
+    return asked && given.pairs().isEmpty()
+        ? improved(plan, plan.apply(given), new Pairing.Wish(Set.of(), false))
+        : plan.apply(given);
   }
 
   /**
@@ -50,21 +49,20 @@ final class ShortPairs {
    * @param kept the pairs that can stay
    * @param had the places that had a pair
    */
-  Choice keep(List<Log> kept, Set<Place> had, Function<Job, Choice> plan) {
-    boolean paired = job.logs().stream().anyMatch(log -> log.pair().isPresent());
-    if (had.isEmpty() || paired) {
-      return plan.apply(job);
+  Choice keep(List<FilledPlace> kept, Set<Place> had, Function<PairedJob, Choice> plan) {
+    if (had.isEmpty() || !given.pairs().isEmpty()) {
+      return plan.apply(given);
     }
-    Choice first = plan.apply(job.paired(kept)).ofPairs(job, kept);
+    Choice first = planned(plan, kept);
     return improved(plan, first, new Pairing.Wish(had, true));
   }
 
-  private Choice improved(Function<Job, Choice> plan, Choice first, Pairing.Wish wish) {
+  private Choice improved(Function<PairedJob, Choice> plan, Choice first, Pairing.Wish wish) {
     Choice best = first;
     Choice base = first;
     Set<Place> refused = new HashSet<>();
     for (int tries = 0; tries < TRIES; tries++) {
-      List<Log> pairs = new Pairing(job, base, refused, wish).pairs();
+      List<FilledPlace> pairs = new Pairing(job, base, refused, wish).pairs();
       if (pairs.equals(base.pairs())) {
         break;
       }
@@ -84,8 +82,8 @@ final class ShortPairs {
     return best;
   }
 
-  private Choice planned(Function<Job, Choice> plan, List<Log> pairs) {
-    return plan.apply(job.paired(pairs)).ofPairs(job, pairs);
+  private Choice planned(Function<PairedJob, Choice> plan, List<FilledPlace> pairs) {
+    return plan.apply(PairedJob.of(job, pairs)).ofPairs(job, pairs);
   }
 
   private static boolean isBetter(Choice choice, Choice than) {
@@ -98,11 +96,13 @@ final class ShortPairs {
   }
 
   /** Takes pairs that spoil something out, for as long as it has as many rounds without them. */
-  private Choice withoutSpoiled(Function<Job, Choice> plan, Choice choice, Set<Place> refused) {
+  private Choice withoutSpoiled(
+      Function<PairedJob, Choice> plan, Choice choice, Set<Place> refused) {
     Choice sound = choice;
     for (Set<Place> bad = spoiled(sound); !bad.isEmpty(); bad = spoiled(sound)) {
       Set<Place> out = bad;
-      List<Log> rest = sound.pairs().stream().filter(pair -> !out.contains(place(pair))).toList();
+      List<FilledPlace> rest =
+          sound.pairs().stream().filter(pair -> !out.contains(pair.place())).toList();
       Choice other = planned(plan, rest);
       if (other.courses().size() < choice.courses().size()) {
         break;
@@ -113,47 +113,34 @@ final class ShortPairs {
     return sound;
   }
 
-  /** Returns the place of a pair. */
-  static Place place(Log pair) {
-    return new Place(pair.place().round().orElseThrow(), pair.place().wall());
-  }
-
-  private static Place place(PlacedLog log) {
-    return new Place(log.round(), log.wall().name());
-  }
-
-  private Stream<PlacedLog> open(Choice choice) {
-    return choice.courses().stream()
-        .flatMap(course -> course.logs().stream())
-        .filter(log -> log.piece().log().pair().isPresent())
-        .filter(log -> job.built().held(log.round(), log.wall().name()).isEmpty());
+  private List<FilledPlace> open(Choice choice) {
+    return choice.placedPairs().stream()
+        .filter(pair -> !job.built().held().containsKey(pair.place()))
+        .toList();
   }
 
   /** Returns the places of pairs that no opening cuts through just so by the choice's heights. */
   private Set<Place> unwanted(Choice choice) {
     Map<Place, Pairing.Spot> spots = Pairing.spots(job, stack(choice));
-    Set<Place> unwanted = new HashSet<>();
-    open(choice)
-        .filter(log -> !spots.containsKey(place(log)) || !spots.get(place(log)).takes(log))
-        .forEach(log -> unwanted.add(place(log)));
-    return unwanted;
+    return open(choice).stream()
+        .filter(pair -> !spots.containsKey(pair.place()) || !spots.get(pair.place()).takes(pair))
+        .map(FilledPlace::place)
+        .collect(Collectors.toSet());
   }
 
   /** Returns the places of pairs that leave a gap outside its limits, or have a thin end. */
   private Set<Place> spoiled(Choice choice) {
     Stack stack = stack(choice);
-    Set<Place> spoiled = new HashSet<>();
-    List<PlacedLog> pairs = new ArrayList<>(open(choice).toList());
-    for (PlacedLog log : pairs) {
-      boolean gaps =
-          stack.joints(log.wall(), log.round()).stream()
-              .anyMatch(joint -> joint.flag(job.rules()) != Joint.Flag.NONE);
-      var course = stack.courses().get(log.round() - 1);
-      if (gaps || PairGaps.hasThinEnd(job, course, log)) {
-        spoiled.add(place(log));
-      }
-    }
-    return spoiled;
+    return open(choice).stream()
+        .filter(pair -> spoils(pair, stack))
+        .map(FilledPlace::place)
+        .collect(Collectors.toSet());
+  }
+
+  private boolean spoils(FilledPlace pair, Stack stack) {
+    return PairGaps.hasThinEnd(job, stack.courses().get(pair.round() - 1), pair)
+        || stack.joints(pair.wall(), pair.round()).stream()
+            .anyMatch(joint -> joint.flag(job.rules()) != Joint.Flag.NONE);
   }
 
   private Stack stack(Choice choice) {

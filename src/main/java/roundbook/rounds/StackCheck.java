@@ -7,6 +7,7 @@ import roundbook.job.Job;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.stack.Course;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.Joint;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
@@ -43,8 +44,8 @@ final class StackCheck {
 
   private void sizeAndMarks(Course course) {
     double mean =
-        course.logs().stream()
-            .mapToDouble(log -> diameter(log, log.piece().trimmed().inches() / 2))
+        course.places().stream()
+            .mapToDouble(place -> diameter(place, trimmed(place) / 2, trimmed(place)))
             .average()
             .orElse(0);
     double size =
@@ -101,7 +102,7 @@ final class StackCheck {
   }
 
   private void gaps(Joint joint) {
-    double trimmed = joint.lower().wall().outside().inches() + 2 * overhang();
+    double trimmed = trimmed(joint.lower());
     double from = overhang() + job.building().after(joint.lower().wall()).thickness().inches();
     double to =
         trimmed - overhang() - job.building().before(joint.lower().wall()).thickness().inches();
@@ -121,7 +122,7 @@ final class StackCheck {
   private double gapAt(Joint joint, double fromLeft, double trimmed) {
     double spacing = height(joint.upper()) - height(joint.lower()) + more(joint, fromLeft, trimmed);
     return spacing
-        - (fromLeft(joint.lower(), fromLeft, trimmed) + fromLeft(joint.upper(), fromLeft, trimmed))
+        - (diameter(joint.lower(), fromLeft, trimmed) + diameter(joint.upper(), fromLeft, trimmed))
             / 2;
   }
 
@@ -134,16 +135,40 @@ final class StackCheck {
     return left + (joint.more().right().inches() - left) * (fromLeft - from) / (to - from);
   }
 
-  private double height(PlacedLog log) {
-    return stack.centre(log).inches();
+  private double height(FilledPlace place) {
+    return stack.centre(place).inches();
+  }
+
+  private double trimmed(FilledPlace place) {
+    return place.wall().outside().inches() + 2 * overhang();
   }
 
   private double overhang() {
     return job.rules().length(Setting.OVERHANG).inches();
   }
 
-  private static double fromLeft(PlacedLog placed, double left, double trimmed) {
-    return diameter(placed, placed.buttAtStart() ? trimmed - left : left);
+  /**
+   * Returns the diameter of a place at a distance from its left end, in inches: that of the log
+   * which lies there, or, across an opening, that of a straight line from one log to the other.
+   */
+  static double diameter(FilledPlace place, double left, double trimmed) {
+    PlacedLog one = place.logs().get(0);
+    PlacedLog other = place.logs().get(place.logs().size() - 1);
+    double to = one.piece().trimmed().inches();
+    double from = trimmed - other.piece().trimmed().inches();
+    if (one == other || left <= to) {
+      return own(one, left);
+    }
+    if (left >= from) {
+      return own(other, left - from);
+    }
+    double inner = own(one, to);
+    return inner + (own(other, 0) - inner) * (left - to) / (from - to);
+  }
+
+  private static double own(PlacedLog log, double fromItsLeft) {
+    double length = log.piece().trimmed().inches();
+    return diameter(log, log.buttAtStart() ? length - fromItsLeft : fromItsLeft);
   }
 
   /** Returns the diameter at a distance from the trimmed butt, in inches, by straight lines. */

@@ -9,6 +9,7 @@ import roundbook.job.Log;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.stack.Course;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
 
@@ -41,7 +42,7 @@ public final class Verifier {
     for (Course course : choice.courses()) {
       verifier.oneLogAWall(course);
       verifier.buttsRunRound(course);
-      course.logs().forEach(verifier::longEnough);
+      course.places().forEach(verifier::longEnough);
       if (!job.built().isCut(course.round())) {
         verifier.thinTips(course);
       }
@@ -57,12 +58,13 @@ public final class Verifier {
   private void eachLogOnce(Choice choice) {
     Set<String> seen = new HashSet<>();
     for (Course course : choice.courses()) {
-      for (Log log : logs(course)) {
+      for (PlacedLog placed : course.logs()) {
+        Log log = placed.piece().log();
         check(seen.add(log.tag()), "log " + log.tag() + " stands in two places");
-        boolean skipped = log.traits().skip() && job.built().placeOf(log.tag()).isEmpty();
+        boolean skipped = log.traits().skip() && !isSettled(log);
         check(!skipped, "log " + log.tag() + " was to be skipped");
         check(job.logs().contains(log), "log " + log.tag() + " is not of this tally");
-        if (job.built().placeOf(log.tag()).isEmpty()) {
+        if (!isSettled(log)) {
           keptForItsPlace(log, course.round(), choice.courses().size());
         }
       }
@@ -71,12 +73,6 @@ public final class Verifier {
       check(seen.add(log.tag()), "log " + log.tag() + " is both placed and unused");
     }
     check(seen.size() == job.logs().size(), "some logs are neither placed nor unused");
-  }
-
-  private static List<Log> logs(Course course) {
-    return course.logs().stream()
-        .flatMap(placed -> placed.piece().log().members().stream())
-        .toList();
   }
 
   private void keptForItsPlace(Log log, int round, int rounds) {
@@ -89,10 +85,10 @@ public final class Verifier {
   }
 
   private void oneLogAWall(Course course) {
-    List<Wall> walls = course.logs().stream().map(PlacedLog::wall).toList();
+    List<Wall> walls = course.places().stream().map(FilledPlace::wall).toList();
     check(walls.equals(job.building().walls()), name(course) + " has not one log on every wall");
     check(
-        course.logs().stream().allMatch(log -> log.round() == course.round()),
+        course.places().stream().allMatch(place -> place.round() == course.round()),
         name(course) + " holds a log of another round");
   }
 
@@ -100,17 +96,27 @@ public final class Verifier {
     boolean odd = course.round() % 2 == 1;
     boolean clockwise = odd != job.rules().text(Setting.BUTTS_RUN).equals("counterclockwise");
     check(
-        course.logs().stream().allMatch(log -> log.buttAtStart() == clockwise),
+        course.places().stream()
+            .allMatch(
+                place ->
+                    place.buttAtStart() == clockwise
+                        && (place.isShared() || place.first().buttAtStart() == clockwise)),
         name(course) + " has a butt at the wrong end");
   }
 
-  private void longEnough(PlacedLog placed) {
+  private void longEnough(FilledPlace place) {
+    double trimmed = place.wall().outside().inches() + 2 * inches(Setting.OVERHANG);
+    if (!place.isShared()) {
+      longEnough(place.first(), trimmed);
+    }
+  }
+
+  private void longEnough(PlacedLog placed, double trimmed) {
     Log log = placed.piece().log();
     double least = inches(Setting.SQUARING_ALLOWANCE) - 1e-7;
-    double trimmed = placed.wall().outside().inches() + 2 * inches(Setting.OVERHANG);
     double offButt = placed.piece().cutOffButt().inches();
     double left = log.length().inches() - offButt - trimmed;
-    if (job.built().placeOf(log.tag()).isPresent()) {
+    if (isSettled(log)) {
       check(left > -1e-7, "log " + log.tag() + " is cut longer than it is");
       return;
     }
@@ -126,20 +132,21 @@ public final class Verifier {
     if (!job.rules().text(Setting.TIP_RULE).equals("refuse")) {
       return;
     }
-    for (PlacedLog placed : course.logs()) {
-      if (job.built().placeOf(placed.piece().log().tag()).isPresent()) {
+    for (FilledPlace place : course.places()) {
+      if (place.logs().stream().allMatch(log -> isSettled(log.piece().log()))) {
         continue;
       }
-      double diameter = StackCheck.diameter(placed, placed.piece().trimmed().inches());
-      double thickness = placed.wall().thickness().inches();
-      double depth = Math.max(course.notch().upper().inches(), bearingDepth(placed, course));
+      double trimmed = place.wall().outside().inches() + 2 * inches(Setting.OVERHANG);
+      double diameter = StackCheck.diameter(place, place.buttAtStart() ? 0 : trimmed, trimmed);
+      double thickness = place.wall().thickness().inches();
+      double depth = Math.max(course.notch().upper().inches(), bearingDepth(place, course));
       check(
           diameter + 1e-6 >= StrictMath.hypot(thickness, 2 * depth),
-          "log " + placed.piece().log().tag() + " has a thin tip, which the rules refuse");
+          "log " + place.tags() + " has a thin tip, which the rules refuse");
     }
   }
 
-  private double bearingDepth(PlacedLog placed, Course course) {
+  private double bearingDepth(FilledPlace placed, Course course) {
     double crossing = placed.crossingAtTip(job.building()).thickness().inches();
     double drop = StackCheck.rounded(crossing / slopeRun(), inches(Setting.PRINT_STEP));
     return course.notch().lower().inches() + drop;
@@ -158,21 +165,24 @@ public final class Verifier {
               boolean kept =
                   choice.courses().stream()
                       .filter(course -> course.round() == place.round())
-                      .flatMap(course -> course.logs().stream())
+                      .flatMap(course -> course.places().stream())
                       .anyMatch(
-                          log ->
-                              (log.wall().name().equals(place.wall())
+                          filled ->
+                              (filled.wall().name().equals(place.wall())
                                       || job.built().isMovable(place))
-                                  && log.piece().log().tag().equals(held.tag())
-                                  && log.piece().cutOffButt().equals(held.cutOffButt()));
-              check(kept, "log " + held.tag() + " of round " + place.round() + " was moved");
+                                  && filled.held().equals(held));
+              check(kept, "log " + held.words() + " of round " + place.round() + " was moved");
             });
+  }
+
+  private boolean isSettled(Log log) {
+    return job.built().placeOf(log.tag()).isPresent();
   }
 
   private void wishesKept(Choice choice) {
     for (Course course : choice.courses()) {
       for (PlacedLog placed : course.logs()) {
-        if (job.built().placeOf(placed.piece().log().tag()).isPresent()) {
+        if (isSettled(placed.piece().log())) {
           continue;
         }
         Log.Wish wish = placed.piece().log().place();

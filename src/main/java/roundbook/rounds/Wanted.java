@@ -6,19 +6,23 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
+import roundbook.stack.FilledPlace;
 import roundbook.units.Length;
 
 /** How many rounds the job wants, and what is missing for them. */
 final class Wanted {
+  private final PairedJob paired;
   private final Job job;
   private final Fit fit;
 
-  Wanted(Job job) {
-    this.job = job;
+  Wanted(PairedJob paired) {
+    this.paired = paired;
+    this.job = paired.job();
     this.fit = new Fit(job);
   }
 
@@ -49,11 +53,11 @@ final class Wanted {
   }
 
   private List<Length> mids() {
-    return job.logs().stream()
-        .filter(log -> log.traits().keep() != Log.Keep.SPARE && fit.refused(log).isEmpty())
-        .map(Log::mid)
-        .sorted()
-        .toList();
+    Stream<Length> logs =
+        job.logs().stream()
+            .filter(log -> log.traits().keep() != Log.Keep.SPARE && fit.refused(log).isEmpty())
+            .map(Log::mid);
+    return Stream.concat(logs, paired.pairs().stream().map(FilledPlace::mid)).sorted().toList();
   }
 
   /** Returns what is missing; empty when all rounds told or asked for by height are built. */
@@ -69,7 +73,7 @@ final class Wanted {
   }
 
   private List<Shortage.Missing> missing(int rounds) {
-    Places places = new Places(job, rounds);
+    Places places = new Places(paired, rounds);
     int[] logOf = places.match();
     Map<Length, List<Wall>> lacking = new TreeMap<>(Comparator.reverseOrder());
     for (int place = 0; place < logOf.length; place++) {

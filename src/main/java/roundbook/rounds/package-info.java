@@ -27,28 +27,27 @@
  * exit 1.
  *
  * <p><b>Two short logs beside an opening are one log to the choice.</b> Where short logs are asked
- * for, a place that an opening cuts through may be filled by a {@code Pair}: its diameters along
- * the wall are those of the left log, of the right log, and of a straight line across the opening,
- * so size, marks, heights, gaps, checks and re-plans take it like any log, each corner by the log
- * that lies there. The round counts its diameter at the middle of the wall, as of every log; the
- * mean of the two middles was weighed and dropped, for then the size and the middle gap would come
- * from different diameters. Which way round each lies and which end loses the excess is searched
- * for, apart from the engine: {@code PairSearch} exchanges short logs while all others stay, {@code
- * ShortPairs} plans again with the pairs pinned until they stay, as header logs are. The engine
- * itself knows of no pairs, for a log in either of two halves would double its moves. Short logs
- * are those without a place that are too short for their wall; while rounds are missing only those
- * too short for every wall, so none is taken from a shorter one. Asked is asked: a pair is taken
- * wherever it keeps every gap within its limits and both ends bear; one that does not is used only
- * where a round would be lost without it, and its logs are tried in the other places. A short piece
- * is no reason to cut up a long log: here an inch of offcut counts five thousandths, so ten feet
- * weigh as much as half an inch of diameter does in the gaps over and under it, and a log that is
- * long enough for a whole wall, and so is a spare, a square inch more. Where one is cut all the
- * same, for a whole wall or for more than twice its piece, the plan says so. For rounds that are
- * missing the openings' places are foreseen with cylinders of the last size; what they turn out not
- * to be is taken out and planned again. A pair has one pair of boxes for marks as cut, beside its
- * left log. A re-plan keeps pairs and makes new ones only in places that had one, or while rounds
- * are missing. A log cut through by two openings gets none. Where the middles of two short logs are
- * typed, a page's least and largest gap are those of its three stations and of the planned logs
- * between, so a flag there can be missing or too many; a new plan gives the rest.
+ * for, a place that an opening cuts through may be filled by two, which the engine sees as one log
+ * that has no other place: a {@code PairedJob} is a job with such places settled and their logs
+ * gone from those to choose from. The round counts the diameter at the middle of the wall, as of
+ * every log; the mean of the two middles was weighed and dropped, for then the size and the middle
+ * gap would come from different diameters. Which way round each lies and which end loses the excess
+ * is searched for, apart from the engine: {@code PairSearch} exchanges short logs while all others
+ * stay, {@code ShortPairs} plans again with the pairs pinned until they stay, as header logs are.
+ * The engine itself knows of no pairs, for a log in either of two halves would double its moves.
+ * Short logs are those without a place that are too short for their wall; while rounds are missing
+ * only those too short for every wall, so none is taken from a shorter one. Asked is asked: a pair
+ * is taken wherever it keeps every gap within its limits and both ends bear; one that does not is
+ * used only where a round would be lost without it, and its logs are tried in the other places. A
+ * short piece is no reason to cut up a long log: here an inch of offcut counts five thousandths, so
+ * ten feet weigh as much as half an inch of diameter does in the gaps over and under it, and a log
+ * that is long enough for a whole wall, and so is a spare, a square inch more. Where one is cut all
+ * the same, for a whole wall or for more than twice its piece, the plan says so. For rounds that
+ * are missing the openings' places are foreseen with cylinders of the last size; what they turn out
+ * not to be is taken out and planned again. A pair has one pair of boxes for marks as cut, beside
+ * its left log. A re-plan keeps pairs and makes new ones only in places that had one, or while
+ * rounds are missing. A log cut through by two openings gets none. Where the middles of two short
+ * logs are typed, a page's least and largest gap are those of its three stations and of the planned
+ * logs between, so a flag there can be missing or too many; a new plan gives the rest.
  */
 package roundbook.rounds;

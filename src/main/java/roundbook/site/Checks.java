@@ -167,8 +167,8 @@ final class Checks {
 
   private Length trimmed(SiteReport report, Place place) {
     if (place.side() != AsBuilt.Side.WHOLE) {
-      int half = place.side() == AsBuilt.Side.LEFT ? 0 : 1;
-      return report.plan().get(place.whole()).halves().get(half).trimmed();
+      int at = place.side() == AsBuilt.Side.LEFT ? 0 : 1;
+      return report.plan().get(place.whole()).logs().get(at).beside().orElseThrow().trimmed();
     }
     Wall wall = job.building().wall(place.wall()).orElseThrow();
     return job.building().trimmed(wall, job.rules().overhang());

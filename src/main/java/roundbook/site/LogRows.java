@@ -11,13 +11,12 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import roundbook.job.AsBuilt.Held;
-import roundbook.job.AsBuilt.HeldHalf;
+import roundbook.job.AsBuilt.HeldLog;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.BuildRules;
 import roundbook.job.DiameterProfile;
 import roundbook.job.DiameterProfile.Station;
 import roundbook.job.Log;
-import roundbook.job.Setting;
 import roundbook.page.CellNames;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
@@ -45,8 +44,7 @@ final class LogRows {
   private final Map<String, Range> columns = new HashMap<>();
   private final List<Log> logs = new ArrayList<>();
   private final Map<Place, Held> plan = new TreeMap<>();
-  private final Map<Place, HeldHalf> halves = new TreeMap<>();
-  private final Length allowance;
+  private final Map<Place, HeldLog> shortLogs = new TreeMap<>();
   private final Map<String, CellRef> lost = new TreeMap<>();
   private final Set<String> tags = new TreeSet<>();
 
@@ -54,7 +52,6 @@ final class LogRows {
     this.book = book;
     this.fields = fields;
     this.reader = new LengthReader(printed.unit(), false);
-    this.allowance = printed.length(Setting.SQUARING_ALLOWANCE);
     this.problems = problems;
   }
 
@@ -167,19 +164,17 @@ final class LogRows {
       } else {
         Length trimmed = length(table, row, "side_lengths").orElse(Length.ZERO);
         boolean buttOut = text(row, "side_butts").equals("corner");
-        half(place, side.equals("left"), new HeldHalf(tag, cut, trimmed, buttOut));
+        beside(place, side.equals("left"), HeldLog.beside(tag, cut, trimmed, buttOut));
       }
     }
   }
 
   /** Two short logs fill their place once both rows are read. */
-  private void half(Place place, boolean left, HeldHalf half) {
-    HeldHalf other = halves.put(place.side(left), half);
-    HeldHalf across = halves.get(place.side(!left));
+  private void beside(Place place, boolean left, HeldLog log) {
+    HeldLog other = shortLogs.put(place.side(left), log);
+    HeldLog across = shortLogs.get(place.side(!left));
     if (other == null && across != null) {
-      plan.put(
-          place,
-          left ? Held.ofHalves(half, across, allowance) : Held.ofHalves(across, half, allowance));
+      plan.put(place, new Held(left ? List.of(log, across) : List.of(across, log)));
     }
   }
 

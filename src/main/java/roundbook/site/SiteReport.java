@@ -137,11 +137,7 @@ public record SiteReport(
   public Map<Place, String> stands(Place place) {
     Map<Place, String> logs = new TreeMap<>();
     for (Place each : parts(place)) {
-      Held held = plan.get(place);
-      String planned =
-          held.halves().isEmpty()
-              ? held.tag()
-              : held.halves().get(each.side() == Side.LEFT ? 0 : 1).tag();
+      String planned = plan.get(place).tags().get(each.side() == Side.RIGHT ? 1 : 0);
       logs.put(each, typed.used().getOrDefault(each, planned));
     }
     return logs;
@@ -157,7 +153,7 @@ public record SiteReport(
     if (held == null) {
       return List.of();
     }
-    return held.halves().isEmpty() ? List.of(place) : List.of(place.side(true), place.side(false));
+    return held.isShared() ? List.of(place.side(true), place.side(false)) : List.of(place);
   }
 
   /** Returns whether another log than the planned one is used in a place. */

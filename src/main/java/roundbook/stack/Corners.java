@@ -101,13 +101,13 @@ public record Corners(Map<Corner, At> all) {
   }
 
   /** Returns how much further apart the logs of a joint are at its two ends than planned. */
-  Joint.More between(PlacedLog lower, PlacedLog upper, Building building) {
+  Joint.More between(FilledPlace lower, FilledPlace upper, Building building) {
     String left = building.endCorner(lower.wall());
     String right = building.startCorner(lower.wall());
     return new Joint.More(more(lower, upper, left), more(lower, upper, right));
   }
 
-  private Length more(PlacedLog lower, PlacedLog upper, String corner) {
+  private Length more(FilledPlace lower, FilledPlace upper, String corner) {
     boolean first = lower.wall().laidFirst();
     return lift(upper.round(), first, corner).minus(lift(lower.round(), first, corner));
   }

@@ -2,7 +2,6 @@ package roundbook.stack;
 
 import roundbook.job.BuildRules;
 import roundbook.job.Building;
-import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.notch.NeckFit;
@@ -16,17 +15,17 @@ import roundbook.units.Length;
  * @param building the ring of walls
  */
 public record EndFit(BuildRules rules, Building building) {
-  /** Returns the fit of a placed log's butt end, by the thinnest of its neck there. */
-  public NeckFit butt(Course course, PlacedLog placed) {
+  /** Returns the fit of a place's butt end, by the thinnest of its neck there. */
+  public NeckFit butt(Course course, FilledPlace placed) {
     Length near = placed.nearShoulder(building, rules.overhang());
-    Length thinnest = placed.piece().butt().least(placed.piece().at(near));
+    Length thinnest = placed.butt().least(placed.at(near));
     return fit(course, placed, placed.crossingAtButt(building), thinnest);
   }
 
-  /** Returns the fit of a placed log's tip end, by the thinnest of its neck there. */
-  public NeckFit tip(Course course, PlacedLog placed) {
+  /** Returns the fit of a place's tip end, by the thinnest of its neck there. */
+  public NeckFit tip(Course course, FilledPlace placed) {
     Length far = placed.farShoulder(building, rules.overhang());
-    Length thinnest = placed.piece().tip().least(placed.piece().at(far));
+    Length thinnest = placed.tip().least(placed.at(far));
     return fit(course, placed, placed.crossingAtTip(building), thinnest);
   }
 
@@ -35,20 +34,15 @@ public record EndFit(BuildRules rules, Building building) {
     return rules.text(Setting.TIP_RULE).equals("refuse");
   }
 
-  /**
-   * Returns whether a piece's tip end has full bearings at either corner of a wall; of a pair of
-   * short logs, whose tips may lie at both corners, whether both ends have.
-   */
-  public boolean tipBears(Piece piece, Wall wall, Notch notch) {
+  /** Returns whether an end so thick has full bearings at either corner of a wall. */
+  public boolean bears(Length diameter, Wall wall, Notch notch) {
     Length crossing = building.before(wall).thickness().most(building.after(wall).thickness());
     NeckFit.Corner corner =
         new NeckFit.Corner(wall.thickness(), crossing, rules.overhang(), Length.ZERO);
-    Length tip = piece.log().pair().isPresent() ? piece.tip().least(piece.butt()) : piece.tip();
-    NeckFit fit = new NeckFit(notch, corner, tip);
-    return !tip.isLessThan(fit.leastForBearing());
+    return !diameter.isLessThan(new NeckFit(notch, corner, diameter).leastForBearing());
   }
 
-  private NeckFit fit(Course course, PlacedLog placed, Wall crossing, Length diameter) {
+  private NeckFit fit(Course course, FilledPlace placed, Wall crossing, Length diameter) {
     NeckFit.Corner corner =
         new NeckFit.Corner(
             placed.wall().thickness(),

@@ -2,30 +2,29 @@ package roundbook.stack;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import roundbook.job.BuildRules;
 import roundbook.job.Building;
-import roundbook.job.DiameterProfile;
-import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.units.Length;
 
 /**
- * The joint between two neighbouring logs of a wall, with its gap along the wall.
+ * The joint between two neighbouring places of a wall, with its gap along the wall.
  *
  * <p>The gap at a station is the spacing of the two centre lines less half the sum of the two
  * diameters there. Diameters run straight between their stations, so the least and the largest gap
  * lie at an inside face or at a kink of either profile.
  *
- * @param lower the log below
- * @param upper the log above
+ * @param lower the place below
+ * @param upper the place above
  * @param spacing height of the upper centre line above the lower one
  * @param leftFace distance from the left trimmed end (seen from outside) to the left inside face
  * @param rightFace distance from the left trimmed end to the right inside face
  * @param more how much further apart the centre lines are at both inside faces than the plan has it
  */
 public record Joint(
-    PlacedLog lower,
-    PlacedLog upper,
+    FilledPlace lower,
+    FilledPlace upper,
     Length spacing,
     Length leftFace,
     Length rightFace,
@@ -66,10 +65,10 @@ public record Joint(
 
   /** Returns the joint of two logs of one wall, as planned. */
   public static Joint of(
-      PlacedLog lower, PlacedLog upper, Length spacing, Building building, Length overhang) {
+      FilledPlace lower, FilledPlace upper, Length spacing, Building building, Length overhang) {
     Length left = building.after(lower.wall()).thickness().plus(overhang);
     Length right = building.before(lower.wall()).thickness().plus(overhang);
-    Length rightFace = lower.piece().trimmed().minus(right);
+    Length rightFace = lower.trimmed().minus(right);
     return new Joint(lower, upper, spacing, left, rightFace, More.NONE);
   }
 
@@ -101,7 +100,7 @@ public record Joint(
 
   /** Returns the gap at the middle of the wall's logs. */
   public Length middle() {
-    return gapAt(lower.piece().trimmed().dividedBy(2));
+    return gapAt(lower.trimmed().dividedBy(2));
   }
 
   /** Returns the gap at the right inside face, seen from outside. */
@@ -153,21 +152,12 @@ public record Joint(
   /** Returns where the gap can be least or largest, besides the left inside face. */
   private List<Length> stations() {
     List<Length> stations = new ArrayList<>();
-    stations.add(lower.piece().trimmed().dividedBy(2));
+    stations.add(lower.trimmed().dividedBy(2));
     stations.add(rightFace);
-    kinks(lower, stations);
-    kinks(upper, stations);
+    Stream.of(lower, upper)
+        .flatMap(place -> place.kinks().stream())
+        .filter(kink -> kink.isMoreThan(leftFace) && kink.isLessThan(rightFace))
+        .forEach(stations::add);
     return stations;
-  }
-
-  private void kinks(PlacedLog placed, List<Length> stations) {
-    Piece piece = placed.piece();
-    for (DiameterProfile.Station station : piece.log().profile().stations()) {
-      Length fromButt = station.fromButt().minus(piece.cutOffButt());
-      Length kink = placed.buttAtStart() ? piece.trimmed().minus(fromButt) : fromButt;
-      if (kink.isMoreThan(leftFace) && kink.isLessThan(rightFace)) {
-        stations.add(kink);
-      }
-    }
   }
 }

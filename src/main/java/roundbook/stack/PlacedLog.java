@@ -1,61 +1,54 @@
 package roundbook.stack;
 
 import java.util.List;
-import roundbook.job.Building;
-import roundbook.job.Pair;
 import roundbook.job.Piece;
 import roundbook.job.Wall;
 import roundbook.units.Length;
 
 /**
- * A piece of a log in its place in a wall.
+ * A piece of a log where it lies: from corner to corner, or from a corner to an opening.
  *
  * @param piece the piece
  * @param wall its wall
  * @param round its round, counted from 1
- * @param buttAtStart whether its butt lies at the wall's start corner: right seen from outside
+ * @param buttAtStart whether its butt is the end nearer to the wall's start corner: right, seen
+ *     from outside
+ * @param fromLeft where its left end lies, from the left trimmed end of the wall, seen from outside
  */
-public record PlacedLog(Piece piece, Wall wall, int round, boolean buttAtStart) {
-  /** Returns the logs of the tally that lie there: itself, or both short logs of a pair. */
-  public List<PlacedLog> logs() {
-    return piece
-        .log()
-        .pair()
-        .map(pair -> pair.halves().stream().map(this::half).toList())
-        .orElseGet(() -> List.of(this));
+public record PlacedLog(Piece piece, Wall wall, int round, boolean buttAtStart, Length fromLeft) {
+  /** Returns whether it reaches to the corner at the left. */
+  public boolean isLeft() {
+    return fromLeft.isZero();
   }
 
-  private PlacedLog half(Pair.Half half) {
-    return new PlacedLog(half.piece(), wall, round, half.buttAtStart());
+  /** Returns, of a short log, whether its butt lies at the corner and not at the opening. */
+  public boolean buttOut() {
+    return buttAtStart != isLeft();
   }
 
-  /** Returns the diameter at a distance from the wall's left trimmed end, seen from outside. */
-  public Length fromLeft(Length distance) {
-    return piece.at(buttAtStart ? piece.trimmed().minus(distance) : distance);
+  /**
+   * Returns the log with another piece of the same length, as when its diameters are known anew.
+   */
+  public PlacedLog with(Piece other) {
+    return new PlacedLog(other, wall, round, buttAtStart, fromLeft);
   }
 
-  /** Returns the name of the corner at which the butt lies. */
-  public String buttCorner(Building building) {
-    return buttAtStart ? building.startCorner(wall) : building.endCorner(wall);
+  /** Returns where its right end lies, from the left trimmed end of the wall. */
+  public Length to() {
+    return fromLeft.plus(piece.trimmed());
   }
 
-  /** Returns the wall crossing at the butt end. */
-  public Wall crossingAtButt(Building building) {
-    return buttAtStart ? building.before(wall) : building.after(wall);
+  /** Returns its diameter at a distance from the left trimmed end of the wall. */
+  public Length at(Length distance) {
+    return piece.at(buttAtStart ? to().minus(distance) : distance.minus(fromLeft));
   }
 
-  /** Returns the wall crossing at the tip end. */
-  public Wall crossingAtTip(Building building) {
-    return buttAtStart ? building.after(wall) : building.before(wall);
-  }
-
-  /** Returns the distance from the trimmed butt end to the near shoulder, {@code T_x + o}. */
-  public Length nearShoulder(Building building, Length overhang) {
-    return crossingAtButt(building).thickness().plus(overhang);
-  }
-
-  /** Returns the distance from the trimmed butt end to the far shoulder, {@code Λ − (T_x + o)}. */
-  public Length farShoulder(Building building, Length overhang) {
-    return piece.trimmed().minus(crossingAtTip(building).thickness()).minus(overhang);
+  /** Returns where its taper changes, from the left trimmed end of the wall. */
+  List<Length> kinks() {
+    return piece.log().profile().stations().stream()
+        .map(station -> station.fromButt().minus(piece.cutOffButt()))
+        .filter(along -> along.isMoreThan(Length.ZERO) && along.isLessThan(piece.trimmed()))
+        .map(along -> buttAtStart ? to().minus(along) : fromLeft.plus(along))
+        .toList();
   }
 }

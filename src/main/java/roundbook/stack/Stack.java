@@ -99,8 +99,8 @@ public record Stack(
   }
 
   /** Returns the height of a log's centre line above the underside of the first bed. */
-  public Length centre(PlacedLog log) {
-    return centre(log.round(), log.wall());
+  public Length centre(FilledPlace place) {
+    return centre(place.round(), place.wall());
   }
 
   /** Returns the height of the centre line of a round on a wall. */
@@ -151,8 +151,8 @@ public record Stack(
   }
 
   private Joint joint(Wall wall, int round) {
-    PlacedLog lower = courses.get(round - 1).on(wall).orElseThrow();
-    PlacedLog upper = courses.get(round).on(wall).orElseThrow();
+    FilledPlace lower = courses.get(round - 1).on(wall).orElseThrow();
+    FilledPlace upper = courses.get(round).on(wall).orElseThrow();
     Length spacing = centre(upper).minus(centre(lower));
     Joint joint = Joint.of(lower, upper, spacing, building, rules.overhang());
     return joint.with(corners.between(lower, upper, building));
@@ -185,7 +185,7 @@ public record Stack(
 
   /** Returns the crown height at mid-length of a wall's last log, above the first bed. */
   public Length top(Wall wall) {
-    PlacedLog last = courses.get(courses.size() - 1).on(wall).orElseThrow();
-    return centre(last).plus(last.piece().mid().dividedBy(2));
+    FilledPlace last = courses.get(courses.size() - 1).on(wall).orElseThrow();
+    return centre(last).plus(last.mid().dividedBy(2));
   }
 }

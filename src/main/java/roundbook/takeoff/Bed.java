@@ -3,8 +3,9 @@ package roundbook.takeoff;
 import java.util.List;
 import roundbook.job.BuildRules;
 import roundbook.job.Setting;
+import roundbook.job.Wall;
 import roundbook.notch.Notch;
-import roundbook.stack.PlacedLog;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.Stack;
 import roundbook.units.Length;
 import roundbook.wood.RoundProfile;
@@ -41,23 +42,23 @@ public record Bed(String kind, Length step, List<Under> logs) {
    * @param mid in the middle
    * @param tip at the tip
    */
-  public record Under(PlacedLog log, boolean flat, Length butt, Length mid, Length tip) {}
+  public record Under(FilledPlace log, boolean flat, Length butt, Length mid, Length tip) {}
 
   /**
    * Returns whether a log's underside is sawn flat at its lower mark: first-laid logs all along,
    * second-laid ones between their shoulders, and only where the foundation is stepped.
    */
-  public static boolean isFlat(BuildRules rules, PlacedLog log) {
+  public static boolean isFlat(BuildRules rules, int round, Wall wall) {
     String kind = rules.text(Setting.FIRST_BED);
-    boolean flat = log.wall().laidFirst() ? !kind.equals(STARTER) : kind.equals(STEPPED);
-    return log.round() == 1 && flat;
+    boolean flat = wall.laidFirst() ? !kind.equals(STARTER) : kind.equals(STEPPED);
+    return round == 1 && flat;
   }
 
   static Bed of(Stack stack) {
     String kind = stack.rules().text(Setting.FIRST_BED);
     Length step = kind.equals(STEPPED) ? stack.foundationStep() : Length.ZERO;
     List<Under> logs =
-        stack.courses().get(0).logs().stream().map(log -> under(stack, log, step)).toList();
+        stack.courses().get(0).places().stream().map(log -> under(stack, log, step)).toList();
     return new Bed(kind, step, logs);
   }
 
@@ -66,9 +67,9 @@ public record Bed(String kind, Length step, List<Under> logs) {
     return kind.equals(STARTER);
   }
 
-  private static Under under(Stack stack, PlacedLog log, Length step) {
-    boolean flat = isFlat(stack.rules(), log);
-    RoundProfile profile = RoundProfile.inchesOf(log.piece());
+  private static Under under(Stack stack, FilledPlace log, Length step) {
+    boolean flat = isFlat(stack.rules(), log.round(), log.wall());
+    RoundProfile profile = Along.butt(log);
     Length[] at = new Length[3];
     for (int i = 0; i < at.length; i++) {
       double diameter = profile.at(profile.length() * i / 2);
@@ -78,14 +79,14 @@ public record Bed(String kind, Length step, List<Under> logs) {
   }
 
   /** Returns the width of the flat k below the centre line: 2 √((d/2)² − k²), T at most. */
-  private static Length flatWidth(Stack stack, PlacedLog log, double diameter) {
+  private static Length flatWidth(Stack stack, FilledPlace log, double diameter) {
     Notch notch = stack.courses().get(0).notch();
     double k = notch.lower().inches();
     double half = Math.sqrt(Math.max(0, diameter * diameter / 4 - k * k));
     return Along.inches(2 * half).least(log.wall().thickness());
   }
 
-  private static Length room(Stack stack, PlacedLog log, double diameter, Length step) {
+  private static Length room(Stack stack, FilledPlace log, double diameter, Length step) {
     Length foundation = log.wall().laidFirst() ? Length.ZERO : step;
     return stack.centre(log).minus(Along.inches(diameter / 2)).minus(foundation);
   }

@@ -1,7 +1,7 @@
 package roundbook.takeoff;
 
 import java.util.Optional;
-import roundbook.stack.PlacedLog;
+import roundbook.stack.FilledPlace;
 import roundbook.units.Length;
 
 /**
@@ -17,7 +17,7 @@ import roundbook.units.Length;
  * @param depth how much of its height goes: {@code min(z₂, top) − max(z₁, bottom)}
  * @param sides the two pieces that stay, when it is cut through
  */
-public record LogCut(PlacedLog log, Kind kind, Length depth, Optional<Sides> sides) {
+public record LogCut(FilledPlace log, Kind kind, Length depth, Optional<Sides> sides) {
   /** How far a log is cut. */
   public enum Kind {
     /** Not at all. */
@@ -72,7 +72,7 @@ public record LogCut(PlacedLog log, Kind kind, Length depth, Optional<Sides> sid
 
   /** Returns whether more than a part of its middle diameter goes from its belly; 2 for half. */
   public boolean losesMoreThan(int part) {
-    return kind == Kind.FROM_BELOW && depth.isMoreThan(log.piece().mid().dividedBy(part));
+    return kind == Kind.FROM_BELOW && depth.isMoreThan(log.mid().dividedBy(part));
   }
 
   /** Returns whether the log is cut in two. */

@@ -5,7 +5,7 @@ import java.util.Optional;
 import roundbook.job.Job;
 import roundbook.job.Opening;
 import roundbook.job.Wall;
-import roundbook.stack.PlacedLog;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.Stack;
 import roundbook.units.Length;
 
@@ -22,7 +22,7 @@ import roundbook.units.Length;
  * @param frame its buck
  */
 public record OpeningCut(
-    Opening opening, Wall wall, List<LogCut> cuts, Optional<PlacedLog> header, Frame frame) {
+    Opening opening, Wall wall, List<LogCut> cuts, Optional<FilledPlace> header, Frame frame) {
   /** Copies the list. */
   public OpeningCut {
     cuts = List.copyOf(cuts);
@@ -34,7 +34,7 @@ public record OpeningCut(
   }
 
   /** Returns the log over each opening that has one, opening by opening. */
-  public static List<PlacedLog> headers(Job job, Stack stack) {
+  public static List<FilledPlace> headers(Job job, Stack stack) {
     return of(job, stack).stream().flatMap(cut -> cut.header().stream()).distinct().toList();
   }
 

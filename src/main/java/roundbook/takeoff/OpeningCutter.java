@@ -8,7 +8,7 @@ import roundbook.job.Job;
 import roundbook.job.Opening;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
-import roundbook.stack.PlacedLog;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.Stack;
 import roundbook.takeoff.LogCut.Kind;
 import roundbook.takeoff.LogCut.Side;
@@ -45,7 +45,7 @@ final class OpeningCutter {
     List<LogCut> cuts = logs(wall).stream().map(log -> cut(opening, log)).toList();
     List<LogCut> over =
         cuts.stream().filter(each -> !each.through() && reachesOver(each, opening)).toList();
-    Optional<PlacedLog> header =
+    Optional<FilledPlace> header =
         over.stream()
             .filter(each -> !each.losesMoreThan(2))
             .findFirst()
@@ -54,7 +54,7 @@ final class OpeningCutter {
     return new OpeningCut(opening, wall, cuts, header, frame(opening));
   }
 
-  private List<PlacedLog> logs(Wall wall) {
+  private List<FilledPlace> logs(Wall wall) {
     return stack.courses().stream().flatMap(course -> course.on(wall).stream()).toList();
   }
 
@@ -63,7 +63,7 @@ final class OpeningCutter {
     return overhead && top(cut.log(), opening).isMoreThan(opening.head());
   }
 
-  private LogCut cut(Opening opening, PlacedLog log) {
+  private LogCut cut(Opening opening, FilledPlace log) {
     Length depth = depth(opening, log);
     Kind kind = kind(opening, log);
     Optional<Sides> sides =
@@ -71,12 +71,12 @@ final class OpeningCutter {
     return new LogCut(log, kind, kind == Kind.UNTOUCHED ? Length.ZERO : depth, sides);
   }
 
-  private Length depth(Opening opening, PlacedLog log) {
+  private Length depth(Opening opening, FilledPlace log) {
     Length upper = opening.head().least(top(log, opening));
     return upper.minus(opening.sill().most(bottom(log, opening)));
   }
 
-  private Kind kind(Opening opening, PlacedLog log) {
+  private Kind kind(Opening opening, FilledPlace log) {
     boolean over = opening.head().isLessThan(top(log, opening));
     boolean under = opening.sill().isMoreThan(bottom(log, opening));
     if (!depth(opening, log).isMoreThan(Length.ZERO)) {
@@ -88,23 +88,23 @@ final class OpeningCutter {
     return under ? Kind.FROM_ABOVE : Kind.THROUGH;
   }
 
-  private Length top(PlacedLog log, Opening opening) {
+  private Length top(FilledPlace log, Opening opening) {
     return stack.centre(log).plus(thickest(log, opening).dividedBy(2));
   }
 
   /** A log of the first round that is sawn flat ends at the lower mark. */
-  private Length bottom(PlacedLog log, Opening opening) {
+  private Length bottom(FilledPlace log, Opening opening) {
     Length round = stack.centre(log).minus(thickest(log, opening).dividedBy(2));
     Length bed = stack.centre(log).minus(stack.courses().get(0).notch().lower());
-    return Bed.isFlat(job.rules(), log) ? round.most(bed) : round;
+    return Bed.isFlat(job.rules(), log.round(), log.wall()) ? round.most(bed) : round;
   }
 
-  private Length thickest(PlacedLog log, Opening opening) {
+  private Length thickest(FilledPlace log, Opening opening) {
     Length from = opening.left().plus(job.rules().overhang());
     return Along.thickest(log, from, from.plus(opening.width()));
   }
 
-  private Sides sides(Opening opening, PlacedLog log) {
+  private Sides sides(Opening opening, FilledPlace log) {
     Wall wall = log.wall();
     List<Opening> others =
         job.openings().stream()

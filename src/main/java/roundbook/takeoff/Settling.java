@@ -92,7 +92,7 @@ public record Settling(Moistures moisture, List<Kind> kinds, Species governing) 
     List<Log> logs =
         stack.courses().stream()
             .flatMap(course -> course.logs().stream())
-            .flatMap(placed -> placed.piece().log().members().stream())
+            .map(placed -> placed.piece().log())
             .toList();
     for (Log log : logs) {
       Match match = Species.find(log.traits().species());

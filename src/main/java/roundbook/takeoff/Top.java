@@ -9,7 +9,7 @@ import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.notch.Notch;
 import roundbook.stack.Course;
-import roundbook.stack.PlacedLog;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.Stack;
 import roundbook.units.Length;
 import roundbook.wood.RoundProfile;
@@ -77,17 +77,17 @@ public record Top(
   }
 
   private static WallTop wallTop(Stack stack, Wall wall) {
-    PlacedLog log = last(stack).on(wall).orElseThrow();
+    FilledPlace log = last(stack).on(wall).orElseThrow();
     Length centre = stack.centre(log);
     Length overhang = stack.rules().overhang();
-    Length trimmed = log.piece().trimmed();
+    Length trimmed = log.trimmed();
     Length left = stack.building().after(wall).thickness().plus(overhang);
     Length right = trimmed.minus(stack.building().before(wall).thickness()).minus(overhang);
     return new WallTop(
         wall,
         centre,
         centre.plus(log.fromLeft(left).dividedBy(2)),
-        centre.plus(log.piece().mid().dividedBy(2)),
+        centre.plus(log.mid().dividedBy(2)),
         centre.plus(log.fromLeft(right).dividedBy(2)));
   }
 
@@ -95,7 +95,7 @@ public record Top(
   private static Optional<LevelTop> level(Stack stack) {
     Notch notch = last(stack).notch();
     OptionalDouble reach =
-        last(stack).logs().stream()
+        last(stack).places().stream()
             .filter(log -> !log.wall().laidFirst())
             .flatMapToDouble(Top::reaches)
             .min();
@@ -111,9 +111,9 @@ public record Top(
         new LevelTop(flat, flat.minus(notch.neckHeight()), height, flat.minus(notch.upper())));
   }
 
-  private static java.util.stream.DoubleStream reaches(PlacedLog log) {
+  private static java.util.stream.DoubleStream reaches(FilledPlace log) {
     double thickness = log.wall().thickness().inches();
-    Stream<RoundProfile.Station> stations = RoundProfile.inchesOf(log.piece()).stations().stream();
+    Stream<RoundProfile.Station> stations = Along.left(log).stations().stream();
     return stations.mapToDouble(each -> SawnLog.faceReach(each.diameter(), thickness));
   }
 

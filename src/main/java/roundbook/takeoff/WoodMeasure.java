@@ -5,6 +5,7 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 import roundbook.job.Wall;
 import roundbook.notch.Notch;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
 import roundbook.takeoff.PieceWood.Weights;
@@ -31,22 +32,22 @@ final class WoodMeasure {
 
   List<PieceWood> pieces() {
     return stack.courses().stream()
-        .flatMap(course -> course.logs().stream())
+        .flatMap(course -> course.places().stream())
         .flatMap(this::wood)
         .toList();
   }
 
-  private Stream<PieceWood> wood(PlacedLog place) {
-    List<PlacedLog> logs = place.logs();
-    return logs.size() == 1
-        ? Stream.of(piece(place))
-        : Stream.of(half(place, logs.get(0), true), half(place, logs.get(1), false));
+  private Stream<PieceWood> wood(FilledPlace place) {
+    return place.isShared()
+        ? place.logs().stream().map(log -> shortLog(place, log))
+        : Stream.of(whole(place));
   }
 
   /** Returns the wood of a short log beside an opening, which has a neck at its corner only. */
-  private PieceWood half(PlacedLog place, PlacedLog log, boolean atLeft) {
+  private PieceWood shortLog(FilledPlace place, PlacedLog log) {
     SawnLog sawn = sawn(log);
-    boolean buttOut = log.buttAtStart() != atLeft;
+    boolean atLeft = log.isLeft();
+    boolean buttOut = log.buttOut();
     Wall crossing =
         atLeft ? stack.building().after(log.wall()) : stack.building().before(log.wall());
     double neck = crossing.thickness().plus(stack.rules().overhang()).inches();
@@ -55,9 +56,8 @@ final class WoodMeasure {
     boolean whole = log.wall().laidFirst();
     double from = whole || !buttOut ? 0 : neck;
     double to = whole || buttOut ? length : length - neck;
-    double bed = Bed.isFlat(stack.rules(), log) ? bedCut(sawn, from, to) : 0;
-    Length middle = log.piece().trimmed();
-    Length end = atLeft ? middle : place.piece().trimmed().minus(middle);
+    double bed = isFlat(place) ? bedCut(sawn, from, to) : 0;
+    Length end = atLeft ? log.to() : log.fromLeft();
     double others = openingsCut(place, x -> x.isLessThan(end) == atLeft);
     return piece(log, sawn.volume() - endCut(log, neck, diameter) - bed - others);
   }
@@ -66,10 +66,11 @@ final class WoodMeasure {
     return new SawnLog(RoundProfile.inchesOf(log.piece()), log.wall().thickness().inches());
   }
 
-  private PieceWood piece(PlacedLog log) {
-    SawnLog sawn = sawn(log);
-    double cut = endsCut(log, sawn.profile()) + bedCut(log, sawn) + openingsCut(log, left -> true);
-    return piece(log, sawn.volume() - cut);
+  private PieceWood whole(FilledPlace place) {
+    SawnLog sawn = sawn(place.first());
+    double ends = endsCut(place, sawn.profile());
+    double cut = ends + bedCut(place, sawn) + openingsCut(place, left -> true);
+    return piece(place.first(), sawn.volume() - cut);
   }
 
   private PieceWood piece(PlacedLog log, double finished) {
@@ -95,10 +96,15 @@ final class WoodMeasure {
         finished / CUBIC_FOOT * species.poundsOfGreenFoot(service));
   }
 
-  private double endsCut(PlacedLog log, RoundProfile profile) {
+  private boolean isFlat(FilledPlace place) {
+    return Bed.isFlat(stack.rules(), place.round(), place.wall());
+  }
+
+  private double endsCut(FilledPlace place, RoundProfile profile) {
     double overhang = stack.rules().overhang().inches();
-    double atButt = log.crossingAtButt(stack.building()).thickness().inches() + overhang;
-    double atTip = log.crossingAtTip(stack.building()).thickness().inches() + overhang;
+    double atButt = place.crossingAtButt(stack.building()).thickness().inches() + overhang;
+    double atTip = place.crossingAtTip(stack.building()).thickness().inches() + overhang;
+    PlacedLog log = place.first();
     double tip = profile.length() - atTip / 2;
     return endCut(log, atButt, profile.at(atButt / 2)) + endCut(log, atTip, profile.at(tip));
   }
@@ -115,7 +121,7 @@ final class WoodMeasure {
     CornerNeck neck = new CornerNeck(notch.neckHeight().inches(), thickness, length, slope, slope);
     double half = length * SawnLog.section(diameter, thickness) / 2;
     double under = thickness * length * (notch.lower().inches() + slope * length / 2);
-    boolean noLower = Bed.isFlat(stack.rules(), log) && wall.laidFirst();
+    boolean noLower = Bed.isFlat(stack.rules(), log.round(), wall) && wall.laidFirst();
     boolean noUpper = log.round() == stack.courses().size() && !wall.laidFirst();
     double lowerCut = noLower ? 0 : half - under;
     double upperCut = noUpper ? 0 : neck.removedFrom(diameter) - (half - under);
@@ -123,16 +129,16 @@ final class WoodMeasure {
   }
 
   /** Returns what the flat bed takes: all along, or between the shoulders. */
-  private double bedCut(PlacedLog log, SawnLog sawn) {
-    if (!Bed.isFlat(stack.rules(), log)) {
+  private double bedCut(FilledPlace place, SawnLog sawn) {
+    if (!isFlat(place)) {
       return 0;
     }
-    if (log.wall().laidFirst()) {
+    if (place.wall().laidFirst()) {
       return bedCut(sawn, 0, sawn.profile().length());
     }
     Length overhang = stack.rules().overhang();
-    double near = log.nearShoulder(stack.building(), overhang).inches();
-    return bedCut(sawn, near, log.farShoulder(stack.building(), overhang).inches());
+    double near = place.nearShoulder(stack.building(), overhang).inches();
+    return bedCut(sawn, near, place.farShoulder(stack.building(), overhang).inches());
   }
 
   /** Returns what a flat bed takes between two distances from the butt. */
@@ -145,13 +151,13 @@ final class WoodMeasure {
    * Returns what openings take of a log where they begin at some distances from its left end; one
    * beside which short logs lie takes nothing of them.
    */
-  private double openingsCut(PlacedLog log, Predicate<Length> where) {
+  private double openingsCut(FilledPlace place, Predicate<Length> where) {
     double sum = 0;
     for (OpeningCut opening : openings) {
       Length left = opening.opening().left().plus(stack.rules().overhang());
       for (LogCut cut : opening.cut()) {
-        boolean open = cut.through() && log.logs().size() > 1;
-        if (cut.log().equals(log) && where.test(left) && !open) {
+        boolean open = cut.through() && place.isShared();
+        if (cut.log().equals(place) && where.test(left) && !open) {
           sum += openingCut(opening, cut);
         }
       }
@@ -167,7 +173,7 @@ final class WoodMeasure {
     double centre = stack.centre(cut.log()).inches();
     double over = new PlaneCut(sawn, opening.opening().head().inches() - centre).volume();
     double under = new PlaneCut(sawn, centre - opening.opening().sill().inches()).volume();
-    double bed = Bed.isFlat(stack.rules(), cut.log()) ? new PlaneCut(sawn, bedReach()).volume() : 0;
+    double bed = isFlat(cut.log()) ? new PlaneCut(sawn, bedReach()).volume() : 0;
     return sawn.volume() - over - Math.max(under, bed);
   }
 

@@ -29,7 +29,7 @@ class ReplanBoughtTest {
     String bought = bought("New", 6);
     assertEquals(0, replan(site, 1, bought), site.said());
     assertEquals(3, site.planOf(2).rounds());
-    assertEquals("New1", site.report(2).plan().get(new Place(2, "N")).tag());
+    assertEquals("New1", site.report(2).plan().get(new Place(2, "N")).words());
     assertEquals(logs + 6, site.report(2).job().logs().size());
     String clash = folder.resolve("bought.csv").getFileName() + ": A2: error duplicate-id";
     assertEquals(3, replan(site, 2, bought));
@@ -64,7 +64,7 @@ class ReplanBoughtTest {
     List<String> lost =
         site.report(1).plan().entrySet().stream()
             .filter(each -> each.getKey().round() == 3)
-            .map(each -> each.getValue().tag())
+            .map(each -> each.getValue().words())
             .toList();
     Map<String, Object> typed = new java.util.TreeMap<>(Map.of("Cut_1", "x"));
     lost.forEach(tag -> typed.put("Lost_" + (Integer.parseInt(tag.substring(1)) + 1), "x"));

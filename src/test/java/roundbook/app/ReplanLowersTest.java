@@ -17,7 +17,7 @@ import roundbook.job.Setting;
 import roundbook.plan.PiecePlan;
 import roundbook.plan.Plan;
 import roundbook.sheet.LibraryFormulas;
-import roundbook.stack.PlacedLog;
+import roundbook.stack.FilledPlace;
 import roundbook.units.Length;
 import roundbook.units.LengthFormat;
 
@@ -34,7 +34,7 @@ class ReplanLowersTest {
     typed = new TreeMap<>(Map.of("Cut_1", "x"));
     for (PiecePlan piece : plan.round(1)) {
       String wall = piece.placed().wall().name();
-      typed.put("Measured_1_" + wall, piece.placed().piece().mid().inches());
+      typed.put("Measured_1_" + wall, piece.placed().first().piece().mid().inches());
     }
     double level = Math.rint(plan.stack().levelHeight(1).inches() * 16) / 16;
     double out = 0.125;
@@ -103,7 +103,7 @@ class ReplanLowersTest {
     assertTrue(tags.contains("▼ LOWER: see Round 02"), tags);
   }
 
-  private static String corner(Plan plan, PlacedLog placed, boolean butt) {
+  private static String corner(Plan plan, FilledPlace placed, boolean butt) {
     Building building = plan.job().building();
     return placed.buttAtStart() == butt
         ? building.startCorner(placed.wall())

@@ -42,6 +42,7 @@ class ReplanPagesTest {
             .orElseThrow()
             .header()
             .orElseThrow()
+            .first()
             .piece()
             .log();
     header = log.tag();

@@ -29,8 +29,8 @@ class ReplanRefusedTest {
   @BeforeAll
   static void planOnce() throws Exception {
     CrewFolder first = new CrewFolder(made).tally(11, 3, 3).plan("--rounds", "3");
-    firstLog = first.report(1).plan().get(new Place(1, "N")).tag();
-    secondLog = first.report(1).plan().get(new Place(2, "N")).tag();
+    firstLog = first.report(1).plan().get(new Place(1, "N")).words();
+    secondLog = first.report(1).plan().get(new Place(2, "N")).words();
   }
 
   @BeforeEach

@@ -28,7 +28,7 @@ class ReplanRoundTripTest {
         .round(1)
         .forEach(
             piece -> {
-              double mid = piece.placed().piece().mid().inches();
+              double mid = piece.placed().first().piece().mid().inches();
               String wall = piece.placed().wall().name();
               typed.put("Measured_1_" + wall, Math.rint(mid * 8) / 8 + 0.25);
             });

@@ -58,7 +58,7 @@ class ReplanSaysTest {
     Map<String, Object> typed = new TreeMap<>(Map.of("Cut_1", "x", "Tally_correction", 0.25));
     for (PiecePlan piece : site.planOf(1).round(1)) {
       String wall = piece.placed().wall().name();
-      typed.put("Measured_1_" + wall, piece.placed().piece().mid().inches() + 0.25);
+      typed.put("Measured_1_" + wall, piece.placed().first().piece().mid().inches() + 0.25);
     }
     TypedBook.type(site.book(1), typed);
     List<String> above = planned(site, 1, "Round 02");
@@ -117,7 +117,7 @@ class ReplanSaysTest {
       for (PiecePlan piece : site.planOf(1).round(round)) {
         typed.put(
             "Measured_" + round + "_" + piece.placed().wall().name(),
-            piece.placed().piece().mid().inches());
+            piece.placed().first().piece().mid().inches());
       }
     }
     TypedBook.type(site.book(1), typed);

@@ -63,7 +63,8 @@ class ReplanShortLogsTest {
     for (PiecePlan piece : plan.round(round)) {
       String wall = piece.placed().wall().name();
       if (piece.halves().isEmpty()) {
-        typed.put("Measured_" + round + "_" + wall, piece.placed().piece().mid().inches() + more);
+        typed.put(
+            "Measured_" + round + "_" + wall, piece.placed().first().piece().mid().inches() + more);
       }
       for (Half half : piece.halves()) {
         typed.put(
@@ -78,8 +79,8 @@ class ReplanShortLogsTest {
   void thePlanIsReadBackAsItWasPrinted() throws Exception {
     Plan plan = site.planOf(1);
     Held held = site.report(1).plan().get(place(pair(plan, 0)));
-    assertEquals(2, held.halves().size());
-    assertEquals(held, Held.of(pair(plan, 0).placed().piece()));
+    assertTrue(held.isShared());
+    assertEquals(held, pair(plan, 0).placed().held());
     assertEquals(0, site.replan(1), site.said());
     assertTrue(site.said().contains("No page must be printed again."), site.said());
     assertEquals(site.report(1).plan(), site.report(2).plan());
@@ -101,8 +102,8 @@ class ReplanShortLogsTest {
     assertEquals(
         was.placed().piece().mid().inches() + 0.5, half.placed().piece().mid().inches(), 1e-6);
     assertEquals(
-        pair(first, 0).placed().piece().butt().inches() + 0.5,
-        pair(second, 0).placed().piece().butt().inches(),
+        pair(first, 0).placed().butt().inches() + 0.5,
+        pair(second, 0).placed().butt().inches(),
         1e-6);
     TypedBook.type(site.book(2), cut(second, 2, 0));
     assertEquals(0, site.replan(2), site.said());
@@ -168,12 +169,11 @@ class ReplanShortLogsTest {
   @Test
   void changesToAWholeLogLeaveThePairsAlone() throws Exception {
     Plan first = site.planOf(1);
-    String tag = first.round(5).get(0).placed().piece().log().tag();
+    String tag = first.round(5).get(0).placed().tags();
     TypedBook.type(site.book(1), Map.of("Lost_" + row(first, tag), "x"));
     site.replan(1);
     Map<Place, Held> was = site.report(1).plan();
-    List<Place> pairs =
-        was.keySet().stream().filter(at -> !was.get(at).halves().isEmpty()).toList();
+    List<Place> pairs = was.keySet().stream().filter(at -> was.get(at).isShared()).toList();
     assertFalse(pairs.isEmpty());
     pairs.forEach(at -> assertEquals(was.get(at), planned(at)));
   }

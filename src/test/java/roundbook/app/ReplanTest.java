@@ -55,7 +55,7 @@ class ReplanTest {
     Map<String, Object> typed = new TreeMap<>(Map.of("Cut_1", "x", "Lower_cut_1_E", 3.0));
     Plan first = site.planOf(1);
     for (PiecePlan piece : first.round(1)) {
-      double hewn = piece.placed().piece().mid().inches() + 0.5;
+      double hewn = piece.placed().first().piece().mid().inches() + 0.5;
       typed.put("Measured_1_" + piece.placed().wall().name(), hewn);
     }
     typed.put("Measured_butt_1_N", "13 1/2");
@@ -69,7 +69,8 @@ class ReplanTest {
     assertEquals(0, site.replan(2), site.said());
     Plan third = site.planOf(3);
     assertEquals(second.choice().courses().get(0).notch(), third.choice().courses().get(0).notch());
-    assertEquals(second.choice().courses().get(0).logs(), third.choice().courses().get(0).logs());
+    assertEquals(
+        second.choice().courses().get(0).places(), third.choice().courses().get(0).places());
     assertEquals(second.stack().levelHeight(1), third.stack().levelHeight(1));
     assertEquals(1.25, third.choice().courses().get(1).notch().gap().inches());
     for (PiecePlan piece : first.round(1)) {
@@ -83,7 +84,7 @@ class ReplanTest {
   @Test
   void aLostLogIsReplacedAndTheOthersStay() throws Exception {
     Place place = new Place(3, "S");
-    String tag = site.report(1).plan().get(place).tag();
+    String tag = site.report(1).plan().get(place).words();
     TypedBook.type(site.book(1), Map.of("Lost_" + row(tag), "x"));
     assertEquals(0, site.replan(1), site.said());
     assertEquals(Set.of(tag), site.report(1).typed().lost());
@@ -142,12 +143,12 @@ class ReplanTest {
   @Test
   void aLogUsedInsteadStandsInItsPlace() throws Exception {
     Place other = new Place(4, "N");
-    String tag = site.report(1).plan().get(other).tag();
+    String tag = site.report(1).plan().get(other).words();
     TypedBook.type(
         site.book(1), Map.of("Used_2_N", " " + tag.toLowerCase(), "Cut_1", "x", "Cut_2", "X"));
     assertEquals(0, site.replan(1), site.said());
-    assertEquals(tag, site.report(2).plan().get(new Place(2, "N")).tag());
-    assertFalse(site.report(2).plan().get(other).tag().equals(tag));
+    assertEquals(tag, site.report(2).plan().get(new Place(2, "N")).words());
+    assertFalse(site.report(2).plan().get(other).words().equals(tag));
     assertTrue(site.said().contains("Its log was used in round 2 N."), site.said());
   }
 

@@ -21,9 +21,9 @@ import roundbook.job.Piece;
 import roundbook.rounds.Choice;
 import roundbook.rounds.KeepingChooser;
 import roundbook.stack.Course;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.Hewn;
 import roundbook.stack.Levelling;
-import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
 import roundbook.units.Length;
 
@@ -99,11 +99,11 @@ final class SimulatedRise {
   private void measure(int round) {
     Map<String, Object> typed =
         wall.measures(new SimulatedWall.Page(tally, choice.courses(), null), tally, round);
-    for (PlacedLog placed : course(round).logs()) {
+    for (FilledPlace placed : course(round).places()) {
       Object inches = typed.get("Measured_" + round + "_" + placed.wall().name());
       Length mid = Length.ofInchFraction(Math.round((Double) inches * 16), 16);
-      String tag = placed.piece().log().tag();
-      Piece planned = placed.piece();
+      String tag = placed.tags();
+      Piece planned = placed.first().piece();
       Log log = tally.log(tag).orElseThrow();
       Piece piece = new Piece(log, planned.cutOffButt(), planned.trimmed());
       mids.put(tag, mid);
@@ -155,10 +155,10 @@ final class SimulatedRise {
             (place, here) -> {
               if (place.round() <= measured) {
                 Optional<Length> none = Optional.empty();
-                Optional<Length> mid = Optional.of(mids.get(here.tag()));
+                Optional<Length> mid = Optional.of(mids.get(here.words()));
                 held.put(place, here);
                 measures.put(place, new Measures(none, mid, none, none, none));
-                before.put(here.tag(), tally.log(here.tag()).orElseThrow());
+                before.put(here.words(), tally.log(here.words()).orElseThrow());
               }
             });
     AsBuilt built = new AsBuilt(cut, held, measures, readings, firstReadings, before, Set.of());
@@ -169,9 +169,8 @@ final class SimulatedRise {
   private Map<Place, Held> places() {
     Map<Place, Held> places = new TreeMap<>();
     for (Course course : choice.courses()) {
-      for (PlacedLog log : course.logs()) {
-        Held held = new Held(log.piece().log().tag(), log.piece().cutOffButt());
-        places.put(new Place(course.round(), log.wall().name()), held);
+      for (FilledPlace log : course.places()) {
+        places.put(log.place(), log.held());
       }
     }
     return places;

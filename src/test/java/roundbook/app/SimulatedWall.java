@@ -13,7 +13,7 @@ import roundbook.job.Piece;
 import roundbook.job.Wall;
 import roundbook.plan.Plan;
 import roundbook.stack.Course;
-import roundbook.stack.PlacedLog;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.Stack;
 
 /**
@@ -43,8 +43,8 @@ final class SimulatedWall {
       return new Page(plan.job(), plan.choice().courses(), plan.stack());
     }
 
-    private List<PlacedLog> round(int number) {
-      return courses.get(number - 1).logs();
+    private List<FilledPlace> round(int number) {
+      return courses.get(number - 1).places();
     }
   }
 
@@ -66,7 +66,7 @@ final class SimulatedWall {
   /** Returns what the crew types of a round's logs after hewing, by the tally's own job. */
   Map<String, Object> measures(Page read, Job tally, int round) {
     Map<String, Object> typed = new TreeMap<>();
-    for (PlacedLog piece : read.round(round)) {
+    for (FilledPlace piece : read.round(round)) {
       double mid = talliedMid(tally, piece) + shift(tag(piece)) + READ * random.nextGaussian();
       typed.put("Measured_" + round + "_" + piece.wall().name(), sixteenth(mid));
     }
@@ -74,9 +74,9 @@ final class SimulatedWall {
   }
 
   /** Returns the middle of a placed log by the tally's own diameters. */
-  private static double talliedMid(Job tally, PlacedLog piece) {
+  private static double talliedMid(Job tally, FilledPlace piece) {
     var log = tally.log(tag(piece)).orElseThrow();
-    var own = piece.piece();
+    var own = piece.first().piece();
     return new Piece(log, own.cutOffButt(), own.trimmed()).mid().inches();
   }
 
@@ -111,7 +111,7 @@ final class SimulatedWall {
     Building building = page.job().building();
     var notch = page.courses().get(round - 1).notch();
     Map<String, Double> higher = new HashMap<>(tops);
-    for (PlacedLog piece : page.round(round)) {
+    for (FilledPlace piece : page.round(round)) {
       Wall wall = piece.wall();
       if (wall.laidFirst() != first) {
         continue;
@@ -137,9 +137,9 @@ final class SimulatedWall {
   private final Map<String, double[]> profiles = new HashMap<>();
 
   /** Returns the true diameters at the left inside face, the middle and the right inside face. */
-  private double[] diameters(Job tally, PlacedLog piece) {
+  private double[] diameters(Job tally, FilledPlace piece) {
     var log = tally.log(tag(piece)).orElseThrow();
-    var own = piece.piece();
+    var own = piece.first().piece();
     var true1 = new Piece(log, own.cutOffButt(), own.trimmed());
     double shift = shift(tag(piece));
     double near =
@@ -151,7 +151,7 @@ final class SimulatedWall {
     return new double[] {buttRight ? far : near, mid, buttRight ? near : far};
   }
 
-  private void gaps(Job tally, PlacedLog piece, double[] centres) {
+  private void gaps(Job tally, FilledPlace piece, double[] centres) {
     int round = piece.round();
     double[] under = profiles.get(round - 1 + piece.wall().name());
     if (under == null) {
@@ -228,8 +228,8 @@ final class SimulatedWall {
     return gaps;
   }
 
-  private static String tag(PlacedLog piece) {
-    return piece.piece().log().tag();
+  private static String tag(FilledPlace piece) {
+    return piece.tags();
   }
 
   private static double sixteenth(double inches) {

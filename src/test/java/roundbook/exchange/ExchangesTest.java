@@ -25,8 +25,8 @@ import roundbook.rounds.BalancedChooser;
 import roundbook.rounds.Choice;
 import roundbook.rounds.Fit;
 import roundbook.stack.Course;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.Joint;
-import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
 import roundbook.units.Length;
 
@@ -42,7 +42,7 @@ class ExchangesTest {
     Choice choice = dealt(job, 3);
     Exchanges exchanges = of(job, choice);
     Substitute found = substitute(exchanges, "5");
-    assertEquals("13", found.piece().log().tag());
+    assertEquals("13", found.in().log().tag());
     assertEquals(2, found.effect().flagsBefore());
     assertEquals(0, found.effect().flagsAfter());
     assertEquals(Length.ofInches(1), found.effect().least());
@@ -88,7 +88,7 @@ class ExchangesTest {
       for (Log spare : choice.unused()) {
         Optional<Effect> effect =
             trials.pieces(spare, best.placed()).stream()
-                .map(piece -> trials.effect(best.placed(), piece))
+                .map(piece -> trials.effect(piece))
                 .min((one, other) -> Double.compare(one.change(), other.change()));
         effect.ifPresent(
             other -> assertTrue(other.flagsAfter() >= best.effect().flagsAfter(), spare.tag()));
@@ -104,7 +104,7 @@ class ExchangesTest {
     Choice choice = new BalancedChooser().choose(job, EFFORT);
     Exchanges exchanges = of(job, choice);
     for (Substitute each : exchanges.substitutes()) {
-      List<Course> courses = with(job, choice.courses(), each.placed(), each.piece());
+      List<Course> courses = with(job, choice.courses(), each.placed(), each.in());
       double score = new Score(job, courses).total();
       assertEquals(exchanges.score() + each.effect().change(), score, 1e-9);
       Stack anew = Stack.of(job.rules(), job.building(), courses);
@@ -127,12 +127,12 @@ class ExchangesTest {
     Fit fit = new Fit(job);
     for (Reason reason : exchanges.reasons()) {
       double least = reason.next().orElseThrow().cost();
-      for (PlacedLog out : choice.courses().get(reason.round() - 1).logs()) {
+      for (FilledPlace out : choice.courses().get(reason.round() - 1).places()) {
         for (Log spare : choice.unused()) {
           for (Piece piece : fit.pieces(spare, out.wall())) {
             List<Course> courses = with(job, choice.courses(), out, piece);
             double change = new Score(job, courses).total() - exchanges.score();
-            assertTrue(change >= least - 1e-9, spare.tag() + " for " + out.piece().log().tag());
+            assertTrue(change >= least - 1e-9, spare.tag() + " for " + out.tags());
           }
         }
       }
@@ -149,7 +149,7 @@ class ExchangesTest {
     assertEquals(0, second.thickerAbove());
     assertEquals(2, second.longOnShort(), "every log is long enough for the long walls");
     Reason.Exchange next = second.next().orElseThrow();
-    assertEquals("5", next.out().piece().log().tag());
+    assertEquals("5", next.out().tags());
     assertEquals("13", next.in());
     assertTrue(next.cost() < 0, "it would better this poor plan");
   }
@@ -169,7 +169,7 @@ class ExchangesTest {
     assertEquals(
         List.of(3, 4, 5, 6, 7, 8), exchanges.reasons().stream().map(Reason::round).toList());
     for (Reason reason : exchanges.reasons()) {
-      Optional<PlacedLog> from = reason.next().flatMap(Reason.Exchange::from);
+      Optional<FilledPlace> from = reason.next().flatMap(Reason.Exchange::from);
       assertTrue(from.isEmpty() || reason.round() > 3, "a measured log stays");
       assertTrue(from.isEmpty() || from.get().round() > 3, "and so does one that is cut");
     }
@@ -183,11 +183,11 @@ class ExchangesTest {
       if (course.round() <= 2) {
         cut.add(new AsBuilt.CutSize(course.notch().size(), job.rules().gap()));
       }
-      for (PlacedLog log : course.logs()) {
+      for (FilledPlace log : course.places()) {
         AsBuilt.Place place = new AsBuilt.Place(course.round(), log.wall().name());
-        held.put(place, new AsBuilt.Held(log.piece().log().tag(), log.piece().cutOffButt()));
+        held.put(place, log.held());
         Optional<Length> none = Optional.empty();
-        Optional<Length> mid = Optional.of(log.piece().mid());
+        Optional<Length> mid = Optional.of(log.mid());
         measures.put(place, new AsBuilt.Measures(none, mid, none, none, none));
       }
     }
@@ -218,12 +218,12 @@ class ExchangesTest {
     Fit fit = new Fit(job);
     List<Course> courses = new ArrayList<>();
     for (int round = 1; round <= rounds; round++) {
-      List<PlacedLog> logs = new ArrayList<>();
+      List<FilledPlace> logs = new ArrayList<>();
       for (int wall = 0; wall < 4; wall++) {
         Log log = job.logs().get((round - 1) * 4 + wall);
         Piece piece = fit.pieces(log, job.building().walls().get(wall)).get(0);
         boolean start = job.rules().clockwise(round);
-        logs.add(new PlacedLog(piece, job.building().walls().get(wall), round, start));
+        logs.add(FilledPlace.of(piece, job.building().walls().get(wall), round, start));
       }
       courses.add(Course.of(round, logs, job.rules()));
     }
@@ -232,10 +232,10 @@ class ExchangesTest {
     return new Choice(courses, unused, none, Optional.empty(), List.of());
   }
 
-  private static List<Course> with(Job job, List<Course> courses, PlacedLog out, Piece piece) {
+  private static List<Course> with(Job job, List<Course> courses, FilledPlace out, Piece piece) {
     List<Course> other = new ArrayList<>(courses);
-    List<PlacedLog> logs = new ArrayList<>(courses.get(out.round() - 1).logs());
-    PlacedLog in = new PlacedLog(piece, out.wall(), out.round(), out.buttAtStart());
+    List<FilledPlace> logs = new ArrayList<>(courses.get(out.round() - 1).places());
+    FilledPlace in = out.with(piece);
     logs.set(logs.indexOf(out), in);
     other.set(out.round() - 1, Course.of(out.round(), logs, job.rules()));
     return other;
@@ -252,7 +252,7 @@ class ExchangesTest {
 
   private static Substitute substitute(Exchanges exchanges, String tag) {
     return exchanges.substitutes().stream()
-        .filter(each -> each.placed().piece().log().tag().equals(tag))
+        .filter(each -> each.placed().tags().equals(tag))
         .findFirst()
         .orElseThrow();
   }

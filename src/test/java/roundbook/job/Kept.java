@@ -26,7 +26,6 @@ public final class Kept {
         traits,
         log.place(),
         log.origin(),
-        log.extra(),
-        log.pair());
+        log.extra());
   }
 }

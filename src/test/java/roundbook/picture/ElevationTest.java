@@ -12,8 +12,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.plan.PlanFixtures;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.Joint;
-import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
 
 /** The shapes of a wall, held against the gaps and heights that the stack gives. */
@@ -47,7 +47,7 @@ class ElevationTest {
     Stack stack = RandomStacks.of(seed, 6);
     for (Wall wall : stack.building().walls()) {
       Elevation elevation = new Elevation(stack, wall);
-      for (PlacedLog log : elevation.logs()) {
+      for (FilledPlace log : elevation.logs()) {
         Box box = Box.around(elevation.outline(log));
         assertEquals(0, box.left());
         assertEquals(elevation.length(), box.right(), NANOMETRE);

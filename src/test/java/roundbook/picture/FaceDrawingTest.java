@@ -109,7 +109,7 @@ class FaceDrawingTest {
   @Test
   void anUpperMarkBelowTheCentreLineSaysSo() {
     Stack stack = PlanFixtures.inches().set(Setting.SLOPE_RUN, BigDecimal.ONE).plan(2).stack();
-    FaceCase faces = FaceCase.of(stack, stack.courses().get(1).logs().get(0));
+    FaceCase faces = FaceCase.of(stack, stack.courses().get(1).places().get(0));
     assertTrue(faces.notch().upperOutside(faces.thickness()).isNegative());
     FaceDrawing drawing = new FaceDrawing(faces, RandomStacks.wording(stack));
     assertTrue(new FaceStrip(drawing, false, 0).upper() < 0);

@@ -83,7 +83,7 @@ class LayoutTest {
 
   private static Set<FaceCase> cases(Stack stack) {
     return stack.courses().stream()
-        .flatMap(course -> course.logs().stream())
+        .flatMap(course -> course.places().stream())
         .map(log -> FaceCase.of(stack, log))
         .collect(Collectors.toCollection(LinkedHashSet::new));
   }

@@ -18,7 +18,7 @@ import roundbook.job.Wall;
 import roundbook.plan.Jobs;
 import roundbook.problem.CellRef;
 import roundbook.stack.Course;
-import roundbook.stack.PlacedLog;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.Stack;
 import roundbook.units.Length;
 import roundbook.units.LengthFormat;
@@ -125,7 +125,7 @@ final class RandomStacks {
   private Stack stack() {
     List<Course> courses = new ArrayList<>();
     for (int round = 1; round <= rounds; round++) {
-      List<PlacedLog> logs = new ArrayList<>();
+      List<FilledPlace> logs = new ArrayList<>();
       for (Wall wall : building.walls()) {
         logs.add(log(wall, round));
       }
@@ -134,7 +134,7 @@ final class RandomStacks {
     return Stack.of(rules, building, courses);
   }
 
-  private PlacedLog log(Wall wall, int round) {
+  private FilledPlace log(Wall wall, int round) {
     Length trimmed = building.trimmed(wall, rules.overhang());
     Length length = trimmed.plus(Length.ofInches(4 + random.nextInt(30)));
     Length mid = Length.ofInchFraction(10 * 16 + random.nextInt(6 * 16), 16);
@@ -154,6 +154,6 @@ final class RandomStacks {
             new CellRef("made-up.csv", "", number, 0),
             java.util.Map.of());
     Piece piece = new Piece(log, Length.ofInches(2), trimmed);
-    return new PlacedLog(piece, wall, round, rules.clockwise(round));
+    return FilledPlace.of(piece, wall, round, rules.clockwise(round));
   }
 }

@@ -8,7 +8,7 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import roundbook.job.Wall;
-import roundbook.stack.PlacedLog;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.Stack;
 
 /** A wall's drawing names every log and tells its middle, however low its logs are drawn. */
@@ -29,7 +29,7 @@ class WallRowsTest {
         WallDrawing drawing =
             new WallDrawing(stack, wall, List.of(), RandomStacks.wording(stack), high);
         Canvas canvas = drawing.draw(opening -> Optional.empty());
-        for (PlacedLog log : drawing.logs()) {
+        for (FilledPlace log : drawing.logs()) {
           String what = "seed " + seed + " " + wall.name() + log.round() + ", " + drawing.course();
           List<Box> texts = textsIn(log, drawing, canvas);
           double centre = drawing.on(drawing.elevation().length() / 2, 0).x();
@@ -46,7 +46,7 @@ class WallRowsTest {
   }
 
   /** Returns the texts that stand at the middle of a log's height, between the walls across. */
-  private static List<Box> textsIn(PlacedLog log, WallDrawing drawing, Canvas canvas) {
+  private static List<Box> textsIn(FilledPlace log, WallDrawing drawing, Canvas canvas) {
     Elevation elevation = drawing.elevation();
     double middle = elevation.length() / 2;
     double z = (elevation.crown(log, middle) + elevation.belly(log, middle)) / 2;

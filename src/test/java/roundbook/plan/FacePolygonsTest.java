@@ -13,8 +13,8 @@ import org.locationtech.jts.geom.Polygon;
 import roundbook.balance.Effort;
 import roundbook.job.Piece;
 import roundbook.rounds.BalancedChooser;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.Joint;
-import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
 import roundbook.units.Length;
 
@@ -48,11 +48,11 @@ class FacePolygonsTest {
   }
 
   /** The log's outline between the two inside faces, x from the left, y the height. */
-  private static Polygon between(Stack stack, PlacedLog log, Joint joint) {
+  private static Polygon between(Stack stack, FilledPlace log, Joint joint) {
     List<Coordinate> ring = new ArrayList<>();
     List<Coordinate> crown = new ArrayList<>();
     double centre = stack.centre(log).inches();
-    Piece piece = log.piece();
+    Piece piece = log.first().piece();
     int strips = 400;
     Length run = joint.rightFace().minus(joint.leftFace());
     for (int i = 0; i <= strips; i++) {

@@ -13,7 +13,6 @@ import roundbook.job.DiameterProfile;
 import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.job.Opening;
-import roundbook.job.Pair;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
@@ -21,6 +20,7 @@ import roundbook.problem.CellRef;
 import roundbook.rounds.Choice;
 import roundbook.rounds.Shortage;
 import roundbook.stack.Course;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
 import roundbook.takeoff.LogCut;
@@ -37,9 +37,9 @@ import roundbook.units.LengthUnit;
 public final class PlanFixtures {
   /** A remark of 200 characters. */
   public static final String LONG_REMARK =
-      "Lay beside the gate, not on the heap; the haulier bumped the tip and a splinter is off, about"
-          + " a hand wide and two deep, so turn that face in and down, and look at the butt for the"
-          + " old staple there....";
+      "Lay beside the gate, not on the heap; the haulier bumped the tip and a splinter is off,"
+          + " about a hand wide and two deep, so turn that face in and down, and look at the butt"
+          + " for the old staple there....";
 
   private final boolean metric;
   private final Map<Setting, BuildRules.Value> values = new EnumMap<>(Setting.class);
@@ -129,32 +129,36 @@ public final class PlanFixtures {
   private static Choice paired(Job job, Choice choice) {
     Stack stack = Stack.of(job.rules(), job.building(), choice.courses());
     LogCut cut = OpeningCut.of(job, stack).get(1).of(LogCut.Kind.THROUGH).get(0);
-    PlacedLog freed = cut.log();
+    FilledPlace freed = cut.log();
     int last = job.logs().size() - 1;
     Length allowance = job.rules().length(Setting.SQUARING_ALLOWANCE);
     LogCut.Sides sides = cut.sides().orElseThrow();
-    Pair pair =
-        new Pair(
-            new Pair.Half(
-                new Piece(job.logs().get(last - 1), allowance, sides.left().length()), true, true),
-            new Pair.Half(
-                new Piece(job.logs().get(last), allowance, sides.right().length()), false, false));
-    Log both = pair.log(Pair.Where.of(job.rules(), job.building(), freed.round(), freed.wall()));
-    PlacedLog placed =
-        new PlacedLog(
-            new Piece(both, allowance, freed.piece().trimmed()),
-            freed.wall(),
-            freed.round(),
-            freed.buttAtStart());
+    Length left = sides.left().length();
+    Length right = sides.right().length();
+    FilledPlace placed =
+        FilledPlace.of(
+            job,
+            new PlacedLog(
+                new Piece(job.logs().get(last - 1), allowance, left),
+                freed.wall(),
+                freed.round(),
+                false,
+                Length.ZERO),
+            new PlacedLog(
+                new Piece(job.logs().get(last), allowance, right),
+                freed.wall(),
+                freed.round(),
+                false,
+                freed.trimmed().minus(right)));
     List<Course> courses = new ArrayList<>(choice.courses());
-    List<PlacedLog> logs = new ArrayList<>(courses.get(freed.round() - 1).logs());
+    List<FilledPlace> logs = new ArrayList<>(courses.get(freed.round() - 1).places());
     logs.set(logs.indexOf(freed), placed);
     courses.set(freed.round() - 1, Course.of(freed.round(), logs, job.rules()));
     List<Log> unused = new ArrayList<>(choice.unused());
-    unused.removeAll(both.members());
-    unused.add(freed.piece().log());
+    placed.logs().forEach(log -> unused.remove(log.piece().log()));
+    unused.add(freed.first().piece().log());
     return new Choice(
-        courses, unused, choice.score(), choice.shortage(), choice.problems(), List.of(both));
+        courses, unused, choice.score(), choice.shortage(), choice.problems(), List.of(placed));
   }
 
   /** Returns the job with logs for so many rounds, four more and two that are too short. */
@@ -220,7 +224,7 @@ public final class PlanFixtures {
   private Choice choice(Job job, int rounds) {
     List<Course> courses = new ArrayList<>();
     for (int round = 1; round <= rounds; round++) {
-      List<PlacedLog> logs = new ArrayList<>();
+      List<FilledPlace> logs = new ArrayList<>();
       for (int wall = 0; wall < 4; wall++) {
         logs.add(placed(job, job.logs().get((round - 1) * 4 + wall), wall, round));
       }
@@ -245,11 +249,11 @@ public final class PlanFixtures {
                 new Shortage.Missing(count, length(226), "E W", length(10), length(12)))));
   }
 
-  private PlacedLog placed(Job job, Log log, int index, int round) {
+  private FilledPlace placed(Job job, Log log, int index, int round) {
     Wall wall = job.building().walls().get(index);
     Length allowance = job.rules().length(Setting.SQUARING_ALLOWANCE);
     Length trimmed = job.building().trimmed(wall, job.rules().overhang());
-    return new PlacedLog(
+    return FilledPlace.of(
         new Piece(log, allowance, trimmed), wall, round, job.rules().clockwise(round));
   }
 

@@ -6,12 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import roundbook.balance.Effort;
 import roundbook.exchange.Substitute;
 import roundbook.job.Job;
-import roundbook.job.Log;
 import roundbook.plan.PiecePlan.Half;
 import roundbook.plan.Plan.LogUse;
 import roundbook.plan.Plan.Use;
@@ -93,7 +93,7 @@ class ShortPairsTest {
   }
 
   /** The diameter 9 in from the end at a corner, of the log that lies there. */
-  private static double atFace(roundbook.stack.PlacedLog placed, boolean left) {
+  private static double atFace(roundbook.stack.FilledPlace placed, boolean left) {
     var logs = placed.logs();
     var log = left ? logs.get(0) : logs.get(logs.size() - 1);
     boolean buttHere = left != log.buttAtStart();
@@ -115,7 +115,7 @@ class ShortPairsTest {
     long crossing =
         plan.pieces().stream()
             .filter(piece -> List.of("E", "W").contains(piece.placed().wall().name()))
-            .filter(piece -> piece.placed().piece().log().length().inches() > 250)
+            .filter(piece -> piece.placed().first().piece().log().length().inches() > 250)
             .count();
     assertEquals(17 - (16 - pairs) - crossing, spare);
     assertEquals(16 - pairs, plan.supply().get(0).needed());
@@ -131,16 +131,13 @@ class ShortPairsTest {
     for (Half half : halves(plan)) {
       Substitute best =
           plan.exchanges().substitutes().stream()
-              .filter(each -> each.out().equals(half.placed().piece().log()))
+              .filter(each -> each.instead().equals(Optional.of(half.placed())))
               .findFirst()
               .orElseThrow();
       assertTrue(plan.choice().unused().contains(best.in().log()));
       assertEquals(half.left() ? 103 : 107, best.in().trimmed().inches());
-      List<String> lying = best.piece().log().members().stream().map(Log::tag).toList();
-      assertEquals(best.in().log().tag(), lying.get(half.left() ? 0 : 1));
-      assertEquals(
-          best.placed().piece().log().members().get(half.left() ? 1 : 0).tag(),
-          lying.get(half.left() ? 1 : 0));
+      assertEquals(half.placed().piece().log().tag(), best.out());
+      assertTrue(best.placed().logs().contains(half.placed()));
       assertTrue(
           plan.exchanges().spares().stream()
               .anyMatch(

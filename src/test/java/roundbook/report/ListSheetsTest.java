@@ -63,13 +63,13 @@ class ListSheetsTest {
           List.of(
               "" + piece.placed().round(),
               piece.placed().wall().name(),
-              piece.placed().piece().log().tag(),
+              piece.placed().first().piece().log().tag(),
               "● " + piece.buttAt(),
-              formats.feetInches(piece.placed().piece().cutOffButt()),
+              formats.feetInches(piece.placed().first().piece().cutOffButt()),
               formats.feetInches(piece.nearShoulder()),
               formats.feetInches(piece.farShoulder()),
-              formats.feetInches(piece.placed().piece().trimmed()),
-              formats.feetInches(piece.placed().piece().fallsOff()),
+              formats.feetInches(piece.placed().first().piece().trimmed()),
+              formats.feetInches(piece.placed().first().piece().fallsOff()),
               "",
               ""),
           rows.get(index));
@@ -109,10 +109,10 @@ class ListSheetsTest {
     for (int index = 0; index < pieces.size(); index++) {
       PiecePlan piece = pieces.get(index);
       List<String> row = rows.get(index);
-      assertPrinted(context, piece.placed().piece().butt(), row.get(7));
-      assertPrinted(context, piece.placed().piece().mid(), row.get(8));
-      assertPrinted(context, piece.placed().piece().tip(), row.get(9));
-      Length slab = piece.placed().piece().tip().minus(piece.placed().wall().thickness());
+      assertPrinted(context, piece.placed().first().piece().butt(), row.get(7));
+      assertPrinted(context, piece.placed().first().piece().mid(), row.get(8));
+      assertPrinted(context, piece.placed().first().piece().tip(), row.get(9));
+      Length slab = piece.placed().first().piece().tip().minus(piece.placed().wall().thickness());
       assertPrinted(context, slab.dividedBy(2), row.get(11));
       assertEquals(
           piece.notes().contains(PiecePlan.Note.MID_ESTIMATED),
@@ -140,7 +140,7 @@ class ListSheetsTest {
       double about = metric ? weight.kilograms() : weight.pounds();
       List<String> row = rows.get(index);
       assertEquals("" + (index + 1), row.get(0));
-      assertEquals(sorted.get(index).placed().piece().log().tag(), row.get(1));
+      assertEquals(sorted.get(index).placed().first().piece().log().tag(), row.get(1));
       assertEquals(about, Double.parseDouble(row.get(4)), 0.5);
       double least = Double.parseDouble(row.get(5));
       double most = Double.parseDouble(row.get(6));
@@ -282,7 +282,7 @@ class ListSheetsTest {
     for (PiecePlan piece : context.plan().pieces()) {
       int round = piece.placed().round();
       assertTrue(texts.contains(round + piece.placed().wall().name()));
-      assertTrue(texts.contains(piece.placed().piece().log().tag()));
+      assertTrue(texts.contains(piece.placed().first().piece().log().tag()));
       var notch = context.plan().stack().courses().get(round - 1).notch();
       String upper =
           "▲ "
@@ -293,7 +293,7 @@ class ListSheetsTest {
       assertTrue(texts.contains(upper), upper);
     }
     for (PiecePlan piece : context.plan().round(1)) {
-      String off = formats.feetInches(piece.placed().piece().cutOffButt());
+      String off = formats.feetInches(piece.placed().first().piece().cutOffButt());
       String ends = "● BUTT " + piece.buttAt() + "  −" + off + "   ○ TIP ";
       assertTrue(texts.stream().anyMatch(text -> text.startsWith(ends)), ends);
     }

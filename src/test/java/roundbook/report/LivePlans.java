@@ -10,11 +10,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import roundbook.job.Building;
 import roundbook.job.Job;
 import roundbook.job.Log;
-import roundbook.job.Pair;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
@@ -27,6 +27,7 @@ import roundbook.rounds.Choice;
 import roundbook.sheet.BookWriter;
 import roundbook.sheet.StyleTemplate;
 import roundbook.stack.Course;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.Hewn;
 import roundbook.stack.PlacedLog;
 import roundbook.units.Length;
@@ -86,18 +87,18 @@ final class LivePlans {
   }
 
   /** Returns the same plan with each placed log made over. */
-  static Plan with(Plan plan, UnaryOperator<PlacedLog> change) {
+  static Plan with(Plan plan, UnaryOperator<FilledPlace> change) {
     return with(plan, plan.job().building(), change);
   }
 
-  private static Plan with(Plan plan, Building building, UnaryOperator<PlacedLog> change) {
+  private static Plan with(Plan plan, Building building, UnaryOperator<FilledPlace> change) {
     List<Course> courses = new ArrayList<>();
     Map<String, Log> placed = new TreeMap<>();
     for (Course course : plan.choice().courses()) {
-      List<PlacedLog> logs = course.logs().stream().map(change).toList();
+      List<FilledPlace> logs = course.places().stream().map(change).toList();
       logs.stream()
-          .flatMap(log -> log.piece().log().members().stream())
-          .forEach(log -> placed.put(log.tag(), log));
+          .flatMap(place -> place.logs().stream())
+          .forEach(log -> placed.put(log.piece().log().tag(), log.piece().log()));
       courses.add(Course.of(course.round(), logs, plan.job().rules()));
     }
     List<Log> logs =
@@ -122,9 +123,7 @@ final class LivePlans {
     return with(
         plan,
         new Building(walls),
-        log ->
-            new PlacedLog(
-                log.piece(), walls.get(old.indexOf(log.wall())), log.round(), log.buttAtStart()));
+        place -> on(place, walls.get(old.indexOf(place.wall())), PlacedLog::piece));
   }
 
   /** Returns the plan with tags of thirty characters and remarks of 200 on every wall. */
@@ -146,18 +145,11 @@ final class LivePlans {
     Job renamed = new Job(job.rules(), new Building(walls), logs, job.openings(), List.of());
     List<Course> courses = new ArrayList<>();
     for (Course course : plan.choice().courses()) {
-      List<PlacedLog> placed =
-          course.logs().stream()
+      List<FilledPlace> placed =
+          course.places().stream()
               .map(
-                  log ->
-                      new PlacedLog(
-                          new Piece(
-                              wordy(log.piece().log()),
-                              log.piece().cutOffButt(),
-                              log.piece().trimmed()),
-                          walls.get(old.indexOf(log.wall())),
-                          log.round(),
-                          log.buttAtStart()))
+                  place ->
+                      on(place, walls.get(old.indexOf(place.wall())), log -> wordy(log.piece())))
               .toList();
       courses.add(Course.of(course.round(), placed, job.rules()));
     }
@@ -165,6 +157,24 @@ final class LivePlans {
     Choice choice = plan.choice();
     return Planner.of(
         renamed, new Choice(courses, unused, choice.score(), choice.shortage(), choice.problems()));
+  }
+
+  private static Piece wordy(Piece piece) {
+    return new Piece(wordy(piece.log()), piece.cutOffButt(), piece.trimmed());
+  }
+
+  /** Returns a place on a wall like its own, each log of it made over. */
+  private static FilledPlace on(FilledPlace place, Wall wall, Function<PlacedLog, Piece> change) {
+    return new FilledPlace(
+        wall,
+        place.round(),
+        place.buttAtStart(),
+        place.logs().stream()
+            .map(
+                log ->
+                    new PlacedLog(
+                        change.apply(log), wall, log.round(), log.buttAtStart(), log.fromLeft()))
+            .toList());
   }
 
   private static Log wordy(Log log) {
@@ -175,28 +185,14 @@ final class LivePlans {
   static Plan hewn(Plan plan, Map<String, Hewn> measured) {
     return with(
         plan,
-        log ->
-            log.piece().log().pair().isPresent()
-                ? hewn(plan, log, measured)
-                : Optional.ofNullable(measured.get(log.piece().log().tag()))
-                    .map(hewn -> placed(log, hewn.of(log.piece())))
-                    .orElse(log));
-  }
-
-  private static PlacedLog hewn(Plan plan, PlacedLog log, Map<String, Hewn> measured) {
-    List<Pair.Half> halves =
-        log.piece().log().pair().orElseThrow().halves().stream()
-            .map(
-                half ->
-                    Optional.ofNullable(measured.get(half.piece().log().tag()))
-                        .map(hewn -> half.hewn(hewn.of(half.piece())))
-                        .orElse(half))
-            .toList();
-    Job job = plan.job();
-    Log both =
-        new Pair(halves.get(0), halves.get(1))
-            .log(Pair.Where.of(job.rules(), job.building(), log.round(), log.wall()));
-    return placed(log, new Piece(both, log.piece().cutOffButt(), log.piece().trimmed()));
+        place ->
+            on(
+                place,
+                place.wall(),
+                log ->
+                    Optional.ofNullable(measured.get(log.piece().log().tag()))
+                        .map(hewn -> hewn.of(log.piece()))
+                        .orElse(log.piece())));
   }
 
   /** Returns the plan with another log in one place, squared at its butt. */
@@ -207,12 +203,8 @@ final class LivePlans {
         plan,
         old ->
             old.round() == round && old.wall().name().equals(wall)
-                ? placed(old, new Piece(log, allowance, old.piece().trimmed()))
+                ? old.with(new Piece(log, allowance, old.trimmed()))
                 : old);
-  }
-
-  private static PlacedLog placed(PlacedLog old, Piece piece) {
-    return new PlacedLog(piece, old.wall(), old.round(), old.buttAtStart());
   }
 
   /** Returns middle diameters of about two logs in three, a little off the plan's, by tag. */

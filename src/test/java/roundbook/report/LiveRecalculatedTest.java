@@ -135,13 +135,15 @@ class LiveRecalculatedTest {
         .forEach(
             piece -> {
               Length half = Length.ofInchFraction(piece.placed().round(), 2);
-              Length mid = piece.placed().piece().mid();
+              Length mid = piece.placed().first().piece().mid();
               Optional<Length> butt = Optional.of(mid.plus(half).roundedTo(Length.ofInches(1)));
               Optional<Length> tip =
                   piece.placed().wall().laidFirst()
                       ? Optional.of(mid.minus(half))
                       : Optional.empty();
-              ends.put(piece.placed().piece().log().tag(), new Hewn(butt, Optional.empty(), tip));
+              ends.put(
+                  piece.placed().first().piece().log().tag(),
+                  new Hewn(butt, Optional.empty(), tip));
             });
     Path typed = recalculated(written("plan.xlsx", plan), LivePlans.typed(plan, ends));
     assertEquals(List.of(), unlike(LivePlans.hewn(plan, ends), typed, KINKS));
@@ -201,8 +203,8 @@ class LiveRecalculatedTest {
     plan.round(2)
         .forEach(
             piece -> {
-              Length mid = piece.placed().piece().mid().plus(Length.ofInches(1));
-              mids.put(piece.placed().piece().log().tag(), Hewn.ofMid(mid));
+              Length mid = piece.placed().first().piece().mid().plus(Length.ofInches(1));
+              mids.put(piece.placed().first().piece().log().tag(), Hewn.ofMid(mid));
               typed.put("Change_" + piece.placed().wall().name(), mid.inches());
             });
     Path book = written("plan.xlsx", plan);

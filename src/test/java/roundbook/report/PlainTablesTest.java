@@ -118,19 +118,19 @@ class PlainTablesTest {
     for (int index = 0; index < pieces.size(); index++) {
       PiecePlan piece = pieces.get(index);
       List<String> row = table.rows().get(index);
-      assertEquals(piece.placed().piece().log().tag(), row.get(2));
+      assertEquals(piece.placed().first().piece().log().tag(), row.get(2));
       assertEquals(piece.buttAt(), row.get(3));
       assertLengths(
           context,
           row.subList(4, 13),
-          piece.placed().piece().cutOffButt(),
-          piece.placed().piece().trimmed(),
+          piece.placed().first().piece().cutOffButt(),
+          piece.placed().first().piece().trimmed(),
           piece.nearShoulder(),
           piece.farShoulder(),
-          piece.placed().piece().fallsOff(),
-          piece.placed().piece().butt(),
-          piece.placed().piece().mid(),
-          piece.placed().piece().tip(),
+          piece.placed().first().piece().fallsOff(),
+          piece.placed().first().piece().butt(),
+          piece.placed().first().piece().mid(),
+          piece.placed().first().piece().tip(),
           piece.centre());
       boolean metric = context.rules().metric();
       double weight = metric ? piece.weight().kilograms() : piece.weight().pounds();

@@ -160,7 +160,7 @@ class RoundSheetsTest {
     List<Sheet> sheets = LivePlans.rounds(LivePlans.context(plan));
     for (PiecePlan piece : plan.pieces()) {
       Sheet sheet = sheets.get(piece.placed().round() - 1);
-      String tag = piece.placed().piece().log().tag();
+      String tag = piece.placed().first().piece().log().tag();
       List<String> row =
           sheet.rows().values().stream()
               .map(cells -> cells.values().stream().map(RoundSheetsTest::shown).toList())
@@ -172,7 +172,7 @@ class RoundSheetsTest {
               piece.placed().wall().name(),
               "● " + piece.buttAt(),
               formats(plan).feetInches(piece.farShoulder()),
-              formats(plan).feetInches(piece.placed().piece().trimmed()));
+              formats(plan).feetInches(piece.placed().first().piece().trimmed()));
       assertTrue(row.containsAll(wanted), tag + ": " + row);
     }
   }

@@ -39,7 +39,7 @@ class SparesSheetTest {
     PlainTable table = table(context, "spares");
     assertEquals(best.size(), table.rows().size());
     for (int row = 0; row < best.size(); row++) {
-      assertEquals(best.get(row).piece().log().tag(), table.rows().get(row).get(3));
+      assertEquals(best.get(row).in().log().tag(), table.rows().get(row).get(3));
       String after = String.valueOf(best.get(row).effect().flagsAfter());
       assertEquals(after, table.rows().get(row).get(8));
     }

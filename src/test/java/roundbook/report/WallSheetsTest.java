@@ -41,8 +41,8 @@ class WallSheetsTest {
         .filter(piece -> piece.placed().wall().name().equals("N"))
         .forEach(
             piece -> {
-              Length mid = piece.placed().piece().mid().plus(Length.ofInches(2));
-              thick.put(piece.placed().piece().log().tag(), Hewn.ofMid(mid));
+              Length mid = piece.placed().first().piece().mid().plus(Length.ofInches(2));
+              thick.put(piece.placed().first().piece().log().tag(), Hewn.ofMid(mid));
             });
     return LivePlans.hewn(plan, thick);
   }
@@ -79,7 +79,7 @@ class WallSheetsTest {
     for (Wall wall : plan.job().building().walls()) {
       Sheet sheet = sheets.get(plan.job().building().walls().indexOf(wall));
       for (Joint joint : plan.stack().joints(wall)) {
-        List<Object> row = row(sheet, joint.upper().piece().log().tag());
+        List<Object> row = row(sheet, joint.upper().tags());
         List<Object> wanted =
             Stream.of(joint.left(), joint.middle(), joint.right())
                 .map(gap -> (Object) gap.roundedTo(step).in(plan.job().rules().unit()))

@@ -21,7 +21,7 @@ import roundbook.job.Setting;
 import roundbook.plan.Jobs;
 import roundbook.problem.CellRef;
 import roundbook.stack.Course;
-import roundbook.stack.PlacedLog;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.Stack;
 import roundbook.units.Length;
 
@@ -63,8 +63,8 @@ class BalancedChooserTest {
     assertEquals(List.of(), faults(kept, choice));
     assertTrue(choice.unused().contains(logs.get(9)));
     for (Course course : choice.courses()) {
-      for (PlacedLog placed : course.logs()) {
-        boolean sill = placed.piece().log().tag().equals("L4");
+      for (FilledPlace placed : course.places()) {
+        boolean sill = placed.tags().equals("L4");
         assertTrue(!sill || course.round() == 1);
       }
     }
@@ -110,20 +110,17 @@ class BalancedChooserTest {
 
   private static Choice changed(Choice choice, Fault fault) {
     Course first = choice.courses().get(0);
-    List<PlacedLog> logs = new ArrayList<>(first.logs());
-    PlacedLog log = logs.get(0);
-    PlacedLog other = logs.get(2);
+    List<FilledPlace> logs = new ArrayList<>(first.places());
+    FilledPlace log = logs.get(0);
+    FilledPlace other = logs.get(2);
     logs.set(
         0,
         switch (fault) {
-          case TWICE -> new PlacedLog(other.piece(), log.wall(), 1, log.buttAtStart());
-          case TURNED -> new PlacedLog(log.piece(), log.wall(), 1, !log.buttAtStart());
+          case TWICE -> log.with(other.first().piece());
+          case TURNED -> FilledPlace.of(log.first().piece(), log.wall(), 1, !log.buttAtStart());
           case NO_ALLOWANCE ->
-              new PlacedLog(
-                  new roundbook.job.Piece(log.piece().log(), Length.ZERO, log.piece().trimmed()),
-                  log.wall(),
-                  1,
-                  log.buttAtStart());
+              log.with(
+                  new roundbook.job.Piece(log.first().piece().log(), Length.ZERO, log.trimmed()));
         });
     List<Course> courses = new ArrayList<>(choice.courses());
     courses.set(0, new Course(1, logs, first.size(), first.notch(), first.clockwise()));
@@ -135,9 +132,9 @@ class BalancedChooserTest {
   }
 
   private static String tag(Choice choice, int round, String wall) {
-    return choice.courses().get(round - 1).logs().stream()
+    return choice.courses().get(round - 1).places().stream()
         .filter(placed -> placed.wall().name().equals(wall))
-        .map(placed -> placed.piece().log().tag())
+        .map(FilledPlace::tags)
         .findFirst()
         .orElseThrow();
   }

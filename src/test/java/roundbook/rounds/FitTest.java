@@ -15,12 +15,11 @@ import roundbook.job.DiameterProfile.Station;
 import roundbook.job.Job;
 import roundbook.job.Kept;
 import roundbook.job.Log;
-import roundbook.job.Pair;
-import roundbook.job.Pair.Half;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.plan.Jobs;
+import roundbook.stack.PlacedLog;
 import roundbook.units.Length;
 
 /**
@@ -95,22 +94,22 @@ class FitTest {
     assertEquals(List.of(2.0, 7.0), offButts(FIT, log));
   }
 
+  /** Beside an opening a log lies with its butt at the corner or at the opening, either side. */
   @Test
-  void aPairServesOnlyItsOwnKindOfWall() {
-    Piece left = piece(103);
-    Piece right = piece(107);
-    Pair pair = new Pair(new Half(left, true, true), new Half(right, false, true));
-    Log both = pair.log(Pair.Where.of(JOB.rules(), JOB.building(), 1, NORTH));
-    assertEquals(
-        List.of(new Piece(both, Length.ofInches(2), Length.ofInches(246))),
-        FIT.pieces(both, NORTH));
-    assertEquals(1, FIT.pieces(both, JOB.building().walls().get(2)).size());
-    assertEquals(List.of(), FIT.pieces(both, EAST));
-  }
-
-  private static Piece piece(int trimmed) {
-    Log log = log(String.valueOf(trimmed + 4), "12", "12", "12");
-    return new Piece(log, Length.ofInches(2), Length.ofInches(trimmed));
+  void aShortLogLiesEitherWayRoundBesideAnOpening() {
+    Length trimmed = Length.ofInches(107);
+    Log log = log("111", "12", "12", "12");
+    Piece piece = new Piece(log, Length.ofInches(2), trimmed);
+    Length from = Length.ofInches(246 - 107);
+    PlacedLog out = new PlacedLog(piece, NORTH, 2, true, from);
+    PlacedLog in = new PlacedLog(piece, NORTH, 2, false, from);
+    assertEquals(List.of(out, in), FIT.beside(log, NORTH, 2, false, trimmed));
+    assertTrue(out.buttOut() && !in.buttOut());
+    List<PlacedLog> left = FIT.beside(log, NORTH, 2, true, trimmed);
+    assertEquals(List.of(false, true), left.stream().map(PlacedLog::buttAtStart).toList());
+    assertTrue(left.get(0).buttOut() && left.get(0).isLeft());
+    assertEquals(List.of(out, in), FIT.insteadOf(in, log));
+    assertEquals(List.of(), FIT.beside(log("110", "12", "12", "12"), NORTH, 2, true, trimmed));
   }
 
   private static Station station(int at, int diameter) {

@@ -21,7 +21,7 @@ import roundbook.job.Kept;
 import roundbook.job.Log;
 import roundbook.plan.Jobs;
 import roundbook.stack.Course;
-import roundbook.stack.PlacedLog;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.Stack;
 import roundbook.takeoff.OpeningCut;
 
@@ -55,7 +55,7 @@ class KeepingChooserTest {
     Map<Place, Held> now = places(keeping(first).choose(more, EFFORT).choice());
     Place place =
         now.keySet().stream()
-            .filter(at -> now.get(at).tag().equals("L38"))
+            .filter(at -> now.get(at).words().equals("L38"))
             .findFirst()
             .orElseThrow();
     assertEquals(1, place.round());
@@ -68,10 +68,8 @@ class KeepingChooserTest {
   private static Map<Place, Held> places(Choice choice) {
     Map<Place, Held> places = new TreeMap<>();
     for (Course course : choice.courses()) {
-      for (PlacedLog log : course.logs()) {
-        places.put(
-            new Place(course.round(), log.wall().name()),
-            new Held(log.piece().log().tag(), log.piece().cutOffButt()));
+      for (FilledPlace log : course.places()) {
+        places.put(new Place(course.round(), log.wall().name()), log.held());
       }
     }
     return places;
@@ -79,7 +77,7 @@ class KeepingChooserTest {
 
   private static String header(Job job, Choice choice) {
     Stack stack = Stack.of(job.rules(), job.building(), choice.courses());
-    return OpeningCut.headers(job, stack).get(0).piece().log().tag();
+    return OpeningCut.headers(job, stack).get(0).tags();
   }
 
   private static Job withDoor(Job job, long head) {

@@ -21,8 +21,8 @@ import roundbook.plan.Jobs;
 import roundbook.plan.Plan;
 import roundbook.plan.Planner;
 import roundbook.stack.Course;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.Joint;
-import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
 import roundbook.takeoff.LogCut;
 import roundbook.takeoff.OpeningCut;
@@ -51,8 +51,8 @@ class KeptLogsTest {
     Job job = keep(Jobs.random(72, 48), Log.Keep.SILL, 1, 2, 3, 4, 5, 6, 7);
     Choice choice = choose(job);
     long sills =
-        choice.courses().get(0).logs().stream()
-            .filter(log -> log.piece().log().traits().keep() == Log.Keep.SILL)
+        choice.courses().get(0).places().stream()
+            .filter(log -> log.first().piece().log().traits().keep() == Log.Keep.SILL)
             .count();
     assertEquals(4, sills);
     assertVerified(job, choice);
@@ -65,7 +65,7 @@ class KeptLogsTest {
     Job job = withDoor(random);
     Plan plan = new Planner(new BalancedChooser()).plan(job, EFFORT);
     OpeningCut door = plan.takeoff().openings().get(0);
-    assertEquals("L6", door.header().orElseThrow().piece().log().tag());
+    assertEquals("L6", door.header().orElseThrow().tags());
     LogCut over =
         door.cuts().stream()
             .filter(cut -> cut.log().equals(door.header().get()))
@@ -108,8 +108,8 @@ class KeptLogsTest {
     Choice choice = choose(job);
     assertTrue(choice.unused().contains(logs.get(0)));
     for (Course course : choice.courses()) {
-      for (PlacedLog log : course.logs()) {
-        assertTrue(log.piece().tip().isMoreThan(log.wall().thickness()));
+      for (FilledPlace log : course.places()) {
+        assertTrue(log.tip().isMoreThan(log.wall().thickness()));
       }
     }
   }
@@ -122,7 +122,7 @@ class KeptLogsTest {
     Choice choice = choose(job);
     for (Course course : choice.courses()) {
       double mean =
-          course.logs().stream().mapToDouble(log -> log.piece().mid().inches()).average().orElse(0);
+          course.places().stream().mapToDouble(log -> log.mid().inches()).average().orElse(0);
       assertEquals(mean, course.notch().size().inches(), 1e-7);
     }
     assertVerified(job, choice);
@@ -152,7 +152,7 @@ class KeptLogsTest {
 
   /** Returns the greatest error at the trimmed ends and the middle, which the score is made of. */
   private static double error(Joint joint, double gap) {
-    Length trimmed = joint.lower().piece().trimmed();
+    Length trimmed = joint.lower().trimmed();
     return Stream.of(Length.ZERO, trimmed.dividedBy(2), trimmed)
         .mapToDouble(at -> Math.abs(joint.gapAt(at).inches() - gap))
         .max()
@@ -167,10 +167,10 @@ class KeptLogsTest {
     return new BalancedChooser().choose(job, EFFORT);
   }
 
-  private static PlacedLog placed(Choice choice, int number) {
+  private static FilledPlace placed(Choice choice, int number) {
     return choice.courses().stream()
-        .flatMap(course -> course.logs().stream())
-        .filter(log -> log.piece().log().tag().equals("L" + number))
+        .flatMap(course -> course.places().stream())
+        .filter(log -> log.tags().equals("L" + number))
         .findFirst()
         .orElseThrow();
   }

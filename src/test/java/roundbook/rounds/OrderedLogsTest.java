@@ -95,7 +95,7 @@ class OrderedLogsTest {
             log(6, CROSS, "12"));
     Job job = Jobs.random(1, 1).withLogs(logs);
     Missing counted = new Missing(2, CROSS, "E W", Length.ZERO, Length.ZERO);
-    List<Missing> sized = new OrderSizes(job, 2).sized(List.of(counted), FEW);
+    List<Missing> sized = new OrderSizes(PairedJob.of(job), 2).sized(List.of(counted), FEW);
     assertEquals(List.of(1, 1), sized.stream().map(Missing::count).toList());
     for (Missing line : sized) {
       assertEquals(CROSS, line.least());
@@ -126,7 +126,7 @@ class OrderedLogsTest {
     Length to = Jobs.inches("12.25");
     assertEquals(
         List.of(new Missing(1, LONG, "S", from, to), new Missing(1, CROSS, "W", from, to)),
-        new OrderSizes(job, 2).sized(counted, FEW));
+        new OrderSizes(PairedJob.of(job), 2).sized(counted, FEW));
   }
 
   private static Job tapering(Job job) {

@@ -18,14 +18,13 @@ import roundbook.job.BuildRules.Origin;
 import roundbook.job.Building;
 import roundbook.job.Job;
 import roundbook.job.Opening;
-import roundbook.job.Pair;
-import roundbook.job.Pair.Half;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.plan.Jobs;
 import roundbook.problem.CellRef;
 import roundbook.stack.Course;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
 import roundbook.units.Length;
@@ -120,7 +119,7 @@ class PairCheckByHandTest {
     Job job = job(Jobs.rules(false), sides.opening("30", "40", false));
     Sides cut = sides.squared(OFF, OFF);
     assertEquals(4, faults(job, cut).size(), "the opening, both notches, one length");
-    Map<Place, Held> held = Map.of(new Place(2, "S"), Held.of(cut.piece(job)));
+    Map<Place, Held> held = Map.of(new Place(2, "S"), cut.filled(job).held());
     AsBuilt built = new AsBuilt(List.of(), held, Map.of(), Map.of(), Map.of(), Set.of());
     assertEquals(List.of(), faults(job.withBuilt(built), cut));
   }
@@ -134,11 +133,12 @@ class PairCheckByHandTest {
   private static List<String> faults(Job job, Sides sides) {
     List<Course> courses = new ArrayList<>();
     for (int round = 1; round <= 2; round++) {
-      List<PlacedLog> logs = new ArrayList<>();
+      List<FilledPlace> logs = new ArrayList<>();
       for (Wall wall : job.building().walls()) {
         boolean here = round == sides.round && wall.name().equals(sides.wall);
-        Piece piece = here ? sides.piece(job) : whole(job, wall);
-        logs.add(new PlacedLog(piece, wall, round, job.rules().clockwise(round)));
+        boolean start = job.rules().clockwise(round);
+        FilledPlace whole = FilledPlace.of(whole(job, wall), wall, round, start);
+        logs.add(here ? sides.filled(job) : whole);
       }
       courses.add(Course.of(round, logs, job.rules()));
     }
@@ -184,17 +184,17 @@ class PairCheckByHandTest {
           new CellRef("yard.xlsx", "Openings", 2, 0));
     }
 
-    Piece piece(Job job) {
+    FilledPlace filled(Job job) {
       Wall own = job.building().wall(wall).orElseThrow();
       Length overhang = job.rules().overhang();
       Length near = Jobs.inches(left).plus(overhang);
       Length far = new Fit(job).trimmed(own).minus(near).minus(Jobs.inches(width));
-      Pair pair =
-          new Pair(
-              new Half(cut("L1", near, offButt, offTip), true, true),
-              new Half(cut("L2", far, Length.ofInches(2), Length.ofInches(2)), false, true));
-      Pair.Where where = Pair.Where.of(job.rules(), job.building(), round, own);
-      return new Fit(job).pieces(pair.log(where), own).get(0);
+      Piece left = cut("L1", near, offButt, offTip);
+      Piece right = cut("L2", far, Length.ofInches(2), Length.ofInches(2));
+      return FilledPlace.of(
+          job,
+          new PlacedLog(left, own, round, false, Length.ZERO),
+          new PlacedLog(right, own, round, true, new Fit(job).trimmed(own).minus(far)));
     }
 
     private static Piece cut(String tag, Length trimmed, Length offButt, Length offTip) {

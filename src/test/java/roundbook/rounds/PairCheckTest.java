@@ -5,17 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import roundbook.balance.Effort;
 import roundbook.job.Job;
-import roundbook.job.Log;
-import roundbook.job.Pair;
-import roundbook.job.Pair.Half;
 import roundbook.job.Piece;
 import roundbook.plan.ShortYards;
 import roundbook.stack.Course;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
 import roundbook.units.Length;
@@ -48,48 +45,22 @@ class PairCheckTest {
         Verifier.faults(unasked, CHOICE, stack(CHOICE.courses())));
   }
 
-  /** Changes every pair, its place keeping the diameters that it had. */
-  private static List<String> faults(UnaryOperator<Pair> change) {
+  /** Changes every pair. */
+  private static List<String> faults(UnaryOperator<FilledPlace> change) {
     List<Course> courses = new ArrayList<>();
     for (Course course : CHOICE.courses()) {
-      List<PlacedLog> logs = course.logs().stream().map(log -> changed(log, change)).toList();
-      courses.add(Course.of(course.round(), logs, JOB.rules()));
+      List<FilledPlace> places =
+          course.places().stream()
+              .map(place -> place.isShared() ? change.apply(place) : place)
+              .toList();
+      courses.add(Course.of(course.round(), places, JOB.rules()));
     }
     return new PairCheck(JOB, stack(courses)).faults();
   }
 
-  private static PlacedLog changed(PlacedLog placed, UnaryOperator<Pair> change) {
-    Log log = placed.piece().log();
-    if (log.pair().isEmpty()) {
-      return placed;
-    }
-    Log other =
-        new Log(
-            log.tag(),
-            log.length(),
-            log.profile(),
-            log.sources(),
-            log.traits(),
-            log.place(),
-            log.origin(),
-            log.extra(),
-            Optional.of(change.apply(log.pair().get())));
-    Piece piece = new Piece(other, placed.piece().cutOffButt(), placed.piece().trimmed());
-    return new PlacedLog(piece, placed.wall(), placed.round(), placed.buttAtStart());
-  }
-
-  private static Half with(Half half, Length cutOffButt, Length trimmed) {
-    return half.hewn(new Piece(half.piece().log(), cutOffButt, trimmed));
-  }
-
-  @Test
-  void aLogTheOtherWayRoundIsFound() {
-    assertFault(
-        "has another diameter in its place",
-        faults(
-            pair ->
-                new Pair(
-                    new Half(pair.left().piece(), true, !pair.left().buttOut()), pair.right())));
+  /** Cuts a log otherwise, its left end staying where it was. */
+  private static PlacedLog cut(PlacedLog log, Length cutOffButt, Length trimmed) {
+    return log.with(new Piece(log.piece().log(), cutOffButt, trimmed));
   }
 
   @Test
@@ -97,9 +68,10 @@ class PairCheckTest {
     assertFault(
         "is too short",
         faults(
-            pair ->
-                new Pair(
-                    pair.left(), with(pair.right(), Length.ZERO, pair.right().piece().trimmed()))));
+            pair -> {
+              PlacedLog right = pair.logs().get(1);
+              return pair.with(cut(right, Length.ZERO, right.piece().trimmed()), right);
+            }));
   }
 
   @Test
@@ -108,12 +80,39 @@ class PairCheckTest {
     assertFault(
         "is too short past its notch",
         faults(
-            pair ->
-                new Pair(
-                    with(
-                        pair.left(),
-                        pair.left().piece().cutOffButt(),
-                        pair.left().piece().trimmed().minus(less)),
-                    pair.right())));
+            pair -> {
+              Piece piece = pair.first().piece();
+              Length trimmed = piece.trimmed().minus(less);
+              return pair.with(cut(pair.first(), piece.cutOffButt(), trimmed), pair.first());
+            }));
+  }
+
+  /** A right log that is shorter and not moved to the corner leaves the corner without a log. */
+  @Test
+  void aLogThatDoesNotReachItsCornerIsFound() {
+    Length inch = Length.ofInches(1);
+    assertFault(
+        "does not reach to its corner",
+        faults(
+            pair -> {
+              PlacedLog right = pair.logs().get(1);
+              PlacedLog moved =
+                  new PlacedLog(
+                      right.piece(),
+                      right.wall(),
+                      right.round(),
+                      right.buttAtStart(),
+                      right.fromLeft().minus(inch));
+              return pair.with(moved, right);
+            }));
+    assertFault(
+        "does not reach to its corner",
+        faults(
+            pair -> {
+              PlacedLog left = pair.first();
+              PlacedLog moved =
+                  new PlacedLog(left.piece(), left.wall(), left.round(), left.buttAtStart(), inch);
+              return pair.with(moved, left);
+            }));
   }
 }

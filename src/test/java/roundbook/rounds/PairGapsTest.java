@@ -10,13 +10,12 @@ import org.junit.jupiter.api.Test;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Job;
 import roundbook.job.Log;
-import roundbook.job.Pair;
-import roundbook.job.Pair.Half;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.plan.Jobs;
 import roundbook.stack.Course;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.Joint;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
@@ -79,10 +78,10 @@ class PairGapsTest {
     for (int round = 1; round <= 4; round++) {
       PairGaps gaps = new PairGaps(JOB, courses, JAMBS);
       double before = gaps.cost();
-      PlacedLog old = courses.get(round - 1).logs().get(0);
-      PlacedLog put = new PlacedLog(thick, north, round, old.buttAtStart());
+      FilledPlace old = courses.get(round - 1).places().get(0);
+      FilledPlace put = old.with(thick);
       gaps.put(put);
-      assertEquals(put, gaps.course(round).logs().get(0));
+      assertEquals(put, gaps.course(round).places().get(0));
       List<Course> now = new ArrayList<>(courses);
       now.set(round - 1, gaps.course(round));
       assertEquals(expected(JOB, now), gaps.cost(), 1e-5, "round " + round);
@@ -95,9 +94,9 @@ class PairGapsTest {
   private static List<Course> fourRounds() {
     List<Course> courses = new ArrayList<>(TwoRounds.choice(JOB).courses());
     for (int round = 3; round <= 4; round++) {
-      List<PlacedLog> logs = new ArrayList<>();
-      for (PlacedLog log : courses.get(round - 3).logs()) {
-        logs.add(new PlacedLog(log.piece(), log.wall(), round, log.buttAtStart()));
+      List<FilledPlace> logs = new ArrayList<>();
+      for (FilledPlace log : courses.get(round - 3).places()) {
+        logs.add(FilledPlace.of(log.first().piece(), log.wall(), round, log.buttAtStart()));
       }
       courses.add(Course.of(round, logs, JOB.rules()));
     }
@@ -118,30 +117,31 @@ class PairGapsTest {
     assertEquals(0.01, gaps.cost(), 1e-6);
     gaps.put(pair(job, 12, "13", "13"));
     assertEquals(0.06, gaps.cost(), 1e-6);
-    gaps.put(courses.get(0).logs().get(0));
+    gaps.put(courses.get(0).places().get(0));
     assertEquals(0, gaps.cost(), 1e-6);
     for (String thin : List.of("11.66", "11.67")) {
-      PlacedLog left = pair(job, 2, thin, "13");
-      PlacedLog right = pair(job, 2, "13", thin);
+      FilledPlace left = pair(job, 2, thin, "13");
+      FilledPlace right = pair(job, 2, "13", thin);
       boolean isThin = thin.equals("11.66");
       assertEquals(isThin, PairGaps.hasThinEnd(job, courses.get(0), left), "left " + thin);
       assertEquals(isThin, PairGaps.hasThinEnd(job, courses.get(0), right), "right " + thin);
     }
-    assertFalse(PairGaps.hasThinEnd(job, courses.get(0), courses.get(0).logs().get(0)));
+    assertFalse(PairGaps.hasThinEnd(job, courses.get(0), courses.get(0).places().get(0)));
     PairGaps one = new PairGaps(job, courses, List.of(List.of(), List.of(), List.of(), List.of()));
     one.put(pair(job, 2, "13", "11.66"));
     assertTrue(one.cost() > 4 && one.cost() < 5, "a thin end: " + one.cost());
   }
 
   /** Returns a pair on N in round 1 whose left log is squared by so many inches at its corner. */
-  private static PlacedLog pair(Job job, int squared, String left, String right) {
+  private static FilledPlace pair(Job job, int squared, String left, String right) {
     Wall north = job.building().walls().get(0);
     Log one = Jobs.log("L11", Length.ofInches(103 + 2 + squared), left, left, left);
     Log other = Jobs.log("L12", Length.ofInches(111), right, right, right);
-    Half first = new Half(new Piece(one, Length.ofInches(2), Length.ofInches(103)), true, false);
-    Half second = new Half(new Piece(other, Length.ofInches(2), Length.ofInches(107)), false, true);
-    Log both = new Pair(first, second).log(Pair.Where.of(job.rules(), job.building(), 1, north));
-    return new PlacedLog(
-        new Fit(job).pieces(both, north).get(0), north, 1, job.rules().clockwise(1));
+    Piece first = new Piece(one, Length.ofInches(2), Length.ofInches(103));
+    Piece second = new Piece(other, Length.ofInches(2), Length.ofInches(107));
+    return FilledPlace.of(
+        job,
+        new PlacedLog(first, north, 1, true, Length.ZERO),
+        new PlacedLog(second, north, 1, true, Length.ofInches(246 - 107)));
   }
 }

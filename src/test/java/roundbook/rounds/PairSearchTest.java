@@ -16,13 +16,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import roundbook.job.Job;
 import roundbook.job.Log;
-import roundbook.job.Pair;
-import roundbook.job.Pair.Half;
 import roundbook.job.Wall;
 import roundbook.plan.Jobs;
 import roundbook.rounds.Pairing.Side;
 import roundbook.rounds.Pairing.Spot;
 import roundbook.stack.Course;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;
 import roundbook.units.Length;
 
@@ -54,31 +53,27 @@ class PairSearchTest {
     return logs;
   }
 
-  private static List<Half> ways(Log log, Side side) {
-    return new Fit(JOB)
-        .pieces(log, SOUTH, side.length()).stream()
-            .flatMap(piece -> Stream.of(true, false).map(out -> new Half(piece, side.left(), out)))
-            .toList();
+  private static List<PlacedLog> ways(Log log, Side side) {
+    return new Fit(JOB).beside(log, SOUTH, side.spot().round(), side.left(), side.length());
   }
 
-  private static double cost(Map<Spot, Pair> pairs) {
+  private static double cost(Map<Spot, FilledPlace> pairs) {
     PairGaps gaps = new PairGaps(JOB, COURSES, JAMBS);
-    pairs.forEach(
-        (spot, pair) -> {
-          Log both = pair.log(Pair.Where.of(JOB.rules(), JOB.building(), spot.round(), SOUTH));
-          gaps.put(
-              new PlacedLog(
-                  new Fit(JOB).pieces(both, SOUTH).get(0),
-                  SOUTH,
-                  spot.round(),
-                  JOB.rules().clockwise(spot.round())));
-        });
+    pairs.values().forEach(gaps::put);
     return gaps.cost();
   }
 
-  private static List<Log> best(List<Spot> spots, List<Log> free) {
+  private static List<FilledPlace> best(List<Spot> spots, List<Log> free) {
     PairGaps gaps = new PairGaps(JOB, COURSES, JAMBS);
     return new PairSearch(JOB, gaps, PairSearchTest::ways).best(spots, Map.of(), free);
+  }
+
+  private static FilledPlace pair(PlacedLog left, PlacedLog right) {
+    return FilledPlace.of(JOB, left, right);
+  }
+
+  private static Stream<Log> logs(FilledPlace pair) {
+    return pair.logs().stream().map(log -> log.piece().log());
   }
 
   /** One log after the other is changed, so a valley may hold the search, but hardly ever does. */
@@ -88,8 +83,7 @@ class PairSearchTest {
     for (long seed = 1; seed <= 6; seed++) {
       List<Log> free = free(seed, 4);
       double least = leastOf(spot(2), free);
-      Log found = best(List.of(spot(2)), free).get(0);
-      double cost = cost(Map.of(spot(2), found.pair().orElseThrow()));
+      double cost = cost(Map.of(spot(2), best(List.of(spot(2)), free).get(0)));
       assertTrue(cost < 1.1 * least, "seed " + seed + ": " + cost + " for " + least);
       best += cost < least + 1e-9 ? 1 : 0;
     }
@@ -105,8 +99,8 @@ class PairSearchTest {
   void aLongLogIsNotWastedOnAShortPiece(int length, int otherMid, boolean taken) {
     List<Log> free = List.of(cylinder("L20", 112, 104), cylinder("L21", 112, otherMid));
     List<Log> all = Stream.concat(free.stream(), Stream.of(cylinder("L22", length, 104))).toList();
-    List<Log> members = best(List.of(spot(2)), all).get(0).members();
-    assertEquals(taken, members.stream().anyMatch(log -> log.tag().equals("L22")));
+    Stream<Log> found = logs(best(List.of(spot(2)), all).get(0));
+    assertEquals(taken, found.anyMatch(log -> log.tag().equals("L22")));
   }
 
   private static Log cylinder(String tag, int length, int eighths) {
@@ -120,9 +114,9 @@ class PairSearchTest {
     for (Log left : free) {
       for (Log right : free) {
         if (left != right) {
-          for (Half one : ways(left, new Side(spot, true))) {
-            for (Half other : ways(right, new Side(spot, false))) {
-              least = Math.min(least, cost(Map.of(spot, new Pair(one, other))));
+          for (PlacedLog one : ways(left, new Side(spot, true))) {
+            for (PlacedLog other : ways(right, new Side(spot, false))) {
+              least = Math.min(least, cost(Map.of(spot, pair(one, other))));
             }
           }
         }
@@ -136,28 +130,28 @@ class PairSearchTest {
   void noOtherLogOrWayAtOneSideIsBetter(long seed) {
     List<Log> free = free(seed, 7);
     List<Spot> spots = List.of(spot(1), spot(2));
-    List<Log> found = best(spots, free);
-    Map<Spot, Pair> pairs = new HashMap<>();
+    List<FilledPlace> found = best(spots, free);
+    Map<Spot, FilledPlace> pairs = new HashMap<>();
     List<Log> used = new ArrayList<>();
     for (int i = 0; i < 2; i++) {
-      pairs.put(spots.get(i), found.get(i).pair().orElseThrow());
-      used.addAll(found.get(i).members());
+      pairs.put(spots.get(i), found.get(i));
+      logs(found.get(i)).forEach(used::add);
     }
     assertEquals(4, used.stream().distinct().count());
     double least = cost(pairs);
     for (Spot spot : spots) {
-      Pair own = pairs.get(spot);
+      FilledPlace own = pairs.get(spot);
       for (Log log : free) {
-        boolean here = own.halves().stream().anyMatch(half -> half.piece().log().equals(log));
+        boolean here = logs(own).anyMatch(log::equals);
         if (used.contains(log) && !here) {
           continue;
         }
         for (boolean left : new boolean[] {true, false}) {
-          Half stays = left ? own.right() : own.left();
+          PlacedLog stays = own.logs().get(left ? 1 : 0);
           if (!stays.piece().log().equals(log)) {
-            for (Half half : ways(log, new Side(spot, left))) {
-              Map<Spot, Pair> other = new HashMap<>(pairs);
-              other.put(spot, left ? new Pair(half, stays) : new Pair(stays, half));
+            for (PlacedLog half : ways(log, new Side(spot, left))) {
+              Map<Spot, FilledPlace> other = new HashMap<>(pairs);
+              other.put(spot, left ? pair(half, stays) : pair(stays, half));
               assertTrue(cost(other) > least - 1e-9, log.tag() + " " + half);
             }
           }
@@ -172,21 +166,21 @@ class PairSearchTest {
   void noTwoLogsAreBetterExchanged(long seed) {
     List<Log> free = free(seed, 4);
     List<Spot> spots = List.of(spot(1), spot(2));
-    List<Log> found = best(spots, free);
+    List<FilledPlace> found = best(spots, free);
     assertEquals(2, found.size());
-    Map<Side, Half> sides = new HashMap<>();
+    Map<Side, PlacedLog> sides = new HashMap<>();
     for (int i = 0; i < 2; i++) {
-      Pair pair = found.get(i).pair().orElseThrow();
-      sides.put(new Side(spots.get(i), true), pair.left());
-      sides.put(new Side(spots.get(i), false), pair.right());
+      sides.put(new Side(spots.get(i), true), found.get(i).logs().get(0));
+      sides.put(new Side(spots.get(i), false), found.get(i).logs().get(1));
     }
     double least = cost(pairs(spots, sides));
     for (Side one : sides.keySet()) {
       for (Side other : sides.keySet()) {
         if (!one.equals(other)) {
-          for (Half here : ways(sides.get(other).piece().log(), one)) {
-            for (Half back : ways(sides.get(one).piece().log(), other).stream().limit(2).toList()) {
-              Map<Side, Half> tried = new HashMap<>(sides);
+          for (PlacedLog here : ways(sides.get(other).piece().log(), one)) {
+            for (PlacedLog back :
+                ways(sides.get(one).piece().log(), other).stream().limit(2).toList()) {
+              Map<Side, PlacedLog> tried = new HashMap<>(sides);
               tried.put(one, here);
               tried.put(other, back);
               assertFalse(cost(pairs(spots, tried)) < least - 1e-9, one + " with " + other);
@@ -197,10 +191,10 @@ class PairSearchTest {
     }
   }
 
-  private static Map<Spot, Pair> pairs(List<Spot> spots, Map<Side, Half> sides) {
-    Map<Spot, Pair> pairs = new HashMap<>();
+  private static Map<Spot, FilledPlace> pairs(List<Spot> spots, Map<Side, PlacedLog> sides) {
+    Map<Spot, FilledPlace> pairs = new HashMap<>();
     for (Spot spot : spots) {
-      pairs.put(spot, new Pair(sides.get(new Side(spot, true)), sides.get(new Side(spot, false))));
+      pairs.put(spot, pair(sides.get(new Side(spot, true)), sides.get(new Side(spot, false))));
     }
     return pairs;
   }

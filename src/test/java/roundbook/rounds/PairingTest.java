@@ -21,12 +21,12 @@ import roundbook.job.Doors;
 import roundbook.job.Job;
 import roundbook.job.Kept;
 import roundbook.job.Log;
-import roundbook.job.Pair.Half;
 import roundbook.job.Pin;
 import roundbook.plan.Jobs;
 import roundbook.problem.CellRef;
 import roundbook.rounds.Pairing.Spot;
 import roundbook.stack.Course;
+import roundbook.stack.FilledPlace;
 import roundbook.units.Length;
 
 /**
@@ -57,12 +57,11 @@ class PairingTest {
 
   @Test
   void everyPlaceIsFilledWithLogsLongEnoughForTheirSide() {
-    List<Log> pairs = pairs(FOUR, ANY);
+    List<FilledPlace> pairs = pairs(FOUR, ANY);
     assertEquals(List.of(SOUTH_1, SOUTH_2), places(pairs));
-    for (Log pair : pairs) {
-      List<Half> halves = pair.pair().orElseThrow().halves();
-      assertEquals(Length.ofInches(107), halves.get(0).piece().log().length());
-      assertEquals(Length.ofInches(111), halves.get(1).piece().log().length());
+    for (FilledPlace pair : pairs) {
+      assertEquals(Length.ofInches(107), pair.logs().get(0).piece().log().length());
+      assertEquals(Length.ofInches(111), pair.logs().get(1).piece().log().length());
     }
     assertEquals(Set.of("L9", "L10", "L11", "L12"), tags(pairs));
   }
@@ -93,7 +92,7 @@ class PairingTest {
     Pairing.Wish had = new Pairing.Wish(Set.of(SOUTH_2), true);
     assertEquals(List.of(SOUTH_2), places(pairs(FOUR, had)), "only what had one");
     Choice lacking = TwoRounds.choice(FOUR).with(Optional.of(new Shortage(2, 2, List.of())));
-    List<Log> pairs = new Pairing(FOUR, lacking, Set.of(), had).pairs();
+    List<FilledPlace> pairs = new Pairing(FOUR, lacking, Set.of(), had).pairs();
     assertEquals(List.of(SOUTH_1, SOUTH_2), places(pairs), "any while rounds are missing");
   }
 
@@ -134,7 +133,7 @@ class PairingTest {
   void placesOfMissingRoundsAreForeseen() {
     Job job = FOUR;
     Choice one = short1(job, 2);
-    List<Log> pairs = new Pairing(job, one, Set.of(), ANY).pairs();
+    List<FilledPlace> pairs = new Pairing(job, one, Set.of(), ANY).pairs();
     assertEquals(List.of(SOUTH_1, SOUTH_2), places(pairs));
     Choice none =
         new Choice(
@@ -158,31 +157,31 @@ class PairingTest {
   void pairsOfAnEarlierPlanAreTakenUp() {
     Job job = job(small(9, 107), small(10, 111), small(11, 107), small(12, 111), small(13, 111));
     Choice plain = TwoRounds.choice(job);
-    List<Log> pairs = new Pairing(job, plain, Set.of(SOUTH_1), ANY).pairs();
+    List<FilledPlace> pairs = new Pairing(job, plain, Set.of(SOUTH_1), ANY).pairs();
     assertEquals(List.of(SOUTH_2), places(pairs));
     Choice with = laid(job, pairs);
     Pairing.Wish keeping = new Pairing.Wish(Set.of(SOUTH_1, SOUTH_2), true);
-    List<Log> kept = new Pairing(job, with, Set.of(), keeping).pairs();
+    List<FilledPlace> kept = new Pairing(job, with, Set.of(), keeping).pairs();
     assertEquals(pairs, kept.subList(0, 1), "the kept one first");
     assertEquals(List.of(SOUTH_2, SOUTH_1), places(kept));
     assertEquals(4, tags(kept).size());
-    List<Log> anew = new Pairing(job, with, Set.of(), ANY).pairs();
+    List<FilledPlace> anew = new Pairing(job, with, Set.of(), ANY).pairs();
     assertEquals(List.of(SOUTH_1, SOUTH_2), places(anew));
-    List<Log> refused = new Pairing(job, with, Set.of(SOUTH_2), keeping).pairs();
+    List<FilledPlace> refused = new Pairing(job, with, Set.of(SOUTH_2), keeping).pairs();
     assertEquals(List.of(SOUTH_1), places(refused));
   }
 
   /** Taken away is what no opening cuts, and put anew what its door has left: by hand, twice. */
   @Test
   void aPlanIsMadeAgainUntilItsPairsStay() {
-    List<List<Log>> planned = new ArrayList<>();
-    Function<Job, Choice> plan =
+    List<List<FilledPlace>> planned = new ArrayList<>();
+    Function<PairedJob, Choice> plan =
         job -> {
-          List<Log> pairs = job.logs().stream().filter(log -> log.pair().isPresent()).toList();
+          List<FilledPlace> pairs = job.pairs();
           planned.add(pairs);
           return laid(FOUR, pairs);
         };
-    Choice choice = new ShortPairs(FOUR).choose(plan);
+    Choice choice = new ShortPairs(PairedJob.of(FOUR)).choose(plan);
     assertEquals(List.of(SOUTH_1, SOUTH_2), places(choice.placedPairs()));
     assertEquals(List.of(0, 2), planned.stream().map(List::size).toList());
     assertEquals(
@@ -190,7 +189,8 @@ class PairingTest {
         new TreeSet<>(choice.unused().stream().map(Log::tag).toList()),
         "the long logs are free");
     planned.clear();
-    assertEquals(List.of(), new ShortPairs(doors(FOUR, false)).choose(plan).placedPairs());
+    assertEquals(
+        List.of(), new ShortPairs(PairedJob.of(doors(FOUR, false))).choose(plan).placedPairs());
     assertEquals(1, planned.size());
   }
 
@@ -203,11 +203,10 @@ class PairingTest {
     Job thin = job(thick(9, 107, "11"), thick(10, 111, "11"));
     List<List<Place>> planned = new ArrayList<>();
     Choice choice =
-        new ShortPairs(thin)
+        new ShortPairs(PairedJob.of(thin))
             .choose(
                 job -> {
-                  List<Log> pairs =
-                      job.logs().stream().filter(log -> log.pair().isPresent()).toList();
+                  List<FilledPlace> pairs = job.pairs();
                   planned.add(places(pairs));
                   return laid(thin, pairs);
                 });
@@ -217,37 +216,33 @@ class PairingTest {
   }
 
   /** Returns the two rounds by hand, with pairs in place of the logs that lay there. */
-  private static Choice laid(Job job, List<Log> pairs) {
+  private static Choice laid(Job job, List<FilledPlace> pairs) {
     Map<Place, Held> places = new HashMap<>();
     for (int i = 0; i < 8; i++) {
       String wall = job.building().walls().get(i % 4).name();
       places.put(new Place(i / 4 + 1, wall), new Held(job.logs().get(i).tag(), Length.ofInches(2)));
     }
-    for (Log pair : pairs) {
-      places.put(
-          ShortPairs.place(pair),
-          Held.of(new roundbook.job.Piece(pair, Length.ofInches(2), Length.ofInches(246))));
-    }
+    pairs.forEach(pair -> places.put(pair.place(), pair.held()));
     return Placement.choice(job, places, 2).with(Optional.empty());
   }
 
-  private static List<Log> pairs(Job job, Pairing.Wish wish) {
+  private static List<FilledPlace> pairs(Job job, Pairing.Wish wish) {
     return pairs(job, Set.of(), wish);
   }
 
-  private static List<Log> pairs(Job job, Set<Place> refused, Pairing.Wish wish) {
+  private static List<FilledPlace> pairs(Job job, Set<Place> refused, Pairing.Wish wish) {
     return new Pairing(job, TwoRounds.choice(job), refused, wish).pairs();
   }
 
-  private static List<Place> places(List<Log> pairs) {
-    return pairs.stream().map(ShortPairs::place).toList();
+  private static List<Place> places(List<FilledPlace> pairs) {
+    return pairs.stream().map(FilledPlace::place).toList();
   }
 
-  private static Set<String> tags(List<Log> pairs) {
+  private static Set<String> tags(List<FilledPlace> pairs) {
     Set<String> tags = new TreeSet<>();
     pairs.stream()
-        .flatMap(pair -> pair.members().stream())
-        .forEach(log -> assertTrue(tags.add(log.tag()), log.tag() + " lies twice"));
+        .flatMap(pair -> pair.held().tags().stream())
+        .forEach(tag -> assertTrue(tags.add(tag), tag + " lies twice"));
     return tags;
   }
 

@@ -20,13 +20,14 @@ import roundbook.job.AsBuilt.Place;
 import roundbook.job.Job;
 import roundbook.job.Kept;
 import roundbook.job.Log;
-import roundbook.job.Pair;
-import roundbook.job.Pair.Half;
 import roundbook.job.Piece;
 import roundbook.job.Pin;
+import roundbook.job.Wall;
 import roundbook.plan.Jobs;
 import roundbook.problem.CellRef;
 import roundbook.problem.words.Sentences;
+import roundbook.stack.FilledPlace;
+import roundbook.stack.PlacedLog;
 import roundbook.units.Length;
 
 /** Which log may stand where, as wishes, pins, keeps and what is built have it. */
@@ -171,24 +172,18 @@ class PlacesTest {
   @Test
   void aPairFillsItsOwnPlaceAlone() {
     Job plain = job(Log.Wish.ANYWHERE, Log.Keep.ANY, List.of());
-    Half left = half("L11", 103, true);
-    Half right = half("L12", 107, false);
-    Pair.Where where =
-        Pair.Where.of(plain.rules(), plain.building(), 2, plain.building().walls().get(0));
-    List<Log> logs = new ArrayList<>(plain.logs());
-    logs.add(new Pair(left, right).log(where));
-    Places places = new Places(plain.withLogs(logs), 2);
-    assertTrue(may(places, 10, NORTH_2));
-    assertFalse(may(places, 10, NORTH_1) || may(places, 10, SOUTH_2));
+    Wall north = plain.building().walls().get(0);
+    FilledPlace pair =
+        FilledPlace.of(
+            plain, beside(north, "L11", 103, Length.ZERO), beside(north, "L12", 107, in(139)));
+    Places places = new Places(PairedJob.of(plain, List.of(pair)), 2);
     assertFalse(may(places, 0, NORTH_2));
     assertTrue(may(places, 0, SOUTH_2));
-    assertEquals(Optional.of(10), places.pair(NORTH_2));
+    assertEquals(Optional.of(pair), places.pair(NORTH_2));
+    assertEquals(Optional.of(10), places.number(NORTH_2), "after the ten logs");
     assertEquals(Optional.empty(), places.pair(NORTH_1));
-    assertEquals(
-        List.of(new Piece(logs.get(10), Length.ofInches(2), Length.ofInches(246))),
-        places.pieces(10, plain.building().walls().get(0), 2));
-    assertEquals(List.of(), places.pieces(10, plain.building().walls().get(0), 1));
     assertEquals(10, places.match()[NORTH_2]);
+    assertTrue(places.fillable());
   }
 
   /** The thickest logs are taken first, the longest places filled first. */
@@ -243,9 +238,13 @@ class PlacesTest {
     return new Log.Wish(name, OptionalInt.empty());
   }
 
-  private static Half half(String tag, int trimmed, boolean left) {
-    Log log = Jobs.log(tag, Length.ofInches(trimmed + 4), "12", "12", "12");
-    return new Half(new Piece(log, Length.ofInches(2), Length.ofInches(trimmed)), left, true);
+  private static PlacedLog beside(Wall wall, String tag, int trimmed, Length from) {
+    Log log = Jobs.log(tag, in(trimmed + 4), "12", "12", "12");
+    return new PlacedLog(new Piece(log, in(2), in(trimmed)), wall, 2, false, from);
+  }
+
+  private static Length in(int inches) {
+    return Length.ofInches(inches);
   }
 
   private static AsBuilt measured(Map<Place, Held> held, Map<Place, Measures> typed) {

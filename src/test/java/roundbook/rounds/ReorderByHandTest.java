@@ -79,7 +79,7 @@ class ReorderByHandTest {
     for (String refused : List.of("11.75", "12.25")) {
       Chooser picky =
           (asked, effort) ->
-              asked.logs().stream().anyMatch(log -> log.mid().equals(Jobs.inches(refused)))
+              asked.job().logs().stream().anyMatch(log -> log.mid().equals(Jobs.inches(refused)))
                   ? DEAL.choose(job, FEW)
                   : DEAL.choose(asked, FEW);
       Choice choice = DEAL.choose(job, FEW);

@@ -77,11 +77,7 @@ class StackCheckTest {
     Stack stack = TwoRounds.stack(JOB, plain);
     Notch notch = plain.courses().get(0).notch();
     Map<Place, Held> held = new HashMap<>();
-    plain
-        .courses()
-        .get(0)
-        .logs()
-        .forEach(log -> held.put(new Place(1, log.wall().name()), Held.of(log.piece())));
+    plain.courses().get(0).places().forEach(place -> held.put(place.place(), place.held()));
     Length level = stack.levelHeight(1);
     Map<Corner, Length> read =
         Map.of(

@@ -35,7 +35,7 @@ import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.stack.Course;
-import roundbook.stack.PlacedLog;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.Stack;
 import roundbook.units.Length;
 
@@ -53,14 +53,14 @@ class VerifierTest {
   @Test
   void logsInTwoPlacesOrNone() {
     Choice choice = choice(JOB);
-    Piece third = choice.courses().get(0).logs().get(2).piece();
-    assertFault("log L3 stands in two places", JOB, laid(choice, 0, log -> with(log, third)));
+    Piece third = choice.courses().get(0).places().get(2).first().piece();
+    assertFault("log L3 stands in two places", JOB, laid(choice, 0, place -> place.with(third)));
     assertFault("some logs are neither", JOB, unused(choice, List.of()));
     List<Log> more = new ArrayList<>(choice.unused());
     more.add(JOB.logs().get(0));
     assertFault("log L1 is both placed and unused", JOB, unused(choice, more));
     Piece foreign = piece(Jobs.log("X99", LONG, "14", "13", "12"), JOB.building().walls().get(0));
-    assertFault("log X99 is not of this tally", JOB, laid(choice, 0, log -> with(log, foreign)));
+    assertFault("log X99 is not of this tally", JOB, laid(choice, 0, place -> place.with(foreign)));
   }
 
   @Test
@@ -77,24 +77,30 @@ class VerifierTest {
   void roundsThatAreNoRing() {
     Choice choice = choice(JOB);
     Course first = choice.courses().get(0);
-    List<PlacedLog> crossed = new ArrayList<>(first.logs());
+    List<FilledPlace> crossed = new ArrayList<>(first.places());
     Collections.swap(crossed, 0, 1);
     Choice mixed = course(choice, course(first, 1, crossed));
     assertFault("round 1 has not one log on every wall", JOB, mixed);
     assertFault(
         "round 1 holds a log of another round",
         JOB,
-        laid(choice, 0, log -> new PlacedLog(log.piece(), log.wall(), 2, log.buttAtStart())));
+        laid(
+            choice,
+            0,
+            log -> FilledPlace.of(log.first().piece(), log.wall(), 2, log.buttAtStart())));
     assertFault(
         "round 1 has a butt at the wrong end",
         JOB,
-        laid(choice, 0, log -> new PlacedLog(log.piece(), log.wall(), 1, !log.buttAtStart())));
+        laid(
+            choice,
+            0,
+            log -> FilledPlace.of(log.first().piece(), log.wall(), 1, !log.buttAtStart())));
   }
 
   @Test
   void logsThatAreCutTooShort() {
     Choice choice = choice(JOB);
-    Length trimmed = choice.courses().get(0).logs().get(0).piece().trimmed();
+    Length trimmed = choice.courses().get(0).places().get(0).trimmed();
     Log log = JOB.logs().get(0);
     Length rest = LONG.minus(trimmed);
     String lacks = "log L1 lacks the squaring allowance on wall N";
@@ -186,7 +192,7 @@ class VerifierTest {
   /** A settled log need only be there in full: its ends were squared by who cut it. */
   @Test
   void aSettledLogMayBeCutToItsVeryEnd() {
-    Length trimmed = choice(JOB).courses().get(0).logs().get(0).piece().trimmed();
+    Length trimmed = choice(JOB).courses().get(0).places().get(0).trimmed();
     Length rest = LONG.minus(trimmed);
     Log log = JOB.logs().get(0);
     for (Length off : List.of(Length.ZERO, rest)) {
@@ -301,31 +307,27 @@ class VerifierTest {
     return new Piece(log, Length.ofInches(2), new Fit(JOB).trimmed(wall));
   }
 
-  private static PlacedLog with(PlacedLog log, Piece piece) {
-    return new PlacedLog(piece, log.wall(), log.round(), log.buttAtStart());
-  }
-
   private static Choice cut(Choice choice, Piece piece) {
-    return laid(choice, 0, log -> with(log, piece));
+    return laid(choice, 0, place -> place.with(piece));
   }
 
   private static Choice unused(Choice choice, List<Log> unused) {
     return new Choice(choice.courses(), unused, choice.score(), choice.shortage(), List.of());
   }
 
-  private static Choice laid(Choice choice, int wall, UnaryOperator<PlacedLog> change) {
+  private static Choice laid(Choice choice, int wall, UnaryOperator<FilledPlace> change) {
     Course first = choice.courses().get(0);
-    List<PlacedLog> logs = new ArrayList<>(first.logs());
+    List<FilledPlace> logs = new ArrayList<>(first.places());
     logs.set(wall, change.apply(logs.get(wall)));
     return course(choice, course(first, 1, logs));
   }
 
-  private static Course course(Course like, int round, List<PlacedLog> logs) {
+  private static Course course(Course like, int round, List<FilledPlace> logs) {
     return new Course(round, logs, like.size(), like.notch(), like.clockwise());
   }
 
   private static Course notched(Course like, Notch notch) {
-    return new Course(like.round(), like.logs(), like.size(), notch, like.clockwise());
+    return new Course(like.round(), like.places(), like.size(), notch, like.clockwise());
   }
 
   private static Choice course(Choice choice, Course first) {

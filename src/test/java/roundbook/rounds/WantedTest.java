@@ -26,9 +26,9 @@ class WantedTest {
 
   @Test
   void roundsToldAreWanted() {
-    assertEquals(7, new Wanted(told(job(10, 10, "12"), 7)).rounds());
+    assertEquals(7, wanted(told(job(10, 10, "12"), 7)).rounds());
     Job both = with(told(job(10, 10, "12"), 7), Setting.WALL_HEIGHT, Length.ofInches(26));
-    assertEquals(7, new Wanted(both).rounds());
+    assertEquals(7, wanted(both).rounds());
     assertEquals(Optional.empty(), Wanted.height(both));
   }
 
@@ -37,37 +37,37 @@ class WantedTest {
   @CsvSource({"26, 2", "32.4, 2", "32.6, 3", "1, 1"})
   void aHeightIsDividedByTheCourse(String height, int rounds) {
     Job job = with(job(10, 10, "12"), Setting.WALL_HEIGHT, Jobs.inches(height));
-    assertEquals(rounds, new Wanted(job).rounds());
+    assertEquals(rounds, wanted(job).rounds());
     assertEquals(Optional.of(Jobs.inches(height)), Wanted.height(job));
-    assertEquals(0, new Wanted(job.withLogs(List.of())).rounds(), "no log tells of a course");
+    assertEquals(0, wanted(job.withLogs(List.of())).rounds(), "no log tells of a course");
   }
 
   @Test
   void elseAsManyAsTheUsableLogsFill() {
     Job job = job(5, 6, "12");
-    assertEquals(2, new Wanted(job).rounds());
+    assertEquals(2, wanted(job).rounds());
     List<Log> logs = new ArrayList<>(job.logs());
     logs.set(0, Kept.log(logs.get(0), Log.Keep.SPARE));
     logs.set(1, logs.get(1).skipped());
     logs.set(2, Jobs.log("L3", LONG, "5", "5", "5"));
-    assertEquals(2, new Wanted(job.withLogs(logs)).rounds(), "eight are left");
+    assertEquals(2, wanted(job.withLogs(logs)).rounds(), "eight are left");
     logs.set(3, logs.get(3).skipped());
-    assertEquals(1, new Wanted(job.withLogs(logs)).rounds(), "seven are left");
+    assertEquals(1, wanted(job.withLogs(logs)).rounds(), "seven are left");
   }
 
   @Test
   void nothingIsMissingWhereAllStands() {
-    assertEquals(Optional.empty(), new Wanted(told(job(4, 4, "12"), 2)).shortage(2, 2));
-    assertEquals(Optional.empty(), new Wanted(told(job(4, 4, "12"), 2)).shortage(2, 3));
-    assertEquals(Optional.empty(), new Wanted(job(4, 4, "12")).shortage(9, 2), "none was told");
+    assertEquals(Optional.empty(), wanted(told(job(4, 4, "12"), 2)).shortage(2, 2));
+    assertEquals(Optional.empty(), wanted(told(job(4, 4, "12"), 2)).shortage(2, 3));
+    assertEquals(Optional.empty(), wanted(job(4, 4, "12")).shortage(9, 2), "none was told");
     Job high = with(job(4, 4, "12"), Setting.WALL_HEIGHT, Length.ofInches(60));
-    assertEquals(5, new Wanted(high).shortage(5, 2).orElseThrow().wanted());
+    assertEquals(5, wanted(high).shortage(5, 2).orElseThrow().wanted());
   }
 
   /** Without a word of rounds one is wanted at least. */
   @Test
   void oneRoundIsMissingWhereNoneCanBeBuilt() {
-    Shortage shortage = new Wanted(job(1, 1, "12")).shortage(0, 0).orElseThrow();
+    Shortage shortage = wanted(job(1, 1, "12")).shortage(0, 0).orElseThrow();
     assertEquals(1, shortage.wanted());
     assertEquals(0, shortage.built());
     assertEquals(2, shortage.count());
@@ -80,7 +80,7 @@ class WantedTest {
   @Test
   void whatIsMissingIsTheLongestFirst() {
     Job job = told(job(4, 5, "11.3", "12", "12.6", "13.1"), 3);
-    List<Missing> missing = new Wanted(job).shortage(3, 2).orElseThrow().missing();
+    List<Missing> missing = wanted(job).shortage(3, 2).orElseThrow().missing();
     Length from = Length.ofInchFraction(45, 4);
     Length to = Length.ofInchFraction(25, 2);
     assertEquals(
@@ -92,7 +92,7 @@ class WantedTest {
   @Test
   void longLogsFillShortWallsToo() {
     Job job = told(job(9, 2, "12"), 3);
-    List<Missing> missing = new Wanted(job).shortage(3, 2).orElseThrow().missing();
+    List<Missing> missing = wanted(job).shortage(3, 2).orElseThrow().missing();
     assertEquals(1, missing.size());
     assertEquals(1, missing.get(0).count());
     assertEquals(CROSS, missing.get(0).least());
@@ -101,7 +101,7 @@ class WantedTest {
   @Test
   void aYardOfNothingTellsNoDiameters() {
     Job job = told(job(0, 0, "12"), 1);
-    List<Missing> missing = new Wanted(job).shortage(1, 0).orElseThrow().missing();
+    List<Missing> missing = wanted(job).shortage(1, 0).orElseThrow().missing();
     assertEquals(
         List.of(
             new Missing(2, LONG, "N S", Length.ZERO, Length.ZERO),
@@ -139,5 +139,9 @@ class WantedTest {
       logs.add(Jobs.log("L" + (i + 1), i < longLogs ? LONG : CROSS, mid, mid, mid));
     }
     return Jobs.random(1, 1).withLogs(logs);
+  }
+
+  private static Wanted wanted(Job job) {
+    return new Wanted(PairedJob.of(job));
   }
 }

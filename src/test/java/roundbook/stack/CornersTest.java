@@ -123,8 +123,8 @@ class CornersTest {
 
   @Test
   void buttsAndTipsLieAtTheirCorners() {
-    PlacedLog round1 = stack(RULES, AsBuilt.NOTHING).courses().get(0).on(NORTH).orElseThrow();
-    PlacedLog round2 = stack(RULES, AsBuilt.NOTHING).courses().get(1).on(NORTH).orElseThrow();
+    FilledPlace round1 = stack(RULES, AsBuilt.NOTHING).courses().get(0).on(NORTH).orElseThrow();
+    FilledPlace round2 = stack(RULES, AsBuilt.NOTHING).courses().get(1).on(NORTH).orElseThrow();
     assertEquals(round1.buttAtStart() ? "NW" : "NE", round1.buttCorner(BUILDING));
     assertEquals(round2.buttAtStart() ? "NW" : "NE", round2.buttCorner(BUILDING));
     assertEquals(round1.buttAtStart(), !round2.buttAtStart(), "ends alternate");
@@ -141,11 +141,8 @@ class CornersTest {
     assertFalse(new EndFit(RULES, BUILDING).refuses());
     Course course = stack(RULES, AsBuilt.NOTHING).courses().get(0);
     EndFit fit = new EndFit(RULES, BUILDING);
-    assertTrue(fit.tipBears(course.on(NORTH).orElseThrow().piece(), NORTH, course.notch()));
-    Piece thin =
-        new Piece(
-            Jobs.log("9", Length.ofInches(300), "9", "8", "7"), Length.ZERO, Length.ofInches(246));
-    assertFalse(fit.tipBears(thin, NORTH, course.notch()));
+    assertTrue(fit.bears(course.on(NORTH).orElseThrow().thinEnd(), NORTH, course.notch()));
+    assertFalse(fit.bears(Length.ofInches(7), NORTH, course.notch()));
   }
 
   private static BuildRules limits(long least, long most) {
@@ -179,11 +176,11 @@ class CornersTest {
   private static Stack stack(BuildRules rules, AsBuilt built) {
     List<Course> courses = new ArrayList<>();
     for (int round = 1; round <= 3; round++) {
-      List<PlacedLog> logs = new ArrayList<>();
+      List<FilledPlace> logs = new ArrayList<>();
       for (Wall wall : BUILDING.walls()) {
         Length trimmed = BUILDING.trimmed(wall, rules.overhang());
         Piece piece = new Piece(Jobs.log("1", trimmed, "14", "14", "14"), Length.ZERO, trimmed);
-        logs.add(new PlacedLog(piece, wall, round, rules.clockwise(round)));
+        logs.add(FilledPlace.of(piece, wall, round, rules.clockwise(round)));
       }
       courses.add(Course.of(round, logs, rules));
     }

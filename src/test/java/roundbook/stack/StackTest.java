@@ -32,12 +32,12 @@ class StackTest {
     Wall east = building.walls().get(1);
     assertEquals(Length.ofInches(16 * 12 + 4), building.trimmed(north, overhang));
     assertEquals(Length.ofInches(12 * 12 + 4), building.trimmed(east, overhang));
-    PlacedLog log = placed(north, building.trimmed(north, overhang), "15", "14", "13", true);
+    FilledPlace log = placed(north, building.trimmed(north, overhang), "15", "14", "13", true);
     Length near = log.nearShoulder(building, overhang);
     Length far = log.farShoulder(building, overhang);
     assertEquals(Length.ofInches(8), near);
     assertEquals(Length.ofInches(15 * 12), far.minus(near), "15 ft inside");
-    assertEquals(Length.ofInches(8), log.piece().trimmed().minus(far));
+    assertEquals(Length.ofInches(8), log.trimmed().minus(far));
   }
 
   /** Computed apart: trimmed length and shoulders. */
@@ -47,8 +47,8 @@ class StackTest {
       String outside, String t, String o, String trimmed, String near, String far, String run) {
     Building building = Jobs.building(in(outside), in(outside), in(t));
     Wall wall = building.walls().get(0);
-    PlacedLog log = placed(wall, building.trimmed(wall, in(o)), "15", "14", "13", true);
-    assertEquals(in(trimmed), log.piece().trimmed());
+    FilledPlace log = placed(wall, building.trimmed(wall, in(o)), "15", "14", "13", true);
+    assertEquals(in(trimmed), log.trimmed());
     assertEquals(in(near), log.nearShoulder(building, in(o)));
     assertEquals(in(far), log.farShoulder(building, in(o)));
     assertEquals(in(run), log.farShoulder(building, in(o)).minus(in(near)));
@@ -175,30 +175,30 @@ class StackTest {
         Jobs.building(Length.ofInches(240), Length.ofInches(168), rules.thickness());
     List<Course> courses = new ArrayList<>();
     for (int round = 1; round <= sizes.length; round++) {
-      List<PlacedLog> logs = new ArrayList<>();
+      List<FilledPlace> logs = new ArrayList<>();
       for (Wall wall : building.walls()) {
         Length trimmed = building.trimmed(wall, rules.overhang());
         String size = sizes[round - 1];
         Piece piece = new Piece(Jobs.log("1", trimmed, size, size, size), Length.ZERO, trimmed);
-        logs.add(new PlacedLog(piece, wall, round, rules.clockwise(round)));
+        logs.add(FilledPlace.of(piece, wall, round, rules.clockwise(round)));
       }
       courses.add(Course.of(round, logs, rules));
     }
     return Stack.of(rules, building, courses);
   }
 
-  private static PlacedLog placed(
+  private static FilledPlace placed(
       Wall wall, Length trimmed, String butt, String mid, String tip, boolean start) {
     Piece piece = new Piece(Jobs.log("1", trimmed, butt, mid, tip), Length.ZERO, trimmed);
-    return new PlacedLog(piece, wall, 1, start);
+    return FilledPlace.of(piece, wall, 1, start);
   }
 
-  private static PlacedLog tallied(Wall wall, Length trimmed, String numbers, boolean start) {
+  private static FilledPlace tallied(Wall wall, Length trimmed, String numbers, boolean start) {
     String[] each = numbers.split("\\|");
     DiameterProfile profile =
         DiameterProfile.of(in(each[0]), in(each[1]), in(each[2]), in(each[3]));
     Piece piece = new Piece(Jobs.log("1", in(each[0]), profile), Length.ZERO, trimmed);
-    return new PlacedLog(piece, wall, 1, start);
+    return FilledPlace.of(piece, wall, 1, start);
   }
 
   private static Length in(String text) {

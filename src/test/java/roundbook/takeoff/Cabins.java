@@ -23,7 +23,7 @@ import roundbook.problem.CellRef;
 import roundbook.rounds.BalancedChooser;
 import roundbook.rounds.Choice;
 import roundbook.stack.Course;
-import roundbook.stack.PlacedLog;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.Stack;
 import roundbook.units.Length;
 import roundbook.units.LengthUnit;
@@ -108,8 +108,8 @@ public final class Cabins {
     List<Log> logs =
         Stream.concat(
                 stack().courses().stream()
-                    .flatMap(course -> course.logs().stream())
-                    .map(log -> log.piece().log()),
+                    .flatMap(course -> course.places().stream())
+                    .map(log -> log.first().piece().log()),
                 spares.stream())
             .toList();
     return new Job(rules, building(), logs, openings, List.of());
@@ -118,7 +118,7 @@ public final class Cabins {
   Stack stack() {
     List<Course> courses = new ArrayList<>();
     for (int round = 1; round <= rounds.size(); round++) {
-      List<PlacedLog> logs = new ArrayList<>();
+      List<FilledPlace> logs = new ArrayList<>();
       for (int wall = 0; wall < 4; wall++) {
         logs.add(placed(round, building().walls().get(wall), rounds.get(round - 1)[wall]));
       }
@@ -149,10 +149,10 @@ public final class Cabins {
     return Jobs.building(in(240), in(168), rules.thickness());
   }
 
-  private PlacedLog placed(int round, Wall wall, double diameter) {
+  private FilledPlace placed(int round, Wall wall, double diameter) {
     Length trimmed = building().trimmed(wall, rules.overhang());
     Log log = log(wall.name() + round, trimmed.inches() + 4, diameter);
-    return new PlacedLog(new Piece(log, in(2), trimmed), wall, round, rules.clockwise(round));
+    return FilledPlace.of(new Piece(log, in(2), trimmed), wall, round, rules.clockwise(round));
   }
 
   private Log log(String tag, double length, double diameter) {

@@ -40,7 +40,7 @@ class OpeningCutTest {
         "through through through through through through from_below untouched", kinds(door));
     // Round 1: from the flat bed at 0 to its crown at 2 3/4 + 6. Round 7: belly at 80 3/4 − 6.
     assertEquals(List.of("8.75", "12.0", "12.0", "12.0", "12.0", "12.0", "7.25"), depths(door));
-    assertEquals("S8", door.header().orElseThrow().piece().log().tag());
+    assertEquals("S8", door.header().orElseThrow().tags());
   }
 
   @Test
@@ -50,7 +50,7 @@ class OpeningCutTest {
         "untouched untouched from_above through through from_below untouched untouched",
         kinds(window));
     assertEquals(List.of("5.25", "12.0", "12.0", "1.75"), depths(window));
-    assertEquals("E6", window.header().orElseThrow().piece().log().tag());
+    assertEquals("E6", window.header().orElseThrow().tags());
   }
 
   @Test
@@ -157,13 +157,13 @@ class OpeningCutTest {
 
   private static String header(double head) {
     OpeningCut cut = only(Cabins.ofRounds(EIGHT).opening("S", 48, 36, 0, head));
-    return cut.header().orElseThrow().piece().log().tag();
+    return cut.header().orElseThrow().tags();
   }
 
   private static double centre(Cabins cabin, String tag) {
     return cabin.stack().courses().stream()
-        .flatMap(course -> course.logs().stream())
-        .filter(log -> log.piece().log().tag().equals(tag))
+        .flatMap(course -> course.places().stream())
+        .filter(log -> log.tags().equals(tag))
         .mapToDouble(log -> cabin.stack().centre(log).inches())
         .findFirst()
         .orElseThrow();
