@@ -168,6 +168,11 @@ public record AsBuilt(
       return logs.stream().anyMatch(log -> log.tag().equals(tag));
     }
 
+    /** Returns whether a log lies there alone. */
+    public boolean isOnly(String tag) {
+      return !isShared() && holds(tag);
+    }
+
     /**
      * Returns what is cut off the butt end of a log that lies there.
      *

@@ -42,7 +42,6 @@ public record PiecePlan(
    * One of two short logs beside an opening.
    *
    * @param placed the log in its place
-   * @param left whether it lies left of the opening, seen from outside
    * @param opening the opening's name
    * @param corner the corner at its other end
    * @param shoulder distance of its only shoulder from its squared butt
@@ -51,12 +50,16 @@ public record PiecePlan(
    */
   public record Half(
       PlacedLog placed,
-      boolean left,
       String opening,
       String corner,
       Length shoulder,
       Weight weight,
       NeckFit fit) {
+    /** Returns whether it lies left of the opening, seen from outside. */
+    public boolean left() {
+      return placed.isLeft();
+    }
+
     /** Returns whether its butt lies at the corner, not at the opening. */
     public boolean buttOut() {
       return placed.buttOut();
@@ -64,7 +67,7 @@ public record PiecePlan(
 
     /** Returns how it is known in what is built and measured. */
     public AsBuilt.Place place() {
-      return new AsBuilt.Place(placed.round(), placed.wall().name()).side(left);
+      return new AsBuilt.Place(placed.round(), placed.wall().name()).side(left());
     }
   }
 

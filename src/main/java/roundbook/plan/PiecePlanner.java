@@ -113,7 +113,6 @@ final class PiecePlanner {
     Length neck = crossing.thickness().plus(job.rules().overhang());
     return new Half(
         log,
-        left,
         through.getOrDefault(placed, ""),
         left ? building.endCorner(log.wall()) : building.startCorner(log.wall()),
         log.buttOut() ? neck : log.piece().trimmed().minus(neck),

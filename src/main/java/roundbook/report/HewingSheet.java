@@ -5,14 +5,14 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import roundbook.job.Piece;
+import roundbook.job.Log;
 import roundbook.page.Cell;
 import roundbook.page.PageSetup.Kind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.plan.PiecePlan;
+import roundbook.stack.PlacedLog;
 import roundbook.plan.PiecePlan.Note;
-import roundbook.units.Length;
 
 /** What to hew or saw, log by log: thickness, crown, face, and the heights left. */
 final class HewingSheet {
@@ -47,27 +47,30 @@ final class HewingSheet {
   }
 
   private Stream<List<Cell>> rows(PiecePlan piece) {
-    return ShortRows.rows(context, piece, beside -> beside.hew(cells), () -> row(piece));
+    return ShortRows.rows(
+        context,
+        piece,
+        beside -> row(beside.cells(), cells.word("beside.mind")),
+        () -> row(new PieceCells(Live.of(context), piece), cells.text(notes(piece))));
   }
 
-  private List<Cell> row(PiecePlan plan) {
-    PieceCells live = new PieceCells(Live.of(context), plan);
-    Piece piece = plan.placed().first().piece();
-    Length sweep = piece.log().traits().sweep();
+  private List<Cell> row(PieceCells live, Cell notes) {
+    PlacedLog placed = live.spot().placed();
+    Log.Traits traits = placed.piece().log().traits();
     return List.of(
-        cells.count(plan.placed().round()),
-        cells.bold(plan.placed().wall().name()).align(Cell.Align.CENTRE),
+        cells.count(placed.round()),
+        cells.bold(ShortRows.place(live.spot())).align(Cell.Align.CENTRE),
         live.tag(Role.BODY_BOLD),
-        cells.text(piece.log().traits().species()),
-        cells.exact(plan.placed().wall().thickness()).role(Role.BODY_BOLD).align(Cell.Align.CENTRE),
-        sweep.isZero() ? cells.centre("") : cells.printed(sweep),
-        cells.word(plan.placed().buttAtStart() ? "hewing.left" : "hewing.right"),
+        cells.text(traits.species()),
+        cells.exact(placed.wall().thickness()).role(Role.BODY_BOLD).align(Cell.Align.CENTRE),
+        traits.sweep().isZero() ? cells.centre("") : cells.printed(traits.sweep()),
+        cells.word(placed.buttAtStart() ? "hewing.left" : "hewing.right"),
         live.printed(live.butt()),
         live.printed(live.mid()),
         live.printed(live.tip()),
         live.printed(live.slab(live.butt())),
         live.printed(live.slab(live.tip())),
-        cells.text(notes(plan)),
+        notes,
         Cell.blank(Role.TICK));
   }
 

@@ -14,6 +14,7 @@ import roundbook.notch.Notch;
 import roundbook.page.PlainTable;
 import roundbook.plan.OrderLine;
 import roundbook.plan.PiecePlan;
+import roundbook.plan.PiecePlan.Weight;
 import roundbook.plan.Plan;
 import roundbook.plan.Plan.LogUse;
 import roundbook.plan.Quantity;
@@ -196,49 +197,36 @@ public final class PlainTables {
   }
 
   private Stream<List<String>> pieceRows(PiecePlan piece) {
+    List<String> both = decimals.of(piece.nearShoulder(), piece.farShoulder());
+    PlacedLog first = piece.placed().first();
     return piece.halves().isEmpty()
-        ? Stream.of(pieceRow(piece))
-        : piece.halves().stream().map(half -> halfRow(piece, half));
+        ? Stream.of(row(piece, first, piece.buttAt(), both, piece.weight()))
+        : piece.halves().stream().map(half -> row(piece, half));
   }
 
   /** Returns the row of a short log beside an opening, which has one shoulder only. */
-  private List<String> halfRow(PiecePlan piece, PiecePlan.Half half) {
-    Piece log = half.placed().piece();
-    List<String> row = new ArrayList<>();
-    row.add(number(half.placed().round()));
-    row.add(half.placed().wall().name());
-    row.add(log.log().tag());
-    row.add(half.buttOut() ? half.corner() : "opening");
-    row.addAll(decimals.of(log.cutOffButt(), log.trimmed()));
-    String shoulder = decimals.one(half.shoulder());
-    row.add(half.buttOut() ? shoulder : "");
-    row.add(half.buttOut() ? "" : shoulder);
-    row.addAll(decimals.of(log.fallsOff(), log.butt(), log.mid(), log.tip(), piece.centre()));
-    row.add(decimals.weight(half.weight()));
-    row.addAll(decimals.of(half.weight().balance()));
-    return row;
+  private List<String> row(PiecePlan piece, PiecePlan.Half half) {
+    String one = decimals.one(half.shoulder());
+    boolean out = half.buttOut();
+    List<String> shoulders = out ? List.of(one, "") : List.of("", one);
+    return row(
+        piece, half.placed(), out ? half.corner() : "opening", shoulders, half.weight());
   }
 
-  private List<String> pieceRow(PiecePlan piece) {
-    PlacedLog placed = piece.placed().first();
+  private List<String> row(
+      PiecePlan plan, PlacedLog placed, String buttAt, List<String> shoulders, Weight weight) {
+    Piece piece = placed.piece();
     List<String> row = new ArrayList<>();
     row.add(number(placed.round()));
     row.add(placed.wall().name());
-    row.add(placed.piece().log().tag());
-    row.add(piece.buttAt());
+    row.add(piece.log().tag());
+    row.add(buttAt);
+    row.addAll(decimals.of(piece.cutOffButt(), piece.trimmed()));
+    row.addAll(shoulders);
     row.addAll(
-        decimals.of(
-            placed.piece().cutOffButt(),
-            placed.piece().trimmed(),
-            piece.nearShoulder(),
-            piece.farShoulder(),
-            placed.piece().fallsOff(),
-            placed.piece().butt(),
-            placed.piece().mid(),
-            placed.piece().tip(),
-            piece.centre()));
-    row.add(decimals.weight(piece.weight()));
-    row.addAll(decimals.of(piece.weight().balance()));
+        decimals.of(piece.fallsOff(), piece.butt(), piece.mid(), piece.tip(), plan.centre()));
+    row.add(decimals.weight(weight));
+    row.addAll(decimals.of(weight.balance()));
     return row;
   }
 

@@ -5,7 +5,6 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import roundbook.job.Log;
 import roundbook.page.Cell;
 import roundbook.page.Cell.Align;
 import roundbook.page.Role;
@@ -66,29 +65,6 @@ record ShortRows(CrewContext context, PiecePlan piece, PiecePlan.Half half) {
         cells.tape(half.placed().piece().trimmed()).role(Role.LARGE_CUT),
         live.fallsOff(Role.BODY_CENTRE),
         Cell.blank(Role.TICK),
-        Cell.blank(Role.TICK));
-  }
-
-  /** Returns the row of the hewing sheet. */
-  List<Cell> hew(Cells cells) {
-    PieceCells live = cells();
-    Log log = half.placed().piece().log();
-    Length thickness = half.placed().wall().thickness();
-    Length sweep = log.traits().sweep();
-    return List.of(
-        cells.count(half.placed().round()),
-        cells.bold(place()).align(Align.CENTRE),
-        live.tag(Role.BODY_BOLD),
-        cells.text(log.traits().species()),
-        cells.exact(thickness).role(Role.BODY_BOLD).align(Align.CENTRE),
-        sweep.isZero() ? cells.centre("") : cells.printed(sweep),
-        cells.word(half.placed().buttAtStart() ? "hewing.left" : "hewing.right"),
-        live.printed(live.butt()),
-        live.printed(live.mid()),
-        live.printed(live.tip()),
-        live.printed(live.slab(live.butt())),
-        live.printed(live.slab(live.tip())),
-        cells.word("beside.mind"),
         Cell.blank(Role.TICK));
   }
 

@@ -165,19 +165,16 @@ public record KeepingChooser(Map<AsBuilt.Place, Held> before, OptionalInt wanted
   /** Returns the number of what stays in a place; −1 where nothing does. */
   private int kept(Places places, int at) {
     List<Log> logs = places.job().logs();
+    Optional<Held> stood = stood(places, at);
     return places
         .number(at)
         .orElseGet(
             () ->
-                IntStream.range(0, logs.size())
-                    .filter(log -> stood(places, at).filter(alone(logs.get(log))).isPresent())
+                IntStream.range(0, stood.isPresent() ? logs.size() : 0)
+                    .filter(log -> stood.get().isOnly(logs.get(log).tag()))
                     .filter(log -> cut(places, log, at) != NONE)
                     .findFirst()
                     .orElse(NONE));
-  }
-
-  private static Predicate<Held> alone(Log log) {
-    return held -> !held.isShared() && held.holds(log.tag());
   }
 
   /** Returns what stands in a place, or stood there by the plan. */

@@ -26,7 +26,7 @@ public final class Places {
   private final int rounds;
   private final List<List<List<Piece>>> pieces;
   private final Kept kept;
-  private final Map<AsBuilt.Place, Integer> pairs = new HashMap<>();
+  private final Map<AsBuilt.Place, Integer> numbers = new HashMap<>();
 
   /**
    * What places are kept for.
@@ -60,7 +60,7 @@ public final class Places {
     this.pieces = pieces;
     this.kept = kept;
     for (int pair = 0; pair < paired.pairs().size(); pair++) {
-      pairs.put(paired.pairs().get(pair).place(), pair);
+      numbers.put(paired.pairs().get(pair).place(), job.logs().size() + pair);
     }
   }
 
@@ -151,16 +151,12 @@ public final class Places {
 
   /** Returns the short logs that fill a place, if it is settled that two do. */
   Optional<FilledPlace> pair(int place) {
-    return pairNumber(place).map(paired.pairs()::get);
+    return number(place).map(number -> paired.pairs().get(number - job.logs().size()));
   }
 
   /** Returns the number of the two logs that fill a place together; it comes after all logs. */
   Optional<Integer> number(int place) {
-    return pairNumber(place).map(pair -> job.logs().size() + pair);
-  }
-
-  private Optional<Integer> pairNumber(int place) {
-    return Optional.ofNullable(pairs.get(new AsBuilt.Place(round(place), wall(place).name())));
+    return Optional.ofNullable(numbers.get(new AsBuilt.Place(round(place), wall(place).name())));
   }
 
   /** Returns the ways to cut a log for a wall, whatever wishes and pins say of it. */
@@ -170,13 +166,13 @@ public final class Places {
 
   private boolean allowed(int index, int place) {
     Log log = job.logs().get(index);
-    if (pairNumber(place).isPresent()) {
+    if (number(place).isPresent()) {
       return false;
     }
     Optional<AsBuilt.Held> held = job.built().held(round(place), wall(place).name());
     Optional<AsBuilt.Place> settled = job.built().placeOf(log.tag());
     if (held.isPresent() || settled.isPresent()) {
-      return held.filter(each -> !each.isShared() && each.holds(log.tag())).isPresent()
+      return held.filter(each -> each.isOnly(log.tag())).isPresent()
           || settled.filter(from -> mayChange(from, place)).isPresent();
     }
     return keepAllows(log.traits().keep(), place)

@@ -42,7 +42,9 @@ public final class Verifier {
     for (Course course : choice.courses()) {
       verifier.oneLogAWall(course);
       verifier.buttsRunRound(course);
-      course.places().forEach(verifier::longEnough);
+      course.places().stream()
+          .filter(place -> !place.isShared())
+          .forEach(place -> verifier.longEnough(place.first()));
       if (!job.built().isCut(course.round())) {
         verifier.thinTips(course);
       }
@@ -104,15 +106,9 @@ public final class Verifier {
         name(course) + " has a butt at the wrong end");
   }
 
-  private void longEnough(FilledPlace place) {
-    double trimmed = place.wall().outside().inches() + 2 * inches(Setting.OVERHANG);
-    if (!place.isShared()) {
-      longEnough(place.first(), trimmed);
-    }
-  }
-
-  private void longEnough(PlacedLog placed, double trimmed) {
+  private void longEnough(PlacedLog placed) {
     Log log = placed.piece().log();
+    double trimmed = placed.wall().outside().inches() + 2 * inches(Setting.OVERHANG);
     double least = inches(Setting.SQUARING_ALLOWANCE) - 1e-7;
     double offButt = placed.piece().cutOffButt().inches();
     double left = log.length().inches() - offButt - trimmed;
