@@ -173,19 +173,6 @@ public record AsBuilt(
       return !isShared() && holds(tag);
     }
 
-    /**
-     * Returns what is cut off the butt end of a log that lies there.
-     *
-     * @throws java.util.NoSuchElementException if it does not
-     */
-    public Length cutOffButt(String tag) {
-      return logs.stream()
-          .filter(log -> log.tag().equals(tag))
-          .findFirst()
-          .orElseThrow()
-          .cutOffButt();
-    }
-
     /** Returns the tags as they are printed. */
     public String words() {
       return String.join(" + ", tags());

@@ -14,8 +14,6 @@ import roundbook.units.Length;
  * is that of the log which lies at the middle of the wall, or lies on the line across the opening.
  */
 final class LivePairs {
-  private static final int STATIONS = 5;
-
   private final Live live;
 
   LivePairs(Live live) {
@@ -52,9 +50,9 @@ final class LivePairs {
   }
 
   private Cell diameter(PiecePlan pair, PieceColumn column) {
-    int number = column.ordinal() - PieceColumn.PLANNED_BUTT.ordinal();
-    Group group = Group.values()[number / STATIONS];
-    FilledPlace piece = group == Group.HEWN ? pair.placed() : live.expected(pair.placed());
+    DiameterRow group = DiameterRow.of(column);
+    int station = group.station(column);
+    FilledPlace piece = group == DiameterRow.HEWN ? pair.placed() : live.expected(pair.placed());
     Length now =
         List.of(
                 piece.butt(),
@@ -62,26 +60,13 @@ final class LivePairs {
                 piece.mid(),
                 piece.at(pair.farShoulder()),
                 piece.tip())
-            .get(number % STATIONS);
-    return group == Group.PLANNED
+            .get(station);
+    return group == DiameterRow.PLANNED
         ? Cell.length(now, live.unit())
-        : Cell.formula(formula(pair, group, number % STATIONS), live.number(now));
+        : Cell.formula(formula(pair, group, station), live.number(now));
   }
 
-  /** The three rows of five diameters that a log has. */
-  private enum Group {
-    PLANNED,
-    OWN,
-    HEWN;
-
-    /** Returns the column of a station: butt, near shoulder, middle, far shoulder or tip. */
-    PieceColumn column(int station) {
-      int first = PieceColumn.PLANNED_BUTT.ordinal();
-      return PieceColumn.values()[first + ordinal() * STATIONS + station];
-    }
-  }
-
-  private String formula(PiecePlan pair, Group group, int station) {
+  private String formula(PiecePlan pair, DiameterRow group, int station) {
     if (station == 2) {
       return middle(pair, group);
     }
@@ -93,7 +78,7 @@ final class LivePairs {
     return at(half, group.column(own));
   }
 
-  private String middle(PiecePlan pair, Group group) {
+  private String middle(PiecePlan pair, DiameterRow group) {
     Half left = pair.halves().get(0);
     Half right = pair.halves().get(1);
     Length trimmed = pair.placed().trimmed();
@@ -111,7 +96,7 @@ final class LivePairs {
   }
 
   /** Returns a diameter of a short log between its middle and the opening. */
-  private String inside(Half half, Group group, Length fromCorner, PiecePlan pair) {
+  private String inside(Half half, DiameterRow group, Length fromCorner, PiecePlan pair) {
     Length own = half.placed().piece().trimmed().dividedBy(2);
     double share = share(fromCorner.minus(own), own);
     Piece piece = live.expected(half.placed());
@@ -121,12 +106,12 @@ final class LivePairs {
     LiveSpot spot = LiveSpot.of(half);
     String typed = half.buttOut() ? spot.measuredTip() : spot.measuredButt();
     String another = at(half, PieceColumn.SOURCE) + "<>0";
-    String bent = group == Group.HEWN ? "OR(" + another + ",ISNUMBER(" + typed + "))" : another;
+    String bent = group == DiameterRow.HEWN ? "OR(" + another + ",ISNUMBER(" + typed + "))" : another;
     String line = between(at(half, group.column(2)), inner(half, group), share);
     return line + "+IF(" + bent + ",0," + bend + ")";
   }
 
-  private String inner(Half half, Group group) {
+  private String inner(Half half, DiameterRow group) {
     return at(half, group.column(half.buttOut() ? 4 : 0));
   }
 

@@ -1,5 +1,7 @@
 package roundbook.report;
 
+import java.util.EnumSet;
+import java.util.Set;
 import roundbook.job.AsBuilt;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
@@ -18,6 +20,10 @@ import roundbook.units.Length;
 
 /** Diameters, cuts and heights of every placed log as formulas of what was typed in. */
 final class LivePieces {
+  /** What is a log's own, be it alone in its place or one of two. */
+  private static final Set<PieceColumn> OWN =
+      EnumSet.range(PieceColumn.ROUND, PieceColumn.TIP);
+
   private final Live live;
   private final LiveMap map;
   private final LiveLogs logs;
@@ -90,10 +96,10 @@ final class LivePieces {
         case TO_FAR -> length(piece.trimmed().minus(spot.far()));
         case HALF -> length(piece.trimmed().dividedBy(2));
         case PLANNED_BUTT, PLANNED_NEAR, PLANNED_MID, PLANNED_FAR, PLANNED_TIP ->
-            length(station(expected, column, PieceColumn.PLANNED_BUTT));
+            length(station(expected, column));
         case OWN_BUTT, OWN_NEAR, OWN_MID, OWN_FAR, OWN_TIP -> own(column);
         case BUTT, NEAR, MID, FAR, TIP ->
-            formula(hewn(column), station(piece, column, PieceColumn.BUTT));
+            formula(hewn(column), station(piece, column));
         case LOWER ->
             formula(
                 asCut(LiveNames.lowerCut(round, wall), RoundColumn.LOWER),
@@ -113,14 +119,14 @@ final class LivePieces {
 
     /** Returns the cell of a column for a short log: what it is, its diameters and cuts. */
     Cell ofHalf(PieceColumn column) {
-      boolean own = column.ordinal() <= PieceColumn.TIP.ordinal();
+      boolean own = OWN.contains(column);
       boolean cut = column == PieceColumn.OFF_BUTT || column == PieceColumn.FALLS_OFF;
       return own || cut ? cell(column) : Cell.text("");
     }
 
     /** Returns the cell of a column for the place of two short logs. */
     Cell ofPair(PieceColumn column) {
-      boolean own = column.ordinal() <= PieceColumn.TIP.ordinal();
+      boolean own = OWN.contains(column);
       return switch (column) {
         case ROUND, WALL -> cell(column);
         case LOWER, UPPER, HEIGHT, LEFT_LIFT, RIGHT_LIFT -> cell(column);
@@ -185,8 +191,8 @@ final class LivePieces {
     }
 
     /** Returns a diameter of the five as planned. */
-    private Length station(Piece of, PieceColumn column, PieceColumn butt) {
-      return switch (column.ordinal() - butt.ordinal()) {
+    private Length station(Piece of, PieceColumn column) {
+      return switch (DiameterRow.of(column).station(column)) {
         case 0 -> of.butt();
         case 1 -> of.at(spot.near());
         case 2 -> of.mid();
@@ -197,12 +203,12 @@ final class LivePieces {
 
     /** Returns a diameter of the log that is used, as tallied. */
     private Cell own(PieceColumn column) {
-      int number = column.ordinal() - PieceColumn.OWN_BUTT.ordinal();
-      PieceColumn planned = PieceColumn.values()[PieceColumn.PLANNED_BUTT.ordinal() + number];
+      int number = DiameterRow.OWN.station(column);
+      PieceColumn planned = DiameterRow.PLANNED.column(number);
       String source = at(PieceColumn.SOURCE);
       String formula =
           "IF(" + source + ">0," + logs.lookUp(spot, number, source) + "," + at(planned) + ")";
-      return formula(formula, station(expected, column, PieceColumn.OWN_BUTT));
+      return formula(formula, station(expected, column));
     }
 
     /** Returns a diameter as hewn, in the way of {@link roundbook.stack.Hewn}. */

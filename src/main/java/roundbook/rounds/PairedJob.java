@@ -28,8 +28,7 @@ public record PairedJob(Job job, List<FilledPlace> pairs) {
   static PairedJob of(Job job, List<FilledPlace> pairs) {
     Set<String> used =
         pairs.stream()
-            .flatMap(pair -> pair.logs().stream())
-            .map(log -> log.piece().log().tag())
+            .flatMap(pair -> pair.held().tags().stream())
             .collect(Collectors.toSet());
     return new PairedJob(
         job.withLogs(job.logs().stream().filter(log -> !used.contains(log.tag())).toList()), pairs);

@@ -84,10 +84,11 @@ public final class Places {
     if (settled.isEmpty()) {
       return fit.pieces(log, wall);
     }
-    AsBuilt.Place place = settled.get();
-    Wall own = job.building().wall(place.wall()).orElseThrow();
-    Length cut = job.built().held(place.round(), place.wall()).orElseThrow().cutOffButt(log.tag());
-    return own.isLike(wall) ? List.of(new Piece(log, cut, fit.trimmed(wall))) : List.of();
+    AsBuilt.Held held = job.built().held().get(settled.get());
+    Wall own = job.building().wall(settled.get().wall()).orElseThrow();
+    return own.isLike(wall) && held.isOnly(log.tag())
+        ? List.of(new Piece(log, held.logs().get(0).cutOffButt(), fit.trimmed(wall)))
+        : List.of();
   }
 
   /** Returns the places with those over openings known: only there may header logs stand. */
