@@ -11,8 +11,8 @@ import roundbook.page.PageSetup.Kind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.plan.PiecePlan;
-import roundbook.stack.PlacedLog;
 import roundbook.plan.PiecePlan.Note;
+import roundbook.stack.PlacedLog;
 
 /** What to hew or saw, log by log: thickness, crown, face, and the heights left. */
 final class HewingSheet {

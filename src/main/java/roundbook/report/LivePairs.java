@@ -106,7 +106,8 @@ final class LivePairs {
     LiveSpot spot = LiveSpot.of(half);
     String typed = half.buttOut() ? spot.measuredTip() : spot.measuredButt();
     String another = at(half, PieceColumn.SOURCE) + "<>0";
-    String bent = group == DiameterRow.HEWN ? "OR(" + another + ",ISNUMBER(" + typed + "))" : another;
+    String bent =
+        group == DiameterRow.HEWN ? "OR(" + another + ",ISNUMBER(" + typed + "))" : another;
     String line = between(at(half, group.column(2)), inner(half, group), share);
     return line + "+IF(" + bent + ",0," + bend + ")";
   }

@@ -21,8 +21,7 @@ import roundbook.units.Length;
 /** Diameters, cuts and heights of every placed log as formulas of what was typed in. */
 final class LivePieces {
   /** What is a log's own, be it alone in its place or one of two. */
-  private static final Set<PieceColumn> OWN =
-      EnumSet.range(PieceColumn.ROUND, PieceColumn.TIP);
+  private static final Set<PieceColumn> OWN = EnumSet.range(PieceColumn.ROUND, PieceColumn.TIP);
 
   private final Live live;
   private final LiveMap map;
@@ -98,8 +97,7 @@ final class LivePieces {
         case PLANNED_BUTT, PLANNED_NEAR, PLANNED_MID, PLANNED_FAR, PLANNED_TIP ->
             length(station(expected, column));
         case OWN_BUTT, OWN_NEAR, OWN_MID, OWN_FAR, OWN_TIP -> own(column);
-        case BUTT, NEAR, MID, FAR, TIP ->
-            formula(hewn(column), station(piece, column));
+        case BUTT, NEAR, MID, FAR, TIP -> formula(hewn(column), station(piece, column));
         case LOWER ->
             formula(
                 asCut(LiveNames.lowerCut(round, wall), RoundColumn.LOWER),

@@ -209,8 +209,7 @@ public final class PlainTables {
     String one = decimals.one(half.shoulder());
     boolean out = half.buttOut();
     List<String> shoulders = out ? List.of(one, "") : List.of("", one);
-    return row(
-        piece, half.placed(), out ? half.corner() : "opening", shoulders, half.weight());
+    return row(piece, half.placed(), out ? half.corner() : "opening", shoulders, half.weight());
   }
 
   private List<String> row(

@@ -27,9 +27,7 @@ public record PairedJob(Job job, List<FilledPlace> pairs) {
   /** Returns the rest of a job when short logs fill these places. */
   static PairedJob of(Job job, List<FilledPlace> pairs) {
     Set<String> used =
-        pairs.stream()
-            .flatMap(pair -> pair.held().tags().stream())
-            .collect(Collectors.toSet());
+        pairs.stream().flatMap(pair -> pair.held().tags().stream()).collect(Collectors.toSet());
     return new PairedJob(
         job.withLogs(job.logs().stream().filter(log -> !used.contains(log.tag())).toList()), pairs);
   }

@@ -15,7 +15,6 @@ import roundbook.job.Pin;
 import roundbook.job.Wall;
 import roundbook.problem.Phrase;
 import roundbook.stack.FilledPlace;
-import roundbook.units.Length;
 
 /** The places of so many rounds, and which logs the rules, wishes and pins let into each. */
 public final class Places {
