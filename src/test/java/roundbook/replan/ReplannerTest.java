@@ -1,0 +1,213 @@
+package roundbook.replan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import roundbook.balance.Effort;
+import roundbook.job.AsBuilt.Place;
+import roundbook.plan.PiecePlan;
+import roundbook.plan.Plan;
+import roundbook.plan.PlanFixtures;
+import roundbook.problem.Problem;
+import roundbook.problem.Read;
+import roundbook.site.CrewWorkbook;
+import roundbook.site.SiteReport;
+import roundbook.table.Cell;
+
+/** What was typed into a crew workbook makes the next plan, or is refused with its cell. */
+class ReplannerTest {
+  private static final Effort FEW = Effort.usual(1).withMoves(20_000);
+  private static final Plan PLAN = PlanFixtures.inches().plan(3);
+  private static final String FIRST = tag(PLAN, 1, "N");
+
+  private static CrewWorkbook book() {
+    return CrewWorkbook.of(PLAN);
+  }
+
+  private static Read<Replan> replanned(CrewWorkbook book) {
+    Read<SiteReport> read = book.read();
+    if (read.value().isEmpty()) {
+      return Read.failed(read.problems());
+    }
+    Read<Replan> made = Replanner.replan(read.value().get(), FEW);
+    List<Problem> all = new ArrayList<>(read.problems());
+    all.addAll(made.problems());
+    return new Read<>(made.value(), all);
+  }
+
+  private static Replan replan(CrewWorkbook book) {
+    Read<Replan> made = replanned(book);
+    return made.value().orElseThrow(() -> new AssertionError(made.problems().toString()));
+  }
+
+  private static String tag(Plan plan, int round, String wall) {
+    return piece(plan, round, wall).placed().first().piece().log().tag();
+  }
+
+  private static PiecePlan piece(Plan plan, int round, String wall) {
+    return plan.round(round).stream()
+        .filter(piece -> piece.placed().wall().name().equals(wall))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static String lost(String tag) {
+    return "Lost_" + PLAN.job().log(tag).orElseThrow().origin().row();
+  }
+
+  /** Types {@code NAME=value;NAME=value}, FIRST standing for the log of round 1 in wall N. */
+  private static CrewWorkbook typed(String all) {
+    CrewWorkbook book = book();
+    for (String each : all.split(";")) {
+      String[] halves = each.split("=", 2);
+      String name = halves[0].equals("LOST") ? lost(FIRST) : halves[0];
+      switch (halves[1]) {
+        case "ERROR" -> book.type(name, Cell.Kind.ERROR, "#DIV/0!");
+        case "DATE" -> book.type(name, Cell.Kind.DATE, "6/24/2026");
+        case "FIRST" -> book.type(Map.of(name, FIRST));
+        default -> book.type(Map.of(name, value(halves[1])));
+      }
+    }
+    return book;
+  }
+
+  private static Object value(String text) {
+    return text.matches("-?[0-9.]+(e\\d+)?") ? (Object) Double.valueOf(text) : text;
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "a hole in the ticks, Cut_2=x, Round 02, contradiction",
+    "no such log, Used_1_N=nowhere, Round 01, contradiction",
+    "one log twice, Cut_1=x;Used_2_S=FIRST, Round 02, contradiction",
+    "cut log lost, Cut_1=x;LOST=x, Log list, contradiction",
+    "read before cut, Reading_1_NW=12, Round 01, contradiction",
+    "reading too high, Cut_1=x;Reading_1_NW=120, Round 01, out-of-range",
+    "digits turned round, Measured_1_N=31, Round 01, out-of-range",
+    "thinner than hewn, Measured_1_N=5, Round 01, out-of-range",
+    "no length, Measured_1_E=thick, Round 01, bad-number",
+    "a guess, Measured_1_E=about 14, Round 01, bad-number",
+    "a guessed reading, Cut_1=x;Reading_1_NE=12?, Round 01, bad-number",
+    "no tick, Cut_1=maybe, Round 01, bad-number",
+    "mark off the log, Cut_1=x;Lower_cut_1_N=9, Round 01, out-of-range",
+    "overhang after a cut, Cut_1=x;Overhang=4, Settings, contradiction",
+    "huge, Measured_1_N=1e300, Round 01, bad-number",
+    "a huge mark, Lower_cut_1_S=1e300, Round 01, bad-number",
+    "negative, Measured_tip_1_N=-12, Round 01, out-of-range",
+    "a mark of nothing, Cut_1=x;Upper_cut_1_N=0, Round 01, out-of-range",
+    "a formula that fails, Measured_1_W=ERROR, Round 01, bad-number",
+    "a date, Measured_butt_1_S=DATE, Round 01, date-in-number",
+    "cut and used elsewhere, Cut_1=x;Used_1_S=FIRST, Round 01, contradiction",
+    "used and lost, Used_2_S=FIRST;LOST=x, Log list, contradiction",
+    "lost by a word, LOST=perhaps, Log list, bad-number",
+    "read above what is cut, Cut_1=x;Reading_2_NW=26, Round 02, contradiction",
+    "a gap below zero, Chinking_gap=-1, Settings, bad-setting",
+    "no round, Rounds=0, Settings, bad-setting",
+    "thousands of rounds, Rounds=5000, Settings, bad-setting",
+    "a tower, Wall_height=100000, Settings, bad-setting",
+    "other walls first, Laid_first=E W, Settings, contradiction",
+    "a house that does not close, Wall_1_outside=200, Settings, bad-walls",
+    "another unit, Units=mm, Settings, contradiction",
+    "a setting that is none, Chinking_gap=wide, Settings, bad-setting",
+    "too few rounds, Cut_1=x;Cut_2=x;Rounds=1, Settings, contradiction",
+  })
+  void whatCannotBeTrueIsSaidWithItsCell(String name, String typed, String sheet, String code) {
+    Read<Replan> made = replanned(typed(typed));
+    assertTrue(made.value().isEmpty(), () -> "planned: " + made.problems());
+    assertTrue(
+        made.problems().stream()
+            .anyMatch(
+                each -> each.code().id().equals(code) && each.where().sheet().equals(sheet)),
+        () -> made.problems().toString());
+  }
+
+  @Test
+  void nothingTypedChangesNothing() {
+    Replan replan = replan(book());
+    assertEquals(List.of(), replan.changes());
+    assertEquals(PLAN.choice().courses(), replan.plan().choice().courses());
+  }
+
+  @Test
+  void aLostLogIsReplacedAndFewOthersMove() {
+    String lost = tag(PLAN, 3, "S");
+    Replan replan = replan(book().type(Map.of(lost(lost), "x")));
+    assertNotEquals(lost, tag(replan.plan(), 3, "S"));
+    long moved =
+        PLAN.pieces().stream()
+            .map(PiecePlan::placed)
+            .filter(
+                old ->
+                    !tag(PLAN, old.round(), old.wall().name())
+                        .equals(tag(replan.plan(), old.round(), old.wall().name())))
+            .count();
+    assertTrue(moved >= 1 && moved <= 3, replan.changes().toString());
+    assertTrue(replan.plan().job().log(lost).isEmpty() || replan.changes().size() >= 1);
+  }
+
+  @Test
+  void aLogUsedInsteadStandsInItsPlaceAndItsOwnPlaceIsFilled() {
+    String other = tag(PLAN, 3, "N");
+    Replan replan = replan(book().type(Map.of("Used_2_N", other, "Cut_1", "x", "Cut_2", "X")));
+    assertEquals(other, tag(replan.plan(), 2, "N"));
+    assertNotEquals(other, tag(replan.plan(), 3, "N"));
+  }
+
+  /** A round that is ticked keeps its logs and its marks, whatever is set afterwards. */
+  @Test
+  void aCutRoundIsSizedByWhatWasMeasuredAndKept() {
+    Map<String, Object> typed = new TreeMap<>(Map.of("Cut_1", "x"));
+    for (PiecePlan piece : PLAN.round(1)) {
+      double mid = piece.placed().first().piece().mid().inches();
+      typed.put("Measured_1_" + piece.placed().wall().name(), mid + 0.5);
+    }
+    Plan second = replan(book().type(typed)).plan();
+    var size = PLAN.choice().courses().get(0).notch().size();
+    assertEquals(size.inches() + 0.5, second.choice().courses().get(0).notch().size().inches());
+    Map<String, Object> later = Map.of("Chinking_gap", 1.25, "Size_step", 0.25);
+    Plan third = replan(CrewWorkbook.of(second).type(typed).type(later)).plan();
+    assertEquals(second.choice().courses().get(0).notch(), third.choice().courses().get(0).notch());
+    assertEquals(1.25, third.choice().courses().get(1).notch().gap().inches());
+    assertEquals(second.stack().levelHeight(1), third.stack().levelHeight(1));
+  }
+
+  /** What is cut is left where it is, and is no more a contradiction when it is all. */
+  @Test
+  void aWallThatIsAllCutStays() {
+    Replan replan = replan(book().type(Map.of("Cut_1", "x", "Cut_2", "x", "Cut_3", "x")));
+    for (PiecePlan piece : PLAN.pieces()) {
+      int round = piece.placed().round();
+      String wall = piece.placed().wall().name();
+      assertEquals(tag(PLAN, round, wall), tag(replan.plan(), round, wall));
+    }
+  }
+
+  /** A low corner is put right by a larger LOWER mark under the next log there. */
+  @Test
+  void aCornerThatReadsLowIsPutRight() {
+    double level = PLAN.stack().levelHeight(1).inches();
+    Map<String, Object> typed = new TreeMap<>(Map.of("Cut_1", "x"));
+    for (String corner : PLAN.job().building().corners()) {
+      typed.put("Reading_1_" + corner, level - (corner.equals("NW") ? 0.375 : 0));
+    }
+    Plan now = replan(book().type(typed)).plan();
+    assertEquals(0.375, now.stack().corners().change(2, true, "NW").inches(), 1e-9);
+    assertEquals(0, now.stack().corners().change(2, true, "SE").inches(), 1e-9);
+  }
+
+  @Test
+  void theComparisonNamesWhatChanged() {
+    Plan now = replan(book().type(Map.of(lost(tag(PLAN, 3, "S")), "x"))).plan();
+    assertFalse(Comparison.of(PLAN, now).isEmpty());
+    assertEquals(List.of(), Comparison.of(PLAN, PLAN));
+  }
+}
