@@ -24,7 +24,9 @@ import roundbook.table.Cell;
 import roundbook.table.Row;
 import roundbook.table.Table;
 
-/** Text tables of any encoding, separator and line end; quotes that keep RFC 4180 and that do not. */
+/**
+ * Text tables of any encoding, separator and line end; quotes that keep RFC 4180 and that do not.
+ */
 class CsvReaderTest {
   @TempDir Path folder;
 
@@ -40,7 +42,9 @@ class CsvReaderTest {
     return read(text.getBytes(charset)).value().orElseThrow();
   }
 
-  /** Returns the cells of a row, joined by a bar, with a blank for each empty one before the last. */
+  /**
+   * Returns the cells of a row, joined by a bar, with a blank for each empty one before the last.
+   */
   private static String cells(Row row) {
     StringBuilder cells = new StringBuilder();
     for (Cell cell : row.cells()) {

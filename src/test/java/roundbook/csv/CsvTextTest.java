@@ -32,7 +32,9 @@ class CsvTextTest {
 
   @TempDir Path folder;
 
-  /** RFC 4180, section 2: CR LF after every record, quotes round what needs them, doubled inside. */
+  /**
+   * RFC 4180, section 2: CR LF after every record, quotes round what needs them, doubled inside.
+   */
   @Test
   void keepsToTheStandard() {
     assertEquals(
@@ -46,7 +48,10 @@ class CsvTextTest {
     Path file = Files.write(folder.resolve("odd.csv"), CsvText.bytes(TABLE));
     Table read = CsvReader.read("odd.csv", file).value().orElseThrow();
     List<List<String>> rows =
-        read.rows().stream().skip(1).map(row -> row.cells().stream().map(Cell::text).toList()).toList();
+        read.rows().stream()
+            .skip(1)
+            .map(row -> row.cells().stream().map(Cell::text).toList())
+            .toList();
     assertEquals(TABLE.rows(), rows);
   }
 

@@ -13,7 +13,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import roundbook.balance.Effort;
-import roundbook.job.AsBuilt.Place;
 import roundbook.plan.PiecePlan;
 import roundbook.plan.Plan;
 import roundbook.plan.PlanFixtures;
@@ -125,8 +124,7 @@ class ReplannerTest {
     assertTrue(made.value().isEmpty(), () -> "planned: " + made.problems());
     assertTrue(
         made.problems().stream()
-            .anyMatch(
-                each -> each.code().id().equals(code) && each.where().sheet().equals(sheet)),
+            .anyMatch(each -> each.code().id().equals(code) && each.where().sheet().equals(sheet)),
         () -> made.problems().toString());
   }
 

@@ -16,7 +16,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import roundbook.intake.Asked;
 import roundbook.job.AsBuilt.Corner;
-import roundbook.job.AsBuilt.Held;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.BuildRules;
 import roundbook.job.Job;
@@ -157,7 +156,8 @@ class CrewReaderTest {
     Read<SiteReport> read = book().lose("Opening_1_").lose("Log_remarks").read();
     assertEquals(1, read.value().orElseThrow().job().openings().size());
     List<String> said = read.problems().stream().map(Problem::toString).toList();
-    assertEquals(2, said.stream().filter(line -> line.contains("cell-lost")).count(), said::toString);
+    assertEquals(
+        2, said.stream().filter(line -> line.contains("cell-lost")).count(), said::toString);
     assertTrue(said.stream().allMatch(line -> !line.contains("pins")));
     assertEquals(List.of(), book().read().problems(), "nothing is missed in a whole workbook");
   }

@@ -107,8 +107,7 @@ public final class CrewWorkbook {
 
   /** Takes the cells of a name out; the name is left. */
   public CrewWorkbook lose(String start) {
-    List<String> all =
-        names.keySet().stream().filter(name -> name.startsWith(key(start))).toList();
+    List<String> all = names.keySet().stream().filter(name -> name.startsWith(key(start))).toList();
     all.forEach(names::remove);
     lost.addAll(all);
     return this;
@@ -125,7 +124,10 @@ public final class CrewWorkbook {
   /** Returns the workbook as a reader of workbooks gives it. */
   public NamedBook named() {
     List<Table> tables =
-        book.sheets().stream().filter(sheet -> !gone.contains(sheet.name())).map(this::table).toList();
+        book.sheets().stream()
+            .filter(sheet -> !gone.contains(sheet.name()))
+            .map(this::table)
+            .toList();
     return new NamedBook(FILE, tables, names, lost);
   }
 

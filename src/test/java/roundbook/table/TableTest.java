@@ -61,8 +61,7 @@ class TableTest {
 
   @Test
   void marksAreAskedFor() {
-    Table both =
-        Table.of("a", "", Set.of(Table.Mark.HIDDEN, Table.Mark.DECIMAL_COMMA), List.of());
+    Table both = Table.of("a", "", Set.of(Table.Mark.HIDDEN, Table.Mark.DECIMAL_COMMA), List.of());
     assertTrue(both.hidden() && both.decimalComma());
     Table none = Table.of("a", "", Set.of(), List.of());
     assertFalse(none.hidden() || none.decimalComma());
@@ -73,8 +72,7 @@ class TableTest {
     List<Row> taken = new ArrayList<>();
     Row first = row(1, Cell.text(1, "a"));
     Row last = row(9, Cell.text(1, "z"));
-    assertEquals(
-        Optional.empty(), Table.of("a", "", Set.of(), List.of(first)).forEach(taken::add));
+    assertEquals(Optional.empty(), Table.of("a", "", Set.of(), List.of(first)).forEach(taken::add));
     assertEquals(List.of(first), taken);
     taken.clear();
     Table large =

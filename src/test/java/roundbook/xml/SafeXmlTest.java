@@ -24,7 +24,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** XML from outside reaches no other file, is decoded strictly, and keeps the reader busy for long. */
+/**
+ * XML from outside reaches no other file, is decoded strictly, and keeps the reader busy for long.
+ */
 class SafeXmlTest {
   @TempDir Path folder;
 
@@ -119,11 +121,12 @@ class SafeXmlTest {
   void readingLetterByLetterCountsToo() {
     String tag = "<a" + " b='1'".repeat(1001) + ">";
     assertThrows(IOException.class, () -> drained(TagCount.of(stream(tag))));
-    assertThrows(
-        IOException.class, () -> drained(TagCount.of(new InputStreamReader(stream(tag)))));
+    assertThrows(IOException.class, () -> drained(TagCount.of(new InputStreamReader(stream(tag)))));
     assertThrows(
         IOException.class,
-        () -> new InputStreamReader(TagCount.of(stream(tag))).transferTo(java.io.Writer.nullWriter()));
+        () ->
+            new InputStreamReader(TagCount.of(stream(tag)))
+                .transferTo(java.io.Writer.nullWriter()));
   }
 
   private static InputStream stream(String text) {
