@@ -30,24 +30,13 @@ public record NeckFit(Notch notch, Corner corner, Length diameter) {
   /** What is wrong with an end, in the words of the crew. */
   public enum Fault {
     /** The log is no thicker than the wall: no face at all. */
-    NO_FACE("no sawn face"),
+    NO_FACE,
     /** Too little wood above the upper mark. */
-    SHOULDER_THIN("shoulder thin"),
+    SHOULDER_THIN,
     /** The bearing has wane: not all of it carries. */
-    BEARING_WANEY("bearing waney"),
+    BEARING_WANEY,
     /** The tail past the corner has wane; it carries nothing. */
-    TAIL_WANEY("tail waney");
-
-    private final String words;
-
-    Fault(String words) {
-      this.words = words;
-    }
-
-    /** Returns the words shown on a sheet. */
-    public String words() {
-      return words;
-    }
+    TAIL_WANEY
   }
 
   /** Returns h, the reach of the sawn face from the centre line; zero when there is no face. */
@@ -103,12 +92,6 @@ public record NeckFit(Notch notch, Corner corner, Length diameter) {
   /** Returns whether the end lacks more than its tail, which carries nothing. */
   public boolean weak() {
     return faults().stream().anyMatch(fault -> fault != Fault.TAIL_WANEY);
-  }
-
-  /** Returns the faults' words joined by {@code +}, or {@code ok}. */
-  public String verdict() {
-    List<String> words = faults().stream().map(Fault::words).toList();
-    return words.isEmpty() ? "ok" : String.join(" + ", words);
   }
 
   /**

@@ -3,15 +3,17 @@ package roundbook.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import roundbook.job.BuildRules;
 import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.job.Setting;
+import roundbook.notch.NeckFit;
 import roundbook.problem.CellRef;
+import roundbook.problem.Phrase;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Severity;
+import roundbook.problem.Value;
 import roundbook.rounds.Choice;
 import roundbook.rounds.Fit;
 import roundbook.rounds.Shortage;
@@ -70,15 +72,13 @@ final class Doubts {
   }
 
   private void shortage(Shortage shortage) {
-    String message =
-        String.format(
-            Locale.ROOT,
-            "%s wanted, the logs allow %d; missing: %s%s",
-            rounds(shortage.wanted()),
-            shortage.built(),
-            shortage.missing().stream().map(this::missing).collect(Collectors.joining("; ")),
-            shortage.proof().map(this::proof).orElse(""));
-    problems.add(Problem.of(ProblemCode.TOO_FEW_LOGS, CellRef.ofFile(""), "", message));
+    List<Phrase> missing = shortage.missing().stream().map(this::missing).toList();
+    problems.add(
+        Problem.of(ProblemCode.TOO_FEW_LOGS, CellRef.ofFile(""))
+            .with("wanted", Phrase.counted("rounds", shortage.wanted()))
+            .with("built", shortage.built())
+            .with("missing", Value.list("list.semicolon", missing))
+            .with("proof", shortage.proof().map(this::proof).orElse(Value.NONE)));
   }
 
   /** Says that the walls, as high as was asked, would be higher than any are built. */
@@ -91,13 +91,9 @@ final class Doubts {
             .map(wall -> wall.centre().timesRatio(wanted, built))
             .reduce(Length.ZERO, Length::most);
     if (highest.isMoreThan(HIGHEST)) {
-      String height = formats.feetInches(highest.roundedTo(printedHeight()));
-      String message =
-          wanted
-              + " rounds come to some "
-              + height
-              + "; hewn log walls higher than 40 ft (12 m) are not built";
-      say(ProblemCode.WALL_HIGH, height, message);
+      Value height = Value.tape(highest.roundedTo(printedHeight()), formats);
+      problems.add(
+          problem(ProblemCode.WALL_HIGH, height).with("rounds", wanted).with("height", height));
     }
   }
 
@@ -105,28 +101,18 @@ final class Doubts {
     return job.rules().metric() ? Length.ofMillimetres(100) : Length.ofInches(12);
   }
 
-  private String missing(Shortage.Missing missing) {
-    return String.format(
-        Locale.ROOT,
-        "%d %s of %s or longer, middle %s to %s, for %s",
-        missing.count(),
-        missing.count() == 1 ? "log" : "logs",
-        formats.feetInches(missing.least()),
-        formats.mark(missing.midFrom()),
-        withUnit(missing.midTo()),
-        missing.walls());
+  private Phrase missing(Shortage.Missing missing) {
+    return Phrase.counted("missing-logs", missing.count())
+        .with("least", Value.tape(missing.least(), formats))
+        .with("from", Value.mark(missing.midFrom(), formats))
+        .with("to", withUnit(missing.midTo()))
+        .with("walls", missing.walls());
   }
 
-  private static String rounds(int count) {
-    return count + (count == 1 ? " round" : " rounds");
-  }
-
-  private String proof(Shortage.Proof proof) {
-    return String.format(
-        Locale.ROOT,
-        " (planned again with them: %s; with any one fewer: %d)",
-        rounds(proof.rounds()),
-        proof.oneFewer());
+  private Value proof(Shortage.Proof proof) {
+    return Phrase.of("order-proof")
+        .with("rounds", Phrase.counted("rounds", proof.rounds()))
+        .with("fewer", proof.oneFewer());
   }
 
   private void leftOut() {
@@ -138,22 +124,24 @@ final class Doubts {
               reason -> {
                 boolean isShort = reason == Fit.Reason.SHORT;
                 ProblemCode code = isShort ? ProblemCode.TOO_SHORT : ProblemCode.TOO_THIN;
-                String found = formats.feetInches(log.length());
-                String message = "log " + log.tag() + " is left out: " + reason.words();
-                problems.add(Problem.of(code, log.origin(), found, message).about(log.tag()));
+                problems.add(
+                    Problem.of(code, log.origin())
+                        .with("log", log.tag())
+                        .with("why", reason.phrase())
+                        .found(Value.tape(log.length(), formats))
+                        .about(log.tag()));
               });
     }
   }
 
   private void course(Course course) {
     BuildRules rules = job.rules();
-    String round = "round " + course.round();
     Length spread = printed(course.spread());
     if (spread.isMoreThan(rules.length(Setting.SPREAD_MOST))) {
-      say(
-          ProblemCode.SPREAD_LARGE,
-          formats.mark(spread),
-          round + ": middle diameters differ by " + withUnit(spread));
+      problems.add(
+          problem(ProblemCode.SPREAD_LARGE, mark(spread))
+              .with("round", course.round())
+              .with("spread", withUnit(spread)));
     }
     job.building().walls().stream()
         .map(wall -> course.notch().thinnest(wall.thickness()))
@@ -161,24 +149,24 @@ final class Doubts {
         .filter(neck -> neck.isLessThan(rules.length(Setting.NECK_LEAST)))
         .ifPresent(
             neck ->
-                say(
-                    ProblemCode.NECK_THIN,
-                    formats.mark(neck),
-                    round + ": the neck is " + withUnit(neck) + " where it is thinnest"));
-    step(course, round);
+                problems.add(
+                    problem(ProblemCode.NECK_THIN, mark(neck))
+                        .with("round", course.round())
+                        .with("neck", withUnit(neck))));
+    step(course);
   }
 
-  private void step(Course course, String round) {
+  private void step(Course course) {
     if (course.round() == 1) {
       return;
     }
     Length below = stack.courses().get(course.round() - 2).notch().size();
     Length step = printed(course.notch().size().minus(below).absolute());
     if (step.isMoreThan(job.rules().length(Setting.STEP_MOST))) {
-      say(
-          ProblemCode.STEP_LARGE,
-          formats.mark(step),
-          round + " differs from the round below by " + withUnit(step));
+      problems.add(
+          problem(ProblemCode.STEP_LARGE, mark(step))
+              .with("round", course.round())
+              .with("step", withUnit(step)));
     }
   }
 
@@ -186,38 +174,30 @@ final class Doubts {
     Length least = printed(joint.least());
     Length most = printed(joint.most());
     if (least.isLessThan(job.rules().length(Setting.GAP_LEAST))) {
-      say(joint, ProblemCode.GAP_SMALL, least, "least gap ");
+      say(joint, ProblemCode.GAP_SMALL, least);
     } else if (most.isMoreThan(job.rules().length(Setting.GAP_MOST))) {
-      say(joint, ProblemCode.GAP_LARGE, most, "largest gap ");
+      say(joint, ProblemCode.GAP_LARGE, most);
     }
   }
 
-  private void say(Joint joint, ProblemCode code, Length gap, String which) {
-    String message =
-        String.format(
-            Locale.ROOT,
-            "wall %s, round %d on round %d: %s%s (log %s on log %s)",
-            joint.lower().wall().name(),
-            joint.upper().round(),
-            joint.lower().round(),
-            which,
-            withUnit(gap),
-            joint.upper().tags(),
-            joint.lower().tags());
-    CellRef where = joint.upper().first().piece().log().origin();
+  private void say(Joint joint, ProblemCode code, Length gap) {
     Problem problem =
-        Problem.of(code, where, formats.mark(gap), message).about(joint.upper().tags());
+        Problem.of(code, joint.upper().first().piece().log().origin())
+            .with("wall", joint.lower().wall().name())
+            .with("round", joint.upper().round())
+            .with("below", joint.lower().round())
+            .with("gap", withUnit(gap))
+            .with("upper", joint.upper().tags())
+            .with("lower", joint.lower().tags())
+            .found(mark(gap))
+            .about(joint.upper().tags());
     problems.add(isCut(joint.upper().round()) ? standing(problem) : problem);
   }
 
   /** Says of a joint whose two logs are cut what can still be done: it is filled as it is. */
   private static Problem standing(Problem problem) {
     boolean small = problem.code() == ProblemCode.GAP_SMALL;
-    String remedy =
-        small
-            ? "Both logs are cut: flatten the crown there."
-            : "Both logs are cut: plan for more filling there.";
-    return problem.as(Severity.INFO).remedy(remedy);
+    return problem.as(Severity.INFO).remedyOf(small ? "gap-small-cut" : "gap-large-cut");
   }
 
   private void ends(PiecePlan piece) {
@@ -230,47 +210,56 @@ final class Doubts {
     if (!butt && !tip) {
       return;
     }
-    List<String> ends = new ArrayList<>();
+    List<Phrase> ends = new ArrayList<>();
     if (tip) {
-      ends.add("tip end " + piece.tipFit().verdict());
+      ends.add(end("end.tip", piece.tipFit()));
     }
     if (butt) {
-      ends.add("butt end " + piece.buttFit().verdict());
+      ends.add(end("end.butt", piece.buttFit()));
     }
     Length diameter = (tip ? piece.tipFit() : piece.buttFit()).diameter();
-    ends(piece.placed().first(), String.join("; ", ends), diameter);
+    ends(piece.placed().first(), ends, diameter);
   }
 
   /** Says that a short log beside an opening is too thin at its corner. */
   private void end(PiecePlan.Half half) {
-    String said = (half.buttOut() ? "butt end " : "tip end ") + half.fit().verdict();
-    ends(half.placed(), said, half.fit().diameter());
+    Phrase said = end(half.buttOut() ? "end.butt" : "end.tip", half.fit());
+    ends(half.placed(), List.of(said), half.fit().diameter());
   }
 
-  private void ends(PlacedLog placed, String said, Length diameter) {
+  private static Phrase end(String which, NeckFit fit) {
+    List<Phrase> faults =
+        fit.faults().stream()
+            .map(fault -> Phrase.of("fault." + fault.name().toLowerCase(Locale.ROOT)))
+            .toList();
+    return Phrase.of(which).with("faults", Value.list("list.plus", faults));
+  }
+
+  private void ends(PlacedLog placed, List<Phrase> ends, Length diameter) {
     Log log = placed.piece().log();
-    String message =
-        String.format(
-            Locale.ROOT,
-            "round %d wall %s, log %s: %s",
-            placed.round(),
-            placed.wall().name(),
-            log.tag(),
-            said);
     problems.add(
-        Problem.of(ProblemCode.TIP_THIN, log.origin(), formats.mark(diameter), message)
+        Problem.of(ProblemCode.TIP_THIN, log.origin())
+            .with("round", placed.round())
+            .with("wall", placed.wall().name())
+            .with("log", log.tag())
+            .with("ends", Value.list("list.semicolon", ends))
+            .found(mark(diameter))
             .about(log.tag()));
   }
 
-  private void say(ProblemCode code, String found, String message) {
-    problems.add(Problem.of(code, CellRef.ofFile(""), found, message));
+  private static Problem problem(ProblemCode code, Value found) {
+    return Problem.of(code, CellRef.ofFile("")).found(found);
   }
 
   private Length printed(Length length) {
     return length.roundedTo(job.rules().printStep());
   }
 
-  private String withUnit(Length length) {
-    return formats.mark(length) + " " + job.rules().unit().symbol();
+  private Value mark(Length length) {
+    return Value.mark(length, formats);
+  }
+
+  private Value withUnit(Length length) {
+    return Value.measure(length, formats);
   }
 }

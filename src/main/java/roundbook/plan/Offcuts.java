@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import roundbook.job.Log;
 import roundbook.job.Piece;
+import roundbook.problem.Value;
 import roundbook.takeoff.LogCut;
 import roundbook.takeoff.Takeoff;
 import roundbook.units.Length;
@@ -21,7 +22,7 @@ final class Offcuts {
 
   void add(List<Log> whole, List<Piece> pieces, Takeoff takeoff) {
     lines.length(
-        SECTION, "whole_logs", sum(whole.stream().map(Log::length).toList()), whole.size());
+        SECTION, "whole_logs", sum(whole.stream().map(Log::length).toList()), Value.count(whole.size()));
     List<Length> offcuts = new ArrayList<>();
     for (Piece cut : pieces) {
       offcuts.addAll(List.of(cut.cutOffButt(), cut.fallsOff()));
@@ -31,7 +32,7 @@ final class Offcuts {
     Length waste = sum(offcuts);
     Length tallied = sum(pieces.stream().map(piece -> piece.log().length()).toList());
     lines.length(SECTION, "taken_off", waste);
-    lines.length(SECTION, "cut_out", sum(cutOut), cutOut.size());
+    lines.length(SECTION, "cut_out", sum(cutOut), Value.count(cutOut.size()));
     double share = 100.0 * waste.nanometres() / tallied.nanometres();
     lines.percent(SECTION, "share", share);
   }
@@ -60,7 +61,7 @@ final class Offcuts {
   }
 
   private void band(String item, List<Length> inside) {
-    lines.length(SECTION, item, sum(inside), inside.size());
+    lines.length(SECTION, item, sum(inside), Value.count(inside.size()));
   }
 
   private static Length sum(List<Length> lengths) {

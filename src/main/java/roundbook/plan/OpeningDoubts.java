@@ -2,7 +2,6 @@ package roundbook.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -11,6 +10,7 @@ import roundbook.job.Opening;
 import roundbook.job.Piece;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
+import roundbook.problem.Value;
 import roundbook.rounds.Fit;
 import roundbook.takeoff.LogCut;
 import roundbook.takeoff.LogCut.Side;
@@ -53,11 +53,8 @@ final class OpeningDoubts {
         .filter(log -> log.traits().keep() == Log.Keep.HEADER)
         .map(
             log ->
-                Problem.of(
-                        ProblemCode.HEADER_ELSEWHERE,
-                        log.origin(),
-                        "",
-                        "log " + log.tag() + " is kept for a header but lies elsewhere")
+                Problem.of(ProblemCode.HEADER_ELSEWHERE, log.origin())
+                    .with("log", log.tag())
                     .about(log.tag()))
         .toList();
   }
@@ -83,24 +80,18 @@ final class OpeningDoubts {
 
   private Problem longLog(PiecePlan.Half half) {
     Piece piece = half.placed().piece();
-    String message =
-        String.format(
-            Locale.ROOT,
-            "opening %s, wall %s: log %s of %s is cut to %s beside it in round %d, for no shorter"
-                + " one does as well",
-            half.opening(),
-            half.placed().wall().name(),
-            piece.log().tag(),
-            formats.feetInches(piece.log().length()),
-            formats.feetInches(piece.trimmed()),
-            half.placed().round());
-    return Problem.of(ProblemCode.LONG_LOG_CUT, piece.log().origin(), "", message)
+    return Problem.of(ProblemCode.LONG_LOG_CUT, piece.log().origin())
+        .with("opening", half.opening())
+        .with("wall", half.placed().wall().name())
+        .with("log", piece.log().tag())
+        .with("length", Value.tape(piece.log().length(), formats))
+        .with("trimmed", Value.tape(piece.trimmed(), formats))
+        .with("round", half.placed().round())
         .about(piece.log().tag());
   }
 
   private void outside(Opening opening) {
-    String what = "does not lie between the corners of its wall; it is left out";
-    say(opening, ProblemCode.OPENING_OUTSIDE, formats.mark(opening.left()), what);
+    problems.add(problem(opening, ProblemCode.OPENING_OUTSIDE, "", opening.left()));
   }
 
   private void look(OpeningCut cut) {
@@ -116,15 +107,11 @@ final class OpeningDoubts {
 
   private void side(OpeningCut opening, LogCut cut, Side side, String which) {
     if (side.tooShort()) {
-      String message =
-          String.format(
-              Locale.ROOT,
-              "leaves a %s piece of %s in round %d, less than %s",
-              which,
-              formats.feetInches(side.length()),
-              cut.log().round(),
-              formats.feetInches(side.least()));
-      say(opening, ProblemCode.OPENING_PIECE_SHORT, formats.mark(side.length()), message);
+      problems.add(
+          problem(opening.opening(), ProblemCode.OPENING_PIECE_SHORT, which, side.length())
+              .with("length", Value.tape(side.length(), formats))
+              .with("round", cut.log().round())
+              .with("least", Value.tape(side.least(), formats)));
     }
   }
 
@@ -133,10 +120,11 @@ final class OpeningDoubts {
         .filter(log -> log.log().round() == 1)
         .findFirst()
         .ifPresent(
-            log -> {
-              String message = "cuts the first log, " + log.log().tags() + ", in two";
-              say(cut, ProblemCode.OPENING_SILL, formats.mark(cut.opening().sill()), message);
-            });
+            log ->
+                problems.add(
+                    problem(
+                            cut.opening(), ProblemCode.OPENING_SILL, "", cut.opening().sill())
+                        .with("log", log.log().tags())));
   }
 
   /**
@@ -144,9 +132,8 @@ final class OpeningDoubts {
    * another lies above it (common practice; an engineer decides).
    */
   private void header(OpeningCut cut) {
-    String found = formats.mark(cut.opening().head());
     if (cut.header().isEmpty()) {
-      say(cut, ProblemCode.OPENING_HEADER, found, "has no whole log over its head");
+      problems.add(header(cut, "none"));
       return;
     }
     Optional<LogCut> deep =
@@ -155,25 +142,21 @@ final class OpeningDoubts {
         log -> {
           boolean header = cut.header().filter(log.log()::equals).isPresent();
           Length shown = header ? log.depth() : log.log().mid().minus(log.depth());
-          String message =
-              String.format(
-                  Locale.ROOT,
-                  header
-                      ? "takes %s %s of the height of its header, log %s"
-                      : "leaves %s %s of the height of log %s over it; its header is the next",
-                  formats.mark(shown),
-                  formats.unit().symbol(),
-                  log.log().tags());
-          say(cut, ProblemCode.OPENING_HEADER, found, message);
+          problems.add(
+              header(cut, header ? "takes" : "leaves")
+                  .with("height", Value.measure(shown, formats))
+                  .with("log", log.log().tags()));
         });
   }
 
-  private void say(OpeningCut cut, ProblemCode code, String found, String what) {
-    say(cut.opening(), code, found, what);
+  private Problem header(OpeningCut cut, String variant) {
+    return problem(cut.opening(), ProblemCode.OPENING_HEADER, variant, cut.opening().head());
   }
 
-  private void say(Opening opening, ProblemCode code, String found, String what) {
-    String message = "opening " + opening.name() + ", wall " + opening.wall() + ": " + what;
-    problems.add(Problem.of(code, opening.origin(), found, message));
+  private Problem problem(Opening opening, ProblemCode code, String variant, Length found) {
+    return Problem.of(code, variant, opening.origin())
+        .with("opening", opening.name())
+        .with("wall", opening.wall())
+        .found(Value.mark(found, formats));
   }
 }

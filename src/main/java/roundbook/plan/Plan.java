@@ -6,6 +6,7 @@ import roundbook.exchange.Exchanges;
 import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.problem.Problem;
+import roundbook.problem.Value;
 import roundbook.rounds.Choice;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
@@ -87,9 +88,9 @@ public record Plan(
    * @param log the log
    * @param use what becomes of it
    * @param placed its place, when it has one
-   * @param note why it is left out, which job has taken it, or empty
+   * @param note why it is left out, which job has taken it, or {@link Value#NONE}
    */
-  public record LogUse(Log log, Use use, Optional<PlacedLog> placed, String note) {}
+  public record LogUse(Log log, Use use, Optional<PlacedLog> placed, Value note) {}
 
   /** Counts the logs of a use. */
   public long count(Use use) {

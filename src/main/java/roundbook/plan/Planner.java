@@ -13,6 +13,8 @@ import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.plan.Plan.LogUse;
 import roundbook.plan.Plan.Use;
+import roundbook.problem.Phrase;
+import roundbook.problem.Value;
 import roundbook.rounds.Choice;
 import roundbook.rounds.Chooser;
 import roundbook.rounds.Fit;
@@ -92,7 +94,7 @@ public final class Planner {
     Map<String, LogUse> known = new HashMap<>();
     pieces.stream().flatMap(Planner::placed).forEach(use -> known.put(use.log().tag(), use));
     taken.stream()
-        .map(each -> new LogUse(each.log(), Use.TAKEN, Optional.empty(), each.words()))
+        .map(each -> new LogUse(each.log(), Use.TAKEN, Optional.empty(), each.phrase()))
         .forEach(use -> known.put(use.log().tag(), use));
     Fit fit = new Fit(job);
     return job.logs().stream()
@@ -102,21 +104,22 @@ public final class Planner {
 
   private static Stream<LogUse> placed(PiecePlan piece) {
     return piece.halves().isEmpty()
-        ? Stream.of(placed(piece.placed().first(), ""))
+        ? Stream.of(placed(piece.placed().first(), Value.NONE))
         : piece.halves().stream().map(half -> placed(half.placed(), beside(half)));
   }
 
-  private static String beside(PiecePlan.Half half) {
-    return (half.left() ? "left" : "right") + " of opening " + half.opening();
+  private static Value beside(PiecePlan.Half half) {
+    return Phrase.of(half.left() ? "use.left" : "use.right").with("opening", half.opening());
   }
 
-  private static LogUse placed(PlacedLog place, String note) {
+  private static LogUse placed(PlacedLog place, Value note) {
     return new LogUse(place.piece().log(), Use.PLACED, Optional.of(place), note);
   }
 
   private static LogUse unused(Log log, Fit fit) {
     Optional<Fit.Reason> refused = fit.refused(log);
     Use use = refused.isPresent() ? Use.LEFT_OUT : Use.SPARE;
-    return new LogUse(log, use, Optional.empty(), refused.map(Fit.Reason::words).orElse(""));
+    Value note = refused.<Value>map(Fit.Reason::phrase).orElse(Value.NONE);
+    return new LogUse(log, use, Optional.empty(), note);
   }
 }

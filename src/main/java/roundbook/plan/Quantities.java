@@ -11,6 +11,7 @@ import roundbook.job.Log;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.plan.PiecePlan.Note;
+import roundbook.problem.Value;
 import roundbook.takeoff.Chinking;
 import roundbook.takeoff.OpeningCut;
 import roundbook.takeoff.PieceWood;
@@ -77,12 +78,13 @@ final class Quantities {
     return takeoff.wood().stream().mapToDouble(part).sum();
   }
 
-  private String moisture() {
+  private Value moisture() {
     double percent = takeoff.settling().moisture().service();
-    return BigDecimal.valueOf(percent)
-        .setScale(1, RoundingMode.HALF_UP)
-        .stripTrailingZeros()
-        .toPlainString();
+    return plain(BigDecimal.valueOf(percent).setScale(1, RoundingMode.HALF_UP));
+  }
+
+  private static Value plain(BigDecimal number) {
+    return Value.number(new BigDecimal(number.stripTrailingZeros().toPlainString()));
   }
 
   private void chinking() {
@@ -101,8 +103,7 @@ final class Quantities {
     if (Double.isInfinite(size)) {
       lines.run(CHINKING, "backer_none", inches);
     } else {
-      Length length = length(size);
-      lines.run(CHINKING, "backer", inches, mark(length), unit());
+      lines.run(CHINKING, "backer", inches, measure(length(size)));
     }
   }
 
@@ -112,20 +113,17 @@ final class Quantities {
         : Length.ofInchFraction(Math.round(size * 8), 8);
   }
 
-  private String depth() {
-    return mark(job.rules().length(Setting.CHINKING_DEPTH)) + " " + unit();
+  private Value depth() {
+    return measure(job.rules().length(Setting.CHINKING_DEPTH));
   }
 
-  private String mark(Length length) {
-    return LengthFormat.forJob(job.rules().unit(), job.rules().printStep()).mark(length);
+  private Value measure(Length length) {
+    return Value.measure(
+        length, LengthFormat.forJob(job.rules().unit(), job.rules().printStep()));
   }
 
-  private String unit() {
-    return job.rules().unit().symbol();
-  }
-
-  private String waste() {
-    return job.rules().number(Setting.WASTE_PERCENT).stripTrailingZeros().toPlainString();
+  private Value waste() {
+    return plain(job.rules().number(Setting.WASTE_PERCENT));
   }
 
   private void openings() {
@@ -143,12 +141,15 @@ final class Quantities {
     }
   }
 
-  private String buck() {
-    return mark(job.rules().length(Setting.BUCK_THICKNESS)) + " " + unit();
+  private Value buck() {
+    return measure(job.rules().length(Setting.BUCK_THICKNESS));
   }
 
-  private static String tags(List<PiecePlan> pairs) {
-    return pairs.stream().map(each -> each.placed().tags()).collect(Collectors.joining(", "));
+  private static Value tags(List<PiecePlan> pairs) {
+    return Value.text(
+        pairs.stream()
+            .map(each -> each.placed().tags())
+            .collect(Collectors.joining(", ")));
   }
 
   private static Length sum(List<Length> lengths) {
@@ -162,7 +163,7 @@ final class Quantities {
             .filter(piece -> piece.notes().stream().anyMatch(loose::contains))
             .map(piece -> piece.placed().tags())
             .toList();
-    lines.count(FIXING, "anchors", anchored.size(), String.join(", ", anchored));
+    lines.count(FIXING, "anchors", anchored.size(), Value.text(String.join(", ", anchored)));
     takeoff
         .bed()
         .filter(bed -> bed.onStarter())

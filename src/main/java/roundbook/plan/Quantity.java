@@ -1,6 +1,8 @@
 package roundbook.plan;
 
 import java.util.List;
+import roundbook.problem.Phrase;
+import roundbook.problem.Value;
 
 /**
  * One line of what is bought, built in, or left over.
@@ -15,9 +17,18 @@ import java.util.List;
  * @param values what is filled into its words
  */
 public record Quantity(
-    String section, String item, double amount, String unit, List<String> values) {
+    String section, String item, double amount, String unit, List<Value> values) {
   /** Copies the list. */
   public Quantity {
     values = List.copyOf(values);
+  }
+
+  /** Returns what it is with its values, as a list of differences carries them. */
+  public Phrase phrase() {
+    Phrase phrase = Phrase.of(item);
+    for (int each = 0; each < values.size(); each++) {
+      phrase = phrase.with(String.valueOf(each), values.get(each));
+    }
+    return phrase;
   }
 }

@@ -1,7 +1,9 @@
 package roundbook.plan;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import roundbook.problem.Value;
 import roundbook.units.Bulk;
 import roundbook.units.Length;
 import roundbook.wood.LogRule;
@@ -27,55 +29,56 @@ final class QuantityLines {
     return lines;
   }
 
-  void count(String section, String item, long count, Object... values) {
+  void count(String section, String item, long count, Value... values) {
     add(section, item, count, "count", values);
   }
 
-  void percent(String section, String item, double percent, Object... values) {
+  void percent(String section, String item, double percent, Value... values) {
     add(section, item, percent, "%", values);
   }
 
-  void length(String section, String item, Length length, Object... values) {
+  void length(String section, String item, Length length, Value... values) {
     run(section, item, length.inches(), values);
   }
 
   /** Adds a length of decimal inches. */
-  void run(String section, String item, double inches, Object... values) {
+  void run(String section, String item, double inches, Value... values) {
     add(section, item, bulk.length(inches), bulk.symbol(), values);
   }
 
   /** Adds an area of square inches. */
-  void area(String section, String item, double inches, Object... values) {
+  void area(String section, String item, double inches, Value... values) {
     add(section, item, bulk.area(inches), bulk.symbol() + "2", values);
   }
 
   /** Adds a volume of cubic inches. */
-  void volume(String section, String item, double inches, Object... values) {
+  void volume(String section, String item, double inches, Value... values) {
     add(section, item, bulk.volume(inches), bulk.symbol() + "3", values);
   }
 
   /** Adds a volume of cubic inches as it stands on pails: US gallons, or litres. */
-  void pails(String section, String item, double inches, Object... values) {
+  void pails(String section, String item, double inches, Value... values) {
     add(section, item, bulk.pails(inches), metric() ? "L" : "gal", values);
   }
 
   /** Adds a weight of pounds. */
-  void weight(String section, String item, double pounds, Object... values) {
+  void weight(String section, String item, double pounds, Value... values) {
     add(section, item, bulk.weight(pounds), metric() ? "kg" : "lb", values);
   }
 
   /** Adds the scale of a tally and of a part of it, in board feet, or as a volume. */
   void scale(String section, String item, LogRule rule, double all, double part) {
+    Value title = Value.text(rule.title());
     if (rule.unit() == LogRule.Unit.BOARD_FEET) {
-      add(section, item, all, "bd ft", rule.title(), Math.round(part));
+      add(section, item, all, "bd ft", title, Value.count(Math.round(part)));
     } else {
-      double placed = Math.round(bulk.volume(part * CUBIC_FOOT) * 10) / 10.0;
-      volume(section, item, all * CUBIC_FOOT, rule.title(), placed);
+      BigDecimal placed =
+          BigDecimal.valueOf(Math.round(bulk.volume(part * CUBIC_FOOT) * 10), 1);
+      volume(section, item, all * CUBIC_FOOT, title, Value.number(placed));
     }
   }
 
-  void add(String section, String item, double amount, String unit, Object... values) {
-    List<String> words = List.of(values).stream().map(String::valueOf).toList();
-    lines.add(new Quantity(section, item, amount, unit, words));
+  void add(String section, String item, double amount, String unit, Value... values) {
+    lines.add(new Quantity(section, item, amount, unit, List.of(values)));
   }
 }

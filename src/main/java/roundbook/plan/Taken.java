@@ -1,6 +1,7 @@
 package roundbook.plan;
 
 import roundbook.job.Log;
+import roundbook.problem.Phrase;
 
 /**
  * A log of a shared yard that another job has in a wall.
@@ -11,8 +12,8 @@ import roundbook.job.Log;
  * @param wall its wall there
  */
 public record Taken(Log log, String job, int round, String wall) {
-  /** Returns the words of a log list, such as {@code sauna.xlsx: round 3 wall N}. */
-  String words() {
-    return job + ": round " + round + " wall " + wall;
+  /** Returns what a log list says of it, such as {@code sauna.xlsx: round 3 wall N}. */
+  Phrase phrase() {
+    return Phrase.of("use.taken").with("job", job).with("round", round).with("wall", wall);
   }
 }

@@ -1,6 +1,7 @@
 package roundbook.problem;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -44,6 +45,11 @@ public final class Phrase implements Value {
   /** Returns its key. */
   public String key() {
     return key;
+  }
+
+  /** Returns the values that it names, in the order in which they were given. */
+  public List<Value> values() {
+    return List.copyOf(values.values());
   }
 
   /** Returns the phrase with a value for the hole of a name. */

@@ -33,7 +33,16 @@ public sealed interface Value
 
   /** Returns a decimal number of a unit, without zeros at its end. */
   static Value decimal(BigDecimal number, LengthUnit unit) {
-    return new Number(number, unit.symbol());
+    return new Number(stripped(number), unit.symbol());
+  }
+
+  /** Returns a number with all its decimals. */
+  static Value number(BigDecimal number) {
+    return new Number(number, "");
+  }
+
+  private static BigDecimal stripped(BigDecimal number) {
+    return number.signum() == 0 ? BigDecimal.ZERO : number.stripTrailingZeros();
   }
 
   /** Returns a length as a mark is printed, without its unit. */
@@ -80,22 +89,19 @@ public sealed interface Value
   /**
    * A number.
    *
-   * @param number the number, printed without zeros at its end
+   * @param number the number, printed with all its decimals
    * @param unit the symbol printed after it, or empty
    */
   record Number(BigDecimal number, String unit) implements Value {
     @Override
     public String in(Language language) {
-      return plain().replace('.', language.decimalMark()) + (unit.isEmpty() ? "" : " " + unit);
-    }
-
-    private String plain() {
-      return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
+      String plain = number.toPlainString().replace('.', language.decimalMark());
+      return unit.isEmpty() ? plain : plain + " " + unit;
     }
 
     @Override
     public String toString() {
-      return plain() + unit;
+      return number.toPlainString() + unit;
     }
   }
 

@@ -26,9 +26,6 @@ import roundbook.units.LengthFormat;
 
 /** Holds two plans of one building against each other, as they are printed. */
 public final class Comparison {
-  /** Stands between a quantity's item and its values in the place of a difference. */
-  public static final String PART = "\t";
-
   private final Plan was;
   private final Plan now;
   private final LengthFormat formats;
@@ -183,9 +180,7 @@ public final class Comparison {
     keys.addAll(before.keySet());
     for (String key : keys) {
       Quantity shown = after.getOrDefault(key, before.get(key));
-      List<String> parts = new ArrayList<>(List.of(shown.item()));
-      parts.addAll(shown.values());
-      String place = String.join(PART, parts);
+      String place = shown.phrase().toString();
       add(Kind.QUANTITY, 0, place, amount(before.get(key)), amount(after.get(key)));
     }
   }

@@ -23,6 +23,7 @@ import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
+import roundbook.problem.Value;
 import roundbook.rounds.Choice;
 import roundbook.rounds.Chooser;
 import roundbook.rounds.KeepingChooser;
@@ -103,8 +104,10 @@ public final class Replanner {
       return Read.of(Planner.of(job, Placement.choice(job, site.plan(), wanted)), List.of());
     } catch (IllegalArgumentException | IllegalStateException broken) {
       CellRef where = site.where(CellNames.TAGS);
-      String message = "the lists of the workbook do not hold together: " + broken.getMessage();
-      return Read.failed(List.of(Problem.of(ProblemCode.CELL_LOST, where, "", message)));
+      return Read.failed(
+          List.of(
+              Problem.of(ProblemCode.CELL_LOST, "lists", where)
+                  .with("why", String.valueOf(broken.getMessage()))));
     }
   }
 
@@ -156,16 +159,13 @@ public final class Replanner {
       return Optional.empty();
     }
     LengthFormat formats = LengthFormat.forJob(rules.unit(), Length.ZERO);
-    String message =
-        "corner "
-            + corner.name()
-            + " cannot read "
-            + formats.mark(read)
-            + ": the plan has "
-            + formats.mark(planned.roundedTo(rules.printStep()));
     return Optional.of(
-        Problem.of(ProblemCode.OUT_OF_RANGE, site.where(name), formats.mark(read), message)
-            .remedy("Read it again from the datum, in the job's unit."));
+        Problem.of(ProblemCode.OUT_OF_RANGE, "reading", site.where(name))
+            .with("corner", corner.name())
+            .with("read", Value.mark(read, formats))
+            .with("planned", Value.mark(planned.roundedTo(rules.printStep()), formats))
+            .found(Value.mark(read, formats))
+            .remedyOf("read-again"));
   }
 
   private List<Problem> bias(Plan plan) {
@@ -174,17 +174,13 @@ public final class Replanner {
         .filter(bias -> bias.worthCorrecting(rules))
         .map(
             bias -> {
-              String value =
-                  LengthFormat.forJob(rules.unit(), rules.printStep()).mark(bias.correction(rules));
-              String message =
-                  bias.logs()
-                      + " logs as hewn differ from the tally by "
-                      + value
-                      + " "
-                      + rules.unit().symbol()
-                      + " on average; the logs left may too";
-              CellRef where = site.where(Setting.TALLY_CORRECTION.label());
-              return Problem.of(ProblemCode.TALLY_BIAS, where, value, message);
+              LengthFormat formats = LengthFormat.forJob(rules.unit(), rules.printStep());
+              Length correction = bias.correction(rules);
+              return Problem.of(
+                      ProblemCode.TALLY_BIAS, site.where(Setting.TALLY_CORRECTION.label()))
+                  .with("count", bias.logs())
+                  .with("difference", Value.measure(correction, formats))
+                  .found(Value.mark(correction, formats));
             })
         .stream()
         .toList();

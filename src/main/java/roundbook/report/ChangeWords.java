@@ -3,8 +3,8 @@ package roundbook.report;
 import java.util.ArrayList;
 import java.util.List;
 import roundbook.plan.Quantity;
+import roundbook.problem.Phrase;
 import roundbook.replan.Change;
-import roundbook.replan.Comparison;
 import roundbook.replan.Difference;
 import roundbook.replan.Difference.Kind;
 import roundbook.replan.Replan;
@@ -55,16 +55,16 @@ public record ChangeWords(Words words) {
   /** Returns what is different. */
   String what(Difference each) {
     if (each.kind() == Kind.QUANTITY) {
-      List<String> parts = List.of(each.place().split(Comparison.PART, -1));
-      List<String> values = parts.subList(1, parts.size());
-      return new QuantityWords(words).item(new Quantity("", parts.get(0), 0, "", values));
+      Phrase phrase = Phrase.parse(each.place()).orElseThrow();
+      return new QuantityWords(words)
+          .item(new Quantity("", phrase.key(), 0, "", phrase.values()));
     }
     return words.text("changes.kind." + ChangesTable.key(each.kind()), each.round(), each.place());
   }
 
   /** Returns what a difference was or is. */
   String value(Difference each, String value) {
-    return each.kind() == Kind.QUANTITY ? words.told(orDash(value)) : orDash(value);
+    return each.kind() == Kind.QUANTITY ? words.number(orDash(value)) : orDash(value);
   }
 
   /** Returns a value, or a dash where there is none. */

@@ -29,7 +29,7 @@ final class LiveEnds {
 
   /** Returns the words of a fault in the workbook's language. */
   static String words(CrewContext context, Fault fault) {
-    return context.text("fault." + fault.name().toLowerCase(Locale.ROOT));
+    return context.sentences().pattern("fault." + fault.name().toLowerCase(Locale.ROOT));
   }
 
   /** Returns a cell of a log's ends. */

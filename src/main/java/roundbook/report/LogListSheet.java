@@ -249,7 +249,7 @@ final class LogListSheet {
     Log.Keep keep = use.log().traits().keep();
     boolean lost = context.plan().job().built().lost().contains(use.log().tag());
     return Stream.of(
-            lost ? context.text("log_list.is_lost") : context.told(use.note()),
+            lost ? context.text("log_list.is_lost") : use.note().in(context.sentences()),
             could(use.log()),
             keep == Log.Keep.ANY ? "" : context.text("keep.for", context.text("keep." + key(keep))),
             use.log().traits().remarks())

@@ -112,7 +112,7 @@ public final class PlainTables {
               use.use().words(),
               use.placed().map(placed -> String.valueOf(placed.round())).orElse(""),
               use.placed().map(placed -> placed.wall().name()).orElse(""),
-              use.note());
+              use.note().in(Sentences.english()));
       rows.add(logRow(use.log(), decimals, rest));
     }
     return new PlainTable("logs", logHeader(decimals), rows);

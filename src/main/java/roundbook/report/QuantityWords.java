@@ -1,6 +1,7 @@
 package roundbook.report;
 
 import roundbook.plan.Quantity;
+import roundbook.problem.words.Sentences;
 
 /**
  * Says in a language what a quantity is.
@@ -19,9 +20,9 @@ record QuantityWords(Words words) {
     return words.has(key) ? words.text(key, values(quantity)) : "";
   }
 
-  /** A measure is printed with the language's decimal mark; all else stays as it is. */
   private Object[] values(Quantity quantity) {
-    return quantity.values().stream().map(value -> words.told(String.valueOf(value))).toArray();
+    Sentences sentences = Sentences.of(words.language());
+    return quantity.values().stream().map(value -> value.in(sentences)).toArray();
   }
 
   /** Returns its unit as it is written on paper. */

@@ -2,6 +2,7 @@ package roundbook.rounds;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import roundbook.job.BuildRules;
@@ -10,6 +11,7 @@ import roundbook.job.Log;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
+import roundbook.problem.Phrase;
 import roundbook.stack.PlacedLog;
 import roundbook.units.Length;
 
@@ -110,23 +112,17 @@ public record Fit(Job job) {
   /** Why a log serves no wall. */
   public enum Reason {
     /** The tally says to leave it out. */
-    SKIPPED("marked skip"),
+    SKIPPED,
     /** Shorter than the shortest wall needs. */
-    SHORT("too short for every wall"),
+    SHORT,
     /** Somewhere no thicker than the wall. */
-    THIN("too thin to show two faces"),
+    THIN,
     /** More sweep than the rules allow. */
-    CROOKED("more sweep than allowed");
+    CROOKED;
 
-    private final String words;
-
-    Reason(String words) {
-      this.words = words;
-    }
-
-    /** Returns the words shown on a sheet. */
-    public String words() {
-      return words;
+    /** Returns the reason as a sheet or a problem names it. */
+    public Phrase phrase() {
+      return Phrase.of("reason." + name().toLowerCase(Locale.ROOT));
     }
   }
 

@@ -16,9 +16,12 @@ import roundbook.job.Log;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.page.CellNames;
+import roundbook.problem.Phrase;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
+import roundbook.problem.Value;
 import roundbook.units.Length;
+import roundbook.units.LengthFormat;
 
 /** Holds what was typed against itself and against what was cut before. */
 final class Checks {
@@ -48,15 +51,21 @@ final class Checks {
     int cut = 0;
     for (int round : ticks) {
       if (round != cut + 1) {
-        String message =
-            "round " + round + " is ticked cut, but round " + (cut + 1) + " under it is not";
-        contradict(CellNames.cut(round), message, "Tick the round below, or clear this box.");
+        fields.say(
+            fields
+                .contradiction("hole", CellNames.cut(round))
+                .with("round", round)
+                .with("below", cut + 1)
+                .remedyOf("tick-below"));
       }
       cut = round;
     }
     for (int round = cut + 1; round <= recorded.rounds(); round++) {
-      String message = "round " + round + " was cut in an earlier revision and is no longer ticked";
-      contradict(CellNames.cut(round), message, "Tick it again: what is cut stays cut.");
+      fields.say(
+          fields
+              .contradiction("unticked", CellNames.cut(round))
+              .with("round", round)
+              .remedyOf("tick-again"));
     }
     return Math.max(cut, recorded.rounds());
   }
@@ -74,8 +83,7 @@ final class Checks {
     BuildRules now = job.rules();
     BuildRules then = report.printed();
     if (!now.unit().equals(then.unit())) {
-      String remedy = "Set it back; plan again from the tally for another unit.";
-      contradict(Setting.UNITS.label(), "the unit of a crew workbook cannot change", remedy);
+      contradict("unit", Setting.UNITS, "set-back-unit");
     }
     for (Setting setting : CUT_INTO_WOOD) {
       boolean same =
@@ -83,23 +91,23 @@ final class Checks {
               now.value(setting).map(BuildRules.Value::value),
               then.value(setting).map(BuildRules.Value::value));
       if (!same && report.typed().cut() > 0) {
-        String message = setting.label() + " cannot change once a round is cut";
-        contradict(setting.label(), message, "Set it back.");
+        fields.say(
+            fields
+                .contradiction("setting", setting.label())
+                .with("setting", setting.label())
+                .remedyOf("set-back"));
       }
     }
     laidFirst(now, then);
     if (now.rounds().isPresent() && now.rounds().getAsInt() < report.typed().cut()) {
-      String message = "fewer rounds are wanted than are cut";
-      contradict(Setting.ROUNDS.label(), message, "Type more rounds, or none.");
+      contradict("rounds", Setting.ROUNDS, "more-rounds");
     }
   }
 
   /** Which walls are laid first stands in the list of walls, from which the plan is made. */
   private void laidFirst(BuildRules now, BuildRules then) {
     if (!now.text(Setting.LAID_FIRST).equals(then.text(Setting.LAID_FIRST))) {
-      String message = "the walls laid first cannot change in a crew workbook";
-      String remedy = "Set it back; plan again from the tally for other walls.";
-      contradict(Setting.LAID_FIRST.label(), message, remedy);
+      contradict("laid-first", Setting.LAID_FIRST, "set-back-walls");
     }
   }
 
@@ -122,11 +130,13 @@ final class Checks {
       boolean swapped = report.typed().used().containsKey(place);
       Place typed = swapped ? place : other;
       Place first = swapped ? other : place;
-      fields.contradict(
-          CellNames.used(typed.round(), typed.named()),
-          tag,
-          "log " + tag + " stands in two places: here and in " + named(first),
-          "Clear or correct one of them.");
+      fields.say(
+          fields
+              .contradiction("two-places", CellNames.used(typed.round(), typed.named()))
+              .with("log", tag)
+              .with("place", named(first))
+              .about(tag)
+              .remedyOf("clear-one"));
     }
   }
 
@@ -134,11 +144,13 @@ final class Checks {
     boolean cut = place.round() <= report.typed().cut();
     boolean used = report.typed().used().containsKey(place);
     if (cut || used) {
-      String message = "log " + tag + " is ticked lost, but it stands in " + named(place);
       fields.say(
-          Problem.of(ProblemCode.CONTRADICTION, rows.lost().get(tag), "x", message)
+          Problem.of(ProblemCode.CONTRADICTION, "lost", rows.lost().get(tag))
+              .with("log", tag)
+              .with("place", named(place))
+              .found("x")
               .about(tag)
-              .remedy("Clear the tick, or type on that round's page which log was used instead."));
+              .remedyOf("clear-tick"));
     }
   }
 
@@ -157,11 +169,13 @@ final class Checks {
     Length trimmed = trimmed(report, place);
     Log log = job.log(tag).orElseThrow();
     if (log.length().isLessThan(trimmed)) {
-      fields.contradict(
-          CellNames.used(place.round(), place.named()),
-          tag,
-          "log " + tag + " is too short for wall " + place.wall(),
-          "Check the tag.");
+      fields.say(
+          fields
+              .contradiction("short", CellNames.used(place.round(), place.named()))
+              .with("log", tag)
+              .with("wall", place.wall())
+              .about(tag)
+              .remedyOf("check-tag"));
     }
   }
 
@@ -189,11 +203,14 @@ final class Checks {
         .forEach(
             mark ->
                 fields.say(
-                    ProblemCode.OUT_OF_RANGE,
-                    typed.lowerCut().filter(mark::equals).isPresent()
-                        ? CellNames.lowerCut(round, wall)
-                        : CellNames.upperCut(round, wall),
-                    "a mark of " + shown(mark) + " does not lie on the log"));
+                    fields
+                        .problem(
+                            ProblemCode.OUT_OF_RANGE,
+                            "mark",
+                            typed.lowerCut().filter(mark::equals).isPresent()
+                                ? CellNames.lowerCut(round, wall)
+                                : CellNames.upperCut(round, wall))
+                        .with("mark", shown(mark))));
   }
 
   private void diameter(String name, Optional<Length> typed, Length mid, Length least) {
@@ -202,22 +219,28 @@ final class Checks {
     }
     Length differs = typed.get().minus(mid).absolute();
     if (!typed.get().isMoreThan(least) || differs.isMoreThan(far().times(3))) {
-      String message = shown(typed.get()) + " cannot be the diameter of this log";
-      fields.say(ProblemCode.OUT_OF_RANGE, name, message + ": its tally has " + shown(mid));
+      say(ProblemCode.OUT_OF_RANGE, name, typed.get(), mid);
     } else if (differs.isMoreThan(far()) && name.matches("Measured_\\d.*")) {
-      String message = shown(typed.get()) + " differs much from the tally's " + shown(mid);
-      fields.say(ProblemCode.DOUBTFUL_VALUE, name, message);
+      say(ProblemCode.DOUBTFUL_VALUE, name, typed.get(), mid);
     }
+  }
+
+  /** Says that a diameter is not, or hardly, that of the log as it was tallied. */
+  private void say(ProblemCode code, String name, Length typed, Length mid) {
+    fields.say(
+        fields.problem(code, "diameter", name).with("typed", shown(typed)).with("mid", shown(mid)));
   }
 
   private void readings(SiteReport report) {
     for (var corner : report.typed().firstReadings().keySet()) {
       int begun = report.typed().cut() + 1;
       if (corner.round() > begun) {
-        contradict(
-            CellNames.firstReading(corner.round(), corner.name()),
-            "the corner is read, but round " + begun + " under it is not ticked cut",
-            "Tick the rounds below, or clear the reading.");
+        fields.say(
+            fields
+                .contradiction(
+                    "first-reading", CellNames.firstReading(corner.round(), corner.name()))
+                .with("round", begun)
+                .remedyOf("tick-rounds-below"));
       }
     }
     report
@@ -227,10 +250,11 @@ final class Checks {
         .forEach(
             corner -> {
               if (corner.round() > report.typed().cut()) {
-                contradict(
-                    CellNames.reading(corner.round(), corner.name()),
-                    "the corner is read, but round " + corner.round() + " is not ticked cut",
-                    "Tick the round, or clear the reading.");
+                fields.say(
+                    fields
+                        .contradiction("reading", CellNames.reading(corner.round(), corner.name()))
+                        .with("round", corner.round())
+                        .remedyOf("tick-round"));
               }
             });
   }
@@ -248,13 +272,11 @@ final class Checks {
         }
       }
       if (!walls.isEmpty()) {
-        String message =
-            "round "
-                + round
-                + " is cut, but no middle was measured on "
-                + String.join(" ", walls)
-                + "; the tally's stands";
-        fields.say(ProblemCode.NOT_MEASURED, CellNames.cut(round), message);
+        fields.say(
+            fields
+                .problem(ProblemCode.NOT_MEASURED, "", CellNames.cut(round))
+                .with("round", round)
+                .with("walls", String.join(" ", walls)));
       }
     }
   }
@@ -263,17 +285,15 @@ final class Checks {
     return job.rules().metric() ? Length.ofMillimetres(50) : Length.ofInches(2);
   }
 
-  private String shown(Length length) {
-    return roundbook.units.LengthFormat.forJob(job.rules().unit(), Length.ZERO).mark(length)
-        + " "
-        + job.rules().unit().symbol();
+  private Value shown(Length length) {
+    return Value.measure(length, LengthFormat.forJob(job.rules().unit(), Length.ZERO));
   }
 
-  private static String named(Place place) {
-    return "round " + place.round() + " on wall " + place.named();
+  private static Phrase named(Place place) {
+    return Phrase.of("place.round-wall").with("round", place.round()).with("wall", place.named());
   }
 
-  private void contradict(String name, String message, String remedy) {
-    fields.contradict(name, "", message, remedy);
+  private void contradict(String variant, Setting setting, String remedy) {
+    fields.say(fields.contradiction(variant, setting.label()).remedyOf(remedy));
   }
 }

@@ -74,7 +74,7 @@ public final class CrewReader {
     LogRows rows = new LogRows(book, fields, printed, problems);
     boolean listed = rows.read();
     if (building.isEmpty()) {
-      lost(CellRef.ofFile(book.file()), "the walls on the Settings sheet are gone");
+      problems.add(Problem.of(ProblemCode.CELL_LOST, "walls", CellRef.ofFile(book.file())));
     }
     if (building.isEmpty() || !listed) {
       return Optional.empty();
@@ -93,9 +93,10 @@ public final class CrewReader {
     Map<Integer, String> missing = typed.missing();
     missing.forEach(
         (round, name) ->
-            lost(
-                CellRef.ofFile(book.file()),
-                "round " + round + " cannot be read back: the box " + name + " is gone"));
+            problems.add(
+                Problem.of(ProblemCode.CELL_LOST, "box", CellRef.ofFile(book.file()))
+                    .with("round", round)
+                    .with("name", name)));
     AsBuilt recorded = typed.recorded();
     Checks checks = new Checks(job, rows, recorded, fields);
     SiteReport report =
@@ -141,11 +142,12 @@ public final class CrewReader {
                   .findFirst();
           tag.ifPresent(each -> tags.put(place, each));
           if (tag.isEmpty()) {
-            fields.contradict(
-                CellNames.used(place.round(), place.named()),
-                text,
-                "there is no log " + Fields.shortened(text) + " on the log list",
-                "Type the tag as the log list has it.");
+            fields.say(
+                fields
+                    .contradiction("no-log", CellNames.used(place.round(), place.named()))
+                    .with("log", Fields.shortened(text))
+                    .about(text)
+                    .remedyOf("type-tag"));
           }
         });
     return tags;
@@ -155,30 +157,22 @@ public final class CrewReader {
     CellRef file = CellRef.ofFile(book.file());
     boolean crew = book.has(CellNames.VERSION) && book.has(CellNames.TAGS);
     if (!crew) {
-      String message = "this is no crew workbook that roundbook wrote";
-      problems.add(Problem.of(ProblemCode.NOT_A_CREW_WORKBOOK, file, "", message));
+      problems.add(Problem.of(ProblemCode.NOT_A_CREW_WORKBOOK, file));
       return false;
     }
     Fields fields = new Fields(book, roundbook.units.LengthUnit.INCH, problems);
     String layout = fields.text(CellNames.LAYOUT);
     if (fields.text(CellNames.VERSION).isEmpty()) {
-      String message = "the file is damaged: its Settings sheet is gone";
-      problems.add(Problem.of(ProblemCode.UNREADABLE, file, "", message));
+      problems.add(Problem.of(ProblemCode.UNREADABLE, "settings-gone", file));
       return false;
     }
     if (!layout.equals(String.valueOf(CellNames.LAYOUT_NOW))) {
-      String message =
-          "the workbook was written by version "
-              + fields.text(CellNames.VERSION)
-              + ", which lays"
-              + " its cells out otherwise";
-      fields.say(ProblemCode.OTHER_VERSION, CellNames.VERSION, message);
+      problems.add(
+          fields
+              .problem(ProblemCode.OTHER_VERSION, "", CellNames.VERSION)
+              .with("version", fields.text(CellNames.VERSION)));
       return false;
     }
     return true;
-  }
-
-  private void lost(CellRef where, String message) {
-    problems.add(Problem.of(ProblemCode.CELL_LOST, where, "", message));
   }
 }

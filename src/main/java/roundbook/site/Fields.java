@@ -69,11 +69,12 @@ final class Fields {
     if (length.isEmpty()) {
       ProblemCode code =
           cell.kind() == Cell.Kind.DATE ? ProblemCode.DATE_IN_NUMBER : ProblemCode.BAD_NUMBER;
-      String message =
-          "'" + shortened(cell.text()) + "' cannot be read as a length in " + unit.symbol();
       problems.add(
-          Problem.of(code, where, cell.text(), message)
-              .remedy("Type the number that was measured, or leave the box empty."));
+          Problem.of(code, "box", where)
+              .with("text", shortened(cell.text()))
+              .with("unit", unit.symbol())
+              .found(cell.text())
+              .remedyOf("type-measured"));
     }
     return length;
   }
@@ -99,25 +100,23 @@ final class Fields {
       return false;
     }
     if (!YES.contains(cell.text().toLowerCase(Locale.ROOT))) {
-      String message = "'" + shortened(cell.text()) + "' is no tick";
       problems.add(
-          Problem.of(ProblemCode.BAD_NUMBER, where, cell.text(), message)
-              .remedy("Type x, or leave the box empty."));
+          Problem.of(ProblemCode.BAD_NUMBER, "tick", where)
+              .with("text", shortened(cell.text()))
+              .found(cell.text())
+              .remedyOf("type-x"));
     }
     return true;
   }
 
-  /** Says that what the crew typed cannot all be true. */
-  void contradict(String name, String log, String message, String remedy) {
-    problems.add(
-        Problem.of(ProblemCode.CONTRADICTION, where(name), text(name), message)
-            .about(log)
-            .remedy(remedy));
+  /** Returns a problem of a named cell, with what stands in it. */
+  Problem problem(ProblemCode code, String variant, String name) {
+    return Problem.of(code, variant, where(name)).found(text(name));
   }
 
-  /** Says anything of a named cell. */
-  void say(ProblemCode code, String name, String message) {
-    problems.add(Problem.of(code, where(name), text(name), message));
+  /** Returns that what the crew typed into a named cell cannot be true. */
+  Problem contradiction(String variant, String name) {
+    return problem(ProblemCode.CONTRADICTION, variant, name);
   }
 
   /** Says a problem. */

@@ -23,34 +23,19 @@ import roundbook.table.NamedBook;
 record Gone(NamedBook book, Problems problems) {
   /** Says a line for each list that is not whole. */
   void say() {
-    say(
-        "Built_",
-        Severity.ERROR,
-        "the sheet As built, or cells of it, are gone: what the cut rounds were cut to is lost");
-    say(
-        "Problem_",
-        Severity.WARNING,
-        "the list of problems, or part of it, is gone: what was found when the tally was read is"
-            + " not told again");
-    say(
-        "Log_",
-        Severity.WARNING,
-        "columns of the log list are gone: what stood in them is not carried on");
-    say(
-        "Opening_",
-        Severity.WARNING,
-        "rows of the openings are gone from the settings: the plan leaves these openings out");
-    say(
-        "Pin_",
-        Severity.WARNING,
-        "rows of the pins are gone from the settings: the plan leaves these pins out");
+    say("Built_", Severity.ERROR, "built");
+    say("Problem_", Severity.WARNING, "problems");
+    say("Log_", Severity.WARNING, "log-columns");
+    say("Opening_", Severity.WARNING, "openings");
+    say("Pin_", Severity.WARNING, "pins");
   }
 
-  private void say(String start, Severity severity, String message) {
+  private void say(String start, Severity severity, String variant) {
     List<String> gone = book.gone(start).stream().filter(name -> !isSaidElsewhere(name)).toList();
     if (!gone.isEmpty()) {
       CellRef file = CellRef.ofFile(book.file());
-      problems.add(Problem.of(ProblemCode.CELL_LOST, file, gone.get(0), message).as(severity));
+      problems.add(
+          Problem.of(ProblemCode.CELL_LOST, variant, file).found(gone.get(0)).as(severity));
     }
   }
 

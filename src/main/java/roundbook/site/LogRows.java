@@ -64,8 +64,7 @@ final class LogRows {
     Range tagged = columns.get("tags");
     Optional<Table> table = Optional.ofNullable(tagged).flatMap(range -> book.sheet(range.sheet()));
     if (table.isEmpty() || !columns.keySet().containsAll(Set.of("lengths", "stations", "lost"))) {
-      String message = "the log list, or columns of it, are gone";
-      problems.add(Problem.of(ProblemCode.CELL_LOST, CellRef.ofFile(book.file()), "", message));
+      problems.add(Problem.of(ProblemCode.CELL_LOST, "log-list", CellRef.ofFile(book.file())));
       return false;
     }
     Map<Integer, Row> heading = new HashMap<>();
@@ -107,8 +106,8 @@ final class LogRows {
     List<Station> stations = stations(text(row, "stations"));
     if (length.isEmpty() || stations.size() < 2 || !tags.add(tag)) {
       CellRef where = table.at(row, columns.get("tags").left());
-      String message = "log " + tag + " cannot be read back, or stands twice";
-      problems.add(Problem.of(ProblemCode.CELL_LOST, where, tag, message).about(tag));
+      problems.add(
+          Problem.of(ProblemCode.CELL_LOST, "log", where).with("log", tag).found(tag).about(tag));
       return;
     }
     logs.add(log(row, tag, length.get(), stations, heading));

@@ -51,11 +51,12 @@ final class MoreLogs {
     others.forEach(log -> known.add(key(log)));
     List<Log> twice = logs.stream().filter(log -> known.contains(key(log))).toList();
     for (Log log : twice) {
-      String message = "the crew workbook has a log " + log.tag() + " already";
       problems.add(
-          Problem.of(ProblemCode.DUPLICATE_ID, log.origin(), log.tag(), message)
+          Problem.of(ProblemCode.DUPLICATE_ID, "known", log.origin())
+              .with("log", log.tag())
+              .found(log.tag())
               .about(log.tag())
-              .remedy("Give the new log a tag of its own, or take its row out of this tally."));
+              .remedyOf("own-tag"));
     }
     return new MoreLogs(logs, failed || !twice.isEmpty());
   }

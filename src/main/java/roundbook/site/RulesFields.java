@@ -92,8 +92,9 @@ final class RulesFields {
     for (Setting setting : Setting.values()) {
       Optional<Found> found = book.cell(name.apply(setting.label()));
       if (found.isEmpty()) {
-        String message = "the cell " + name.apply(setting.label()) + " is gone";
-        problems.add(Problem.of(ProblemCode.CELL_LOST, CellRef.ofFile(book.file()), "", message));
+        problems.add(
+            Problem.of(ProblemCode.CELL_LOST, "cell", CellRef.ofFile(book.file()))
+                .with("name", name.apply(setting.label())));
         continue;
       }
       sheet = found.get().where().sheet();

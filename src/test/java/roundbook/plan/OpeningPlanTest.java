@@ -37,7 +37,10 @@ class OpeningPlanTest {
     assertTrue(with.order().stream().noneMatch(line -> line.walls().contains("S")));
     assertEquals(
         List.of("left of opening O1", "right of opening O1"),
-        with.uses().stream().map(LogUse::note).filter(note -> note.contains("O1")).toList());
+        with.uses().stream()
+            .map(use -> use.note().in(Sentences.english()))
+            .filter(note -> note.contains("O1"))
+            .toList());
     assertTrue(with.quantities().stream().anyMatch(line -> line.item().equals("freed")));
   }
 

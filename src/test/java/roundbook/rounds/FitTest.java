@@ -19,6 +19,7 @@ import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.plan.Jobs;
+import roundbook.problem.words.Sentences;
 import roundbook.stack.PlacedLog;
 import roundbook.units.Length;
 
@@ -122,7 +123,7 @@ class FitTest {
 
   private static String words(Fit fit, Log log) {
     Optional<Fit.Reason> reason = fit.refused(log);
-    return reason.map(Fit.Reason::words).orElse("");
+    return reason.map(each -> each.phrase().in(Sentences.english())).orElse("");
   }
 
   private static List<Double> offButts(Fit fit, Log log) {
