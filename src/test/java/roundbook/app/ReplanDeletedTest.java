@@ -14,6 +14,7 @@ import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import roundbook.problem.words.Sentences;
 
 /**
  * Sheets, rows and columns that somebody deleted from a crew workbook are missed aloud.
@@ -80,14 +81,14 @@ class ReplanDeletedTest {
         });
     var read = CrewSource.read(edited, roundbook.intake.Asked.NOTHING);
     assertEquals(openings - 1, read.value().orElseThrow().job().openings().size());
-    List<String> said = read.problems().stream().map(Object::toString).toList();
+    List<String> said = read.problems().stream().map(Sentences.english()::message).toList();
     assertTrue(said.stream().anyMatch(line -> line.contains("rows of the openings are gone")));
     assertTrue(said.stream().anyMatch(line -> line.contains("columns of the log list are gone")));
     assertTrue(said.stream().noneMatch(line -> line.contains("pins")), said.toString());
     TypedBook.change(edited, book -> lose(book, "Log_thickness"));
     List<String> again =
         CrewSource.read(edited, roundbook.intake.Asked.NOTHING).problems().stream()
-            .map(Object::toString)
+            .map(Sentences.english()::message)
             .toList();
     assertTrue(again.stream().anyMatch(line -> line.contains("the cell Log_thickness is gone")));
   }

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import roundbook.plan.PiecePlan.Note;
 import roundbook.plan.Plan.LogUse;
 import roundbook.problem.ProblemCode;
+import roundbook.problem.Value;
 import roundbook.problem.words.Sentences;
 import roundbook.takeoff.Cabins;
 
@@ -99,6 +100,6 @@ class OpeningPlanTest {
             .findFirst()
             .orElseThrow();
     assertEquals(4, anchors.amount());
-    assertEquals(List.of("L1, L3, L30, L32"), anchors.values());
+    assertEquals(List.of(Value.text("L1, L3, L30, L32")), anchors.values());
   }
 }

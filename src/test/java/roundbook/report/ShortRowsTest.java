@@ -16,6 +16,7 @@ import roundbook.plan.PiecePlan.Half;
 import roundbook.plan.Plan.LogUse;
 import roundbook.plan.Plan.Use;
 import roundbook.plan.PlanFixtures;
+import roundbook.problem.words.Sentences;
 import roundbook.takeoff.PieceWood;
 import roundbook.units.Length;
 import roundbook.wood.RoundProfile;
@@ -75,7 +76,7 @@ class ShortRowsTest {
         CONTEXT.plan().uses().stream().filter(use -> use.note().toString().contains("East window")).toList();
     assertEquals(
         List.of("left of opening East window", "right of opening East window"),
-        placed.stream().map(LogUse::note).toList());
+        placed.stream().map(use -> use.note().in(Sentences.english())).toList());
     assertTrue(placed.stream().allMatch(use -> use.use() == Use.PLACED));
     assertEquals(25, CONTEXT.plan().takeoff().wood().size());
     assertEquals(5, CONTEXT.plan().count(Use.SPARE));
