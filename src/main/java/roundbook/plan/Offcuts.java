@@ -22,7 +22,10 @@ final class Offcuts {
 
   void add(List<Log> whole, List<Piece> pieces, Takeoff takeoff) {
     lines.length(
-        SECTION, "whole_logs", sum(whole.stream().map(Log::length).toList()), Value.count(whole.size()));
+        SECTION,
+        "whole_logs",
+        sum(whole.stream().map(Log::length).toList()),
+        Value.count(whole.size()));
     List<Length> offcuts = new ArrayList<>();
     for (Piece cut : pieces) {
       offcuts.addAll(List.of(cut.cutOffButt(), cut.fallsOff()));

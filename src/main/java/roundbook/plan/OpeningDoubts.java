@@ -122,8 +122,7 @@ final class OpeningDoubts {
         .ifPresent(
             log ->
                 problems.add(
-                    problem(
-                            cut.opening(), ProblemCode.OPENING_SILL, "", cut.opening().sill())
+                    problem(cut.opening(), ProblemCode.OPENING_SILL, "", cut.opening().sill())
                         .with("log", log.log().tags())));
   }
 

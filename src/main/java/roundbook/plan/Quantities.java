@@ -118,8 +118,7 @@ final class Quantities {
   }
 
   private Value measure(Length length) {
-    return Value.measure(
-        length, LengthFormat.forJob(job.rules().unit(), job.rules().printStep()));
+    return Value.measure(length, LengthFormat.forJob(job.rules().unit(), job.rules().printStep()));
   }
 
   private Value waste() {
@@ -147,9 +146,7 @@ final class Quantities {
 
   private static Value tags(List<PiecePlan> pairs) {
     return Value.text(
-        pairs.stream()
-            .map(each -> each.placed().tags())
-            .collect(Collectors.joining(", ")));
+        pairs.stream().map(each -> each.placed().tags()).collect(Collectors.joining(", ")));
   }
 
   private static Length sum(List<Length> lengths) {

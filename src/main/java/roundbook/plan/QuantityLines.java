@@ -72,8 +72,7 @@ final class QuantityLines {
     if (rule.unit() == LogRule.Unit.BOARD_FEET) {
       add(section, item, all, "bd ft", title, Value.count(Math.round(part)));
     } else {
-      BigDecimal placed =
-          BigDecimal.valueOf(Math.round(bulk.volume(part * CUBIC_FOOT) * 10), 1);
+      BigDecimal placed = BigDecimal.valueOf(Math.round(bulk.volume(part * CUBIC_FOOT) * 10), 1);
       volume(section, item, all * CUBIC_FOOT, title, Value.number(placed));
     }
   }

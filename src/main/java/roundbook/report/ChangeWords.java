@@ -56,8 +56,7 @@ public record ChangeWords(Words words) {
   String what(Difference each) {
     if (each.kind() == Kind.QUANTITY) {
       Phrase phrase = Phrase.parse(each.place()).orElseThrow();
-      return new QuantityWords(words)
-          .item(new Quantity("", phrase.key(), 0, "", phrase.values()));
+      return new QuantityWords(words).item(new Quantity("", phrase.key(), 0, "", phrase.values()));
     }
     return words.text("changes.kind." + ChangesTable.key(each.kind()), each.round(), each.place());
   }

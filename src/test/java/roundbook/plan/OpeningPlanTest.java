@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import roundbook.plan.PiecePlan.Note;
-import roundbook.plan.Plan.LogUse;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Value;
 import roundbook.problem.words.Sentences;

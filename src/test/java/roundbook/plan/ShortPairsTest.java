@@ -158,7 +158,10 @@ class ShortPairsTest {
   void nothingIsPairedUnlessAskedFor() {
     Plan plan = plan(ShortYards.of(8, 17, 18, 14).job(false));
     assertTrue(halves(plan).isEmpty());
-    assertFalse(plan.uses().stream().map(LogUse::note).anyMatch(note -> note.in(Sentences.english()).contains("opening")));
+    assertFalse(
+        plan.uses().stream()
+            .map(LogUse::note)
+            .anyMatch(note -> note.in(Sentences.english()).contains("opening")));
   }
 
   @Test

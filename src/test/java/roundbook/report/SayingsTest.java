@@ -11,11 +11,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import roundbook.notch.NeckFit;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
-import roundbook.rounds.Fit;
 
 /** What is made in English is told again in the language of the workbook. */
 class SayingsTest {
@@ -53,8 +51,7 @@ class SayingsTest {
   }
 
   static Stream<String> fixedTexts() {
-    return Stream.of(
-            Stream.of("marked skip"))
+    return Stream.of(Stream.of("marked skip"))
         .flatMap(each -> each)
         .filter(text -> !text.isEmpty())
         .distinct();

@@ -73,7 +73,9 @@ class ShortRowsTest {
   @Test
   void bothHaveTheirPlaceOnTheLogListAndTheLongLogIsASpare() {
     List<LogUse> placed =
-        CONTEXT.plan().uses().stream().filter(use -> use.note().toString().contains("East window")).toList();
+        CONTEXT.plan().uses().stream()
+            .filter(use -> use.note().toString().contains("East window"))
+            .toList();
     assertEquals(
         List.of("left of opening East window", "right of opening East window"),
         placed.stream().map(use -> use.note().in(Sentences.english())).toList());
