@@ -20,6 +20,7 @@ import roundbook.problem.words.Sentences;
 import roundbook.replan.Replan;
 import roundbook.replan.Replanner;
 import roundbook.report.ChangeWords;
+import roundbook.report.ChangedPages;
 import roundbook.report.CrewContext;
 import roundbook.report.CrewContext.Issue;
 import roundbook.report.PlainTables;
@@ -96,8 +97,9 @@ final class ReplanRun {
     boolean pictures = run.options().book().pictures();
     Issue issue = new Issue(site.issue().revision() + 1, input, Version.NUMBER, pictures);
     List<Problem> typed = problems.stream().filter(this::isTyped).toList();
-    return CrewContext.of(replan.plan(), found(site, problems, stopped), issue)
-        .following(replan, typed);
+    CrewContext context =
+        CrewContext.of(replan.plan(), found(site, problems, stopped), issue).saying(typed);
+    return context.following(replan, ChangedPages.of(replan.before(), context));
   }
 
   /** Returns what was found when tallies were read: as it was said then, and now. */

@@ -46,15 +46,18 @@ public record CrewContext(
     this(plan, found, issue, words, Optional.empty(), List.of(), List.of());
   }
 
-  /** Returns this context with what changed since the revision before, and what is said of it. */
-  public CrewContext following(Replan made, List<Problem> said) {
-    CrewContext saying = saying(said);
-    List<String> pages = ChangedPages.of(made.before(), saying);
-    return new CrewContext(plan, found, issue, words, Optional.of(made), said, pages);
+  /**
+   * Returns this context with what changed since the revision before.
+   *
+   * @param made the plan anew
+   * @param pages the pages that print otherwise than in the revision before
+   */
+  public CrewContext following(Replan made, List<String> pages) {
+    return new CrewContext(plan, found, issue, words, Optional.of(made), typed, pages);
   }
 
   /** Returns this context with problems of what was typed. */
-  CrewContext saying(List<Problem> said) {
+  public CrewContext saying(List<Problem> said) {
     return new CrewContext(plan, found, issue, words, replan, said, changed);
   }
 

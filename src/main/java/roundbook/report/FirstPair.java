@@ -72,7 +72,7 @@ final class FirstPair {
   private void cutAndSet() {
     step(context.text("step.hew", tags(plan.round(round)), round), Tab.HEWING.in(context.words()));
     step(context.text("step.measure"), page());
-    step(context.text("step.mark", tags(StartSheet.firstPair(plan, round))), page());
+    step(context.text("step.mark", tags(firstPair())), page());
     boolean last = round == plan.rounds();
     step(context.text(last ? "step.last" : "step.next", round, round + 1), page());
   }
@@ -113,10 +113,15 @@ final class FirstPair {
         .collect(Collectors.joining(", "));
   }
 
+  /** Returns the placed logs of the walls that are laid first in the round in hand. */
+  private List<PiecePlan> firstPair() {
+    return plan.round(round).stream().filter(piece -> piece.placed().wall().laidFirst()).toList();
+  }
+
   private void pickUp() {
     list.room(FIRST_HEIGHT).heading(context.text("start.first"));
     list.spans(2, 2, 2, 3, 3, 3, 2, 2, 3, 2).headOf("start.first.head");
-    for (PiecePlan piece : StartSheet.firstPair(plan, round)) {
+    for (PiecePlan piece : firstPair()) {
       list.row(pickUp(piece)).sheet().height(ROW_HEIGHT);
     }
     list.text(Role.PLAIN, context.text("start.first.note", context.rules().slope(), round));
@@ -150,7 +155,7 @@ final class FirstPair {
   /** Writes what is special about the first logs, what is of the same logs together. */
   private void notes() {
     Map<String, List<PiecePlan>> logs = new LinkedHashMap<>();
-    for (PiecePlan piece : StartSheet.firstPair(plan, round)) {
+    for (PiecePlan piece : firstPair()) {
       for (Note note : piece.notes()) {
         logs.computeIfAbsent(said(piece, note), said -> new ArrayList<>()).add(piece);
       }

@@ -43,13 +43,6 @@ final class LevelsSheet {
     return List.of(new LevelsSheet(Live.of(context)).sheet());
   }
 
-  /** Returns where the lower mark stands that a corner gets after a round. */
-  static String next(Live live, int round, String corner) {
-    List<String> corners = live.map().building().corners();
-    int column = FIRST_CORNER + corners.size() + 2 + corners.indexOf(corner);
-    return Area.cell(HEAD_ROW + round, column).on(tab(live));
-  }
-
   /** Returns the name on the sheet's tab. */
   private static String tab(Live live) {
     return Tab.LEVELS.in(live.context().words());
@@ -201,48 +194,16 @@ final class LevelsSheet {
     sheet.rule(new Rule.LooksLike(verdict(round), fix, Role.FLAG));
   }
 
-  /**
-   * Returns a corner's next lower mark: {@code r(L' + e)}, e being what the corner is low.
-   *
-   * <p>The change is limited both ways; where every corner is within half the tolerance it is L'.
-   */
+  /** Returns a corner's next lower mark, from the working sheet. */
   private Cell next(int round, String corner) {
     if (round == live.plan().rounds()) {
       return Cell.text("–").role(Role.SHADED).align(Cell.Align.CENTRE);
     }
     String chart = live.map().round(round + 1, RoundColumn.LOWER);
-    int index = corners.indexOf(corner);
-    Area own = Area.cell(HEAD_ROW + round, verdict(round).left() + 1 + index);
+    Area own = Area.cell(HEAD_ROW + round, verdict(round).left() + 1 + corners.indexOf(corner));
     sheet.rule(new Rule.LooksLike(own, own.absolute() + "<>" + chart, Role.CHANGED));
-    String high = live.map().corner(round, corner, CornerColumn.HIGH);
-    String most = live.map().rule(RuleLine.MOST_CHANGE);
-    String change = "MAX(-" + most + ",MIN(" + most + ",-" + high + "))";
-    String formula =
-        "IF("
-            + unsettled(live, round, CornerColumn.HIGH)
-            + ","
-            + live.toStep(chart + "+" + change)
-            + ","
-            + chart
-            + ")";
-    return live.mark(formula, nextNow(round, corner), Role.RESULT);
-  }
-
-  /** Returns whether a corner is further out than half the tolerance. */
-  static String unsettled(Live live, int round, CornerColumn column) {
-    String highs = live.map().corners(round, column);
-    String most = "MAX(" + highs + ")";
-    String least = "MIN(" + highs + ")";
-    String out = String.join(",", most + "-" + least, most, "-" + least);
-    return "ROUND(MAX(" + out + ")-" + live.map().rule(RuleLine.TOLERANCE) + "/2,6)>0";
-  }
-
-  private Length nextNow(int round, String corner) {
-    Length chart = live.course(round + 1).notch().lower();
-    return live.plan()
-        .stack()
-        .corners()
-        .nextLower(round, corner, chart, live.map().building(), live.rules());
+    String next = live.map().corner(round, corner, CornerColumn.NEXT);
+    return live.mark(next, LiveCorners.nextNow(live, round, corner), Role.RESULT);
   }
 
   /** Returns what else must be said: the rest that waits, or a next round cut already. */

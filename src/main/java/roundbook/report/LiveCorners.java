@@ -12,6 +12,7 @@ import roundbook.report.LiveMap.CornerColumn;
 import roundbook.report.LiveMap.RoundColumn;
 import roundbook.report.LiveMap.RuleLine;
 import roundbook.stack.Corners;
+import roundbook.units.Length;
 
 /**
  * How high every corner stands against the plan in each round, as formulas of the readings.
@@ -64,6 +65,7 @@ final class LiveCorners {
       case PARE ->
           Cell.formula(pare(round, corner), live.number(new Readings(live, round).pare(corner)))
               .named(CellNames.pare(round, corner));
+      case NEXT -> next(round, corner);
     };
   }
 
@@ -99,7 +101,7 @@ final class LiveCorners {
         "IF(ISNUMBER("
             + LiveNames.lowerCut(round, wallAt(corner, true))
             + "),0,"
-            + LevelsSheet.next(live, round - 1, corner)
+            + map.corner(round - 1, corner, CornerColumn.NEXT)
             + "-"
             + map.round(round, RoundColumn.LOWER)
             + ")";
@@ -122,12 +124,54 @@ final class LiveCorners {
         + "),NOT(ISNUMBER("
         + LiveNames.lowerCut(round, wallAt(corner, false))
         + ")),"
-        + LevelsSheet.unsettled(live, round, CornerColumn.FIRST_HIGH)
+        + unsettled(round, CornerColumn.FIRST_HIGH)
         + "),"
         + live.toStep(chart + "+" + limited)
         + "-"
         + chart
         + ",0)";
+  }
+
+  /**
+   * Returns a corner's next lower mark: {@code r(L' + e)}, e being what the corner is low.
+   *
+   * <p>The change is limited both ways; where every corner is within half the tolerance it is L'.
+   */
+  private Cell next(int round, String corner) {
+    if (round == live.plan().rounds()) {
+      return Cell.text("–");
+    }
+    String chart = map.round(round + 1, RoundColumn.LOWER);
+    String high = map.corner(round, corner, CornerColumn.HIGH);
+    String most = map.rule(RuleLine.MOST_CHANGE);
+    String change = "MAX(-" + most + ",MIN(" + most + ",-" + high + "))";
+    String formula =
+        "IF("
+            + unsettled(round, CornerColumn.HIGH)
+            + ","
+            + live.toStep(chart + "+" + change)
+            + ","
+            + chart
+            + ")";
+    return Cell.formula(formula, live.number(nextNow(live, round, corner)));
+  }
+
+  /** Returns a corner's next lower mark as the readings are now. */
+  static Length nextNow(Live live, int round, String corner) {
+    Length chart = live.course(round + 1).notch().lower();
+    return live.plan()
+        .stack()
+        .corners()
+        .nextLower(round, corner, chart, live.map().building(), live.rules());
+  }
+
+  /** Returns whether a corner is further out than half the tolerance. */
+  private String unsettled(int round, CornerColumn column) {
+    String highs = map.corners(round, column);
+    String most = "MAX(" + highs + ")";
+    String least = "MIN(" + highs + ")";
+    String out = String.join(",", most + "-" + least, most, "-" + least);
+    return "ROUND(MAX(" + out + ")-" + map.rule(RuleLine.TOLERANCE) + "/2,6)>0";
   }
 
   /**

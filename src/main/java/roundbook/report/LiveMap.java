@@ -104,7 +104,9 @@ record LiveMap(String sheet, Plan plan) {
     /** What the lower mark of the second-laid log differs from the chart's. */
     SECOND_CHANGE,
     /** How much its top is to be pared down after the round. */
-    PARE
+    PARE,
+    /** The lower mark of the next round's first-laid log. */
+    NEXT
   }
 
   /** The columns of the table of placed logs. */

@@ -1,6 +1,5 @@
 package roundbook.report;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -9,7 +8,6 @@ import roundbook.page.Cell;
 import roundbook.page.PageSetup.Kind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
-import roundbook.plan.PiecePlan;
 import roundbook.plan.Plan;
 import roundbook.rounds.Shortage;
 import roundbook.takeoff.Top;
@@ -154,12 +152,5 @@ final class StartSheet {
 
   private void content(String tab, String about) {
     list.row(cells.link(tab), cells.text(context.text("about." + about)));
-  }
-
-  /** Returns the placed logs of the walls that are laid first in a round. */
-  static List<PiecePlan> firstPair(Plan plan, int round) {
-    List<PiecePlan> first = new ArrayList<>(plan.round(round));
-    first.removeIf(piece -> !piece.placed().wall().laidFirst());
-    return first;
   }
 }
