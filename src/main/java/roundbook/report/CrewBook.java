@@ -1,8 +1,6 @@
 package roundbook.report;
 
 import java.util.List;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import roundbook.page.Book;
@@ -21,23 +19,7 @@ public final class CrewBook {
           one(NotchChartSheet::of),
           RoundSheets::parts,
           WallSheets::parts,
-          one(LevelsSheet::of),
-          one(AsBuiltSheet::sheets),
-          one(HewingSheet::sheets),
-          one(CutListSheet::sheets),
-          one(LogListSheet::sheets),
-          one(SparesSheet::sheets),
-          one(OpeningsSheet::sheets),
-          one(HeightsSheet::sheets),
-          one(MaterialsSheet::sheets),
-          one(ChinkingSheet::sheets),
-          one(OrderSheet::sheets),
-          one(LiftingSheet::sheets),
-          one(TagsSheet::sheets),
-          one(TemplateSheet::sheets),
-          one(StoryPoleSheet::sheets),
-          one(ProblemsSheet::sheets),
-          one(SettingsSheet::sheets),
+          ListSheets::parts,
           one(LiveSheet::of));
 
   private CrewBook() {}
@@ -68,17 +50,11 @@ public final class CrewBook {
         Book.Properties.titled(context.jobName() + " - " + context.revision())
             .with(Book.CREW_PROPERTY, context.issue().version())
             .with(Book.INPUT_PROPERTY, context.issue().input());
-    return Book.of(properties, sheets).names(names(context));
+    return Book.of(properties, sheets).names(ListSheets.names(context));
   }
 
   /** Returns the sheets one by one. */
   static Stream<Sheet> sheets(CrewContext context) {
     return parts(context).stream().flatMap(part -> part.get().stream());
-  }
-
-  private static SortedMap<String, String> names(CrewContext context) {
-    SortedMap<String, String> names = new TreeMap<>(LogListSheet.names(context));
-    names.putAll(ProblemsSheet.names(context));
-    return names;
   }
 }

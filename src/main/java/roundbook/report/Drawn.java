@@ -19,20 +19,20 @@ final class Drawn {
   private static final double POINTS_AN_INCH = 72;
   private static final double INSIDE = 0.04;
 
-  private final Live live;
+  private final CrewContext context;
   private final SheetBuilder sheet;
   private final Drawings drawings;
 
-  Drawn(Live live, SheetBuilder sheet) {
-    this.live = live;
+  Drawn(CrewContext context, SheetBuilder sheet) {
+    this.context = context;
     this.sheet = sheet;
-    this.drawings = drawings(live);
+    this.drawings = drawings(context);
   }
 
   /** Returns the drawings of a plan in the words of its workbook. */
-  static Drawings drawings(Live live) {
+  static Drawings drawings(CrewContext context) {
     return new Drawings(
-        live.plan().stack(), new Wording(live.formats(), live.context().words()::text));
+        context.plan().stack(), new Wording(context.formats(), context.words()::text));
   }
 
   Drawings drawings() {
@@ -41,7 +41,7 @@ final class Drawn {
 
   /** Makes drawings; none where pictures are not wanted, or, said on the sheet, not possible. */
   List<Picture> made(Supplier<List<Picture>> making) {
-    if (!live.context().issue().pictures()) {
+    if (!context.issue().pictures()) {
       return List.of();
     }
     try {
@@ -49,7 +49,7 @@ final class Drawn {
     } catch (DrawingFault fault) {
       sheet.put(
           "A" + sheet.row(),
-          Cell.text(live.text("picture.missing", fault.getMessage())).role(Role.NOTE));
+          Cell.text(context.text("picture.missing", fault.getMessage())).role(Role.NOTE));
       return List.of();
     }
   }

@@ -27,7 +27,7 @@ final class FullSizePages {
       return;
     }
     list.margin(NARROW_COLUMNS, NARROW);
-    Drawn drawn = new Drawn(Live.of(context), list.sheet());
+    Drawn drawn = new Drawn(context, list.sheet());
     try {
       making.apply(drawn.drawings()).forEach(picture -> page(drawn, list, picture));
     } catch (DrawingFault fault) {

@@ -203,7 +203,7 @@ final class LevelsSheet {
     Area own = Area.cell(HEAD_ROW + round, verdict(round).left() + 1 + corners.indexOf(corner));
     sheet.rule(new Rule.LooksLike(own, own.absolute() + "<>" + chart, Role.CHANGED));
     String next = live.map().corner(round, corner, CornerColumn.NEXT);
-    return live.mark(next, LiveCorners.nextNow(live, round, corner), Role.RESULT);
+    return live.mark(next, new Readings(live, round).next(corner), Role.RESULT);
   }
 
   /** Returns what else must be said: the rest that waits, or a next round cut already. */

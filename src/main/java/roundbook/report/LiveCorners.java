@@ -12,7 +12,6 @@ import roundbook.report.LiveMap.CornerColumn;
 import roundbook.report.LiveMap.RoundColumn;
 import roundbook.report.LiveMap.RuleLine;
 import roundbook.stack.Corners;
-import roundbook.units.Length;
 
 /**
  * How high every corner stands against the plan in each round, as formulas of the readings.
@@ -153,16 +152,7 @@ final class LiveCorners {
             + ","
             + chart
             + ")";
-    return Cell.formula(formula, live.number(nextNow(live, round, corner)));
-  }
-
-  /** Returns a corner's next lower mark as the readings are now. */
-  static Length nextNow(Live live, int round, String corner) {
-    Length chart = live.course(round + 1).notch().lower();
-    return live.plan()
-        .stack()
-        .corners()
-        .nextLower(round, corner, chart, live.map().building(), live.rules());
+    return Cell.formula(formula, live.number(new Readings(live, round).next(corner)));
   }
 
   /** Returns whether a corner is further out than half the tolerance. */

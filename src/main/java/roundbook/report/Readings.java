@@ -50,6 +50,15 @@ final class Readings {
         .orElse(Length.ZERO);
   }
 
+  /** Returns the lower mark that a corner's first-laid log gets in the next round. */
+  Length next(String corner) {
+    Length chart = live.course(round + 1).notch().lower();
+    return live.plan()
+        .stack()
+        .corners()
+        .nextLower(round, corner, chart, live.map().building(), live.rules());
+  }
+
   /** Returns the highest reading less the lowest; empty without readings. */
   Optional<Length> spread() {
     return read.isEmpty() ? Optional.empty() : Optional.of(levelling.spread());

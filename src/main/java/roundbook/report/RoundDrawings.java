@@ -17,7 +17,7 @@ final class RoundDrawings {
   private List<Picture> plans;
 
   RoundDrawings(Live live, int round) {
-    this.drawings = Drawn.drawings(live);
+    this.drawings = Drawn.drawings(live.context());
     this.round = round;
   }
 

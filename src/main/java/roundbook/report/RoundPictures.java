@@ -24,7 +24,7 @@ final class RoundPictures {
   private final List<Picture> plans;
 
   RoundPictures(Live live, RoundDrawings drawings, SheetBuilder sheet) {
-    this.drawn = new Drawn(live, sheet);
+    this.drawn = new Drawn(live.context(), sheet);
     this.faces = drawn.made(drawings::faces);
     this.plans = drawn.made(drawings::plans);
   }

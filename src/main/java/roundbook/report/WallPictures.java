@@ -28,7 +28,7 @@ final class WallPictures {
    * @return the first row of the page that the table is on
    */
   static int put(Live live, Wall wall, SheetBuilder sheet, double room, double roomWithChart) {
-    Drawn drawn = new Drawn(live, sheet);
+    Drawn drawn = new Drawn(live.context(), sheet);
     List<Picture> pictures =
         drawn.made(
             () ->
