@@ -17,7 +17,7 @@ import roundbook.job.Log;
 import roundbook.problem.Problem;
 import roundbook.problem.Read;
 import roundbook.problem.Severity;
-import roundbook.report.PlainTables;
+import roundbook.report.table.PlainTables;
 import roundbook.table.Table;
 
 /** Reads one job and reports; writes no workbook, and holds no log. */

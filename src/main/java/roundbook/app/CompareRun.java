@@ -14,10 +14,10 @@ import roundbook.problem.Read;
 import roundbook.problem.Severity;
 import roundbook.replan.Comparison;
 import roundbook.replan.Replanner;
-import roundbook.report.ChangeWords;
-import roundbook.report.ChangedPages;
-import roundbook.report.CrewContext;
-import roundbook.report.CrewContext.Issue;
+import roundbook.report.book.ChangedPages;
+import roundbook.report.frame.CrewContext;
+import roundbook.report.frame.CrewContext.Issue;
+import roundbook.report.start.ChangeWords;
 import roundbook.site.SiteReport;
 
 /** Reads two crew workbooks and says what is printed otherwise in the second. */

@@ -5,7 +5,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Set;
 import roundbook.page.Book;
-import roundbook.report.JobBook;
+import roundbook.report.form.JobBook;
 import roundbook.sheet.BookWriter;
 import roundbook.sheet.StyleTemplate;
 import roundbook.units.LengthUnit;

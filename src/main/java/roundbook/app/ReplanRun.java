@@ -19,12 +19,12 @@ import roundbook.problem.Read;
 import roundbook.problem.words.Sentences;
 import roundbook.replan.Replan;
 import roundbook.replan.Replanner;
-import roundbook.report.ChangeWords;
-import roundbook.report.ChangedPages;
-import roundbook.report.CrewContext;
-import roundbook.report.CrewContext.Issue;
-import roundbook.report.PlainTables;
-import roundbook.report.Words;
+import roundbook.report.book.ChangedPages;
+import roundbook.report.frame.CrewContext;
+import roundbook.report.frame.CrewContext.Issue;
+import roundbook.report.start.ChangeWords;
+import roundbook.report.table.PlainTables;
+import roundbook.report.words.Words;
 import roundbook.site.SiteReport;
 
 /** Reads one crew workbook back, plans the rest anew and writes the next revision. */

@@ -59,7 +59,7 @@ final class Readings {
    * @param table the tally
    * @param hyphenFeet whether a length such as {@code 16-6} is feet and inches
    */
-  Readings(Table table, boolean hyphenFeet) {
+  public Readings(Table table, boolean hyphenFeet) {
     this.decimalComma = table.decimalComma();
     this.hyphenFeet = hyphenFeet;
   }

@@ -127,7 +127,8 @@ class GermanBookTest {
 
   private static Set<String> words(String bundle) throws IOException {
     Properties properties = new Properties();
-    try (InputStream in = GermanBookTest.class.getResourceAsStream("/roundbook/report/" + bundle);
+    try (InputStream in =
+            GermanBookTest.class.getResourceAsStream("/roundbook/report/words/" + bundle);
         Reader reader = new InputStreamReader(in, StandardCharsets.UTF_8)) {
       properties.load(reader);
     }

@@ -18,8 +18,8 @@ import roundbook.page.Book;
 import roundbook.plan.Plan;
 import roundbook.plan.PlanFixtures;
 import roundbook.plan.Planner;
-import roundbook.report.CrewBook;
-import roundbook.report.CrewContext;
+import roundbook.report.book.CrewBook;
+import roundbook.report.frame.CrewContext;
 import roundbook.rounds.BalancedChooser;
 import roundbook.sheet.PrintedSize;
 

@@ -12,11 +12,12 @@ import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Severity;
+import roundbook.report.frame.CrewContext;
 
 /** Contexts to make sheets from, and ways to look at what was made. */
-final class ListFixtures {
+public final class ListFixtures {
   /** An error of the tally that left a log out. */
-  static final Problem DATE =
+  public static final Problem DATE =
       Problem.of(
               ProblemCode.DATE_IN_NUMBER,
               new CellRef("cabin.xlsx", "Logs", 99, 2),
@@ -31,20 +32,20 @@ final class ListFixtures {
 
   private ListFixtures() {}
 
-  static CrewContext inches(int rounds) {
+  public static CrewContext inches(int rounds) {
     return of(PlanFixtures.inches().withOpenings().plan(rounds));
   }
 
-  static CrewContext metric(int rounds) {
+  public static CrewContext metric(int rounds) {
     return of(PlanFixtures.metric().withOpenings().plan(rounds));
   }
 
-  static CrewContext of(Plan plan) {
+  public static CrewContext of(Plan plan) {
     return CrewContext.of(
         plan, List.of(DATE, NOTE), new CrewContext.Issue(2, "cabin.xlsx", "0.0-test", true));
   }
 
-  static Stream<CrewContext> several() {
+  public static Stream<CrewContext> several() {
     return Stream.of(
         inches(1),
         inches(4),
@@ -55,7 +56,7 @@ final class ListFixtures {
   }
 
   /** Returns the one sheet that a maker makes. */
-  static Sheet only(List<Sheet> sheets) {
+  public static Sheet only(List<Sheet> sheets) {
     if (sheets.size() != 1) {
       throw new AssertionError(sheets.size() + " sheets");
     }
@@ -63,7 +64,7 @@ final class ListFixtures {
   }
 
   /** Returns what a cell shows: its text, or its number as a program would read it. */
-  static String shown(Cell cell) {
+  public static String shown(Cell cell) {
     return shown(cell.value());
   }
 
@@ -81,12 +82,12 @@ final class ListFixtures {
   }
 
   /** Returns a row's shown cells from the left. */
-  static List<String> row(Sheet sheet, int row) {
+  public static List<String> row(Sheet sheet, int row) {
     return sheet.rows().get(row).values().stream().map(ListFixtures::shown).toList();
   }
 
   /** Returns the rows whose first cell shows a text. */
-  static List<List<String>> rowsFrom(Sheet sheet, String first) {
+  public static List<List<String>> rowsFrom(Sheet sheet, String first) {
     List<List<String>> found = new ArrayList<>();
     for (int row : sheet.rows().keySet()) {
       List<String> shown = row(sheet, row);
@@ -98,7 +99,7 @@ final class ListFixtures {
   }
 
   /** Returns the row of a column heading; 0 when there is none. */
-  static int headRow(Sheet sheet, String heading) {
+  public static int headRow(Sheet sheet, String heading) {
     return sheet.rows().entrySet().stream()
         .filter(row -> row.getValue().values().stream().anyMatch(at -> shown(at).equals(heading)))
         .map(java.util.Map.Entry::getKey)
@@ -107,7 +108,7 @@ final class ListFixtures {
   }
 
   /** Returns every text that a sheet shows. */
-  static List<String> texts(Sheet sheet) {
+  public static List<String> texts(Sheet sheet) {
     return sheet.rows().values().stream()
         .flatMap(row -> row.values().stream())
         .map(ListFixtures::shown)
@@ -115,7 +116,7 @@ final class ListFixtures {
   }
 
   /** Returns the cell of a defined name. */
-  static Optional<Cell> named(Sheet sheet, String name) {
+  public static Optional<Cell> named(Sheet sheet, String name) {
     return sheet.rows().values().stream()
         .flatMap(row -> row.values().stream())
         .filter(cell -> cell.name().equals(name))

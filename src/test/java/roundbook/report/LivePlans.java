@@ -23,6 +23,15 @@ import roundbook.page.Sheet;
 import roundbook.plan.Plan;
 import roundbook.plan.PlanFixtures;
 import roundbook.plan.Planner;
+import roundbook.report.frame.CrewContext;
+import roundbook.report.frame.SheetMaker;
+import roundbook.report.frame.Tab;
+import roundbook.report.list.ListSheets;
+import roundbook.report.live.LiveSheet;
+import roundbook.report.live.LiveSpot;
+import roundbook.report.mark.NotchChartSheet;
+import roundbook.report.round.RoundSheets;
+import roundbook.report.wall.WallSheets;
 import roundbook.rounds.Choice;
 import roundbook.sheet.BookWriter;
 import roundbook.sheet.StyleTemplate;
@@ -33,38 +42,43 @@ import roundbook.stack.PlacedLog;
 import roundbook.units.Length;
 
 /** Plans made over as a program would that reads what a crew typed in. */
-final class LivePlans {
+public final class LivePlans {
   /** Diameters between stations are whole nanometres in the program and not in a sheet. */
-  static final double NANOMETRES = 2e-7;
+  public static final double NANOMETRES = 2e-7;
 
   private LivePlans() {}
 
   /** Returns the live sheets of a plan and nothing else. */
-  static Book book(Plan plan) {
+  public static Book book(Plan plan) {
     CrewContext context = context(plan);
     List<SheetMaker> makers =
         List.of(
             NotchChartSheet::of,
             LivePlans::rounds,
             LivePlans::walls,
-            LevelsSheet::of,
+            made -> List.of(list(made, Tab.LEVELS)),
             LiveSheet::of);
     List<Sheet> sheets = makers.stream().flatMap(maker -> maker.sheets(context).stream()).toList();
     return Book.of(Book.Properties.titled("live"), sheets);
   }
 
+  /** Returns one of the sheets after the walls. */
+  public static Sheet list(CrewContext context, Tab tab) {
+    return ListSheets.parts(context).get(Tab.lists().indexOf(tab)).get().get(0);
+  }
+
   /** Returns the sheets of all rounds. */
-  static List<Sheet> rounds(CrewContext context) {
+  public static List<Sheet> rounds(CrewContext context) {
     return RoundSheets.parts(context).stream().flatMap(part -> part.get().stream()).toList();
   }
 
   /** Returns the sheets of all walls. */
-  static List<Sheet> walls(CrewContext context) {
+  public static List<Sheet> walls(CrewContext context) {
     return WallSheets.parts(context).stream().flatMap(part -> part.get().stream()).toList();
   }
 
   /** Writes a book and returns its file. */
-  static Path written(Path file, Book book) throws IOException {
+  public static Path written(Path file, Book book) throws IOException {
     try (OutputStream out = Files.newOutputStream(file)) {
       BookWriter.write(book, StyleTemplate.standard(), out);
     }
@@ -72,7 +86,7 @@ final class LivePlans {
   }
 
   /** Returns the row of a round's page that a named cell stands in. */
-  static int rowOf(int round, Plan plan, String name) {
+  public static int rowOf(int round, Plan plan, String name) {
     return rounds(context(plan)).get(round - 1).rows().entrySet().stream()
         .filter(row -> row.getValue().values().stream().anyMatch(each -> each.name().equals(name)))
         .findFirst()
@@ -81,7 +95,7 @@ final class LivePlans {
   }
 
   /** Returns the context of a plan without pictures. */
-  static CrewContext context(Plan plan) {
+  public static CrewContext context(Plan plan) {
     CrewContext.Issue issue = new CrewContext.Issue(1, "cabin.xlsx", "0.1.0", false);
     return CrewContext.of(plan, List.of(), issue);
   }
@@ -111,7 +125,7 @@ final class LivePlans {
   }
 
   /** Returns the plan with logs of every wall as thick as given, in the walls' order. */
-  static Plan thick(Plan plan, Length... thicknesses) {
+  public static Plan thick(Plan plan, Length... thicknesses) {
     List<Wall> old = plan.job().building().walls();
     List<Wall> walls = new ArrayList<>();
     for (int index = 0; index < old.size(); index++) {
@@ -127,7 +141,7 @@ final class LivePlans {
   }
 
   /** Returns the plan with tags of thirty characters and remarks of 200 on every wall. */
-  static Plan wordy(Plan plan) {
+  public static Plan wordy(Plan plan) {
     List<Wall> old = plan.job().building().walls();
     List<Wall> walls =
         old.stream()
@@ -182,7 +196,7 @@ final class LivePlans {
   }
 
   /** Returns the plan with logs as hewn; logs without a measurement stay. */
-  static Plan hewn(Plan plan, Map<String, Hewn> measured) {
+  public static Plan hewn(Plan plan, Map<String, Hewn> measured) {
     return with(
         plan,
         place ->
@@ -196,7 +210,7 @@ final class LivePlans {
   }
 
   /** Returns the plan with another log in one place, squared at its butt. */
-  static Plan used(Plan plan, int round, String wall, String tag) {
+  public static Plan used(Plan plan, int round, String wall, String tag) {
     Log log = plan.job().log(tag).orElseThrow();
     Length allowance = plan.job().rules().length(Setting.SQUARING_ALLOWANCE);
     return with(
@@ -208,7 +222,7 @@ final class LivePlans {
   }
 
   /** Returns middle diameters of about two logs in three, a little off the plan's, by tag. */
-  static Map<String, Hewn> mids(Plan plan, long seed) {
+  public static Map<String, Hewn> mids(Plan plan, long seed) {
     SplittableRandom random = new SplittableRandom(seed);
     Map<String, Hewn> measured = new TreeMap<>();
     plan.pieces().stream()
@@ -226,7 +240,7 @@ final class LivePlans {
   }
 
   /** Returns what a crew types for measured logs, by the cells' names. */
-  static Map<String, Object> typed(Plan plan, Map<String, Hewn> measured) {
+  public static Map<String, Object> typed(Plan plan, Map<String, Hewn> measured) {
     Map<String, Object> typed = new TreeMap<>();
     plan.pieces().stream()
         .flatMap(piece -> LiveSpot.of(piece).stream())

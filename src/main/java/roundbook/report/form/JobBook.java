@@ -1,0 +1,221 @@
+package roundbook.report.form;
+
+import roundbook.report.frame.Cells;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import roundbook.job.Setting;
+import roundbook.job.SettingKind;
+import roundbook.page.Area;
+import roundbook.page.Book;
+import roundbook.page.Cell;
+import roundbook.page.PageSetup;
+import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.Paper;
+import roundbook.page.Role;
+import roundbook.page.Rule;
+import roundbook.page.Rule.Advice;
+import roundbook.page.Sheet;
+import roundbook.page.SheetBuilder;
+import roundbook.problem.words.Sentences;
+import roundbook.units.LengthUnit;
+
+/**
+ * The job workbook that a builder fills in: job, walls, logs, openings, pins.
+ *
+ * <p>Every sheet has its headings in the first row. Cells for lengths take text, so that a
+ * spreadsheet makes no date of a fraction. On the sheet Job a value left blank takes the default
+ * beside it.
+ *
+ * <pre>{@code
+ * Name           Value   Unit   Meaning                            If left blank
+ * Log_thickness  6       in     Sawn or hewn thickness of the logs 6
+ * }</pre>
+ */
+public final class JobBook {
+  private static final int BLANK_LOGS = 120;
+  private static final int BLANK_PLACES = 20;
+  private static final String WALL_NAMES = "'Walls'!$A$2:$A$5";
+
+  private final LengthUnit unit;
+  private final JobExample example;
+
+  private JobBook(LengthUnit unit, JobExample example) {
+    this.unit = unit;
+    this.example = example;
+  }
+
+  /** Returns a job workbook without values for a job in inches, millimetres or centimetres. */
+  public static Book blank(LengthUnit unit) {
+    return new JobBook(unit, JobExample.none(unit)).book();
+  }
+
+  /** Returns a job workbook filled with an invented job, to try the program with. */
+  public static Book example(LengthUnit unit) {
+    return new JobBook(unit, JobExample.cabin(unit)).book();
+  }
+
+  private Book book() {
+    return Book.of(
+        Book.Properties.titled("Job workbook"),
+        List.of(job(), walls(), logs(), openings(), pins()));
+  }
+
+  private SheetBuilder sheet(String name, double... widths) {
+    Paper paper = unit.metric() ? Paper.A4 : Paper.LETTER;
+    PageSetup page =
+        PageSetup.of(Kind.TABLE, paper)
+            .lying()
+            .header(name, "", "")
+            .footer("", "", "{page}/{pages}");
+    return new SheetBuilder(name, page)
+        .id(name.toLowerCase(Locale.ROOT))
+        .widths(widths)
+        .freeze(1, 1)
+        .printTitles(1, 1);
+  }
+
+  private Sheet job() {
+    SheetBuilder sheet = sheet("Job", 21, 26, 8, 62, 16);
+    head(sheet, "Name", "Value", "Unit", "Meaning", "If left blank");
+    for (Setting setting : Setting.values()) {
+      sheet.nextRow();
+      boolean length = setting.kind() == SettingKind.LENGTH;
+      sheet
+          .add(Cell.text(setting.label()).role(Role.BODY_BOLD))
+          .add(value(setting).named(setting.label()))
+          .add(Cell.text(length ? unit.symbol() : "").role(Role.BODY_CENTRE))
+          .add(Cell.text(setting.meaning().in(Sentences.english())))
+          .add(Cell.text(standard(setting)).role(Role.BODY_CENTRE));
+      check(sheet, setting);
+    }
+    return sheet.build();
+  }
+
+  private Cell value(Setting setting) {
+    return Cell.text(example.setting(setting)).role(Role.TYPED_IN_TEXT);
+  }
+
+  private String standard(Setting setting) {
+    String text = setting.standard(unit.metric());
+    boolean tenth = setting.kind() == SettingKind.LENGTH && unit == LengthUnit.CENTIMETRE;
+    return tenth && !text.isEmpty()
+        ? new java.math.BigDecimal(text).movePointLeft(1).stripTrailingZeros().toPlainString()
+        : text;
+  }
+
+  private static void check(SheetBuilder sheet, Setting setting) {
+    Area cell = Area.cell(sheet.row(), 2);
+    if (setting.kind() == SettingKind.CHOICE) {
+      String error = "Choose one of: " + String.join(", ", setting.choices());
+      sheet.rule(new Rule.OneOf(cell, setting.choices(), Advice.refusing(setting.label(), error)));
+    }
+  }
+
+  private Sheet walls() {
+    SheetBuilder sheet = sheet("Walls", 10, 22, 12, 16, 50);
+    head(sheet, "Wall", "Outside length", "Laid first", "Thickness", "Remarks");
+    rows(sheet, example.walls(), example.walls().size());
+    return sheet
+        .rule(
+            new Rule.OneOf(
+                Area.of("C2:C5"),
+                List.of("x"),
+                advice("Laid first", "x: laid first in every round. Blank: as Laid_first says.")))
+        .build();
+  }
+
+  private Sheet logs() {
+    SheetBuilder sheet = sheet("Logs", 9, 13, 10, 10, 10, 14, 14, 14, 9, 10, 10, 8, 8, 7, 36);
+    String small = " (" + unit.symbol() + ")";
+    String large = unit.metric() ? small : " (ft)";
+    head(
+        sheet,
+        "Log",
+        "Length" + large,
+        "Butt" + small,
+        "Mid" + small,
+        "Tip" + small,
+        "Mid at" + large,
+        "Butt log or upper log",
+        "Species",
+        "Bark",
+        "Sweep" + small,
+        "Keep for",
+        "Wall",
+        "Round",
+        "Skip",
+        "Remarks");
+    rows(sheet, example.logs(), Math.max(BLANK_LOGS, example.logs().size()));
+    choose(sheet, 7, "Butt or upper log", "butt log", "upper log");
+    choose(sheet, 9, "Bark", "over", "off");
+    choose(sheet, 11, "Keep for", "any", "sill", "plate", "header", "spare");
+    choose(sheet, 14, "Skip", "x");
+    return sheet.rule(wallOf(column(sheet, 12))).build();
+  }
+
+  private Sheet openings() {
+    SheetBuilder sheet = sheet("Openings", 18, 8, 18, 14, 14, 14, 22, 36);
+    String small = " (" + unit.symbol() + ")";
+    head(
+        sheet,
+        "Name",
+        "Wall",
+        "From left corner" + small,
+        "Width" + small,
+        "Sill height" + small,
+        "Head height" + small,
+        "Cut after stacking or short logs",
+        "Remarks");
+    rows(sheet, example.openings(), BLANK_PLACES);
+    choose(sheet, 7, "How it is made", "cut after stacking", "short logs");
+    return sheet.rule(wallOf(column(sheet, 2))).build();
+  }
+
+  private Sheet pins() {
+    SheetBuilder sheet = sheet("Pins", 9, 9, 12, 10, 60);
+    head(sheet, "Round", "Wall", "Log", "Butt at", "Why");
+    rows(sheet, example.pins(), BLANK_PLACES);
+    return sheet.rule(wallOf(column(sheet, 2))).build();
+  }
+
+  private static void head(SheetBuilder sheet, String... headings) {
+    sheet.row(1).height(34);
+    Stream.of(headings).map(text -> Cell.text(text).role(Role.COLUMN_HEAD)).forEach(sheet::add);
+  }
+
+  private static void rows(SheetBuilder sheet, List<List<String>> rows, int count) {
+    int wide = sheet.width();
+    for (int index = 0; index < count; index++) {
+      sheet.nextRow();
+      for (int column = 0; column < wide; column++) {
+        boolean filled = index < rows.size();
+        String text = filled ? rows.get(index).get(column) : "";
+        sheet.add(
+            text.isEmpty()
+                ? Cell.blank(Role.TYPED_IN_TEXT)
+                : Cell.text(text).role(Role.TYPED_IN_TEXT));
+      }
+    }
+  }
+
+  private static Area column(SheetBuilder sheet, int column) {
+    return new Area(2, column, sheet.row(), column);
+  }
+
+  private static void choose(SheetBuilder sheet, int column, String title, String... choices) {
+    String error = "Choose one of: " + String.join(", ", choices) + ", or leave it blank.";
+    sheet.rule(
+        new Rule.OneOf(column(sheet, column), List.of(choices), Advice.refusing(title, error)));
+  }
+
+  private static Rule wallOf(Area area) {
+    String error = "Choose a wall of the sheet Walls, or leave it blank.";
+    return new Rule.OneOfCells(area, WALL_NAMES, Advice.asking("Wall", error));
+  }
+
+  private static Advice advice(String title, String text) {
+    return Advice.refusing(title, text).prompt(text);
+  }
+}

@@ -1,0 +1,94 @@
+package roundbook.report.list;
+
+import java.util.Comparator;
+import java.util.List;
+import roundbook.page.Cell;
+import roundbook.page.PageSetup.Kind;
+import roundbook.page.Role;
+import roundbook.page.Sheet;
+import roundbook.plan.PiecePlan.Weight;
+import roundbook.report.frame.Cells;
+import roundbook.report.frame.CrewContext;
+import roundbook.report.frame.ListSheet;
+import roundbook.report.frame.Tab;
+import roundbook.takeoff.PieceWood;
+import roundbook.units.Bulk;
+import roundbook.units.Length;
+
+/**
+ * The lifts, the heaviest first, with balance points and the usual cautions.
+ *
+ * <p>The spread of a weight runs from wood all of heart to wood all of sap at the published
+ * moistures of its species; where those are not known, as wide as they lie for the softwoods.
+ */
+public final class LiftingSheet {
+  private static final double CAUTION_HEIGHT = 225;
+  private static final double[] WIDTHS = {5, 9, 7, 6, 11, 11, 11, 11, 11, 12, 11};
+
+  private LiftingSheet() {}
+
+  /** Returns the sheet. */
+  public static List<Sheet> sheets(CrewContext context) {
+    ListSheet list =
+        new ListSheet(context, Tab.LIFTING, context.page(Kind.TABLE), WIDTHS).title(Tab.LIFTING);
+    cautions(context, list);
+    List<PieceWood> heaviest =
+        context.plan().takeoff().wood().stream()
+            .sorted(Comparator.comparingDouble((PieceWood wood) -> -wood.weights().green()))
+            .toList();
+    Cells cells = new Cells(context);
+    list.text(Role.PLAIN_BOLD, most(cells, heaviest));
+    list.text(Role.NOTE, context.text("lifting.note")).headOf("lifting.head");
+    list.sheet().printTitles(list.next() - 1, list.next() - 1);
+    for (int index = 0; index < heaviest.size(); index++) {
+      list.row(row(cells, index + 1, heaviest.get(index)));
+    }
+    return List.of(list.build());
+  }
+
+  /** Says what the gear must lift: the most that any log may weigh, hewn and while still round. */
+  private static String most(Cells cells, List<PieceWood> wood) {
+    double hewn = wood.stream().mapToDouble(each -> each.weights().most()).max().orElse(0);
+    double round = wood.stream().mapToDouble(LiftingSheet::unhewn).max().orElse(0);
+    boolean metric = cells.context().rules().metric();
+    Bulk bulk = new Bulk(metric);
+    String unit = metric ? "kg" : "lb";
+    return cells
+        .context()
+        .text("lifting.most", whole(bulk.weight(hewn)), unit, whole(bulk.weight(round)));
+  }
+
+  private static long whole(double weight) {
+    return Math.round(weight);
+  }
+
+  private static double unhewn(PieceWood wood) {
+    return wood.weights().most() * wood.round() / wood.sawn();
+  }
+
+  /** Writes the cautions in full, in a heavy box. */
+  public static void cautions(CrewContext context, ListSheet list) {
+    list.room(CAUTION_HEIGHT).text(Role.CAUTION_HEAD, context.text("caution.head"));
+    context.words().lines("caution").forEach(line -> list.text(Role.CAUTION, line));
+  }
+
+  private static List<Cell> row(Cells cells, int number, PieceWood wood) {
+    PieceWood.Weights weights = wood.weights();
+    return List.of(
+        cells.count(number),
+        cells.bold(wood.log().piece().log().tag()).align(Cell.Align.CENTRE),
+        cells.count(wood.log().round()),
+        cells.centre(wood.log().wall().name()),
+        pounds(cells, weights.green()).role(Role.NUMBER_BOLD),
+        pounds(cells, weights.least()),
+        pounds(cells, weights.most()).role(Role.NUMBER_BOLD),
+        pounds(cells, unhewn(wood)),
+        pounds(cells, weights.service()),
+        cells.about(wood.balance()),
+        cells.tape(wood.log().piece().trimmed()));
+  }
+
+  private static Cell pounds(Cells cells, double pounds) {
+    return cells.weight(new Weight(pounds, Length.ZERO));
+  }
+}

@@ -1,0 +1,203 @@
+package roundbook.report.list;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import roundbook.job.Opening;
+import roundbook.page.Cell;
+import roundbook.page.PageSetup.Kind;
+import roundbook.page.Role;
+import roundbook.page.Sheet;
+import roundbook.plan.PiecePlan;
+import roundbook.report.frame.Cells;
+import roundbook.report.frame.CrewContext;
+import roundbook.report.frame.ListSheet;
+import roundbook.report.frame.Tab;
+import roundbook.takeoff.LogCut;
+import roundbook.takeoff.OpeningCut;
+import roundbook.takeoff.Takeoff;
+
+/** Doors and windows: as asked for, what they cut, their frames, and short stock beside them. */
+final class OpeningsSheet {
+  private static final double[] WIDTHS = ListSheet.grid(32, 4.2);
+
+  private final CrewContext context;
+  private final Takeoff takeoff;
+  private final Cells cells;
+  private final ListSheet list;
+
+  private OpeningsSheet(CrewContext context) {
+    this.context = context;
+    this.takeoff = context.plan().takeoff();
+    this.cells = new Cells(context);
+    this.list =
+        new ListSheet(context, Tab.OPENINGS, context.page(Kind.TABLE).lying(), WIDTHS)
+            .title(Tab.OPENINGS);
+  }
+
+  /** Returns the sheet; it says so when there are no openings. */
+  static List<Sheet> sheets(CrewContext context) {
+    return List.of(new OpeningsSheet(context).sheet());
+  }
+
+  private Sheet sheet() {
+    if (context.plan().job().openings().isEmpty()) {
+      return list.text(Role.PLAIN, context.text("openings.none")).build();
+    }
+    asked();
+    if (!takeoff.openings().isEmpty()) {
+      list.text(Role.CAUTION, context.text("openings.caution"));
+      cuts();
+      frames();
+      shortStock();
+    }
+    return list.build();
+  }
+
+  private void asked() {
+    list.text(Role.NOTE, context.text("openings.note", cells.unitWord()));
+    list.spans(5, 2, 3, 3, 3, 3, 5, 8).headOf("openings.head");
+    for (Opening opening : context.plan().job().openings()) {
+      list.row(
+          cells.bold(opening.name()),
+          cells.centre(opening.wall()),
+          cells.exact(opening.left()),
+          cells.exact(opening.width()),
+          cells.exact(opening.sill()),
+          cells.exact(opening.head()),
+          cells.word(opening.shortLogs() ? "openings.short" : "openings.after"),
+          cells.text(opening.remarks()));
+    }
+  }
+
+  private void cuts() {
+    list.heading(context.text("openings.cuts"));
+    list.text(Role.NOTE, context.text("openings.cuts.note"));
+    list.spans(5, 2, 4, 6, 3, 4, 4, 4).headOf("openings.cuts.head");
+    for (OpeningCut opening : takeoff.openings()) {
+      opening.cut().forEach(cut -> list.row(cut(opening, cut)));
+      untouched(opening);
+    }
+  }
+
+  private List<Cell> cut(OpeningCut opening, LogCut cut) {
+    Optional<LogCut.Sides> sides = cut.sides();
+    boolean header = opening.header().filter(cut.log()::equals).isPresent();
+    return List.of(
+        cells.text(named(opening)),
+        cells.count(cut.log().round()),
+        cells.bold(cut.log().tags()).align(Cell.Align.CENTRE),
+        cells.text(kind(cut)),
+        cells.printed(cut.depth()),
+        sides.map(each -> side(each.left())).orElseGet(() -> cells.centre("–")),
+        sides.map(each -> side(each.right())).orElseGet(() -> cells.centre("–")),
+        header ? cells.word("openings.is_header") : cells.text(""));
+  }
+
+  private Cell side(LogCut.Side side) {
+    String tape = cells.formats().feetInches(side.length());
+    return side.tooShort()
+        ? Cell.text("▲ " + tape).role(Role.FLAG)
+        : cells.bold(tape).align(Cell.Align.CENTRE);
+  }
+
+  private String kind(LogCut cut) {
+    return context.text("openings.kind." + cut.kind().name().toLowerCase(Locale.ROOT));
+  }
+
+  private String named(OpeningCut opening) {
+    return context.text("openings.named", opening.opening().name(), opening.wall().name());
+  }
+
+  private void untouched(OpeningCut opening) {
+    String rounds =
+        opening.of(LogCut.Kind.UNTOUCHED).stream()
+            .map(cut -> String.valueOf(cut.log().round()))
+            .collect(Collectors.joining(", "));
+    if (!rounds.isEmpty()) {
+      list.text(Role.PLAIN, context.text("openings.untouched", named(opening), rounds));
+    }
+  }
+
+  private void frames() {
+    list.room(ListSheet.tableHeight(takeoff.openings().size()) + 60);
+    list.heading(context.text("openings.frames"));
+    list.text(Role.NOTE, context.text("openings.frames.note"));
+    list.spans(5, 4, 3, 3, 3, 3, 3, 8).headOf("openings.frames.head");
+    takeoff.openings().forEach(opening -> list.row(frame(opening)));
+  }
+
+  private List<Cell> frame(OpeningCut opening) {
+    OpeningCut.Frame frame = opening.frame();
+    return List.of(
+        cells.text(named(opening)),
+        opening
+            .header()
+            .map(log -> cells.bold(context.text("openings.header", log.tags(), log.round())))
+            .orElseGet(() -> Cell.text(context.text("openings.no_header")).role(Role.FLAG)),
+        cells.centre(cells.withUnit(frame.clearance())),
+        cells.bold(cells.withUnit(frame.most())).align(Cell.Align.CENTRE),
+        cells.tape(frame.leg()),
+        cells.centre(
+            (frame.sillPiece() ? "2 × " : "1 × ") + cells.formats().feetInches(frame.across())),
+        cells.tape(frame.leg()),
+        cells.text(
+            context.text(
+                "openings.pins",
+                cells.formats().feetInches(frame.pinLeft()),
+                cells.formats().feetInches(frame.pinRight()))));
+  }
+
+  private void shortStock() {
+    boolean asked = context.plan().job().openings().stream().anyMatch(Opening::shortLogs);
+    if (!asked) {
+      return;
+    }
+    List<PiecePlan> pairs =
+        context.plan().pieces().stream().filter(each -> !each.halves().isEmpty()).toList();
+    list.room(ListSheet.tableHeight(Math.min(8, pairs.size())) + 40);
+    list.heading(context.text("openings.stock"));
+    if (!pairs.isEmpty()) {
+      list.text(Role.NOTE, context.text("openings.stock.note"));
+      list.spans(7, 3, 5, 6, 5, 6).headOf("openings.stock.head");
+      pairs.forEach(pair -> list.row(stock(pair)));
+    }
+    takeoff.openings().stream().filter(each -> each.opening().shortLogs()).forEach(this::whole);
+  }
+
+  /** Says where whole logs lie all the same, to be cut after stacking. */
+  private void whole(OpeningCut opening) {
+    String rounds =
+        opening.of(LogCut.Kind.THROUGH).stream()
+            .filter(cut -> !cut.log().isShared())
+            .map(cut -> String.valueOf(cut.log().round()))
+            .collect(Collectors.joining(", "));
+    if (!rounds.isEmpty()) {
+      list.text(Role.PLAIN, context.text("openings.stock.whole", named(opening), rounds));
+    }
+  }
+
+  private List<Cell> stock(PiecePlan pair) {
+    PiecePlan.Half left = pair.halves().get(0);
+    PiecePlan.Half right = pair.halves().get(1);
+    String wall = left.placed().wall().name();
+    return List.of(
+        cells.text(context.text("openings.named", left.opening(), wall)),
+        cells.count(left.placed().round()),
+        tag(left),
+        half(left),
+        tag(right),
+        half(right));
+  }
+
+  private Cell tag(PiecePlan.Half half) {
+    return cells.bold(half.placed().piece().log().tag()).align(Cell.Align.CENTRE);
+  }
+
+  private Cell half(PiecePlan.Half half) {
+    String key = half.buttOut() ? "openings.butt_out" : "openings.butt_in";
+    String length = cells.formats().feetInches(half.placed().piece().trimmed());
+    return cells.centre(context.text(key, length));
+  }
+}

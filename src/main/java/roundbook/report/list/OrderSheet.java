@@ -1,0 +1,86 @@
+package roundbook.report.list;
+
+import java.util.Collections;
+import java.util.List;
+import roundbook.page.Cell;
+import roundbook.page.PageSetup;
+import roundbook.page.PageSetup.Kind;
+import roundbook.page.Role;
+import roundbook.page.Sheet;
+import roundbook.plan.OrderLine;
+import roundbook.plan.Plan;
+import roundbook.report.frame.Cells;
+import roundbook.report.frame.CrewContext;
+import roundbook.report.frame.ListSheet;
+import roundbook.report.frame.Tab;
+import roundbook.rounds.Shortage;
+
+/** The one page for the yard: what is still wanted, and a tally to fill in. */
+final class OrderSheet {
+  private static final double[] WIDTHS = {11, 15, 13, 13, 12, 16, 20};
+  private static final int LEAST_ROWS = 6;
+  private static final int MOST_ROWS = 18;
+
+  private OrderSheet() {}
+
+  /** Returns the sheet. */
+  static List<Sheet> sheets(CrewContext context) {
+    PageSetup page = context.page(Kind.TABLE).fit(PageSetup.Fit.ONE_PAGE);
+    ListSheet list = new ListSheet(context, Tab.ORDER, page, WIDTHS).title(Tab.ORDER);
+    List<OrderLine> order = context.plan().order();
+    if (order.isEmpty()) {
+      return List.of(list.text(Role.PLAIN_BOLD, context.text("order.none")).build());
+    }
+    Cells cells = new Cells(context);
+    list.text(Role.PLAIN, context.text("order.note")).headOf("order.head");
+    order.forEach(line -> list.row(row(context, cells, line)));
+    context
+        .plan()
+        .choice()
+        .shortage()
+        .flatMap(Shortage::proof)
+        .ifPresent(proof -> list.text(Role.PLAIN_BOLD, proof(context, cells, proof)));
+    context.words().lines("order.rule").forEach(line -> list.text(Role.PLAIN, line));
+    tally(context, list);
+    return List.of(list.build());
+  }
+
+  private static List<Cell> row(CrewContext context, Cells cells, OrderLine line) {
+    return List.of(
+        cells.count(line.count()).role(Role.LARGE),
+        cells.tape(line.least()).role(Role.BODY_BOLD).align(Cell.Align.CENTRE),
+        cells.printed(line.midFrom()),
+        cells.printed(line.midTo()),
+        cells.centre(line.walls()),
+        cells.word(line.needed() ? "order.needed" : "order.spare"),
+        cells.text(why(context, line)));
+  }
+
+  private static String proof(CrewContext context, Cells cells, Shortage.Proof proof) {
+    return context.text(
+        "order.proof",
+        proof.rounds(),
+        cells.withUnit(proof.leastGap()),
+        cells.withUnit(proof.mostGap()),
+        proof.oneFewer());
+  }
+
+  private static String why(CrewContext context, OrderLine line) {
+    Plan plan = context.plan();
+    int wanted = plan.choice().shortage().map(each -> each.wanted()).orElse(plan.rounds());
+    return line.needed()
+        ? context.text("order.needed.why", plan.rounds(), wanted)
+        : context.text("order.spare.why");
+  }
+
+  private static void tally(CrewContext context, ListSheet list) {
+    list.heading(context.text("order.tally", new Cells(context).unitWord()));
+    list.headOf("order.tally.head");
+    int ordered = context.plan().order().stream().mapToInt(OrderLine::count).sum();
+    int rows = Math.max(LEAST_ROWS, Math.min(MOST_ROWS, ordered));
+    List<Cell> empty = Collections.nCopies(WIDTHS.length, Cell.blank(Role.BODY));
+    for (int index = 0; index < rows; index++) {
+      list.row(empty);
+    }
+  }
+}

@@ -1,0 +1,201 @@
+package roundbook.report.list;
+
+import roundbook.report.frame.Cells;
+import roundbook.report.frame.CrewContext;
+import roundbook.report.frame.ListSheet;
+import roundbook.report.live.Live;
+import roundbook.report.live.LiveMath;
+import roundbook.report.mark.LowerMarks;
+import roundbook.report.mark.PieceCells;
+import roundbook.report.mark.ShortRows;
+import roundbook.report.frame.Tab;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import roundbook.job.Building;
+import roundbook.page.Area;
+import roundbook.page.Cell;
+import roundbook.page.PageSetup.Kind;
+import roundbook.page.Role;
+import roundbook.page.Sheet;
+import roundbook.page.SheetBuilder;
+import roundbook.plan.PiecePlan;
+import roundbook.report.mark.PieceCells.Spot;
+import roundbook.stack.FilledPlace;
+import roundbook.stack.PlacedLog;
+
+/** A tag for each placed log, eight a page, to cut out along the heavy lines. */
+final class TagsSheet {
+  private static final double[] WIDTHS = {30, 20, 1.5, 30, 20};
+  private static final double[] HEIGHTS = {42, 30, 24, 24, 30};
+  private static final String HOLE = "\u0001";
+  private static final double GAP = 8;
+  private static final int ACROSS = 2;
+  private static final int DOWN = 4;
+  private static final int SHORT_WALL = 2;
+  private static final int SHORT_TAG = 6;
+
+  private final CrewContext context;
+  private final Cells cells;
+  private final ListSheet list;
+
+  private TagsSheet(CrewContext context) {
+    this.context = context;
+    this.cells = new Cells(context);
+    this.list = new ListSheet(context, Tab.TAGS, context.page(Kind.SITE), WIDTHS);
+  }
+
+  /** Returns the sheet. */
+  static List<Sheet> sheets(CrewContext context) {
+    return List.of(new TagsSheet(context).sheet());
+  }
+
+  private Sheet sheet() {
+    list.title(context.text("title.tags"), context.text("tags.note"));
+    list.free(GAP);
+    List<Item> items = context.plan().pieces().stream().flatMap(this::items).toList();
+    for (int first = 0; first < items.size(); first += ACROSS) {
+      if (first > 0 && first % (ACROSS * DOWN) == 0) {
+        list.breakPage();
+      }
+      row(items.subList(first, Math.min(items.size(), first + ACROSS)));
+    }
+    return list.build();
+  }
+
+  /**
+   * What gets a tag: a placed log, or a short one in its place.
+   *
+   * @param piece the placed log, whose marks count for both
+   * @param beside the short log; empty for the placed log itself
+   */
+  private record Item(PiecePlan piece, Optional<ShortRows> beside) {}
+
+  private Stream<Item> items(PiecePlan piece) {
+    return piece.halves().isEmpty()
+        ? Stream.of(new Item(piece, Optional.empty()))
+        : ShortRows.of(context, piece).stream().map(row -> new Item(piece, Optional.of(row)));
+  }
+
+  private void row(List<Item> items) {
+    int top = list.next();
+    for (double height : HEIGHTS) {
+      list.free(height);
+    }
+    list.free(GAP);
+    for (int index = 0; index < items.size(); index++) {
+      tag(items.get(index), Area.cell(top, 1 + index * 3).sized(HEIGHTS.length, 2));
+    }
+  }
+
+  private void tag(Item item, Area area) {
+    SheetBuilder sheet = list.sheet();
+    PiecePlan piece = item.piece();
+    PlacedLog placed = item.beside().map(row -> row.half().placed()).orElse(piece.placed().first());
+    String wall = item.beside().map(ShortRows::place).orElse(placed.wall().name());
+    String place = placed.round() + wall;
+    boolean brief = wall.length() <= SHORT_WALL;
+    String tag = placed.piece().log().tag();
+    Area first = Area.cell(area.top(), area.left());
+    sheet.merge(first.sized(2, 1), Cell.text(place).role(brief ? Role.TAG_HUGE : Role.TAG_LARGE));
+    PieceCells live = new PieceCells(Live.of(context), piece);
+    sheet.put(
+        area.top(),
+        area.right(),
+        item.beside()
+            .map(ShortRows::cells)
+            .orElse(live)
+            .tag(Role.TAG_BODY)
+            .role(tag.length() <= SHORT_TAG ? Role.TAG_LARGE : Role.TAG_BODY)
+            .align(Cell.Align.RIGHT));
+    sheet.put(
+        area.top() + 1,
+        area.right(),
+        Cell.text(context.text("tags.cut", cells.formats().feetInches(placed.piece().trimmed())))
+            .role(Role.TAG_BODY)
+            .align(Cell.Align.RIGHT));
+    line(first.moved(2, 0), item.beside().map(ShortRows::ends).orElseGet(() -> ends(live, piece)));
+    line(first.moved(3, 0), live.text("tags.upper", live.upperInside(), live.upperOutside()));
+    boolean ends =
+        item.beside().isEmpty()
+            && !live.flatBed()
+            && new LowerMarks(Live.of(context), piece).differNow();
+    list.sheet()
+        .merge(
+            first.moved(4, 0).sized(1, 2),
+            lower(live, item.beside()).role(ends ? Role.BODY_BOLD : Role.TAG_BODY));
+    sheet.box(area);
+  }
+
+  private Cell ends(PieceCells live, PiecePlan piece) {
+    return live.aroundOffButt("tags.ends", piece.buttAt(), tip(piece));
+  }
+
+  /**
+   * Returns the lower marks: the chart's, or both ends' where a corner is put right; a tag printed
+   * before that sends to the round's page once readings are typed.
+   */
+  private static Cell lower(PieceCells live, Optional<ShortRows> beside) {
+    if (live.flatBed()) {
+      return live.text("tags.flat", live.lower());
+    }
+    LowerMarks marks = new LowerMarks(live.live(), live.piece());
+    if (marks.differNow() && beside.isEmpty()) {
+      return ends(live.live(), marks);
+    }
+    Cell.Formula chart = (Cell.Formula) chart(live, beside).value();
+    String page = Tab.ofRound(live.live().context().words(), live.piece().placed().round());
+    String see = LiveMath.literal(live.live().text("tags.lower.page", page));
+    return Cell.formula(
+        "IF(" + marks.differ() + "," + see + "," + chart.expression() + ")",
+        marks.differNow()
+            ? live.live().text("tags.lower.page", page)
+            : ((Cell.Text) chart.result()).text());
+  }
+
+  private static Cell ends(Live live, LowerMarks marks) {
+    String[] around = live.text("tags.lower.ends", HOLE, HOLE, HOLE).split(HOLE, -1);
+    String space = LiveMath.literal(" ");
+    Spot[] spots = {
+      marks.shoulder(true), marks.shoulder(false), marks.cornerLine(true), marks.cornerLine(false)
+    };
+    String formula =
+        String.join(
+            "&",
+            LiveMath.literal(around[0]),
+            marks.both(spots[0], spots[1], space),
+            LiveMath.literal(around[1]),
+            "CHAR(10)",
+            LiveMath.literal(around[2]),
+            marks.both(spots[2], spots[3], space));
+    String now =
+        around[0]
+            + marks.bothNow(spots[0], spots[1], " ")
+            + around[1]
+            + "\n"
+            + around[2]
+            + marks.bothNow(spots[2], spots[3], " ");
+    return Cell.formula(formula, now);
+  }
+
+  private static Cell chart(PieceCells live, Optional<ShortRows> beside) {
+    List<Spot> corner =
+        beside.map(row -> List.of(live.lowerCorner(row.half()))).orElseGet(live::lowerCorner);
+    return corner.size() == 1
+        ? live.text("tags.lower", live.lower(), corner.get(0))
+        : live.text("tags.lower.two", live.lower(), corner.get(0), corner.get(1));
+  }
+
+  private void line(Area first, Cell cell) {
+    list.sheet().merge(first.sized(1, 2), cell.role(Role.TAG_BODY));
+  }
+
+  private String tip(PiecePlan piece) {
+    Building building = context.plan().job().building();
+    FilledPlace placed = piece.placed();
+    return placed.buttAtStart()
+        ? building.endCorner(placed.wall())
+        : building.startCorner(placed.wall());
+  }
+}

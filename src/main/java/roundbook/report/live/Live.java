@@ -1,0 +1,154 @@
+package roundbook.report.live;
+
+import java.util.List;
+import java.util.Optional;
+import roundbook.job.BuildRules;
+import roundbook.job.Log;
+import roundbook.job.Piece;
+import roundbook.job.Wall;
+import roundbook.page.Cell;
+import roundbook.page.Cell.Format;
+import roundbook.page.Role;
+import roundbook.plan.PiecePlan;
+import roundbook.plan.Plan;
+import roundbook.report.frame.CrewContext;
+import roundbook.report.live.LiveMap.RuleLine;
+import roundbook.stack.Course;
+import roundbook.stack.FilledPlace;
+import roundbook.stack.PlacedLog;
+import roundbook.units.Length;
+import roundbook.units.LengthFormat;
+import roundbook.units.LengthUnit;
+
+/**
+ * What the live sheets share: the plan, where its numbers stand, and cells in the job's unit.
+ *
+ * @param context what the workbook is made from
+ * @param map where the numbers of the working sheet stand
+ */
+public record Live(CrewContext context, LiveMap map) {
+  private static final String WORKING = "tab.working";
+
+  /** Returns what the live sheets of a workbook share. */
+  public static Live of(CrewContext context) {
+    return new Live(context, new LiveMap(context.text(WORKING), context.plan()));
+  }
+
+  /** Returns the plan. */
+  public Plan plan() {
+    return context.plan();
+  }
+
+  /** Returns the rules of the job. */
+  public BuildRules rules() {
+    return context.rules();
+  }
+
+  /** Returns the walls in clockwise order. */
+  public List<Wall> walls() {
+    return map.walls();
+  }
+
+  /** Returns the unit of the numbers in cells. */
+  public LengthUnit unit() {
+    return rules().unit();
+  }
+
+  /** Returns how the program prints lengths. */
+  public LengthFormat formats() {
+    return context.formats();
+  }
+
+  /** Returns how formulas print lengths. */
+  public LiveMath math() {
+    return new LiveMath(formats());
+  }
+
+  /** Returns a text of the workbook's language with values filled in. */
+  public String text(String key, Object... values) {
+    return context.text(key, values);
+  }
+
+  /** Returns the round of a number. */
+  public Course course(int round) {
+    return plan().choice().courses().get(round - 1);
+  }
+
+  /** Returns the log of a round on a wall. */
+  public PiecePlan piece(int round, Wall wall) {
+    return plan().round(round).stream()
+        .filter(each -> each.placed().wall().equals(wall))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Returns the piece of a placed log as it was expected before hewing. */
+  public Piece expected(PlacedLog placed) {
+    Piece piece = placed.piece();
+    Log log = plan().job().built().beforeHewing(piece.log());
+    return new Piece(log, piece.cutOffButt(), piece.trimmed());
+  }
+
+  /** Returns a place as its logs were expected before hewing. */
+  FilledPlace expected(FilledPlace placed) {
+    List<PlacedLog> logs = placed.logs().stream().map(log -> log.with(expected(log))).toList();
+    return new FilledPlace(placed.wall(), placed.round(), placed.buttAtStart(), logs);
+  }
+
+  /** Returns the walls that cross a wall, at its start and its end. */
+  List<Wall> crossing(Wall wall) {
+    return List.of(map.building().before(wall), map.building().after(wall));
+  }
+
+  /** Returns the names of the walls of one laying order, such as {@code N S}. */
+  public String names(boolean first) {
+    return String.join(
+        " ", walls().stream().filter(wall -> wall.laidFirst() == first).map(Wall::name).toList());
+  }
+
+  /** Returns a number in the job's unit. */
+  public double number(Length length) {
+    return length.in(unit());
+  }
+
+  /** Returns the format of marks and other lengths printed to the step. */
+  public Format markFormat() {
+    return switch (unit()) {
+      case MILLIMETRE -> Format.WHOLE;
+      case CENTIMETRE, METRE -> Format.DECIMAL_1;
+      default -> Format.FRACTION;
+    };
+  }
+
+  /** Returns a fixed length in the format of marks, rounded to the printed step. */
+  Cell fixed(Length length, Role role) {
+    Length printed = length.roundedTo(rules().printStep());
+    return Cell.length(printed, unit()).role(role).format(markFormat());
+  }
+
+  /** Returns a cell that is typed in, with what is known already. */
+  public Cell typed(Optional<Length> known, String name) {
+    Cell cell = known.map(length -> Cell.length(length, unit())).orElse(Cell.blank(Role.TYPED_IN));
+    return cell.role(Role.TYPED_IN).format(markFormat()).named(name);
+  }
+
+  /** Returns a live length in the format of marks. */
+  public Cell mark(String formula, Length now, Role role) {
+    return Cell.formula(formula, number(now)).role(role).format(markFormat());
+  }
+
+  /** Returns a live length rounded to the printed step. */
+  public Cell printed(String formula, Length now, Role role) {
+    return mark(toStep(formula), now.roundedTo(rules().printStep()), role);
+  }
+
+  /** Returns a live tape distance as text, rounded to the printed step. */
+  public Cell tape(String formula, Length now, Role role) {
+    return Cell.formula(math().tape(formula), math().tapeNow(now)).role(role);
+  }
+
+  /** Returns a formula rounded to the printed step. */
+  public String toStep(String formula) {
+    return LiveMath.rounded(formula, rules().printStep(), map.rule(RuleLine.PRINT_STEP));
+  }
+}

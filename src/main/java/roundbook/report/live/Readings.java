@@ -1,0 +1,84 @@
+package roundbook.report.live;
+
+import java.util.List;
+import java.util.Optional;
+import roundbook.job.AsBuilt;
+import roundbook.page.Cell;
+import roundbook.page.Role;
+import roundbook.stack.Levelling;
+import roundbook.units.Length;
+
+/** What the corner readings of a round say, as far as they were typed before this revision. */
+public final class Readings {
+  private final Live live;
+  private final int round;
+  private final List<Length> read;
+  private final Levelling levelling;
+
+  public Readings(Live live, int round) {
+    AsBuilt built = live.plan().job().built();
+    this.live = live;
+    this.round = round;
+    this.read =
+        live.map().building().corners().stream()
+            .flatMap(corner -> built.reading(round, corner).stream())
+            .toList();
+    this.levelling = Levelling.of(live.plan().stack().levelHeight(round), read, live.rules());
+  }
+
+  /** Returns a cell of a formula that is a number where there is one now, else an empty text. */
+  public static Cell cell(Live live, String formula, Optional<Length> now) {
+    return now.map(length -> Cell.formula(formula, live.number(length)))
+        .orElseGet(() -> Cell.formula(formula, ""))
+        .role(Role.BODY_CENTRE)
+        .format(live.markFormat());
+  }
+
+  /** Returns whether every corner was read. */
+  public boolean complete() {
+    return read.size() == live.map().building().corners().size();
+  }
+
+  /** Returns how much the top of a corner is to be pared down; zero until all are read. */
+  public Length pare(String corner) {
+    return live.plan()
+        .job()
+        .built()
+        .reading(round, corner)
+        .filter(each -> complete())
+        .map(each -> levelling.pare(each, live.rules()))
+        .orElse(Length.ZERO);
+  }
+
+  /** Returns the lower mark that a corner's first-laid log gets in the next round. */
+  public Length next(String corner) {
+    Length chart = live.course(round + 1).notch().lower();
+    return live.plan()
+        .stack()
+        .corners()
+        .nextLower(round, corner, chart, live.map().building(), live.rules());
+  }
+
+  /** Returns the highest reading less the lowest; empty without readings. */
+  public Optional<Length> spread() {
+    return read.isEmpty() ? Optional.empty() : Optional.of(levelling.spread());
+  }
+
+  /** Returns the verdict; empty without readings. */
+  public String verdict() {
+    if (read.isEmpty()) {
+      return "";
+    }
+    return live.text(levelling.level() ? "live.ok" : "levels.fix");
+  }
+
+  /** Returns what else must be said: the rest that waits, or a next round cut already. */
+  public String note() {
+    Length most = Levelling.mostChange(live.rules());
+    boolean over = read.stream().anyMatch(each -> levelling.low(each).absolute().isMoreThan(most));
+    boolean late =
+        !read.isEmpty() && !levelling.level() && live.plan().job().built().isCut(round + 1);
+    return (over ? live.text("levels.rest") : "")
+        + (late ? live.text("levels.is_cut", round + 1) : "");
+  }
+}

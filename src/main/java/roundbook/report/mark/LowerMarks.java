@@ -1,0 +1,106 @@
+package roundbook.report.mark;
+
+import roundbook.report.live.Live;
+import roundbook.report.live.LiveMath;
+
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import roundbook.job.Building;
+import roundbook.job.Wall;
+import roundbook.notch.Notch;
+import roundbook.plan.PiecePlan;
+import roundbook.report.live.LiveMap.CornerColumn;
+import roundbook.report.live.LiveMap.RoundColumn;
+import roundbook.report.live.LiveMap.WallColumn;
+import roundbook.report.mark.PieceCells.Spot;
+import roundbook.stack.FilledPlace;
+import roundbook.units.Length;
+
+/**
+ * The lower marks at the two ends of a placed log: those of the chart, each changed by as much as
+ * its corner is put right.
+ *
+ * @param live what the live sheets share
+ * @param piece the placed log
+ */
+public record LowerMarks(Live live, PiecePlan piece) {
+  private static final String BUTT = "● ";
+  private static final String TIP = "○ ";
+
+  /** Returns the lower mark at the shoulder of the butt or the tip. */
+  public Spot shoulder(boolean butt) {
+    Length chart = notch().lower();
+    return new Spot(
+        "(" + live.map().round(round(), RoundColumn.LOWER) + "+" + changed(butt) + ")",
+        chart.plus(change(butt)));
+  }
+
+  /** Returns the lower mark at the corner line of the butt or the tip. */
+  public Spot cornerLine(boolean butt) {
+    Building building = live.map().building();
+    Wall crossing =
+        butt ? piece.placed().crossingAtButt(building) : piece.placed().crossingAtTip(building);
+    String drop = live.map().wall(crossing, WallColumn.DROP);
+    return new Spot(
+        "(" + shoulder(butt).formula() + "+" + drop + ")",
+        notch().lowerCorner(crossing.thickness()).plus(change(butt)));
+  }
+
+  /** Returns whether an end's mark is other than the chart's, as planned. */
+  public boolean differNow() {
+    return Stream.of(true, false).anyMatch(butt -> !change(butt).isZero());
+  }
+
+  /** Returns whether an end's mark is other than the chart's, as a formula. */
+  public String differ() {
+    return Stream.of(true, false)
+        .map(butt -> "ROUND(" + changed(butt) + ",6)<>0")
+        .collect(Collectors.joining(",", "OR(", ")"));
+  }
+
+  /** Returns the formula of a mark as text: one, or butt then tip where they differ. */
+  public String both(Spot butt, Spot tip, String between) {
+    String same = "ROUND(" + butt.formula() + "-" + tip.formula() + ",6)=0";
+    String one = live.math().mark(butt.formula());
+    String other = live.math().mark(tip.formula());
+    return String.join(
+        "",
+        "IF(" + same + "," + one + ",",
+        LiveMath.literal(BUTT) + "&" + one + "&" + between + "&",
+        LiveMath.literal(TIP) + "&" + other + ")");
+  }
+
+  /** Returns the same as it is planned. */
+  public String bothNow(Spot butt, Spot tip, String between) {
+    String one = live.math().markNow(butt.now());
+    String other = live.math().markNow(tip.now());
+    return butt.now().equals(tip.now()) ? one : BUTT + one + between + TIP + other;
+  }
+
+  private Length change(boolean butt) {
+    boolean first = piece.placed().wall().laidFirst();
+    return live.plan().stack().corners().change(round(), first, corner(butt));
+  }
+
+  private String changed(boolean butt) {
+    boolean first = piece.placed().wall().laidFirst();
+    CornerColumn column = first ? CornerColumn.CHANGE : CornerColumn.SECOND_CHANGE;
+    return live.map().corner(round(), corner(butt), column);
+  }
+
+  private String corner(boolean butt) {
+    FilledPlace placed = piece.placed();
+    Building building = live.map().building();
+    return placed.buttAtStart() == butt
+        ? building.startCorner(placed.wall())
+        : building.endCorner(placed.wall());
+  }
+
+  private Notch notch() {
+    return live.course(round()).notch();
+  }
+
+  private int round() {
+    return piece.placed().round();
+  }
+}

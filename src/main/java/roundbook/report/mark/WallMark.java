@@ -1,0 +1,73 @@
+package roundbook.report.mark;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import roundbook.job.Wall;
+import roundbook.notch.Notch;
+import roundbook.page.Cell;
+import roundbook.page.Cell.Align;
+import roundbook.page.Role;
+import roundbook.report.live.Live;
+import roundbook.report.live.LiveMap.WallColumn;
+import roundbook.report.live.LiveMath;
+import roundbook.units.Length;
+
+/**
+ * A mark that depends on the thickness of a wall, for the walls that share it.
+ *
+ * @param formula what it is as typed in
+ * @param now what it is as planned
+ * @param whom the walls it is for, in words
+ */
+public record WallMark(String formula, Length now, String whom) {
+
+  /** Returns the upper marks on the outside face: the inside one less the drop of the own wall. */
+  public static List<WallMark> outside(Live live, String upper, Notch notch) {
+    return of(live, upper + "-", "round.on_walls", notch::upperOutside);
+  }
+
+  /**
+   * Returns the lower marks at the corner line: the shoulder's and the drop over a crossing wall.
+   */
+  public static List<WallMark> corner(Live live, String lower, Notch notch) {
+    return of(live, lower + "+", "round.over_walls", notch::lowerCorner);
+  }
+
+  /** Returns a mark for each thickness that the walls have. */
+  private static List<WallMark> of(Live live, String base, String key, UnaryOperator<Length> now) {
+    Map<Length, List<Wall>> groups = new LinkedHashMap<>();
+    for (Wall wall : live.walls()) {
+      groups.computeIfAbsent(wall.thickness(), thickness -> new ArrayList<>()).add(wall);
+    }
+    List<WallMark> marks = new ArrayList<>();
+    groups.forEach(
+        (thickness, walls) -> {
+          String names = String.join(" ", walls.stream().map(Wall::name).toList());
+          String drop = live.map().wall(walls.get(0), WallColumn.DROP);
+          String whom = live.text(key, names);
+          marks.add(new WallMark(base + drop, now.apply(thickness), whom));
+        });
+    return marks;
+  }
+
+  /** Returns one cell for marks: a number in a role, or a text where they differ by wall. */
+  static Cell cell(Live live, List<WallMark> marks, Role role) {
+    if (marks.size() == 1) {
+      return live.mark(marks.get(0).formula(), marks.get(0).now(), role);
+    }
+    String formula = "";
+    String now = "";
+    for (WallMark mark : marks) {
+      String whom = " " + mark.whom();
+      String comma = now.isEmpty() ? "" : ", ";
+      now += comma + live.math().markNow(mark.now()) + whom;
+      formula += formula.isEmpty() ? "" : "&\", \"&";
+      formula += live.math().mark(mark.formula()) + "&" + LiveMath.literal(whom);
+    }
+    Role text = role == Role.MARK_LOWER ? Role.SHADED : Role.BODY_CENTRE;
+    return Cell.formula(formula, now).role(text).align(Align.CENTRE);
+  }
+}

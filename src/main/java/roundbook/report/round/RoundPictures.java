@@ -1,0 +1,61 @@
+package roundbook.report.round;
+
+import java.util.List;
+import roundbook.page.Area;
+import roundbook.page.SheetBuilder;
+import roundbook.picture.Picture;
+import roundbook.report.frame.Drawn;
+import roundbook.report.live.Live;
+
+/**
+ * The drawings on a round's page: both faces of a log, and the plan with the butts.
+ *
+ * <p>Each drawing of the faces is as wide as the page, so that it reads alike on every round; where
+ * logs of a round are cut in several ways, one stands under the other. The plan stands in the
+ * corner beside the notes.
+ */
+final class RoundPictures {
+  private static final double WIDE = 10.1;
+  private static final double PLAN = 2.44;
+  private static final double POINTS = 72;
+  private static final double BETWEEN = 0.05;
+  private static final int PLAN_COLUMNS = 9;
+
+  private final Drawn drawn;
+  private final List<Picture> faces;
+  private final List<Picture> plans;
+
+  RoundPictures(Live live, RoundDrawings drawings, SheetBuilder sheet) {
+    this.drawn = new Drawn(live.context(), sheet);
+    this.faces = drawn.made(drawings::faces);
+    this.plans = drawn.made(drawings::plans);
+  }
+
+  /** Returns how many columns the notes may be wide, the plan standing beside them or not. */
+  int noteColumns() {
+    return RoundSheets.COLUMNS - (plans.isEmpty() ? 0 : PLAN_COLUMNS);
+  }
+
+  /** Puts each drawing of the faces in a row of its own under the current one. */
+  void putFaces(SheetBuilder sheet) {
+    for (Picture face : faces) {
+      sheet.nextRow();
+      drawn.room(drawn.lay(face, 0, BETWEEN, WIDE) + 2 * BETWEEN);
+    }
+  }
+
+  /** Returns how high the plan stands, in points. */
+  double planHeight() {
+    return plans.stream()
+        .mapToDouble(plan -> PLAN * plan.heightInches() / plan.widthInches() + 2 * BETWEEN)
+        .map(inches -> inches * POINTS)
+        .max()
+        .orElse(0);
+  }
+
+  /** Puts the plan beside the notes, from a row on. */
+  void putPlan(int row) {
+    Area corner = Area.cell(row, noteColumns() + 1);
+    plans.forEach(plan -> drawn.layAt(plan, corner, PLAN));
+  }
+}

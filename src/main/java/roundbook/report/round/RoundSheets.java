@@ -1,0 +1,155 @@
+package roundbook.report.round;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Supplier;
+import roundbook.page.Area;
+import roundbook.page.PageSetup;
+import roundbook.page.PageSetup.Fit;
+import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.Paper;
+import roundbook.page.Sheet;
+import roundbook.page.SheetBuilder;
+import roundbook.report.frame.CrewContext;
+import roundbook.report.frame.Tab;
+import roundbook.report.live.Live;
+import roundbook.stack.Course;
+import roundbook.units.LengthUnit;
+
+/**
+ * One page a round, from which a crew lays out, cuts and sets the logs of that round.
+ *
+ * <p>From the top: the round's number with its four marks, both faces of a log, the table of the
+ * logs, what is typed in after measuring, the corner readings, what is special, the cautions.
+ */
+public final class RoundSheets {
+  /** How many columns the grid of a page has. */
+  static final int COLUMNS = 36;
+
+  /** The width of a column in characters. */
+  static final double COLUMN_WIDTH = 3.86;
+
+  /** The least scale at which a page is still read at arm's length: 11 points become 9.7. */
+  private static final double LEAST_SCALE = 0.88;
+
+  private final Live live;
+  private final int round;
+  private final SheetBuilder sheet;
+  private final RoundHead head;
+  private final RoundPictures pictures;
+  private final RoundNotes notes;
+  private int printed;
+
+  private RoundSheets(Live live, Course course, RoundDrawings drawings, Fit fit) {
+    this.live = live;
+    this.round = course.round();
+    PageSetup page = live.context().page(Kind.SITE).lying().fit(fit);
+    String name = Tab.ofRound(live.context().words(), round);
+    this.sheet = new SheetBuilder(name, page).id(Tab.roundId(round));
+    double[] widths = new double[COLUMNS];
+    Arrays.fill(widths, COLUMN_WIDTH);
+    sheet.widths(widths);
+    this.head = new RoundHead(live, course, sheet);
+    this.pictures = new RoundPictures(live, drawings, sheet);
+    this.notes = new RoundNotes(live, round, sheet);
+  }
+
+  /** Returns what makes the sheets of all rounds from the lowest up. */
+  public static List<Supplier<List<Sheet>>> parts(CrewContext context) {
+    Live live = Live.of(context);
+    return context.plan().choice().courses().stream()
+        .<Supplier<List<Sheet>>>map(course -> () -> List.of(sheet(live, course)))
+        .toList();
+  }
+
+  /**
+   * Writes one round's page, or two pages where one would print too small to be read.
+   *
+   * <p>Before a second page is taken, what is of no use at the log, why these logs were chosen,
+   * goes under what is printed.
+   */
+  private static Sheet sheet(Live live, Course course) {
+    RoundDrawings drawings = new RoundDrawings(live, course.round());
+    for (boolean why : new boolean[] {true, false}) {
+      RoundSheets whole = new RoundSheets(live, course, drawings, Fit.ONE_PAGE);
+      whole.onOnePage(why);
+      if (whole.high(1) * LEAST_SCALE <= whole.page()) {
+        return whole.build();
+      }
+    }
+    RoundSheets parted = new RoundSheets(live, course, drawings, Fit.ONE_WIDE);
+    parted.onTwoPages();
+    return parted.build();
+  }
+
+  /** Puts everything in the order of work, to be scaled to one page. */
+  private void onOnePage(boolean why) {
+    head.put();
+    pictures.putFaces(sheet);
+    new RoundTable(live, round, sheet).put();
+    new RoundTyped(live, round, sheet).put();
+    besidePlan(notes.all(why));
+    printed = sheet.row();
+    if (!why) {
+      notes.put(notes.why(), COLUMNS);
+    }
+  }
+
+  /** Puts what is needed to lay out on one page and what is typed afterwards on the next. */
+  private void onTwoPages() {
+    sheet.printTitles(1, 1);
+    head.put();
+    pictures.putFaces(sheet);
+    int table = sheet.row() + 1;
+    new RoundTable(live, round, sheet).put();
+    if (high(1) > page()) {
+      sheet.breakAfter(table - 1);
+    } else {
+      table = 1;
+    }
+    List<RoundNotes.Line> left = new ArrayList<>();
+    for (RoundNotes.Line line : notes.laying()) {
+      if (high(table) + notes.height(line, COLUMNS) <= page()) {
+        notes.put(List.of(line), COLUMNS);
+      } else {
+        left.add(line);
+      }
+    }
+    left.addAll(notes.others());
+    sheet.breakAfter(sheet.row());
+    new RoundTyped(live, round, sheet).put();
+    besidePlan(left);
+    printed = sheet.row();
+  }
+
+  /** Puts notes with the plan beside them, in rows at least as high as the plan. */
+  private void besidePlan(List<RoundNotes.Line> lines) {
+    int first = sheet.row() + 1;
+    pictures.putPlan(first);
+    notes.put(lines, pictures.noteColumns());
+    double missing = pictures.planHeight() - high(first);
+    if (missing > 0) {
+      sheet.nextRow().height(missing);
+    }
+  }
+
+  /** Returns how high the rows from one to the last printed or current row stand, in points. */
+  private double high(int from) {
+    int last = printed > 0 ? printed : sheet.row();
+    return 72
+        * sheet
+            .sizeOf(new Area(from, 1, StrictMath.max(from, last), 1))
+            .height()
+            .in(LengthUnit.INCH);
+  }
+
+  /** Returns how high a page is between its margins, in points. */
+  private double page() {
+    return live.context().paper() == Paper.A4 ? 508 : 525;
+  }
+
+  private Sheet build() {
+    return sheet.printArea(new Area(1, 1, printed, COLUMNS)).build();
+  }
+}

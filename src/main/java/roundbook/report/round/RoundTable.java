@@ -1,0 +1,266 @@
+package roundbook.report.round;
+
+import java.util.Locale;
+import java.util.Optional;
+import roundbook.job.Wall;
+import roundbook.page.Cell;
+import roundbook.page.Cell.Format;
+import roundbook.page.Role;
+import roundbook.page.SheetBuilder;
+import roundbook.plan.PiecePlan;
+import roundbook.report.frame.TextWidth;
+import roundbook.report.live.Live;
+import roundbook.report.live.LiveMap.PieceColumn;
+import roundbook.report.live.LiveMath;
+import roundbook.report.live.LiveSpot;
+import roundbook.report.mark.ShortRows;
+import roundbook.units.Length;
+import roundbook.units.LengthUnit;
+
+/** The table of a round's logs: which, which way round, where to mark, where to cut. */
+final class RoundTable {
+  private static final double ROW_HEIGHT = 22;
+  private static final double HEAD_HEIGHT = 30;
+  private static final int TICKS = 3;
+  private static final double COLUMN_POINTS = 20;
+  private static final double MARGIN = 5;
+  private static final double LARGE_POINTS = 16;
+  private final Live live;
+  private final int round;
+  private final SheetBuilder sheet;
+
+  RoundTable(Live live, int round, SheetBuilder sheet) {
+    this.live = live;
+    this.round = round;
+    this.sheet = sheet;
+  }
+
+  /** The columns of the table with their width on the page's grid. */
+  private enum Column {
+    /** The wall. */
+    WALL(2),
+    /** The tag. */
+    LOG(3),
+    /** How long the log is as it lies in the yard. */
+    RAW(3),
+    /** The corner at which the butt lies. */
+    BUTT_AT(3),
+    /** What is squared off the butt first. */
+    OFF_BUTT(3),
+    /** The near shoulder. */
+    NEAR(3),
+    /** The far shoulder. */
+    FAR(4),
+    /** The trimmed length. */
+    CUT(4),
+    /** What is left over at the tip. */
+    FALLS_OFF(3),
+    /** The weight. */
+    WEIGHT(2),
+    /** The balance point. */
+    BALANCE(3),
+    /** A box to tick when it is marked. */
+    MARKED(1),
+    /** A box to tick when it is cut. */
+    SAWN(1),
+    /** A box to tick when it is set. */
+    SET(1);
+
+    private final int span;
+
+    Column(int span) {
+      this.span = span;
+    }
+  }
+
+  /** Puts the table under the current row. */
+  void put() {
+    sheet.nextRow().height(HEAD_HEIGHT);
+    for (Column column : Column.values()) {
+      if (column.ordinal() < Column.MARKED.ordinal()) {
+        sheet.addAcross(column.span, head(column.name().toLowerCase(Locale.ROOT)));
+      }
+    }
+    sheet.addAcross(TICKS, head("ticks"));
+    for (Wall wall : live.walls()) {
+      PiecePlan piece = live.piece(round, wall);
+      for (LiveSpot spot : LiveSpot.of(piece)) {
+        Row row = new Row(piece, spot, half(piece, spot));
+        sheet.nextRow().height(height(spot));
+        for (Column column : Column.values()) {
+          sheet.addAcross(column.span, row.cell(column));
+        }
+      }
+    }
+  }
+
+  private Optional<ShortRows> half(PiecePlan piece, LiveSpot spot) {
+    return ShortRows.of(live.context(), piece).stream()
+        .filter(row -> row.half().place().equals(spot.place()))
+        .findFirst();
+  }
+
+  /** Returns the height of a row, which a very long tag makes higher. */
+  private static double height(LiveSpot spot) {
+    String tag = spot.piece().log().tag();
+    double room = Column.LOG.span * COLUMN_POINTS - MARGIN;
+    return StrictMath.max(ROW_HEIGHT, TextWidth.height(tag, room));
+  }
+
+  /**
+   * Returns a cell as large as its text has room for: a number cut off would be a log cut wrong.
+   */
+  private static Cell fitted(Cell cell, Column column) {
+    String text = TextWidth.shown(cell);
+    double room = column.span * COLUMN_POINTS - MARGIN;
+    if (TextWidth.points(text, LARGE_POINTS) > room) {
+      return cell.role(Role.BODY_CENTRE);
+    }
+    boolean bold = column == Column.WALL || column == Column.LOG || column == Column.BUTT_AT;
+    return cell.role(bold ? Role.LARGE : Role.LARGE_NUMBER);
+  }
+
+  /** Returns a heading by its column. */
+  private Cell head(String column) {
+    return Cell.text(live.text("round.head." + column, live.text(weightUnit())))
+        .role(Role.COLUMN_HEAD);
+  }
+
+  /** Returns the key of the unit of weight. */
+  private String weightUnit() {
+    return live.rules().metric() ? "unit.kilograms" : "unit.pounds";
+  }
+
+  /**
+   * One log's row.
+   *
+   * @param piece its place
+   * @param spot the log
+   * @param half how it lies beside an opening, if it does
+   */
+  private final class Row {
+    private final PiecePlan piece;
+    private final LiveSpot spot;
+    private final Optional<ShortRows> half;
+
+    Row(PiecePlan piece, LiveSpot spot, Optional<ShortRows> half) {
+      this.piece = piece;
+      this.spot = spot;
+      this.half = half;
+    }
+
+    /** Returns the cell of a column. */
+    Cell cell(Column column) {
+      return switch (column) {
+        case WALL ->
+            fitted(Cell.text(half.map(ShortRows::place).orElse(spot.wall().name())), column);
+        case LOG -> fitted(Cell.formula(at(PieceColumn.TAG), spot.piece().log().tag()), column);
+        case RAW -> raw();
+        case BUTT_AT ->
+            fitted(Cell.text("● " + half.map(ShortRows::buttAt).orElse(piece.buttAt())), column);
+        case OFF_BUTT -> fitted(tape(at(PieceColumn.OFF_BUTT), spot.piece().cutOffButt()), column);
+        case NEAR -> fitted(Cell.text(near()), column);
+        case FAR -> fitted(Cell.text(far()), column);
+        case CUT -> cut();
+        case FALLS_OFF -> fitted(tape(at(PieceColumn.FALLS_OFF), spot.piece().fallsOff()), column);
+        case WEIGHT -> weight();
+        case BALANCE -> balance();
+        default -> Cell.blank(Role.TICK);
+      };
+    }
+
+    /** Returns the log's length to the inch or centimetre, by which it is known in the yard. */
+    private Cell raw() {
+      String trimmed = String.valueOf(live.number(spot.piece().trimmed()));
+      String sum = at(PieceColumn.OFF_BUTT) + "+" + trimmed + "+" + at(PieceColumn.FALLS_OFF);
+      String digits = live.unit() == LengthUnit.MILLIMETRE ? ",-1)" : ",0)";
+      return live.tape(
+          "ROUND(ROUND(" + sum + ",6)" + digits,
+          spot.piece().log().length().roundedTo(coarse()),
+          Role.BODY_CENTRE);
+    }
+
+    private Cell cut() {
+      String text = tape(spot.piece().trimmed());
+      double room = Column.CUT.span * COLUMN_POINTS - MARGIN;
+      boolean large = TextWidth.points(text, LARGE_POINTS) <= room;
+      return large
+          ? Cell.text(text).role(Role.LARGE_CUT)
+          : Cell.text(text).role(Role.BODY_BOLD).align(Cell.Align.CENTRE);
+    }
+
+    /** A short log has one shoulder only. */
+    private String near() {
+      return spot.near().isZero() ? "–" : shortTape(spot.near());
+    }
+
+    private String far() {
+      return spot.far().equals(spot.piece().trimmed()) ? "–" : tape(spot.far());
+    }
+
+    /** Returns where a value of the log stands. */
+    private String at(PieceColumn column) {
+      return live.map().at(spot.place(), column);
+    }
+
+    private PiecePlan.Weight weighs() {
+      return half.map(row -> row.half().weight()).orElse(piece.weight());
+    }
+
+    /** Returns the weight, to the pound or kilogram. */
+    private Cell weight() {
+      boolean metric = live.rules().metric();
+      PiecePlan.Weight weight = weighs();
+      long now = StrictMath.round(metric ? weight.kilograms() : weight.pounds());
+      return Cell.formula(planned(String.valueOf(now)), now)
+          .role(Role.BODY_CENTRE)
+          .format(Format.WHOLE);
+    }
+
+    /** Returns the balance point to the inch or centimetre, for it is an estimate. */
+    private Cell balance() {
+      String now = tape(weighs().balance().roundedTo(coarse()));
+      return Cell.formula(planned(LiveMath.literal(now)), now).role(Role.BODY_CENTRE);
+    }
+
+    /** Returns a planned value, or the word for a plan that must be made again. */
+    private String planned(String value) {
+      String again = LiveMath.literal(live.text("round.replan"));
+      return "IF(" + at(PieceColumn.SOURCE) + "=0," + value + "," + again + ")";
+    }
+  }
+
+  /** Returns the step of lengths that need not be known better. */
+  private Length coarse() {
+    return live.unit().metric() ? Length.ofMillimetres(10) : Length.ofInches(1);
+  }
+
+  /** Returns a fixed tape distance. */
+  private String tape(Length length) {
+    return live.math().tapeNow(length);
+  }
+
+  /** Returns a distance of less than a foot without its feet. */
+  private String shortTape(Length length) {
+    boolean inches = !live.unit().metric() && length.isLessThan(Length.of(1, LengthUnit.FOOT));
+    return inches ? live.math().markNow(length) + "\"" : tape(length);
+  }
+
+  /** Returns a live distance, without its feet while it is less than one. */
+  private Cell tape(String formula, Length now) {
+    if (live.unit().metric()) {
+      return live.tape(formula, now, Role.BODY_CENTRE);
+    }
+    String rounded = live.toStep(formula);
+    String text =
+        "IF("
+            + rounded
+            + "<12,"
+            + live.math().mark(formula)
+            + "&\"\"\"\","
+            + live.math().tape(formula)
+            + ")";
+    Length printed = now.roundedTo(live.rules().printStep());
+    return Cell.formula(text, shortTape(printed));
+  }
+}

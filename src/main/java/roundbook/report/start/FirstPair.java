@@ -1,0 +1,216 @@
+package roundbook.report.start;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import roundbook.job.Setting;
+import roundbook.job.Wall;
+import roundbook.notch.NeckFit;
+import roundbook.notch.Notch;
+import roundbook.page.Cell;
+import roundbook.page.Role;
+import roundbook.plan.PiecePlan;
+import roundbook.plan.PiecePlan.Note;
+import roundbook.plan.Plan;
+import roundbook.report.frame.Cells;
+import roundbook.report.frame.CrewContext;
+import roundbook.report.frame.ListSheet;
+import roundbook.report.frame.Tab;
+import roundbook.report.live.Live;
+import roundbook.report.live.LiveEnds;
+import roundbook.report.mark.LowerMarks;
+import roundbook.report.mark.PieceCells;
+import roundbook.report.mark.Squareness;
+import roundbook.units.Length;
+
+/**
+ * The part of the first page on what comes next: the foundation and the first two logs, or, where
+ * rounds are cut, the round in hand and its first pair.
+ */
+final class FirstPair {
+  private static final double FIRST_HEIGHT = 130;
+
+  private static final double NOTE_HEIGHT = 28;
+
+  /** Room for two lines, for a mark may come to differ from end to end. */
+  private static final double ROW_HEIGHT = 33;
+
+  private final CrewContext context;
+  private final Plan plan;
+  private final Cells cells;
+  private final ListSheet list;
+  private final int round;
+  private int step;
+
+  FirstPair(CrewContext context, ListSheet list) {
+    this.context = context;
+    this.plan = context.plan();
+    this.cells = new Cells(context);
+    this.list = list;
+    this.round = plan.job().built().rounds() + 1;
+  }
+
+  void write() {
+    steps();
+    if (round <= plan.rounds()) {
+      pickUp();
+    }
+    square();
+  }
+
+  private void steps() {
+    list.heading(context.text("start.steps")).spans(2, 18, 4).headOf("start.steps.head");
+    step(context.text("step.cautions"), "");
+    step(context.text("step.problems"), Tab.PROBLEMS.in(context.words()));
+    if (round == 1) {
+      step(context.text("step.square"), "");
+      step(bed(), page());
+    } else {
+      step(context.text("step.corners", round - 1), Tab.LEVELS.in(context.words()));
+    }
+    if (round <= plan.rounds()) {
+      cutAndSet();
+    } else {
+      step(context.text("step.done"), Tab.HEIGHTS.in(context.words()));
+    }
+  }
+
+  private void cutAndSet() {
+    step(context.text("step.hew", tags(plan.round(round)), round), Tab.HEWING.in(context.words()));
+    step(context.text("step.measure"), page());
+    step(context.text("step.mark", tags(firstPair())), page());
+    boolean last = round == plan.rounds();
+    step(context.text(last ? "step.last" : "step.next", round, round + 1), page());
+  }
+
+  private String page() {
+    return Tab.ofRound(context.words(), round);
+  }
+
+  private void step(String what, String tab) {
+    step++;
+    Cell where = tab.isEmpty() ? cells.word("start.below") : cells.link(tab);
+    list.row(cells.count(step), cells.text(what), where);
+  }
+
+  /** Returns what stands under the first logs, and by how much the second pair lies higher. */
+  private String bed() {
+    String bed = context.rules().text(Setting.FIRST_BED).toLowerCase(Locale.ROOT);
+    Notch notch = plan.stack().courses().get(0).notch();
+    Length filler = notch.lower().plus(context.rules().gap().dividedBy(2));
+    return context.text(
+        "step.bed." + (List.of("starter", "level").contains(bed) ? bed : "flat"),
+        walls(true),
+        walls(false),
+        cells.withUnit(plan.stack().foundationStep()),
+        cells.withUnit(filler));
+  }
+
+  private String walls(boolean laidFirst) {
+    return plan.job().building().walls().stream()
+        .filter(wall -> wall.laidFirst() == laidFirst)
+        .map(Wall::name)
+        .collect(Collectors.joining(context.text("and")));
+  }
+
+  private static String tags(List<PiecePlan> pieces) {
+    return pieces.stream()
+        .map(piece -> piece.placed().wall().name() + " = " + piece.placed().tags())
+        .collect(Collectors.joining(", "));
+  }
+
+  /** Returns the placed logs of the walls that are laid first in the round in hand. */
+  private List<PiecePlan> firstPair() {
+    return plan.round(round).stream().filter(piece -> piece.placed().wall().laidFirst()).toList();
+  }
+
+  private void pickUp() {
+    list.room(FIRST_HEIGHT).heading(context.text("start.first"));
+    list.spans(2, 2, 2, 3, 3, 3, 2, 2, 3, 2).headOf("start.first.head");
+    for (PiecePlan piece : firstPair()) {
+      list.row(pickUp(piece)).sheet().height(ROW_HEIGHT);
+    }
+    list.text(Role.PLAIN, context.text("start.first.note", context.rules().slope(), round));
+    notes();
+  }
+
+  private List<Cell> pickUp(PiecePlan piece) {
+    PieceCells live = new PieceCells(Live.of(context), piece);
+    LowerMarks lower = new LowerMarks(Live.of(context), piece);
+    return List.of(
+        cells.bold(piece.placed().wall().name()).align(Cell.Align.CENTRE),
+        live.tag(Role.BODY_BOLD),
+        cells.bold("● " + piece.buttAt()).align(Cell.Align.CENTRE),
+        cells.tape(piece.nearShoulder()),
+        cells.tape(piece.farShoulder()),
+        cells.bold(cells.formats().feetInches(piece.placed().trimmed())).align(Cell.Align.CENTRE),
+        live.printed(live.upperInside()),
+        live.printed(live.upperOutside()),
+        lower(lower, lower.shoulder(true), lower.shoulder(false)),
+        live.flatBed()
+            ? cells.word("start.flat")
+            : lower(lower, lower.cornerLine(true), lower.cornerLine(false)));
+  }
+
+  /** Returns a lower mark: one, or one for each end where they differ, one over the other. */
+  private static Cell lower(LowerMarks marks, PieceCells.Spot butt, PieceCells.Spot tip) {
+    return Cell.formula(marks.both(butt, tip, "CHAR(10)"), marks.bothNow(butt, tip, "\n"))
+        .role(Role.BODY_CENTRE);
+  }
+
+  /** Writes what is special about the first logs, what is of the same logs together. */
+  private void notes() {
+    Map<String, List<PiecePlan>> logs = new LinkedHashMap<>();
+    for (PiecePlan piece : firstPair()) {
+      for (Note note : piece.notes()) {
+        logs.computeIfAbsent(said(piece, note), said -> new ArrayList<>()).add(piece);
+      }
+    }
+    Map<String, String> lines = new LinkedHashMap<>();
+    logs.forEach((said, of) -> lines.merge(tags(of), said, (one, more) -> one + " " + more));
+    list.room(NOTE_HEIGHT * lines.size());
+    lines.forEach((of, said) -> list.text(Role.PLAIN, context.text("start.note", of, said)));
+  }
+
+  private String said(PiecePlan piece, Note note) {
+    NeckFit fit = note == Note.BUTT_THIN ? piece.buttFit() : piece.tipFit();
+    String faults =
+        fit.faults().stream()
+            .map(fault -> LiveEnds.words(context, fault))
+            .collect(Collectors.joining(" + "));
+    return context.text("note." + note.name().toLowerCase(Locale.ROOT), faults);
+  }
+
+  private void square() {
+    list.room(120).heading(context.text("start.square"));
+    Squareness.of(plan.job().building())
+        .ifPresentOrElse(
+            this::diagonals, () -> list.text(Role.PLAIN, context.text("start.square.corners")));
+  }
+
+  private void diagonals(Squareness square) {
+    list.spans(6, 4, 4, 4, 6).headOf("start.square.head");
+    diagonal("outside", square.outside());
+    diagonal("inside", square.inside());
+    list.text(Role.PLAIN, context.text("start.square.note", cells.unitWord()));
+  }
+
+  private void diagonal(String which, Length length) {
+    String name = "Diagonal_" + which;
+    String one = name + "_1";
+    String other = name + "_2";
+    String difference = "ABS(" + one + "-" + other + ")";
+    list.row(
+        cells.bold(context.text("start.square." + which)),
+        cells.tape(length),
+        Cell.blank(Role.TYPED_IN).named(one),
+        Cell.blank(Role.TYPED_IN).named(other),
+        Cell.formula("IF(COUNT(" + one + "," + other + ")=2," + difference + ",\"\")", "")
+            .role(Role.RESULT)
+            .format(Live.of(context).markFormat())
+            .named(name + "_difference"));
+  }
+}

@@ -1,0 +1,161 @@
+package roundbook.report.start;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import roundbook.job.Wall;
+import roundbook.page.Cell;
+import roundbook.page.PageSetup.Kind;
+import roundbook.page.Role;
+import roundbook.page.Sheet;
+import roundbook.plan.Plan;
+import roundbook.report.frame.Cells;
+import roundbook.report.frame.CrewContext;
+import roundbook.report.frame.ListSheet;
+import roundbook.report.frame.Tab;
+import roundbook.report.list.LiftingSheet;
+import roundbook.rounds.Shortage;
+import roundbook.takeoff.Top;
+import roundbook.takeoff.Top.WantedHeight;
+import roundbook.units.Length;
+import roundbook.units.LengthUnit;
+
+/** The first page: what this workbook is, what to do first, what to pick up first. */
+public final class StartSheet {
+  private static final double[] WIDTHS = ListSheet.grid(24, 4.2);
+
+  private final CrewContext context;
+  private final Plan plan;
+  private final Cells cells;
+  private final ListSheet list;
+
+  private StartSheet(CrewContext context) {
+    this.context = context;
+    this.plan = context.plan();
+    this.cells = new Cells(context);
+    this.list = new ListSheet(context, Tab.START, context.page(Kind.TABLE), WIDTHS);
+  }
+
+  /** Returns the sheet. */
+  public static List<Sheet> sheets(CrewContext context) {
+    return List.of(new StartSheet(context).sheet());
+  }
+
+  private Sheet sheet() {
+    list.title(Tab.START);
+    list.text(Role.PLAIN, context.text("start.what", context.jobName(), context.issue().input()));
+    String others = context.replan().isEmpty() ? "start.void" : "start.void.partly";
+    list.text(Role.PLAIN_BOLD, context.text(others, context.revision()));
+    Optional<ChangesTable> changes = context.replan().map(each -> new ChangesTable(context, each));
+    changes.ifPresent(each -> each.write(list));
+    glance();
+    if (plan.rounds() > 0) {
+      new FirstPair(context, list).write();
+    }
+    LiftingSheet.cautions(context, list);
+    warnings();
+    changes.ifPresent(each -> each.writeAll(list));
+    contents();
+    return list.build();
+  }
+
+  private void glance() {
+    list.heading(context.text("start.glance")).spans(6, 18).headOf("start.glance.head");
+    fact("start.rounds", rounds());
+    fact(
+        "start.logs",
+        context.text(
+                "start.logs.text",
+                plan.count(Plan.Use.PLACED),
+                plan.count(Plan.Use.SPARE),
+                plan.count(Plan.Use.LEFT_OUT))
+            + taken());
+    fact("start.walls", walls());
+    if (plan.rounds() > 0) {
+      fact("start.tops", tops());
+    }
+    fact(
+        "start.notch",
+        context.text(
+            "start.notch.text",
+            cells.withUnit(context.rules().thickness()),
+            cells.withUnit(context.rules().gap()),
+            context.rules().slope(),
+            cells.withUnit(context.rules().overhang())));
+  }
+
+  private String taken() {
+    long taken = plan.count(Plan.Use.TAKEN);
+    return taken == 0 ? "" : context.text("start.logs.taken", taken);
+  }
+
+  private void fact(String key, String text) {
+    list.row(cells.bold(context.text(key)), cells.text(text));
+  }
+
+  private String rounds() {
+    int wanted = plan.choice().shortage().map(Shortage::wanted).orElse(plan.rounds());
+    String key = wanted > plan.rounds() ? "start.rounds.short" : "start.rounds.all";
+    return context.text(key, plan.rounds(), wanted);
+  }
+
+  private String walls() {
+    return plan.job().building().walls().stream()
+        .map(wall -> wall.name() + " " + cells.formats().feetInches(wall.outside()))
+        .collect(Collectors.joining(" · "));
+  }
+
+  private String tops() {
+    String heights =
+        plan.job().building().walls().stream().map(this::top).collect(Collectors.joining(" · "));
+    String wanted = plan.takeoff().top().flatMap(Top::wanted).map(this::wanted).orElse("");
+    return context.text("start.tops.text", heights) + wanted;
+  }
+
+  private String wanted(WantedHeight wanted) {
+    Length step = context.rules().printStep();
+    Length gap = Length.of(wanted.gap(), LengthUnit.INCH).roundedTo(step);
+    String height = context.text("start.tops.wanted", cells.formats().feetInches(wanted.height()));
+    String key = wanted.allowed() ? "start.tops.gap" : "start.tops.no_gap";
+    String now = cells.formats().feetInches(wanted.now());
+    return height + context.text(key, now, cells.withUnit(gap));
+  }
+
+  private String top(Wall wall) {
+    Length top = plan.stack().top(wall);
+    return wall.name() + " " + cells.formats().feetInches(top);
+  }
+
+  private void warnings() {
+    List<List<Cell>> rows = new Warnings(context).rows();
+    list.room(ListSheet.tableHeight(Math.min(8, rows.size() * 2)));
+    list.heading(context.text("start.warnings"));
+    if (rows.isEmpty()) {
+      list.text(Role.PLAIN, context.text("start.warnings.none"));
+      return;
+    }
+    list.spans(4, 10, 6, 4).headOf("start.warnings.head");
+    rows.forEach(list::row);
+  }
+
+  private void contents() {
+    list.room(ListSheet.tableHeight(18))
+        .heading(context.text("start.contents"))
+        .spans(6, 18)
+        .headOf("start.contents.head");
+    content(Tab.NOTCH_CHART.in(context.words()), Tab.NOTCH_CHART.id());
+    if (plan.rounds() > 0) {
+      content(Tab.ofRound(context.words(), 1), "round");
+    }
+    plan.job().building().walls().stream()
+        .limit(1)
+        .forEach(wall -> content(Tab.ofWall(context.words(), wall), "wall"));
+    for (Tab tab : Tab.lists()) {
+      content(tab.in(context.words()), tab.id());
+    }
+  }
+
+  private void content(String tab, String about) {
+    list.row(cells.link(tab), cells.text(context.text("about." + about)));
+  }
+}

@@ -1,0 +1,85 @@
+package roundbook.report.wall;
+
+import java.util.ArrayList;
+import java.util.List;
+import roundbook.job.Setting;
+import roundbook.page.Area;
+import roundbook.page.Cell;
+import roundbook.page.Figure;
+import roundbook.page.Figure.Look;
+import roundbook.page.Role;
+import roundbook.page.SheetBuilder;
+import roundbook.report.live.Live;
+import roundbook.report.live.LiveMap.RuleLine;
+
+/** A chart of a wall's gaps by joint, with the least and the largest that the job allows. */
+final class WallChart {
+  private static final int LEFT_GAP = WallSheets.Column.LEFT.ordinal() + 1;
+  private static final int LEAST = WallSheets.Column.values().length + 2;
+  private static final double LEAST_HEIGHT = 150;
+  private static final double MOST_HEIGHT = 330;
+  private static final double MARGIN = 6;
+
+  /** The least room that it takes on a page, in points. */
+  static final double LEAST_ROOM = LEAST_HEIGHT + MARGIN;
+
+  private WallChart() {}
+
+  /**
+   * Puts the chart under the current row.
+   *
+   * @param table the rows of the wall's logs, from the top down
+   * @param left how much room is left on their page, in points; the chart goes there where it can
+   */
+  static void put(Live live, SheetBuilder sheet, Area table, double left) {
+    if (table.bottom() == table.top()) {
+      return;
+    }
+    Area joints = new Area(table.top(), 1, table.bottom() - 1, 1);
+    for (int row = joints.top(); row <= joints.bottom(); row++) {
+      sheet.put(row, LEAST, limit(live, RuleLine.GAP_LEAST, Setting.GAP_LEAST));
+      sheet.put(row, LEAST + 1, limit(live, RuleLine.GAP_MOST, Setting.GAP_MOST));
+    }
+    double room = left - MARGIN;
+    if (room < LEAST_HEIGHT) {
+      sheet.breakAfter(sheet.row());
+      room = MOST_HEIGHT;
+    }
+    sheet.nextRow().height(MARGIN);
+    sheet.nextRow().height(StrictMath.min(room, MOST_HEIGHT));
+    List<Figure.Series> series = new ArrayList<>();
+    series.add(series(live, sheet, joints, LEFT_GAP, Look.BAR_DARK));
+    series.add(series(live, sheet, joints, LEFT_GAP + 1, Look.BAR_PALE));
+    series.add(series(live, sheet, joints, LEFT_GAP + 2, Look.BAR_HATCHED));
+    series.add(series(live, sheet, joints, LEAST, Look.LINE_DASHED));
+    series.add(series(live, sheet, joints, LEAST + 1, Look.LINE_DOTTED));
+    Area over = new Area(sheet.row(), 1, sheet.row(), table.right());
+    String title = live.text("wall.chart", live.unit().symbol());
+    sheet.figure(
+        new Figure.Chart(
+            title,
+            Figure.Axes.upright(live.text("wall.chart.joints"), live.unit().symbol()),
+            series,
+            new Figure.Over(over),
+            live.text("wall.chart.alt")));
+  }
+
+  /** Returns a limit's cell, one for each joint. */
+  private static Cell limit(Live live, RuleLine line, Setting setting) {
+    double now = live.number(live.rules().length(setting));
+    return Cell.formula(live.map().rule(line), now).role(Role.HELPER);
+  }
+
+  /** Returns the bars or line of one column. */
+  private static Figure.Series series(
+      Live live, SheetBuilder sheet, Area joints, int column, Look look) {
+    String[] names = {"left", "middle", "right", "least", "most"};
+    int number = column < LEAST ? column - LEFT_GAP : column - LEAST + 3;
+    return new Figure.Series(
+        live.text("wall.chart." + names[number]),
+        sheet.name(),
+        joints,
+        joints.moved(0, column - 1),
+        look);
+  }
+}

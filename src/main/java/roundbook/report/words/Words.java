@@ -1,0 +1,138 @@
+package roundbook.report.words;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.ResourceBundle;
+import roundbook.problem.Phrase;
+import roundbook.problem.Problem;
+import roundbook.problem.Severity;
+import roundbook.problem.words.LanguageFile;
+import roundbook.problem.words.Sentences;
+
+/**
+ * The words of the crew workbook in one language, by key.
+ *
+ * <p>All words stand in the bundle {@code words.properties} beside this class and in one file a
+ * further language. {@code {0}}, {@code {1}} in a text stand for the values given; nothing else in
+ * it is special, so that apostrophes of feet can be written as they are.
+ */
+public final class Words {
+  private static final String BUNDLE = "roundbook.report.words.words";
+
+  /** How long a hole is: a digit in braces. */
+  private static final int HOLE = 3;
+
+  private final String language;
+  private final ResourceBundle bundle;
+  private final Sayings sayings;
+
+  private Words(String language, ResourceBundle bundle) {
+    this.language = language;
+    this.bundle = bundle;
+    this.sayings = Sayings.fromEnglish(this);
+  }
+
+  /** Returns the words of a language such as {@code en}; English where there are none of it. */
+  public static Words of(String language) {
+    Locale locale = Locale.forLanguageTag(language.isBlank() ? "en" : language);
+    return new Words(locale.getLanguage(), LanguageFile.of(BUNDLE, language));
+  }
+
+  /** Returns the language that was asked for, such as {@code en}. */
+  public String language() {
+    return language;
+  }
+
+  /**
+   * Returns the text of a key with values filled in.
+   *
+   * @throws java.util.MissingResourceException if there is none: a fault of the program
+   */
+  public String text(String key, Object... values) {
+    String pattern = pattern(key);
+    StringBuilder text = new StringBuilder(pattern.length() + 16);
+    int done = 0;
+    for (int at = pattern.indexOf('{'); at >= 0; at = pattern.indexOf('{', at + 1)) {
+      if (isHole(pattern, at)) {
+        text.append(pattern, done, at).append(values[pattern.charAt(at + 1) - '0']);
+        done = at + HOLE;
+      }
+    }
+    return text.append(pattern, done, pattern.length()).toString();
+  }
+
+  private static boolean isHole(String pattern, int at) {
+    return at + HOLE <= pattern.length()
+        && pattern.charAt(at + 1) >= '0'
+        && pattern.charAt(at + 1) <= '9'
+        && pattern.charAt(at + 2) == '}';
+  }
+
+  /**
+   * Returns the text of a key with its holes, such as {@code {0}}, as they are.
+   *
+   * @throws java.util.MissingResourceException if there is none: a fault of the program
+   */
+  public String pattern(String key) {
+    return bundle.getString(key);
+  }
+
+  /** Returns in this language what the reading or the planning says in English. */
+  public String told(String english) {
+    return sayings.told(english);
+  }
+
+  /**
+   * Returns a problem in English as it was before it was told in this language.
+   *
+   * @param told the problem in the words of this language
+   * @param severity the word for how grave it is
+   */
+  public Problem inEnglish(Problem told, String severity) {
+    Sayings english = Sayings.toEnglish(this);
+    Severity grave =
+        Arrays.stream(Severity.values())
+            .filter(each -> text("severity." + each.word()).equals(severity.strip()))
+            .findFirst()
+            .orElse(told.severity());
+    return new Problem(
+        told.where(),
+        grave,
+        told.code(),
+        told.log(),
+        told.found(),
+        Phrase.told(english.told(Sentences.of(language).message(told))),
+        List.of(Phrase.told(english.told(Sentences.of(language).remedy(told)))));
+  }
+
+  /** Returns a plain number with this language's mark before its decimals. */
+  public String number(String plain) {
+    return plain.replace('.', decimalMark());
+  }
+
+  /** Returns the mark before the decimals of a number. */
+  public char decimalMark() {
+    return text("number.decimal_mark").charAt(0);
+  }
+
+  /** Returns the keys that begin alike, in alphabetical order. */
+  List<String> keys(String start) {
+    return bundle.keySet().stream().filter(key -> key.startsWith(start)).sorted().toList();
+  }
+
+  /** Returns whether there is a text of a key. */
+  public boolean has(String key) {
+    return bundle.containsKey(key);
+  }
+
+  /**
+   * Returns the texts {@code key.1}, {@code key.2} and so on, as many as there are, each with the
+   * same values filled in.
+   */
+  public List<String> lines(String key, Object... values) {
+    return java.util.stream.IntStream.iterate(1, n -> has(key + "." + n), n -> n + 1)
+        .mapToObj(n -> text(key + "." + n, values))
+        .toList();
+  }
+}

@@ -1,0 +1,129 @@
+package roundbook.report.book;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import roundbook.page.Book;
+import roundbook.plan.Plan;
+import roundbook.plan.PlanFixtures;
+import roundbook.report.LivePlans;
+import roundbook.sheet.BookWriter;
+import roundbook.sheet.FormulaRules;
+import roundbook.sheet.LibraryFormulas;
+import roundbook.sheet.LibreOffice;
+import roundbook.sheet.SecondReader;
+import roundbook.sheet.StyleTemplate;
+import roundbook.stack.Hewn;
+import roundbook.units.Length;
+
+/**
+ * The whole crew workbook as a spreadsheet program outside the project computes it, and as a second
+ * reader reads it.
+ */
+public class ListRecalculatedTest {
+  private static final double NANOMETRES = 2e-7;
+  private static final List<String> FOLLOWING =
+      List.of("Start!", "Hewing!", "Cut list!", "Tags!", "Story pole!");
+
+  @TempDir Path folder;
+
+  /** Returns a copy that was reckoned anew after values were typed; the long tests have others. */
+  Path recalculated(Path book, Map<String, ?> typed) throws Exception {
+    return LibraryFormulas.recalculate(book, typed);
+  }
+
+  private Path written(String name, Book book) throws Exception {
+    Path file = folder.resolve(name);
+    try (OutputStream out = Files.newOutputStream(file)) {
+      BookWriter.write(book, StyleTemplate.standard(), out);
+    }
+    return file;
+  }
+
+  private static Book book(Plan plan) {
+    return CrewBook.of(LivePlans.context(plan));
+  }
+
+  private static Plan thick(int rounds) {
+    return LivePlans.thick(
+        PlanFixtures.inches().plan(rounds),
+        Length.ofInches(6),
+        Length.ofInches(7),
+        Length.ofInches(6),
+        Length.ofInches(8));
+  }
+
+  static Stream<Arguments> plans() {
+    return Stream.of(
+        Arguments.of("inches", PlanFixtures.inches().withOpenings().plan(4)),
+        Arguments.of("millimetres", PlanFixtures.metric().withOpenings().plan(3)),
+        Arguments.of("one round", PlanFixtures.inches().plan(1)),
+        Arguments.of("too few logs", PlanFixtures.inches().wanting(5).plan(2)),
+        Arguments.of("thick walls", thick(2)));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("plans")
+  void storedValuesAreTheOnesItComputes(String name, Plan plan) throws Exception {
+    Book book = book(plan);
+    Path file = written("plan.xlsx", book);
+    assertEquals(List.of(), SecondReader.differences(book, file));
+    assertEquals(List.of(), FormulaRules.broken(file));
+    LibreOffice.Comparison found =
+        LibreOffice.compare(file, recalculated(file, Map.of()), NANOMETRES);
+    assertEquals(List.of(), found.differences());
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("plans")
+  void listsFollowWhatIsMeasured(String name, Plan plan) throws Exception {
+    long seed = 21;
+    Map<String, Hewn> mids = LivePlans.mids(plan, seed);
+    Path planned = written("plan.xlsx", book(plan));
+    Path typed = recalculated(planned, LivePlans.typed(plan, mids));
+    Path hewn = written("hewn.xlsx", book(LivePlans.hewn(plan, mids)));
+    assertTrue(!following(hewn, planned).isEmpty(), "nothing was to follow, seed " + seed);
+    assertEquals(List.of(), following(hewn, typed), "seed " + seed);
+  }
+
+  private static List<String> following(Path wanted, Path found) throws Exception {
+    return LibreOffice.compare(wanted, found, NANOMETRES).differences().stream()
+        .filter(line -> FOLLOWING.stream().anyMatch(line::startsWith))
+        .toList();
+  }
+
+  @Test
+  void listsFollowTheLogUsedInstead() throws Exception {
+    Plan plan = PlanFixtures.inches().plan(2);
+    String spare = plan.choice().unused().get(0).tag();
+    Path file = written("plan.xlsx", book(plan));
+    Path typed = recalculated(file, Map.of("Used_2_N", spare));
+    Path wanted = written("wanted.xlsx", book(LivePlans.used(plan, 2, "N", spare)));
+    assertEquals(List.of(), following(wanted, typed).stream().filter(this::ofCutList).toList());
+    assertTrue(following(wanted, file).stream().anyMatch(this::ofCutList));
+  }
+
+  private boolean ofCutList(String line) {
+    return line.startsWith("Cut list!") || line.startsWith("Tags!");
+  }
+
+  @Test
+  void diagonalsAreCompared() throws Exception {
+    Path file = written("plan.xlsx", book(PlanFixtures.inches().plan(1)));
+    Path typed =
+        recalculated(file, Map.of("Diagonal_outside_1", 360.5, "Diagonal_outside_2", 360.125));
+    assertEquals(0.375, LibreOffice.value(typed, "Diagonal_outside_difference"));
+    assertEquals("", LibreOffice.value(typed, "Diagonal_inside_difference"));
+  }
+}

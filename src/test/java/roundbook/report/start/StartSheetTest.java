@@ -1,0 +1,222 @@
+package roundbook.report.start;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import roundbook.job.Building;
+import roundbook.job.Setting;
+import roundbook.job.Wall;
+import roundbook.notch.NeckFit;
+import roundbook.page.Cell;
+import roundbook.page.Sheet;
+import roundbook.plan.PlanFixtures;
+import roundbook.problem.Problem;
+import roundbook.problem.Severity;
+import roundbook.report.ListFixtures;
+import roundbook.report.frame.Cells;
+import roundbook.report.frame.CrewContext;
+import roundbook.report.frame.Tab;
+import roundbook.report.live.LiveEnds;
+import roundbook.report.mark.NotchChartSheet;
+import roundbook.report.mark.Squareness;
+import roundbook.units.Length;
+
+/** The first page: what to do first, and what a crew must not miss. */
+class StartSheetTest {
+  static Stream<CrewContext> contexts() {
+    return ListFixtures.several();
+  }
+
+  private static Sheet sheet(CrewContext context) {
+    return ListFixtures.only(StartSheet.sheets(context));
+  }
+
+  private static boolean says(CrewContext context, String words) {
+    return ListFixtures.texts(sheet(context)).stream().anyMatch(text -> text.contains(words));
+  }
+
+  @Test
+  void itSaysWhatIsBuiltAndWhatWasWanted() {
+    assertTrue(says(ListFixtures.inches(4), "4, all that were wanted"));
+    CrewContext few = ListFixtures.of(PlanFixtures.inches().wanting(9).plan(6));
+    assertTrue(says(few, "6 of 9 wanted"));
+    assertTrue(says(few, "24 placed, 4 spare, 2 left out"));
+    assertTrue(says(few, "REV 2. Pages of any other revision are void"));
+  }
+
+  @Test
+  void heightsOfTheWallsAreThoseOfTheStack() {
+    CrewContext context = ListFixtures.inches(4);
+    Cells cells = new Cells(context);
+    for (Wall wall : context.plan().job().building().walls()) {
+      Length top = context.plan().stack().top(wall);
+      assertTrue(says(context, wall.name() + " " + cells.formats().feetInches(top)), wall.name());
+    }
+  }
+
+  @Test
+  void theHeightWantedStandsBesideTheHeightBuilt() {
+    CrewContext context =
+        ListFixtures.of(
+            PlanFixtures.inches().set(Setting.WALL_HEIGHT, Length.ofInches(100)).plan(4));
+    assertTrue(says(context, "; wanted 8' 4\""));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "flat | foundation under E and W is planned 7 1/2 in higher",
+        "level | under the crown of the logs on E and W, planned 3 3/4 in",
+        "starter | half-log starter, flat side down, under E and W"
+      })
+  void theFirstBedIsExplained(String bed, String words) {
+    // Size 14 and gap 1: step (14 + 1) / 2 = 7 1/2; lower mark 3 1/4, filler 3 1/4 + 1/2.
+    CrewContext context =
+        ListFixtures.of(PlanFixtures.inches().set(Setting.FIRST_BED, bed).plan(4));
+    assertEquals(Length.ofInches(14), context.plan().stack().courses().get(0).notch().size());
+    assertTrue(says(context, words), bed);
+    assertTrue(!says(context, "3 1/4 in below"), "LOWER follows what is typed, a text does not");
+  }
+
+  @ParameterizedTest
+  @MethodSource("contexts")
+  void theFirstPairIsPickedUpFirst(CrewContext context) {
+    Sheet sheet = sheet(context);
+    int head = ListFixtures.headRow(sheet, "UPPER inside");
+    List<String> first = shown(sheet, head + 1);
+    List<String> second = shown(sheet, head + 2);
+    assertEquals(List.of("N", "L1", "● NW"), first.subList(0, 3));
+    assertEquals(List.of("S", "L3", "● SE"), second.subList(0, 3));
+    assertEquals("flat bed", first.get(first.size() - 1));
+  }
+
+  private static List<String> shown(Sheet sheet, int row) {
+    return ListFixtures.row(sheet, row).stream().filter(text -> !text.isEmpty()).toList();
+  }
+
+  @Test
+  void diagonalsAreThoseOfTheRectangle() {
+    // 18 and 24 ft are 3 and 4 times 6 ft, so the diagonal is 5 times 6 ft (Pythagoras).
+    Squareness square = Squareness.of(PlanFixtures.inches().job(1).building()).orElseThrow();
+    assertEquals(Length.ofInches(360), square.outside());
+    // Inside 17 by 23 ft: the root of 204 squared and 276 squared inches.
+    assertEquals(343.2083, square.inside().inches(), 0.0001);
+    assertTrue(says(ListFixtures.inches(2), "30' 0\""));
+  }
+
+  @Test
+  void aRingThatIsNoRectangleHasNoSingleDiagonal() {
+    Length six = Length.ofInches(6);
+    Building odd =
+        new Building(
+            List.of(
+                new Wall("N", Length.ofInches(240), true, six, ""),
+                new Wall("E", Length.ofInches(200), false, six, ""),
+                new Wall("S", Length.ofInches(250), true, six, ""),
+                new Wall("W", Length.ofInches(200), false, six, "")));
+    assertTrue(Squareness.of(odd).isEmpty());
+    assertTrue(Squareness.of(new Building(odd.walls().subList(0, 2))).isEmpty());
+  }
+
+  @Test
+  void measuredDiagonalsAreCompared() {
+    Sheet sheet = sheet(ListFixtures.inches(2));
+    for (String name : List.of("Diagonal_outside_1", "Diagonal_inside_2")) {
+      assertTrue(ListFixtures.named(sheet, name).isPresent(), name);
+    }
+    boolean compared =
+        sheet.rows().values().stream()
+            .flatMap(row -> row.values().stream())
+            .map(Cell::value)
+            .anyMatch(
+                value ->
+                    value instanceof Cell.Formula formula
+                        && formula.expression().contains("Diagonal_outside_1-Diagonal_outside_2"));
+    assertTrue(compared);
+  }
+
+  @ParameterizedTest
+  @MethodSource("contexts")
+  void everyKindOfProblemIsWarnedOfOnce(CrewContext context) {
+    Set<Object> kinds = new HashSet<>();
+    context.problems().stream()
+        .filter(problem -> problem.severity() != Severity.INFO)
+        .map(Problem::code)
+        .forEach(kinds::add);
+    List<List<Cell>> rows = new Warnings(context).rows();
+    assertEquals(kinds.size(), rows.size());
+    boolean errorsFirst =
+        rows.stream()
+            .map(row -> ListFixtures.shown(row.get(0)))
+            .findFirst()
+            .get()
+            .contains("ERROR");
+    assertTrue(errorsFirst);
+  }
+
+  @Test
+  void theFewWarningsStandBeforeTheMany() {
+    CrewContext context = ListFixtures.of(PlanFixtures.inches().plan(6));
+    List<List<Cell>> rows = new Warnings(context).rows();
+    List<Integer> counts =
+        rows.stream()
+            .filter(row -> ListFixtures.shown(row.get(0)).contains("warning"))
+            .map(row -> ListFixtures.shown(row.get(1)))
+            .map(
+                text ->
+                    text.contains("more of the kind")
+                        ? Integer.parseInt(text.replaceAll(".*\\(and (\\d+) more.*", "$1"))
+                        : 0)
+            .toList();
+    assertTrue(counts.size() > 1, rows.toString());
+    assertEquals(counts.stream().sorted().toList(), counts);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"en", "de"})
+  void theWordsForEndsAreExplainedOnTheChart(String language) {
+    CrewContext context =
+        ListFixtures.of(PlanFixtures.inches().set(Setting.LANGUAGE, language).plan(4));
+    List<String> chart = ListFixtures.texts(ListFixtures.only(NotchChartSheet.of(context)));
+    for (NeckFit.Fault fault : NeckFit.Fault.values()) {
+      String words = "• " + LiveEnds.words(context, fault) + ":";
+      assertTrue(chart.stream().anyMatch(text -> text.contains(words)), words);
+    }
+    String pointer = Tab.NOTCH_CHART.in(context.words());
+    assertTrue(context.text("round.ends", "").contains(pointer));
+    assertTrue(context.text("note.tip_thin", "").contains(pointer));
+  }
+
+  @Test
+  void warningsLeadToTheSheetThatShowsThem() {
+    CrewContext context = ListFixtures.of(PlanFixtures.inches().wanting(9).plan(6));
+    List<List<Cell>> rows = new Warnings(context).rows();
+    List<String> links = rows.stream().map(row -> row.get(3).link()).toList();
+    assertTrue(links.contains("Order"), links.toString());
+    assertTrue(links.contains("Notch chart"), links.toString());
+    assertTrue(links.contains("Problems"), links.toString());
+  }
+
+  @ParameterizedTest
+  @MethodSource("contexts")
+  void theListOfSheetsLeadsToEachKind(CrewContext context) {
+    Set<String> links = new HashSet<>();
+    sheet(context).rows().values().stream()
+        .flatMap(row -> row.values().stream())
+        .map(Cell::link)
+        .forEach(links::add);
+    for (String tab :
+        List.of("Notch chart", "Round 01", "Wall N", "Levels", "Cut list", "Tags", "Settings")) {
+      assertTrue(links.contains(tab), tab);
+    }
+  }
+}
