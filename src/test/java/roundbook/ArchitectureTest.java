@@ -47,6 +47,11 @@ class ArchitectureTest {
     }
   }
 
+  @Test
+  void noRoomHoldsAKnotOfManyClasses() {
+    assertEquals(List.of(), Knots.larger(Breach.programClasses(), 8));
+  }
+
   static Stream<Breach> usesOfOtherRooms() {
     return Stream.of(
         new Breach("units", "roundbook.job.Job field;"),
@@ -67,7 +72,8 @@ class ArchitectureTest {
                 + " roundbook.plan.Plan.class; }"),
         new Breach("plan", "roundbook.page.Sheet field;"),
         new Breach("picture", "roundbook.page.Sheet field;"),
-        new Breach("report", "roundbook.table.Table field;"),
+        new Breach("report.list", "roundbook.table.Table field;"),
+        new Breach("report.live", "roundbook.report.list.ListSheets field;"),
         new Breach("sheet", "roundbook.plan.Plan field;"),
         new Breach("csv", "roundbook.job.Job field;"),
         new Breach("sundries", "roundbook.units.Length field;"));
@@ -75,11 +81,11 @@ class ArchitectureTest {
 
   static Stream<Breach> usesOfLibraries() {
     return Stream.of(
-        new Breach("report", "org.apache.poi.ss.usermodel.Sheet field;"),
+        new Breach("report.list", "org.apache.poi.ss.usermodel.Sheet field;"),
         new Breach("app", "org.apache.poi.xssf.usermodel.XSSFWorkbook field;"),
         new Breach("intake", "org.apache.commons.csv.CSVParser field;"),
         new Breach("sheet", "org.apache.commons.csv.CSVFormat field;"),
-        new Breach("report", "java.awt.Color field;"),
+        new Breach("report.list", "java.awt.Color field;"),
         new Breach("picture", "java.awt.Color field;"),
         new Breach("sheet", "void m() throws Exception { javax.imageio.ImageIO.read(System.in); }"),
         new Breach("csv", "picocli.CommandLine field;"),
@@ -124,7 +130,7 @@ class ArchitectureTest {
           sheet   | java.time.Clock.systemUTC()
           plan    | System.currentTimeMillis()
           rounds  | System.nanoTime()
-          report  | new java.util.Date()
+          report.book | new java.util.Date()
           csv     | java.util.Calendar.getInstance()
           rounds  | new java.util.Random()
           rounds  | new java.util.SplittableRandom().nextInt()
@@ -136,8 +142,8 @@ class ArchitectureTest {
           plan    | "%d".formatted(1)
           units   | "I".toLowerCase()
           units   | new java.text.DecimalFormat("0.0")
-          report  | java.text.NumberFormat.getPercentInstance()
-          report  | java.text.MessageFormat.format("{0}", 1)
+          report.book | java.text.NumberFormat.getPercentInstance()
+          report.book | java.text.MessageFormat.format("{0}", 1)
           csv     | java.nio.charset.Charset.defaultCharset()
           sheet   | java.time.ZoneId.systemDefault()
           plan    | System.getProperty("user.name")
@@ -190,6 +196,16 @@ class ArchitectureTest {
     Path classes = new Breach("job", "roundbook.units.Intruder field;").compiledInto(folder);
     List<String> found = ByteCodeRules.breaches(classes);
     assertTrue(found.stream().anyMatch(line -> line.startsWith("Cycle detected")), found::toString);
+  }
+
+  @Test
+  void aKnotIsFoundByItsClasses() throws IOException {
+    Path classes =
+        new Breach("units", "Object field = new Object() { Intruder back; };").compiledInto(folder);
+    assertEquals(List.of(), Knots.larger(classes, 1));
+    List<String> found = Knots.larger(Breach.programClasses(), 1);
+    assertTrue(
+        found.stream().anyMatch(line -> line.contains("LengthReader TapeParser")), found::toString);
   }
 
   private static boolean reaches(Room from, String name) {

@@ -13,7 +13,7 @@ import java.util.stream.Stream;
  * <p>Each row is an allow-list: what it does not name is refused, be it a package of ours, of the
  * JDK or of a library. A package without a row is refused as a whole.
  *
- * @param name the package's last word
+ * @param name the package's name below the root
  * @param rooms the other packages of ours that it may use
  * @param outside packages of the JDK and of libraries; two dots at the end mean "and all below"
  */
@@ -54,10 +54,39 @@ record Room(String name, List<String> rooms, List<String> outside) {
                   "replan",
                   "units problem table page job intake notch stack balance rounds takeoff plan"
                       + " site"),
+              core("report.words", "units problem problem.words job plan"),
               core(
-                  "report",
-                  "units problem problem.words page job notch stack rounds wood takeoff exchange"
-                      + " plan picture replan buying"),
+                  "report.frame",
+                  "units problem problem.words page job stack exchange plan picture replan report.words"),
+              core("report.live", "units page job notch stack rounds plan report.frame"),
+              core(
+                  "report.mark",
+                  "units problem problem.words page job notch stack rounds plan report.words report.frame report.live"),
+              core(
+                  "report.round",
+                  "units problem problem.words page job notch stack rounds plan picture report.words report.frame"
+                      + " report.live report.mark"),
+              core(
+                  "report.wall",
+                  "units problem problem.words page job stack takeoff plan picture report.words report.frame"
+                      + " report.live report.mark"),
+              core(
+                  "report.list",
+                  "units problem problem.words page job notch stack rounds wood takeoff exchange plan picture"
+                      + " buying report.words report.frame report.live report.mark"),
+              core(
+                  "report.start",
+                  "units problem problem.words page job notch stack rounds takeoff plan replan report.words"
+                      + " report.frame report.live report.mark report.list"),
+              core(
+                  "report.table",
+                  "units problem problem.words page job notch stack wood takeoff exchange plan buying"
+                      + " report.words report.frame"),
+              core("report.form", "units page job"),
+              core(
+                  "report.book",
+                  "page job plan report.words report.frame report.live report.mark report.round"
+                      + " report.wall report.list report.start"),
               with(
                   "sheet",
                   "units problem table page xml",
@@ -78,8 +107,8 @@ record Room(String name, List<String> rooms, List<String> outside) {
               with(
                   "app",
                   "units problem problem.words table page job intake notch stack balance rounds"
-                      + " wood takeoff exchange plan picture site replan report sheet csv harvester"
-                      + " buying",
+                      + " wood takeoff exchange buying plan picture site replan sheet csv harvester report.words"
+                      + " report.frame report.start report.table report.form report.book",
                   FILES
                       + " java.security java.time.. java.util.concurrent.. java.util.zip picocli.."
                       + " org.apache.commons.io.. org.slf4j.. ch.qos.logback.."))
