@@ -31,7 +31,7 @@ import roundbook.units.Length;
  * <p>Readings are typed on the rounds' own pages; this page gathers them. A round whose corners are
  * all within the tolerance changes nothing.
  */
-public final class LevelsSheet {
+final class LevelsSheet {
   private static final int HEAD_ROW = 4;
   private static final int FIRST_CORNER = 4;
   private final Live live;
