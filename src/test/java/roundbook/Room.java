@@ -57,31 +57,33 @@ record Room(String name, List<String> rooms, List<String> outside) {
               core("report.words", "units problem problem.words job plan"),
               core(
                   "report.frame",
-                  "units problem problem.words page job stack exchange plan picture replan report.words"),
+                  "units problem problem.words page job stack exchange plan picture replan"
+                      + " report.words"),
               core("report.live", "units page job notch stack rounds plan report.frame"),
               core(
                   "report.mark",
-                  "units problem problem.words page job notch stack rounds plan report.words report.frame report.live"),
+                  "units problem problem.words page job notch stack rounds plan report.words"
+                      + " report.frame report.live"),
               core(
                   "report.round",
-                  "units problem problem.words page job notch stack rounds plan picture report.words report.frame"
-                      + " report.live report.mark"),
+                  "units problem problem.words page job notch stack rounds plan picture"
+                      + " report.words report.frame report.live report.mark"),
               core(
                   "report.wall",
-                  "units problem problem.words page job stack takeoff plan picture report.words report.frame"
-                      + " report.live report.mark"),
+                  "units problem problem.words page job stack takeoff plan picture report.words"
+                      + " report.frame report.live report.mark"),
               core(
                   "report.list",
-                  "units problem problem.words page job notch stack rounds wood takeoff exchange plan picture"
-                      + " buying report.words report.frame report.live report.mark"),
+                  "units problem problem.words page job notch stack rounds wood takeoff exchange"
+                      + " plan picture buying report.words report.frame report.live report.mark"),
               core(
                   "report.start",
-                  "units problem problem.words page job notch stack rounds takeoff plan replan report.words"
-                      + " report.frame report.live report.mark report.list"),
+                  "units problem problem.words page job notch stack rounds takeoff plan replan"
+                      + " report.words report.frame report.live report.mark report.list"),
               core(
                   "report.table",
-                  "units problem problem.words page job notch stack wood takeoff exchange plan buying"
-                      + " report.words report.frame"),
+                  "units problem problem.words page job notch stack wood takeoff exchange plan"
+                      + " buying report.words report.frame"),
               core("report.form", "units page job"),
               core(
                   "report.book",
@@ -107,8 +109,9 @@ record Room(String name, List<String> rooms, List<String> outside) {
               with(
                   "app",
                   "units problem problem.words table page job intake notch stack balance rounds"
-                      + " wood takeoff exchange buying plan picture site replan sheet csv harvester report.words"
-                      + " report.frame report.start report.table report.form report.book",
+                      + " wood takeoff exchange buying plan picture site replan sheet csv harvester"
+                      + " report.words report.frame report.start report.table report.form"
+                      + " report.book",
                   FILES
                       + " java.security java.time.. java.util.concurrent.. java.util.zip picocli.."
                       + " org.apache.commons.io.. org.slf4j.. ch.qos.logback.."))

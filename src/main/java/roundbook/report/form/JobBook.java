@@ -1,6 +1,5 @@
 package roundbook.report.form;
 
-import roundbook.report.frame.Cells;
 
 import java.util.List;
 import java.util.Locale;

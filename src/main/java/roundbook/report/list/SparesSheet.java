@@ -1,11 +1,5 @@
 package roundbook.report.list;
 
-import roundbook.report.frame.Cells;
-import roundbook.report.frame.CrewContext;
-import roundbook.report.frame.ExchangeWords;
-import roundbook.report.frame.ListSheet;
-import roundbook.report.frame.Tab;
-
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -16,6 +10,11 @@ import roundbook.page.Cell;
 import roundbook.page.PageSetup.Kind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
+import roundbook.report.frame.Cells;
+import roundbook.report.frame.CrewContext;
+import roundbook.report.frame.ExchangeWords;
+import roundbook.report.frame.ListSheet;
+import roundbook.report.frame.Tab;
 import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;
 

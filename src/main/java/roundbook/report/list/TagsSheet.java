@@ -1,15 +1,5 @@
 package roundbook.report.list;
 
-import roundbook.report.frame.Cells;
-import roundbook.report.frame.CrewContext;
-import roundbook.report.frame.ListSheet;
-import roundbook.report.live.Live;
-import roundbook.report.live.LiveMath;
-import roundbook.report.mark.LowerMarks;
-import roundbook.report.mark.PieceCells;
-import roundbook.report.mark.ShortRows;
-import roundbook.report.frame.Tab;
-
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -21,7 +11,16 @@ import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.page.SheetBuilder;
 import roundbook.plan.PiecePlan;
+import roundbook.report.frame.Cells;
+import roundbook.report.frame.CrewContext;
+import roundbook.report.frame.ListSheet;
+import roundbook.report.frame.Tab;
+import roundbook.report.live.Live;
+import roundbook.report.live.LiveMath;
+import roundbook.report.mark.LowerMarks;
+import roundbook.report.mark.PieceCells;
 import roundbook.report.mark.PieceCells.Spot;
+import roundbook.report.mark.ShortRows;
 import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;
 

@@ -1,17 +1,16 @@
 package roundbook.report.mark;
 
-import roundbook.report.live.Live;
-import roundbook.report.live.LiveMath;
-
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import roundbook.job.Building;
 import roundbook.job.Wall;
 import roundbook.notch.Notch;
 import roundbook.plan.PiecePlan;
+import roundbook.report.live.Live;
 import roundbook.report.live.LiveMap.CornerColumn;
 import roundbook.report.live.LiveMap.RoundColumn;
 import roundbook.report.live.LiveMap.WallColumn;
+import roundbook.report.live.LiveMath;
 import roundbook.report.mark.PieceCells.Spot;
 import roundbook.stack.FilledPlace;
 import roundbook.units.Length;

@@ -1,9 +1,5 @@
 package roundbook.report.mark;
 
-import roundbook.report.live.Live;
-import roundbook.report.live.LiveMath;
-import roundbook.report.live.LiveSpot;
-
 import java.util.List;
 import java.util.stream.Stream;
 import roundbook.job.AsBuilt.Side;
@@ -14,9 +10,12 @@ import roundbook.page.Cell;
 import roundbook.page.Role;
 import roundbook.plan.PiecePlan;
 import roundbook.plan.PiecePlan.Note;
+import roundbook.report.live.Live;
 import roundbook.report.live.LiveMap.PieceColumn;
 import roundbook.report.live.LiveMap.RoundColumn;
 import roundbook.report.live.LiveMap.WallColumn;
+import roundbook.report.live.LiveMath;
+import roundbook.report.live.LiveSpot;
 import roundbook.stack.FilledPlace;
 import roundbook.units.Length;
 

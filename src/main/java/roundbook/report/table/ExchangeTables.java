@@ -1,7 +1,5 @@
 package roundbook.report.table;
 
-import roundbook.report.words.Decimals;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -10,6 +8,7 @@ import roundbook.exchange.Reason;
 import roundbook.exchange.Substitute;
 import roundbook.page.PlainTable;
 import roundbook.plan.Plan;
+import roundbook.report.words.Decimals;
 import roundbook.stack.FilledPlace;
 
 /** Spares, substitutes and reasons as plain tables; scores are in square inches in every job. */

@@ -1,10 +1,5 @@
 package roundbook.report.table;
 
-import roundbook.report.frame.CrewContext;
-import roundbook.report.words.Decimals;
-import roundbook.report.words.QuantityWords;
-import roundbook.report.words.Words;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -26,6 +21,10 @@ import roundbook.plan.Quantity;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.words.Sentences;
+import roundbook.report.frame.CrewContext;
+import roundbook.report.words.Decimals;
+import roundbook.report.words.QuantityWords;
+import roundbook.report.words.Words;
 import roundbook.stack.Course;
 import roundbook.stack.Joint;
 import roundbook.stack.PlacedLog;

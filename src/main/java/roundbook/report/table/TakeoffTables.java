@@ -1,7 +1,5 @@
 package roundbook.report.table;
 
-import roundbook.report.words.Decimals;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -11,6 +9,7 @@ import roundbook.job.Opening;
 import roundbook.job.Wall;
 import roundbook.page.PlainTable;
 import roundbook.plan.Plan;
+import roundbook.report.words.Decimals;
 import roundbook.stack.FilledPlace;
 import roundbook.stack.Joint;
 import roundbook.takeoff.Chinking;

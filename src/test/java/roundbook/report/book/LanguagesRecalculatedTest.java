@@ -1,8 +1,5 @@
 package roundbook.report.book;
 
-import roundbook.report.LivePlans;
-
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -14,6 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 import roundbook.job.Setting;
 import roundbook.plan.Plan;
 import roundbook.plan.PlanFixtures;
+import roundbook.report.LivePlans;
 import roundbook.sheet.LibreOffice;
 
 /**

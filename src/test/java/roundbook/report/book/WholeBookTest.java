@@ -1,7 +1,5 @@
 package roundbook.report.book;
 
-import roundbook.report.frame.CrewContext;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -25,6 +23,7 @@ import roundbook.job.Setting;
 import roundbook.page.Book;
 import roundbook.plan.PlanFixtures;
 import roundbook.report.ListFixtures;
+import roundbook.report.frame.CrewContext;
 import roundbook.sheet.BookWriter;
 import roundbook.sheet.FormulaRules;
 import roundbook.sheet.LibreOffice;

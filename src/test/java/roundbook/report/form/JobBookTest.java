@@ -1,7 +1,5 @@
 package roundbook.report.form;
 
-import roundbook.report.ListFixtures;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -19,6 +17,7 @@ import roundbook.page.Role;
 import roundbook.page.Rule;
 import roundbook.page.Sheet;
 import roundbook.problem.words.Sentences;
+import roundbook.report.ListFixtures;
 import roundbook.units.LengthUnit;
 
 /** The blank job workbook and its invented example. */

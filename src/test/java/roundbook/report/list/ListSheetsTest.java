@@ -1,10 +1,5 @@
 package roundbook.report.list;
 
-import roundbook.report.frame.CrewContext;
-import roundbook.report.words.Decimals;
-import roundbook.report.ListFixtures;
-import roundbook.report.words.QuantityWords;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -32,6 +27,10 @@ import roundbook.plan.PlanFixtures;
 import roundbook.plan.Quantity;
 import roundbook.problem.Problem;
 import roundbook.problem.words.Sentences;
+import roundbook.report.ListFixtures;
+import roundbook.report.frame.CrewContext;
+import roundbook.report.words.Decimals;
+import roundbook.report.words.QuantityWords;
 import roundbook.units.Length;
 import roundbook.units.LengthFormat;
 

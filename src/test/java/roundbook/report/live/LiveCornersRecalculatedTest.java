@@ -1,7 +1,5 @@
 package roundbook.report.live;
 
-import roundbook.report.LivePlans;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -21,6 +19,7 @@ import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Corner;
 import roundbook.plan.Plan;
 import roundbook.plan.PlanFixtures;
+import roundbook.report.LivePlans;
 import roundbook.report.live.LiveMap.CornerColumn;
 import roundbook.report.live.LiveMap.PieceColumn;
 import roundbook.sheet.LibraryFormulas;
@@ -90,7 +89,8 @@ public class LiveCornersRecalculatedTest {
     Live live = Live.of(LivePlans.context(plan));
     for (int index = 0; index < corners.size(); index++) {
       Length next = levelling.nextLower(lower, read.get(index), plan.job().rules());
-      Object now = LibreOffice.value(after, live.map().corner(1, corners.get(index), CornerColumn.NEXT));
+      Object now =
+          LibreOffice.value(after, live.map().corner(1, corners.get(index), CornerColumn.NEXT));
       assertEquals(next.inches(), (double) now, LivePlans.NANOMETRES, corners.get(index));
     }
   }

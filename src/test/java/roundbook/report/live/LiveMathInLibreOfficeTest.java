@@ -1,6 +1,5 @@
 package roundbook.report.live;
 
-
 import java.nio.file.Path;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;

@@ -1,9 +1,5 @@
 package roundbook.report.table;
 
-import roundbook.report.frame.CrewContext;
-import roundbook.report.words.Decimals;
-import roundbook.report.ListFixtures;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -23,6 +19,9 @@ import roundbook.plan.Plan;
 import roundbook.plan.PlanFixtures;
 import roundbook.problem.Problem;
 import roundbook.problem.words.Sentences;
+import roundbook.report.ListFixtures;
+import roundbook.report.frame.CrewContext;
+import roundbook.report.words.Decimals;
 import roundbook.stack.Course;
 import roundbook.stack.Joint;
 import roundbook.units.Length;
