@@ -1,5 +1,7 @@
 package roundbook.report.form;
 
+import roundbook.report.frame.Cells;
+
 
 import java.util.List;
 import java.util.Locale;

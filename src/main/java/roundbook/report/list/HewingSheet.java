@@ -1,4 +1,12 @@
-package roundbook.report;
+package roundbook.report.list;
+
+import roundbook.report.frame.Cells;
+import roundbook.report.frame.CrewContext;
+import roundbook.report.frame.ListSheet;
+import roundbook.report.live.Live;
+import roundbook.report.mark.PieceCells;
+import roundbook.report.mark.ShortRows;
+import roundbook.report.frame.Tab;
 
 import java.util.List;
 import java.util.Locale;

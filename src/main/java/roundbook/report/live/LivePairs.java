@@ -1,5 +1,7 @@
 package roundbook.report.live;
 
+import roundbook.report.mark.DiameterRow;
+
 import java.util.List;
 import roundbook.job.Piece;
 import roundbook.page.Cell;

@@ -1,5 +1,7 @@
 package roundbook.report.live;
 
+import roundbook.report.mark.DiameterRow;
+
 import java.util.EnumSet;
 import java.util.Set;
 import roundbook.job.AsBuilt;

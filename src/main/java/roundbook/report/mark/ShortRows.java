@@ -1,4 +1,9 @@
-package roundbook.report;
+package roundbook.report.mark;
+
+import roundbook.report.frame.Cells;
+import roundbook.report.frame.CrewContext;
+import roundbook.report.live.Live;
+import roundbook.report.live.LiveSpot;
 
 import java.util.List;
 import java.util.function.Function;

@@ -1,8 +1,8 @@
-package roundbook.report;
+package roundbook.report.mark;
 
 import java.util.List;
 import java.util.stream.Stream;
-import roundbook.report.LiveMap.PieceColumn;
+import roundbook.report.live.LiveMap.PieceColumn;
 
 /** The three rows of five diameters that a log has: butt, near shoulder, middle, far one, tip. */
 enum DiameterRow {
