@@ -1,4 +1,6 @@
-package roundbook.report;
+package roundbook.report.live;
+
+import roundbook.report.frame.CrewContext;
 
 import java.util.List;
 import java.util.Locale;
@@ -9,26 +11,26 @@ import roundbook.notch.NeckFit;
 import roundbook.notch.NeckFit.Fault;
 import roundbook.page.Cell;
 import roundbook.plan.PiecePlan;
-import roundbook.report.LiveMap.PieceColumn;
-import roundbook.report.LiveMap.RoundColumn;
-import roundbook.report.LiveMap.RuleLine;
-import roundbook.report.LiveMap.WallColumn;
+import roundbook.report.live.LiveMap.PieceColumn;
+import roundbook.report.live.LiveMap.RoundColumn;
+import roundbook.report.live.LiveMap.RuleLine;
+import roundbook.report.live.LiveMap.WallColumn;
 import roundbook.stack.FilledPlace;
 
 /** Whether the ends of each log hold their marks, as formulas of the diameters hewn. */
-final class LiveEnds {
+public final class LiveEnds {
   private static final String PLUS = " + ";
 
   private final Live live;
   private final LiveMap map;
 
-  LiveEnds(Live live) {
+  public LiveEnds(Live live) {
     this.live = live;
     this.map = live.map();
   }
 
   /** Returns the words of a fault in the workbook's language. */
-  static String words(CrewContext context, Fault fault) {
+  public static String words(CrewContext context, Fault fault) {
     return context.sentences().pattern("fault." + fault.name().toLowerCase(Locale.ROOT));
   }
 
@@ -54,7 +56,7 @@ final class LiveEnds {
   }
 
   /** Returns what a page says of a log's ends as planned; empty when all marks show. */
-  String saidNow(PiecePlan plan) {
+  public String saidNow(PiecePlan plan) {
     String verdict = verdictNow(plan);
     return verdict.equals(live.text("live.ok")) ? "" : sentence(plan, verdict);
   }

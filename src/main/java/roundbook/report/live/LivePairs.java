@@ -1,6 +1,5 @@
 package roundbook.report.live;
 
-import roundbook.report.mark.DiameterRow;
 
 import java.util.List;
 import roundbook.job.Piece;

@@ -23,14 +23,14 @@ import roundbook.units.Length;
  * @param piece its place
  * @param half the short log
  */
-record ShortRows(CrewContext context, PiecePlan piece, PiecePlan.Half half) {
+public record ShortRows(CrewContext context, PiecePlan piece, PiecePlan.Half half) {
   /** Returns the short logs that fill a place, the left one first; none where one log does. */
-  static List<ShortRows> of(CrewContext context, PiecePlan piece) {
+  public static List<ShortRows> of(CrewContext context, PiecePlan piece) {
     return piece.halves().stream().map(half -> new ShortRows(context, piece, half)).toList();
   }
 
   /** Returns what a page says of the short logs of a place. */
-  static String said(CrewContext context, PiecePlan piece) {
+  public static String said(CrewContext context, PiecePlan piece) {
     return context.text(
         "beside.round",
         piece.placed().wall().name() + " " + piece.placed().round(),
@@ -44,7 +44,7 @@ record ShortRows(CrewContext context, PiecePlan piece, PiecePlan.Half half) {
    * @param ofShort what is written of a short log
    * @param ofWhole what is written of a log that fills its place alone
    */
-  static Stream<List<Cell>> rows(
+  public static Stream<List<Cell>> rows(
       CrewContext context,
       PiecePlan piece,
       Function<ShortRows, List<Cell>> ofShort,
@@ -55,7 +55,7 @@ record ShortRows(CrewContext context, PiecePlan piece, PiecePlan.Half half) {
   }
 
   /** Returns the row of the cut list: one shoulder only, for the other end is the opening's. */
-  List<Cell> cut(Cells cells) {
+  public List<Cell> cut(Cells cells) {
     PieceCells live = cells();
     boolean out = half.buttOut();
     Cell none = cells.centre("–");
@@ -74,13 +74,13 @@ record ShortRows(CrewContext context, PiecePlan piece, PiecePlan.Half half) {
   }
 
   /** Returns what its tag says of its ends, and in which order its marks stand. */
-  Cell ends() {
+  public Cell ends() {
     String tip = half.buttOut() ? opening() : half.corner();
     return cells().aroundOffButt("tags.ends", buttAt(), tip);
   }
 
   /** Returns its cells, which follow what is typed. */
-  PieceCells cells() {
+  public PieceCells cells() {
     return new PieceCells(Live.of(context), piece, LiveSpot.of(half));
   }
 
@@ -95,12 +95,12 @@ record ShortRows(CrewContext context, PiecePlan piece, PiecePlan.Half half) {
   }
 
   /** Returns the wall with the side of the opening. */
-  String place() {
+  public String place() {
     return place(LiveSpot.of(half));
   }
 
   /** Returns a log's wall, with its side of an opening where it lies beside one. */
-  static String place(LiveSpot spot) {
+  public static String place(LiveSpot spot) {
     String wall = spot.wall().name();
     return switch (spot.place().side()) {
       case WHOLE -> wall;
@@ -118,7 +118,7 @@ record ShortRows(CrewContext context, PiecePlan piece, PiecePlan.Half half) {
   }
 
   /** Returns the corner or the opening at which its butt lies. */
-  String buttAt() {
+  public String buttAt() {
     return half.buttOut() ? half.corner() : opening();
   }
 

@@ -1,4 +1,10 @@
-package roundbook.report;
+package roundbook.report.list;
+
+import roundbook.report.frame.CrewContext;
+import roundbook.report.ListFixtures;
+import roundbook.report.LivePlans;
+import roundbook.report.frame.SheetMaker;
+import roundbook.report.mark.ShortRows;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;

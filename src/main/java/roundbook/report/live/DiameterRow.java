@@ -1,4 +1,4 @@
-package roundbook.report.mark;
+package roundbook.report.live;
 
 import java.util.List;
 import java.util.stream.Stream;
