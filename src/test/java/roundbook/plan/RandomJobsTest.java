@@ -1,34 +1,52 @@
 package roundbook.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.LongStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import roundbook.balance.Effort;
 import roundbook.intake.Asked;
 import roundbook.intake.JobReader;
 import roundbook.job.Job;
 import roundbook.problem.Problem;
+import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
 import roundbook.problem.Severity;
+import roundbook.problem.words.Sentences;
 import roundbook.rounds.BalancedChooser;
 import roundbook.rounds.Verifier;
 
-/** Two thousand random jobs are planned, or refused with a reason that a builder understands. */
+/** Random jobs are planned, or refused with a reason that a builder understands. */
 class RandomJobsTest {
-  private static final int JOBS = Integer.getInteger("jobs", 2000);
   private static final Effort LITTLE = Effort.usual(1).withMoves(400);
 
+  /** What a reason may be when no log is placed; a pin alone says nothing of the logs. */
+  private static final List<ProblemCode> REASONS =
+      List.of(
+          ProblemCode.TOO_FEW_LOGS,
+          ProblemCode.NO_ROWS,
+          ProblemCode.BAD_SETTING);
+
   @Test
-  void everyJobIsPlannedOrRefusedWithAReason() {
+  void someArePlannedOrRefusedWithAReason() {
+    assertSound(1, 500);
+  }
+
+  @Test
+  @Tag("long")
+  void twoThousandArePlannedOrRefusedWithAReason() {
+    assertSound(501, 2000);
+  }
+
+  private static void assertSound(long from, long to) {
     TreeMap<String, Integer> ends = new TreeMap<>();
     List<String> faults = new ArrayList<>();
-    LongStream.rangeClosed(1, JOBS)
+    LongStream.rangeClosed(from, to)
         .forEach(
             seed -> {
               try {
@@ -37,26 +55,37 @@ class RandomJobsTest {
                 faults.add("seed " + seed + ": " + fault);
               }
             });
-    ends.forEach((a, b) -> System.err.println(b + " " + a));
     assertEquals(List.of(), faults);
+    double planned = ends.getOrDefault("planned", 0) / (double) (to - from + 1);
+    assertEquals(.87, planned, .05, "planned and refused: " + ends);
   }
 
   private static String end(long seed) {
     Read<JobReader.Findings> read =
         JobReader.read(RandomJobs.tables(RandomJobs.sheets(seed)), Asked.NOTHING);
-    Optional<Job> job = read.value().orElseThrow().job();
+    Optional<Job> job =
+        read.value().orElseThrow().job().filter(each -> !each.logs().isEmpty());
     if (job.isEmpty()) {
-      return reason(seed, read.problems());
+      return reason(read.problems());
     }
     Plan plan = new Planner(new BalancedChooser()).plan(job.get().corrected(), LITTLE);
-    assertEquals(List.of(), Verifier.faults(plan.job(), plan.choice(), plan.stack()));
-    return plan.rounds() == 0 ? reason(seed, plan.problems()) : "planned";
+    List<String> faults = Verifier.faults(plan.job(), plan.choice(), plan.stack());
+    if (!faults.isEmpty()) {
+      throw new IllegalStateException(faults.toString());
+    }
+    return plan.rounds() == 0 ? reason(plan.problems()) : "planned";
   }
 
-  private static String reason(long seed, List<Problem> problems) {
-    List<Problem> errors =
-        problems.stream().filter(problem -> problem.severity() == Severity.ERROR).toList();
-    assertTrue(!errors.isEmpty(), "seed " + seed + " is refused without a reason: " + problems);
-    return errors.stream().map(e -> e.code().id() + ": " + e.message().replaceAll("missing.*", "")).sorted().distinct().collect(java.util.stream.Collectors.joining(" | "));
+  private static String reason(List<Problem> problems) {
+    Problem first =
+        problems.stream()
+            .filter(problem -> problem.severity() == Severity.ERROR)
+            .filter(problem -> REASONS.contains(problem.code()))
+            .findFirst()
+            .orElseThrow(() -> new IllegalStateException("no reason among " + problems));
+    if (Sentences.english().message(first).isBlank() || first.remedies().isEmpty()) {
+      throw new IllegalStateException("nothing is said with " + first);
+    }
+    return first.code().id();
   }
 }
