@@ -27,10 +27,7 @@ class RandomJobsTest {
 
   /** What a reason may be when no log is placed; a pin alone says nothing of the logs. */
   private static final List<ProblemCode> REASONS =
-      List.of(
-          ProblemCode.TOO_FEW_LOGS,
-          ProblemCode.NO_ROWS,
-          ProblemCode.BAD_SETTING);
+      List.of(ProblemCode.TOO_FEW_LOGS, ProblemCode.NO_ROWS, ProblemCode.BAD_SETTING);
 
   @Test
   void someArePlannedOrRefusedWithAReason() {
@@ -63,8 +60,7 @@ class RandomJobsTest {
   private static String end(long seed) {
     Read<JobReader.Findings> read =
         JobReader.read(RandomJobs.tables(RandomJobs.sheets(seed)), Asked.NOTHING);
-    Optional<Job> job =
-        read.value().orElseThrow().job().filter(each -> !each.logs().isEmpty());
+    Optional<Job> job = read.value().orElseThrow().job().filter(each -> !each.logs().isEmpty());
     if (job.isEmpty()) {
       return reason(read.problems());
     }
