@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -13,7 +12,6 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -22,7 +20,6 @@ import org.junit.jupiter.params.provider.CsvSource;
  * Openings sheet and the columns of the Lifting sheet, against sums made apart from the program.
  */
 class SampleListsTest {
-  @TempDir Path folder;
   private SampleRun run;
   private HandWalls hand;
   private boolean metric;
@@ -31,7 +28,7 @@ class SampleListsTest {
   @CsvSource({"hill-cabin, false", "metric-hut, true"})
   void listsAgreeWithSumsMadeApart(String sample, boolean inMetric) throws IOException {
     metric = inMetric;
-    run = SampleRun.of(sample, folder);
+    run = SampleRun.of(sample + ".xlsx");
     hand = new HandWalls(run, metric);
     leftOver();
     counts();

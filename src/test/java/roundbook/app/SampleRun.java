@@ -9,6 +9,7 @@ import java.io.PrintStream;
 import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,27 +23,37 @@ import org.dhatim.fastexcel.reader.Row;
 
 /** One run of a sample, its tables and its workbook read by libraries of their own. */
 final class SampleRun {
+  private static final Map<String, SampleRun> DONE = new HashMap<>();
+
   private final Map<String, List<CSVRecord>> tables = new HashMap<>();
   private final Map<String, List<List<Object>>> sheets = new HashMap<>();
 
-  private SampleRun() {}
+  private final Path folder;
 
-  /** Plans a sample into a folder. */
-  static SampleRun of(String sample, Path folder) throws IOException {
+  private SampleRun(Path folder) {
+    this.folder = folder;
+  }
+
+  /** Plans a sample, as hard as users do, unless a test of this process has done so. */
+  static synchronized SampleRun of(String sample) throws IOException {
+    SampleRun run = DONE.get(sample);
+    if (run == null) {
+      run = planned(sample, Files.createTempDirectory(Path.of("target"), "sample"));
+      DONE.put(sample, run);
+    }
+    return run;
+  }
+
+  private static SampleRun planned(String sample, Path folder) throws IOException {
+    List<String> walls = sample.endsWith(".csv") ? List.of("--walls", "20x14") : List.of();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     PrintStream quiet = new PrintStream(new ByteArrayOutputStream(), true);
-    String[] args = {
-      "plan",
-      "samples/" + sample + ".xlsx",
-      "-o",
-      folder.toString(),
-      "-q",
-      "--no-pictures",
-      "--tables",
-      folder.resolve("tables").toString()
-    };
-    assertEquals(0, Main.run(args, quiet, new PrintStream(err, true)), err.toString());
-    SampleRun run = new SampleRun();
+    List<String> args = new ArrayList<>(List.of("plan", "samples/" + sample, "-q"));
+    args.addAll(List.of("--no-pictures", "-o", folder.toString()));
+    args.addAll(List.of("--tables", folder.resolve("tables").toString()));
+    args.addAll(walls);
+    assertEquals(0, Main.run(args.toArray(String[]::new), quiet, new PrintStream(err, true)), err.toString());
+    SampleRun run = new SampleRun(folder);
     run.readTables(folder.resolve("tables"));
     run.readSheets(folder);
     return run;
@@ -82,6 +93,11 @@ final class SampleRun {
 
   private static Object value(Cell cell) {
     return cell.getType() == CellType.NUMBER ? cell.asNumber().doubleValue() : cell.getText();
+  }
+
+  /** Returns a table as it was written, line by line. */
+  List<String> lines(String table) throws IOException {
+    return Files.readAllLines(folder.resolve("tables").resolve(table + ".csv"));
   }
 
   /** Returns the rows of a table. */

@@ -48,6 +48,7 @@ class WholeBookTest {
 
   /** The list of 89 rounds and more to choose from was longer than a workbook holds as a text. */
   @Test
+  @Tag("long")
   void asManyRoundsAsMayBeAskedForAreWritten() throws Exception {
     CrewContext context =
         CrewContext.of(
