@@ -52,7 +52,10 @@ final class SampleRun {
     args.addAll(List.of("--no-pictures", "-o", folder.toString()));
     args.addAll(List.of("--tables", folder.resolve("tables").toString()));
     args.addAll(walls);
-    assertEquals(0, Main.run(args.toArray(String[]::new), quiet, new PrintStream(err, true)), err.toString());
+    assertEquals(
+        0,
+        Main.run(args.toArray(String[]::new), quiet, new PrintStream(err, true)),
+        err.toString());
     SampleRun run = new SampleRun(folder);
     run.readTables(folder.resolve("tables"));
     run.readSheets(folder);

@@ -33,8 +33,7 @@ class DiameterProfileTest {
     "252, 10.9",
   })
   void goesStraightFromStationToStationAndOnBeyond(double at, double diameter) {
-    DiameterProfile profile =
-        DiameterProfile.of(inches(240), inches(14), inches(12), inches(11));
+    DiameterProfile profile = DiameterProfile.of(inches(240), inches(14), inches(12), inches(11));
     assertEquals(inches(diameter), profile.at(inches(at)));
   }
 

@@ -74,7 +74,8 @@ class SettingTest {
     assertEquals(OptionalInt.empty(), one.rounds());
     assertEquals(Length.ofInches(1), two.gap());
     assertEquals(
-        new Value(Length.ofInches(1), Origin.OPTION), two.value(Setting.CHINKING_GAP).orElseThrow());
+        new Value(Length.ofInches(1), Origin.OPTION),
+        two.value(Setting.CHINKING_GAP).orElseThrow());
   }
 
   @ParameterizedTest
