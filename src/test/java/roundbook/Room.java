@@ -84,7 +84,10 @@ record Room(String name, List<String> rooms, List<String> outside) {
                   "report.table",
                   "units problem problem.words page job notch stack wood takeoff exchange plan"
                       + " buying report.words report.frame"),
-              core("report.form", "units page job"),
+              core("report.form", "units problem problem.words page job"),
+              core(
+                  "report.buy",
+                  "units page job wood plan buying report.words report.frame report.form"),
               core(
                   "report.book",
                   "page job plan report.words report.frame report.live report.mark report.round"
@@ -111,7 +114,7 @@ record Room(String name, List<String> rooms, List<String> outside) {
                   "units problem problem.words table page job intake notch stack balance rounds"
                       + " wood takeoff exchange buying plan picture site replan sheet csv harvester"
                       + " report.words report.frame report.start report.table report.form"
-                      + " report.book",
+                      + " report.book report.buy",
                   FILES
                       + " java.security java.time.. java.util.concurrent.. java.util.zip picocli.."
                       + " org.apache.commons.io.. org.slf4j.. ch.qos.logback.."))

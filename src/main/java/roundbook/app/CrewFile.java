@@ -48,6 +48,11 @@ final class CrewFile {
     return write(revision(), book);
   }
 
+  /** Writes the workbook of an order, likewise. */
+  Path writeOrder(IntFunction<Book> book) throws IOException {
+    return write(revision().ofOrder(), book);
+  }
+
   /** Writes the workbook that follows a revision of a crew workbook, likewise. */
   Path writeAfter(int revision, IntFunction<Book> book) throws IOException {
     return write(Revision.after(revision, file, folder()), book);

@@ -5,6 +5,7 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,7 +20,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** The command line: new, check, plan, replan, compare. */
+/** The command line: new, order, check, plan, replan, compare. */
 @Command(
     name = "roundbook",
     description = "From a log tally to a crew workbook for hewn, chinked log walls.",
@@ -35,6 +36,7 @@ public final class Main implements Runnable {
 
   static {
     COMMANDS.put("new", NewCommand::new);
+    COMMANDS.put("order", OrderCommand::new);
     COMMANDS.put("check", CheckCommand::new);
     COMMANDS.put("plan", PlanCommand::new);
     COMMANDS.put("replan", ReplanCommand::new);
@@ -217,6 +219,43 @@ public final class Main implements Runnable {
     public Integer call() throws IOException {
       Console console = new Console(main.out, main.err, false);
       return NewJob.write(file, example, units, console).code();
+    }
+  }
+
+  /** Writes what to order before a log is owned. */
+  @Command(
+      name = "order",
+      description = {
+        "Write what to order before a log is owned: lengths, diameters, counts, cost and loads.",
+        "FILE is a job workbook; without one, give --walls and --height or --rounds."
+      },
+      addMethodSubcommands = false,
+      mixinStandardHelpOptions = true)
+  static final class OrderCommand implements Callable<Integer> {
+    private final Main main;
+
+    @Parameters(paramLabel = "FILE", arity = "0..*", description = "Job workbooks.")
+    private List<Path> files = new ArrayList<>();
+
+    @Mixin private RunOptions run = new RunOptions();
+    @Mixin private SettingOptions setting = new SettingOptions();
+    @Mixin private JobOptions job = new JobOptions();
+    @Mixin private BookOptions book = new BookOptions();
+
+    OrderCommand(Main main) {
+      this.main = main;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+      if (files.isEmpty() && job.walls().isEmpty()) {
+        main.err.println("error: name a job workbook, or give --walls such as 24x18");
+        return Exit.USAGE.code();
+      }
+      List<Path> all = files.isEmpty() ? List.of(OrderRun.noFile(job.walls().get())) : files;
+      return main.batch(new Options(all, run, setting, job, book, false))
+          .run((file, whole, console) -> new OrderRun(file, whole, console).outcome())
+          .code();
     }
   }
 

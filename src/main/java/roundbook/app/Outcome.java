@@ -69,6 +69,13 @@ record Outcome(
     return new Outcome(file, exit, "", 0, logs, 0, 0, errors, warnings, reason(exit, problems));
   }
 
+  static Outcome ordered(Path file, Exit exit, Path written, int logs, List<Problem> problems) {
+    long errors = count(problems, Severity.ERROR);
+    long warnings = count(problems, Severity.WARNING);
+    String note = logs + " logs ordered";
+    return new Outcome(file, exit, written.toString(), 0, 0, 0, 0, errors, warnings, note);
+  }
+
   static Outcome planned(Path file, Exit exit, Path written, Plan plan, List<Problem> problems) {
     return new Outcome(
         file,

@@ -8,11 +8,13 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import roundbook.buying.Purchase;
 import roundbook.intake.JobReader;
 import roundbook.intake.JobReader.Findings;
 import roundbook.job.BuildRules;
 import roundbook.job.Job;
 import roundbook.job.Setting;
+import roundbook.plan.LackOrder;
 import roundbook.plan.Plan;
 import roundbook.plan.Planner;
 import roundbook.plan.Taken;
@@ -118,7 +120,8 @@ final class PlanRun {
     if (ProblemCode.BAD_SETTING.isIn(problems)) {
       return Phrase.of("why.setting");
     } else if (found.logs().isEmpty()) {
-      return Phrase.of("why.no-log");
+      boolean none = ProblemCode.NO_ROWS.isIn(problems) || ProblemCode.EMPTY_FILE.isIn(problems);
+      return Phrase.of(none ? "why.no-log-yet" : "why.no-log");
     }
     return ProblemCode.BAD_WALLS.isIn(problems)
         ? Phrase.of("why.bad-walls")
@@ -126,7 +129,7 @@ final class PlanRun {
   }
 
   /** Chooses logs of what other jobs have left in the yard, and takes them. */
-  Stage<Chosen> choose(Ready ready, Yard yard) {
+  Stage<Chosen> choose(Ready ready, Yard yard) throws IOException {
     Searching searching = new Searching(file, run, console);
     if (run.stop().asked()) {
       return Stage.ended(searching.notBegun(ready.problems()));
@@ -138,10 +141,21 @@ final class PlanRun {
     List<Problem> problems = joined(joined(ready.problems(), greed(ready.job(), yard)), stopped);
     if (plan.rounds() == 0) {
       List<Problem> all = joined(problems, plan.problems());
-      return Stage.ended(nothingPlanned(Phrase.of("why.no-round"), all));
+      return Stage.ended(noRound(ready.job(), plan, all));
     }
     yard.take(file, ready.job(), plan);
     return Stage.goingOn(new Chosen(ready.job(), plan, problems, !stopped.isEmpty()));
+  }
+
+  /** Says that no round can be built, and writes what to order so that all can. */
+  private Outcome noRound(Job job, Plan plan, List<Problem> problems) throws IOException {
+    Outcome nothing = nothingPlanned(Phrase.of("why.no-round"), problems);
+    Optional<Purchase> purchase =
+        LackOrder.of(job, plan)
+            .flatMap(order -> Purchase.of(job.rules(), order, job.prices()).value());
+    return purchase.isEmpty()
+        ? nothing
+        : new OrderRun(file, run, console).lacking(job, purchase.get(), problems);
   }
 
   /** Returns the doubt that a job takes all of a shared yard before others choose. */

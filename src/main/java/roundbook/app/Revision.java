@@ -4,18 +4,27 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /**
- * The name of a crew workbook, with its revision.
+ * The name of a crew workbook or of an order, with its revision.
  *
  * @param folder where it is written
  * @param stem the input's name, mostly without its ending
+ * @param kind what the workbook holds: rounds, or an order
  * @param first the least revision that may be written
  */
-record Revision(Path folder, String stem, int first) {
-  private static final String OWN = " - rounds rev\\d+";
+record Revision(Path folder, String stem, String kind, int first) {
+  private static final String ROUNDS = "rounds";
+  private static final String ORDER = "order";
+  private static final String OWN = " - " + ROUNDS + " rev\\d+";
+  private static final String ORDERED = " - " + ORDER + " rev\\d+";
 
   /** Returns the workbook's path of a revision. */
   Path path(int number) {
-    return folder.resolve(stem + " - rounds rev" + number + ".xlsx");
+    return folder.resolve(stem + " - " + kind + " rev" + number + ".xlsx");
+  }
+
+  /** Returns the name of an order of the same file. */
+  Revision ofOrder() {
+    return new Revision(folder, stem, ORDER, first);
   }
 
   /** Returns the first revision whose name is free. */
@@ -30,18 +39,19 @@ record Revision(Path folder, String stem, int first) {
   /** Returns the name for an input file, written beside it or in a folder. */
   static Revision of(Path input, Path folder) {
     Path beside = input.toAbsolutePath().getParent();
-    return new Revision(folder == null ? beside : folder, plain(input), 1);
+    return new Revision(folder == null ? beside : folder, plain(input), ROUNDS, 1);
   }
 
   /** Returns the name that keeps the input's ending, for a file beside one of the same name. */
   Revision withEnding(Path input) {
-    return new Revision(folder, input.getFileName().toString(), first);
+    return new Revision(folder, input.getFileName().toString(), kind, first);
   }
 
+  /** Returns the name without its ending; what follows an order is named as its job was. */
   private static String plain(Path input) {
     String name = input.getFileName().toString();
     int dot = name.lastIndexOf('.');
-    return dot > 0 ? name.substring(0, dot) : name;
+    return (dot > 0 ? name.substring(0, dot) : name).replaceFirst(ORDERED + "$", "");
   }
 
   /** Returns a file's name without its ending, and a crew workbook's without its revision. */
@@ -51,7 +61,7 @@ record Revision(Path folder, String stem, int first) {
 
   /** Returns the name for what follows a revision of a crew workbook. */
   static Revision after(int revision, Path crew, Path folder) {
-    return new Revision(of(crew, folder).folder(), stem(crew), revision + 1);
+    return new Revision(of(crew, folder).folder(), stem(crew), ROUNDS, revision + 1);
   }
 
   /** Returns whether a file is one of the program's own workbooks or another's lock file. */

@@ -20,6 +20,7 @@ import roundbook.job.Setting;
  */
 public record Cost(Order order, List<LineCost> lines, Optional<Delivery> delivery) {
   private static final int CENTS = 2;
+  private static final int SHARES = 6;
 
   /** Copies the list. */
   public Cost {
@@ -40,20 +41,30 @@ public record Cost(Order order, List<LineCost> lines, Optional<Delivery> deliver
       return quantity.multiply(of.price()).setScale(CENTS, RoundingMode.HALF_UP);
     }
 
+    /** Returns the share of the logs that are spares, to six decimals. */
+    public BigDecimal spareShare() {
+      return share(line.count().spares(), line.count().all());
+    }
+
+    /** Returns the share of the wood that is sawn off logs for the walls in length, likewise. */
+    public BigDecimal wasteShare() {
+      double delivered = line.lengths().delivered().inches();
+      double off = delivered - line.lengths().trimmed().inches();
+      return share(line.count().logs() * off, line.count().all() * delivered);
+    }
+
     /** Returns the part of the cost that is for spares. */
     public BigDecimal spares() {
-      return part(line.count().spares(), line.count().all());
+      return cost().multiply(spareShare()).setScale(CENTS, RoundingMode.HALF_UP);
     }
 
     /** Returns the part of the cost of logs for the walls that is sawn off them in length. */
     public BigDecimal waste() {
-      double delivered = line.lengths().delivered().inches();
-      double off = delivered - line.lengths().trimmed().inches();
-      return part(line.count().logs() * off, line.count().all() * delivered);
+      return cost().multiply(wasteShare()).setScale(CENTS, RoundingMode.HALF_UP);
     }
 
-    private BigDecimal part(double some, double all) {
-      return cost().multiply(BigDecimal.valueOf(some / all)).setScale(CENTS, RoundingMode.HALF_UP);
+    private static BigDecimal share(double some, double all) {
+      return BigDecimal.valueOf(some / all).setScale(SHARES, RoundingMode.HALF_UP);
     }
   }
 

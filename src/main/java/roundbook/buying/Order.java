@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import roundbook.job.BuildRules;
 import roundbook.job.Building;
+import roundbook.job.Wall;
 import roundbook.problem.Read;
 import roundbook.units.Length;
 import roundbook.wood.Species;
@@ -13,7 +14,7 @@ import roundbook.wood.Species;
  * What a yard is asked to send for a whole building.
  *
  * @param building the walls
- * @param sizes the rounds
+ * @param sizes the rounds; none where only what a yard lacks is ordered
  * @param lines what is ordered, the longest logs first, then the lowest rounds
  * @param species what wood the weights are of
  */
@@ -29,6 +30,35 @@ public record Order(Building building, Sizes sizes, List<Line> lines, Species.Ma
     return sizes.value().isEmpty()
         ? Read.failed(sizes.problems())
         : new OrderLines(rules, building, sizes.value().get()).order();
+  }
+
+  /**
+   * Logs that a yard lacks for its rounds.
+   *
+   * @param walls the walls they are for, all with logs of one length
+   * @param count how many
+   * @param band how thick
+   */
+  public record Lack(List<Wall> walls, int count, Line.Band band) {
+    /** Copies the list. */
+    public Lack {
+      walls = List.copyOf(walls);
+    }
+  }
+
+  /**
+   * Returns the order of what a yard lacks, by the same rules.
+   *
+   * @param rounds how many rounds the walls are to have
+   */
+  public static Order ofLacks(BuildRules rules, Building building, int rounds, List<Lack> lacks) {
+    Sizes none = new Sizes(List.of(), rules.gap(), false);
+    return new OrderLines(rules, building, none).order(rounds, lacks);
+  }
+
+  /** Returns whether whole walls are ordered, and not only what a yard lacks. */
+  public boolean isWhole() {
+    return sizes.count() > 0;
   }
 
   /** Returns how many logs are ordered in all. */

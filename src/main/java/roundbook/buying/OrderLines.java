@@ -55,10 +55,22 @@ final class OrderLines {
     List<Line> lines = new ArrayList<>();
     for (List<Wall> alike : classes()) {
       for (Rounds rounds : bands(band.minus(spread))) {
-        lines.addAll(lines(lines.size() + 1, alike, rounds));
+        int logs = alike.size() * (rounds.last() - rounds.first() + 1);
+        lines.addAll(lines(lines.size() + 1, group(alike, rounds), logs));
       }
     }
     return Read.of(new Order(building, sizes, lines, species), List.of());
+  }
+
+  /** Returns what a yard lacks, its thinnest logs deciding how thick tips are to be. */
+  Order order(int rounds, List<Order.Lack> lacks) {
+    List<Line> lines = new ArrayList<>();
+    for (Order.Lack lack : lacks) {
+      Group group =
+          new Group(lack.walls(), new Rounds(1, rounds), lack.band(), lack.band().from());
+      lines.addAll(lines(lines.size() + 1, group, lack.count()));
+    }
+    return new Order(building, sizes, lines, species);
   }
 
   /** Returns the walls by the trimmed length of their logs, the longest first. */
@@ -92,11 +104,21 @@ final class OrderLines {
     return bands;
   }
 
-  private List<Line> lines(int number, List<Wall> alike, Rounds rounds) {
-    int logs = alike.size() * (rounds.last() - rounds.first() + 1);
+  /** Logs that are alike but for the place in the tree that they come from. */
+  private record Group(List<Wall> walls, Rounds rounds, Band band, Length thinnest) {}
+
+  private Group group(List<Wall> alike, Rounds rounds) {
+    Length half = rules.length(Setting.SPREAD_MOST).dividedBy(2);
+    Length one = sizes.size(rounds.first());
+    Length other = sizes.size(rounds.last());
+    Band band = new Band(one.least(other).minus(half), one.most(other).plus(half));
+    return new Group(alike, rounds, band, one.least(other));
+  }
+
+  private List<Line> lines(int number, Group group, int logs) {
     Count all = new Count(logs, Math.max(1, share(spares(), logs, RoundingMode.CEILING)));
     if (rules.length(Setting.BUTT_SPARE).isZero()) {
-      return List.of(line(number, alike, rounds, From.ANY, all));
+      return List.of(line(number, group, From.ANY, all));
     }
     BigDecimal share = rules.number(Setting.BUTT_SHARE).min(BigDecimal.valueOf(100));
     Count butts =
@@ -106,26 +128,24 @@ final class OrderLines {
     Count seconds = new Count(all.logs() - butts.logs(), all.spares() - butts.spares());
     List<Line> lines = new ArrayList<>();
     if (butts.all() > 0) {
-      lines.add(line(number, alike, rounds, From.BUTT, butts));
+      lines.add(line(number, group, From.BUTT, butts));
     }
     if (seconds.all() > 0) {
-      lines.add(line(number + lines.size(), alike, rounds, From.SECOND, seconds));
+      lines.add(line(number + lines.size(), group, From.SECOND, seconds));
     }
     return lines;
   }
 
-  private Line line(int number, List<Wall> alike, Rounds rounds, From from, Count count) {
-    LogLengths lengths = LogLengths.of(rules, trimmed(alike.get(0)), from == From.BUTT);
-    Length half = rules.length(Setting.SPREAD_MOST).dividedBy(2);
-    Length one = sizes.size(rounds.first());
-    Length other = sizes.size(rounds.last());
-    Band band = new Band(one.least(other).minus(half), one.most(other).plus(half));
+  private Line line(int number, Group group, From from, Count count) {
+    List<Wall> walls = group.walls();
+    LogLengths lengths = LogLengths.of(rules, trimmed(walls.get(0)), from == From.BUTT);
     LeastTips tips =
-        alike.stream()
-            .map(wall -> LeastTips.of(rules, building, wall, one.least(other)))
+        walls.stream()
+            .map(wall -> LeastTips.of(rules, building, wall, group.thinnest()))
             .reduce(LeastTips::most)
             .orElseThrow();
-    return new Line(number, alike, rounds, from, count, lengths, band, tips, weight());
+    return new Line(
+        number, walls, group.rounds(), from, count, lengths, group.band(), tips, weight());
   }
 
   private Line.Weight weight() {

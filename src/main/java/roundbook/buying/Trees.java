@@ -44,8 +44,9 @@ public record Trees(StemTaper model, boolean certain, Length height, List<Mark> 
   }
 
   private static Trees of(Order order, BuildRules rules, Length height) {
-    String species = rules.text(Setting.SPECIES).toLowerCase(Locale.ROOT);
-    Optional<StemTaper> own = model(species);
+    String typed = rules.text(Setting.SPECIES);
+    String known = order.species().standIn() ? "" : order.species().species().name();
+    Optional<StemTaper> own = model((typed + " " + known).toLowerCase(Locale.ROOT));
     StemTaper model = own.orElse(StemTaper.NORWAY_SPRUCE);
     List<Mark> marks =
         order.lines().stream()

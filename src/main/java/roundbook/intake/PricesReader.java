@@ -2,10 +2,12 @@ package roundbook.intake;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import roundbook.job.Price;
 import roundbook.job.Price.Basis;
 import roundbook.problem.Problem;
@@ -32,6 +34,8 @@ import roundbook.units.LengthUnit;
 final class PricesReader {
   private static final BigDecimal MOST = BigDecimal.valueOf(10_000_000);
   private static final int LINES_MOST = 999;
+  private static final String KNOWN =
+      Arrays.stream(Basis.values()).map(Basis::words).collect(Collectors.joining(", "));
 
   private final SheetColumns columns;
   private final Problems problems;
@@ -55,10 +59,8 @@ final class PricesReader {
     String words = columns.text(row, "basis");
     Optional<Basis> basis = Basis.of(words);
     if (basis.isEmpty()) {
-      String known =
-          String.join(", ", java.util.Arrays.stream(Basis.values()).map(Basis::words).toList());
-      String what = words.isEmpty() ? "the price names no basis" : "'" + words + "' is no basis";
-      say(row, "basis", words, what + "; a basis is one of: " + known);
+      Problem said = bad(words.isEmpty() ? "no-basis" : "basis", row, "basis").found(words);
+      problems.add(said.with("text", words).with("known", KNOWN));
       return Optional.empty();
     }
     Optional<BigDecimal> price = money(row, "price");
@@ -81,7 +83,7 @@ final class PricesReader {
     Optional<BigDecimal> usable =
         money.filter(each -> each.signum() >= 0 && each.compareTo(MOST) <= 0);
     if (usable.isEmpty()) {
-      say(row, heading, cell.text(), "'" + cell.text() + "' is no money, zero or more");
+      problems.add(bad("money", row, heading).with("text", cell.text()).found(cell.text()));
     }
     return usable;
   }
@@ -95,7 +97,7 @@ final class PricesReader {
       boolean known = part.matches("[1-9]\\d{0,2}(-[1-9]\\d{0,2})?");
       int last = known ? Integer.parseInt(ends[ends.length - 1]) : LINES_MOST + 1;
       if (!known || Integer.parseInt(ends[0]) > last) {
-        say(row, "for lines", text, "'" + text + "' is no list of lines such as 1, 3-5");
+        problems.add(bad("lines", row, "for lines").with("text", text).found(text));
         return Optional.empty();
       }
       for (int line = Integer.parseInt(ends[0]); line <= last; line++) {
@@ -105,9 +107,8 @@ final class PricesReader {
     return Optional.of(lines);
   }
 
-  private void say(Row row, String heading, String found, String message) {
+  private Problem bad(String variant, Row row, String heading) {
     int column = Math.max(1, columns.column(heading));
-    problems.add(
-        Problem.of(ProblemCode.BAD_PRICE, columns.table().at(row, column), found, message));
+    return Problem.of(ProblemCode.BAD_PRICE, variant, columns.table().at(row, column));
   }
 }

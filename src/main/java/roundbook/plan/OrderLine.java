@@ -1,5 +1,7 @@
 package roundbook.plan;
 
+import roundbook.buying.LeastTips;
+import roundbook.buying.LogLengths;
 import roundbook.units.Length;
 
 /**
@@ -11,6 +13,17 @@ import roundbook.units.Length;
  * @param midTo largest middle diameter
  * @param walls the walls they are for, such as {@code N S}
  * @param needed whether rounds are missing without them; otherwise they are spares
+ * @param butt how long a butt log is to be, whose flare is sawn off
+ * @param second how long another log is to be
+ * @param tips how thick the thin end is to be
  */
 public record OrderLine(
-    int count, Length least, Length midFrom, Length midTo, String walls, boolean needed) {}
+    int count,
+    Length least,
+    Length midFrom,
+    Length midTo,
+    String walls,
+    boolean needed,
+    LogLengths butt,
+    LogLengths second,
+    LeastTips tips) {}

@@ -54,6 +54,12 @@ public final class Planner {
     return of(job, choice, List.of());
   }
 
+  /** Returns the plan of a job of which nothing is planned yet: it has no round. */
+  public static Plan unplanned(Job job) {
+    Choice.Score none = new Choice.Score(0, 0, 0, 0, 0, 0);
+    return of(job, new Choice(List.of(), job.logs(), none, Optional.empty(), List.of()));
+  }
+
   /**
    * Makes the plan of a choice that was made from a shared yard.
    *

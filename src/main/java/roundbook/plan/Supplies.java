@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
+import roundbook.buying.LeastTips;
+import roundbook.buying.LogLengths;
 import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.job.Setting;
@@ -108,14 +110,25 @@ final class Supplies {
     return lines;
   }
 
-  private static OrderLine of(Shortage.Missing missing) {
+  private OrderLine of(Shortage.Missing missing) {
+    return line(missing.count(), missing.midFrom(), missing.midTo(), missing.walls(), true);
+  }
+
+  /** Returns a line with the lengths and tips that a yard is told; all its walls are as long. */
+  private OrderLine line(int count, Length from, Length to, String names, boolean needed) {
+    List<String> walls = List.of(names.split(" "));
+    Wall wall = job.building().wall(walls.get(0)).orElseThrow();
+    Length trimmed = fit.trimmed(wall);
     return new OrderLine(
-        missing.count(),
-        missing.least(),
-        missing.midFrom(),
-        missing.midTo(),
-        missing.walls(),
-        true);
+        count,
+        fit.least(wall),
+        from,
+        to,
+        names,
+        needed,
+        LogLengths.of(job.rules(), trimmed, true),
+        LogLengths.of(job.rules(), trimmed, false),
+        LeastTips.of(job.rules(), job.building(), wall, from));
   }
 
   private OrderLine spares(ClassSupply supply) {
@@ -130,7 +143,7 @@ final class Supplies {
     Length from = mids.get(mids.size() / 4).roundedTo(step);
     Length to = mids.get(mids.size() * 3 / 4).roundedTo(step);
     int count = supply.sparesWanted() - supply.spare();
-    return new OrderLine(count, supply.least(), from, to, supply.walls(), false);
+    return line(count, from, to, supply.walls(), false);
   }
 
   private static boolean within(Log log, Length least, Length above) {

@@ -146,10 +146,7 @@ final class BalanceJob {
         : cut;
   }
 
-  /**
-   * Lets each place take only the logs that wishes, pins, keeping and what is built let in; two
-   * short logs of a round that is not built lie nowhere.
-   */
+  /** Lets each place take only the logs that wishes, pins, keeping and what is built let in. */
   private void restrict(BalanceTask.Builder builder) {
     for (int at = 0; at < places.count(); at++) {
       int place = at;
@@ -169,11 +166,6 @@ final class BalanceJob {
           logs(log -> !isSettled(job.logs().get(log)) && !places.serving(log, wall).isEmpty());
       if (!allowed.equals(serving)) {
         builder.only(here, allowed);
-      }
-    }
-    for (int pair = 0; pair < places.paired().pairs().size(); pair++) {
-      if (places.paired().pairs().get(pair).place().round() > places.rounds()) {
-        builder.exclude(job.logs().size() + pair);
       }
     }
   }

@@ -71,7 +71,7 @@ public final class BalancedChooser implements Chooser {
     }
     Choice.Score none = new Choice.Score(0, 0, 0, 0, 0, 0);
     Optional<Shortage> shortage = new Wanted(paired).shortage(wanted, 0);
-    return new Choice(List.of(), job.logs(), none, shortage, List.of());
+    return new Choice(List.of(), job.logs(), none, shortage, problems(job, 0));
   }
 
   private static Places fillable(Places most) {

@@ -298,10 +298,7 @@ public final class Places {
   /** Returns a pin that no log can keep in these rounds; empty when all can. */
   static Optional<Phrase> reasonAgainst(Pin pin, Job job, int rounds) {
     if (pin.round().isPresent() && pin.round().getAsInt() > rounds) {
-      return Optional.of(
-          Phrase.of("bad-pin.not-built")
-              .with("round", pin.round().getAsInt())
-              .with("rounds", rounds));
+      return Optional.of(Phrase.of("bad-pin.not-built").with("round", pin.round().getAsInt()));
     }
     return pin.againstButt(job.building(), job.rules());
   }

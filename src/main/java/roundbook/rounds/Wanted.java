@@ -65,7 +65,7 @@ final class Wanted {
     boolean told =
         job.rules().rounds().isPresent()
             || job.rules().optionalLength(Setting.WALL_HEIGHT).isPresent();
-    int goal = Math.max(1, told ? wanted : built);
+    int goal = told ? wanted : Math.max(1, built);
     if (built >= goal) {
       return Optional.empty();
     }

@@ -14,9 +14,6 @@ import roundbook.job.Piece;
  * @param stations two or more stations at rising distances
  */
 public record RoundProfile(List<Station> stations) {
-  /** Stations nearer than this to a cut are the cut: they would be one when they are moved. */
-  private static final double ROUNDING = 1e-9;
-
   /**
    * One diameter at one distance.
    *
@@ -107,10 +104,10 @@ public record RoundProfile(List<Station> stations) {
     double length = to - from;
     List<Station> part = new ArrayList<>();
     part.add(new Station(0, at(from)));
+    // Shifted first: two distances that differ by a rounding may be one when they are shifted.
     stations.stream()
         .map(station -> new Station(station.distance() - from, station.diameter()))
-        .filter(station -> station.distance() > ROUNDING)
-        .filter(station -> station.distance() < length - ROUNDING)
+        .filter(station -> station.distance() > 0 && station.distance() < length)
         .forEach(part::add);
     part.add(new Station(length, at(to)));
     return new RoundProfile(part);

@@ -93,7 +93,7 @@ class MainTest {
       value = {
         "no walls | 3 | give --walls",
         "walls 18 | 3 | is not two lengths",
-        "walls 60x60 | 3 | do not make one round",
+        "walls 60x60 | 4 | do not make one round",
         "set Chinking_gap=wide | 3 | bad-setting",
         "set Nonsense=1 | 3 | there is no setting Nonsense"
       })

@@ -19,13 +19,15 @@ class OptionsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "check x.csv -o y.xlsx, error: check takes no -o; it is an option of plan and replan",
-    "check x.csv --force, error: check takes no --force; it is an option of plan and replan",
+    "check x.csv -o y.xlsx, error: check takes no -o; it is an option of order and plan"
+        + " and replan",
+    "check x.csv --force, error: check takes no --force; it is an option of order and plan"
+        + " and replan",
     "check x.csv --template=t.xlsx, error: check takes no --template",
     "check x.csv --no-pictures, error: check takes no --no-pictures",
     "check x.csv --resume, error: check takes no --resume; it is an option of plan",
-    "replan x.xlsx --walls 20x14, error: replan takes no --walls; it is an option of check and"
-        + " plan",
+    "replan x.xlsx --walls 20x14, error: replan takes no --walls; it is an option of order and"
+        + " check and plan",
     "replan x.xlsx --units mm, error: replan takes no --units",
     "replan x.xlsx --yard y.csv, error: replan takes no --yard",
     "replan x.xlsx --recursive, error: replan takes no --recursive",

@@ -105,8 +105,7 @@ class PlacesTest {
   @Test
   void pinsThatCannotBeKeptAreSaid() {
     Job job = job(Log.Wish.ANYWHERE, Log.Keep.ANY, List.of());
-    assertEquals(
-        "the pin asks for round 3, and the plan has 2", reason(pin(3, "N", "L1", ""), job));
+    assertEquals("round 3 is not built", reason(pin(3, "N", "L1", ""), job));
     assertEquals("", reason(pin(2, "N", "L1", ""), job));
     assertEquals("", reason(pin(0, "N", "L1", "NW"), job));
     boolean start = job.rules().clockwise(1);

@@ -3,9 +3,15 @@ package roundbook.report.form;
 import roundbook.report.frame.Cells;
 
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import roundbook.job.Job;
+import roundbook.job.Price;
+import roundbook.job.Price.Basis;
 import roundbook.job.Setting;
 import roundbook.job.SettingKind;
 import roundbook.page.Area;
@@ -23,7 +29,7 @@ import roundbook.problem.words.Sentences;
 import roundbook.units.LengthUnit;
 
 /**
- * The job workbook that a builder fills in: job, walls, logs, openings, pins.
+ * The job workbook that a builder fills in: job, walls, logs, prices, openings, pins.
  *
  * <p>Every sheet has its headings in the first row. Cells for lengths take text, so that a
  * spreadsheet makes no date of a fraction. On the sheet Job a value left blank takes the default
@@ -37,12 +43,14 @@ import roundbook.units.LengthUnit;
 public final class JobBook {
   private static final int BLANK_LOGS = 120;
   private static final int BLANK_PLACES = 20;
+  private static final int BLANK_PRICES = 8;
+  private static final Optional<Price> NO_PRICE = Optional.empty();
   private static final String WALL_NAMES = "'Walls'!$A$2:$A$5";
 
   private final LengthUnit unit;
-  private final JobExample example;
+  private final JobFilling example;
 
-  private JobBook(LengthUnit unit, JobExample example) {
+  private JobBook(LengthUnit unit, JobFilling example) {
     this.unit = unit;
     this.example = example;
   }
@@ -57,10 +65,17 @@ public final class JobBook {
     return new JobBook(unit, JobExample.cabin(unit)).book();
   }
 
+  /** Returns the sheets of a job that has no log yet, with an empty tally to fill in. */
+  public static List<Sheet> filled(Job job) {
+    return new JobBook(job.rules().unit(), new JobValues(job)).sheets();
+  }
+
   private Book book() {
-    return Book.of(
-        Book.Properties.titled("Job workbook"),
-        List.of(job(), walls(), logs(), openings(), pins()));
+    return Book.of(Book.Properties.titled("Job workbook"), sheets());
+  }
+
+  private List<Sheet> sheets() {
+    return List.of(job(), walls(), logs(), prices(), openings(), pins());
   }
 
   private SheetBuilder sheet(String name, double... widths) {
@@ -156,6 +171,47 @@ public final class JobBook {
     return sheet.rule(wallOf(column(sheet, 12))).build();
   }
 
+  /** Returns what yards ask for logs, a way of selling a row; the prices have names of their own. */
+  private Sheet prices() {
+    SheetBuilder sheet = sheet("Prices", 26, 12, 14, 16, 50);
+    head(sheet, "Basis", "Price", "For lines", "Delivery a load", "Remarks");
+    List<Price> prices = example.prices();
+    for (int number = 1; number <= Math.max(BLANK_PRICES, prices.size()); number++) {
+      sheet.nextRow();
+      price(sheet, number, number <= prices.size() ? Optional.of(prices.get(number - 1)) : NO_PRICE);
+    }
+    String[] bases = Stream.of(Basis.values()).map(Basis::words).toArray(String[]::new);
+    choose(sheet, 1, "Basis", bases);
+    return sheet.build();
+  }
+
+  private static void price(SheetBuilder sheet, int number, Optional<Price> price) {
+    String lines =
+        price.stream()
+            .flatMap(each -> each.lines().stream().sorted())
+            .map(String::valueOf)
+            .collect(Collectors.joining(", "));
+    sheet
+        .add(text(price.map(each -> each.basis().words()).orElse("")))
+        .add(money(price.map(Price::price)).named(Book.nameOf("Price", number)))
+        .add(text(lines))
+        .add(money(price.flatMap(Price::delivery)).named(Book.nameOf("Delivery", number)))
+        .add(text(""));
+  }
+
+  private static Cell text(String text) {
+    return text.isEmpty()
+        ? Cell.blank(Role.TYPED_IN_TEXT)
+        : Cell.text(text).role(Role.TYPED_IN_TEXT);
+  }
+
+  private static Cell money(Optional<BigDecimal> money) {
+    return money
+        .map(each -> Cell.number(each.doubleValue()).role(Role.TYPED_IN))
+        .orElseGet(() -> Cell.blank(Role.TYPED_IN))
+        .format(Cell.Format.GENERAL);
+  }
+
   private Sheet openings() {
     SheetBuilder sheet = sheet("Openings", 18, 8, 18, 14, 14, 14, 22, 36);
     String small = " (" + unit.symbol() + ")";
@@ -192,11 +248,7 @@ public final class JobBook {
       sheet.nextRow();
       for (int column = 0; column < wide; column++) {
         boolean filled = index < rows.size();
-        String text = filled ? rows.get(index).get(column) : "";
-        sheet.add(
-            text.isEmpty()
-                ? Cell.blank(Role.TYPED_IN_TEXT)
-                : Cell.text(text).role(Role.TYPED_IN_TEXT));
+        sheet.add(text(filled ? rows.get(index).get(column) : ""));
       }
     }
   }

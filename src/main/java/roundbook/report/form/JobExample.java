@@ -12,7 +12,7 @@ import roundbook.units.LengthUnit;
  *
  * <p>The cabin's logs follow a fixed pattern of lengths and diameters; no log of it was measured.
  */
-final class JobExample {
+final class JobExample implements JobFilling {
   private static final int LONG_LOGS = 19;
   private static final int SHORT_LOGS = 20;
   private static final int OFFCUTS = 2;
@@ -37,7 +37,8 @@ final class JobExample {
   }
 
   /** Returns the text of a setting; empty takes the default. */
-  String setting(Setting setting) {
+  @Override
+  public String setting(Setting setting) {
     return switch (setting) {
       case UNITS -> unit == LengthUnit.INCH && !filled ? "" : unit.symbol();
       case PAPER -> unit.metric() ? "a4" : "";
@@ -49,7 +50,8 @@ final class JobExample {
   }
 
   /** Returns the four walls, without lengths when nothing is filled in. */
-  List<List<String>> walls() {
+  @Override
+  public List<List<String>> walls() {
     String across = filled ? tape(240) : "";
     String deep = filled ? tape(192) : "";
     return List.of(
@@ -60,7 +62,8 @@ final class JobExample {
   }
 
   /** Returns the rows of the tally. */
-  List<List<String>> logs() {
+  @Override
+  public List<List<String>> logs() {
     List<List<String>> rows = new ArrayList<>();
     if (filled) {
       for (int index = 0; index < LONG_LOGS + SHORT_LOGS + OFFCUTS; index++) {
@@ -105,7 +108,8 @@ final class JobExample {
   }
 
   /** Returns a door and a window. */
-  List<List<String>> openings() {
+  @Override
+  public List<List<String>> openings() {
     if (!filled) {
       return List.of();
     }
@@ -116,7 +120,8 @@ final class JobExample {
   }
 
   /** Returns one settled place. */
-  List<List<String>> pins() {
+  @Override
+  public List<List<String>> pins() {
     return filled ? List.of(List.of("1", "S", "1", "", "the soundest, under the door")) : List.of();
   }
 

@@ -13,6 +13,12 @@ public enum Tab {
   START,
   /** The notch numbers of every round. */
   NOTCH_CHART,
+  /** What an order costs; in the workbook of an order. */
+  COST,
+  /** What is hauled with what; in the workbook of an order. */
+  LOADS,
+  /** The trees to mark; in the workbook of an order. */
+  TREES,
   /** Corner readings. */
   LEVELS,
   /** What is cut and measured. */

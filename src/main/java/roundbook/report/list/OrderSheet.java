@@ -17,7 +17,8 @@ import roundbook.rounds.Shortage;
 
 /** The one page for the yard: what is still wanted, and a tally to fill in. */
 final class OrderSheet {
-  private static final double[] WIDTHS = {11, 15, 13, 13, 12, 16, 20};
+  private static final double[] WIDTHS = {8, 12, 12, 12, 12, 9, 9, 9, 9, 9, 12};
+  private static final int[] TALLY = {1, 1, 1, 1, 1, 3, 3};
   private static final int LEAST_ROWS = 6;
   private static final int MOST_ROWS = 18;
 
@@ -32,8 +33,10 @@ final class OrderSheet {
       return List.of(list.text(Role.PLAIN_BOLD, context.text("order.none")).build());
     }
     Cells cells = new Cells(context);
-    list.text(Role.PLAIN, context.text("order.note")).headOf("order.head");
+    list.text(Role.PLAIN, context.text("order.note"));
+    list.headOf("order.head", cells.withUnit(order.get(0).second().over()));
     order.forEach(line -> list.row(row(context, cells, line)));
+    why(context, list);
     context
         .plan()
         .choice()
@@ -48,12 +51,28 @@ final class OrderSheet {
   private static List<Cell> row(CrewContext context, Cells cells, OrderLine line) {
     return List.of(
         cells.count(line.count()).role(Role.LARGE),
-        cells.tape(line.least()).role(Role.BODY_BOLD).align(Cell.Align.CENTRE),
+        cells.tape(line.butt().ask()).role(Role.BODY_BOLD).align(Cell.Align.CENTRE),
+        cells.tape(line.butt().midAt()),
+        cells.tape(line.second().ask()).role(Role.BODY_BOLD).align(Cell.Align.CENTRE),
+        cells.tape(line.second().midAt()),
         cells.printed(line.midFrom()),
         cells.printed(line.midTo()),
+        cells.printed(line.tips().least()),
+        cells.printed(line.tips().better()),
         cells.centre(line.walls()),
-        cells.word(line.needed() ? "order.needed" : "order.spare"),
-        cells.text(why(context, line)));
+        cells.word(line.needed() ? "order.needed" : "order.spare"));
+  }
+
+  /** Says what the lines are for: those that rounds lack, and those that only stand in. */
+  private static void why(CrewContext context, ListSheet list) {
+    Plan plan = context.plan();
+    int wanted = plan.choice().shortage().map(Shortage::wanted).orElse(plan.rounds());
+    if (plan.order().stream().anyMatch(OrderLine::needed)) {
+      list.text(Role.PLAIN_BOLD, context.text("order.needed.why", plan.rounds(), wanted));
+    }
+    if (plan.order().stream().anyMatch(line -> !line.needed())) {
+      list.text(Role.PLAIN, context.text("order.spare.why"));
+    }
   }
 
   private static String proof(CrewContext context, Cells cells, Shortage.Proof proof) {
@@ -65,20 +84,12 @@ final class OrderSheet {
         proof.oneFewer());
   }
 
-  private static String why(CrewContext context, OrderLine line) {
-    Plan plan = context.plan();
-    int wanted = plan.choice().shortage().map(each -> each.wanted()).orElse(plan.rounds());
-    return line.needed()
-        ? context.text("order.needed.why", plan.rounds(), wanted)
-        : context.text("order.spare.why");
-  }
-
   private static void tally(CrewContext context, ListSheet list) {
     list.heading(context.text("order.tally", new Cells(context).unitWord()));
-    list.headOf("order.tally.head");
+    list.spans(TALLY).headOf("order.tally.head");
     int ordered = context.plan().order().stream().mapToInt(OrderLine::count).sum();
     int rows = Math.max(LEAST_ROWS, Math.min(MOST_ROWS, ordered));
-    List<Cell> empty = Collections.nCopies(WIDTHS.length, Cell.blank(Role.BODY));
+    List<Cell> empty = Collections.nCopies(TALLY.length, Cell.blank(Role.BODY));
     for (int index = 0; index < rows; index++) {
       list.row(empty);
     }

@@ -276,7 +276,9 @@ public final class PlainTables {
   private PlainTable order() {
     return new PlainTable(
         "order",
-        decimals.header("count,length_#,mid_from_#,mid_to_#,walls,for"),
+        decimals.header(
+            "count,length_#,mid_from_#,mid_to_#,walls,for,butt_ask_length_#,butt_mid_at_#,"
+                + "second_ask_length_#,second_mid_at_#,least_tip_#,better_tip_#"),
         plan.order().stream().map(this::orderRow).toList());
   }
 
@@ -286,6 +288,14 @@ public final class PlainTables {
     row.addAll(decimals.of(line.least(), line.midFrom(), line.midTo()));
     row.add(line.walls());
     row.add(line.needed() ? "needed" : "spare");
+    row.addAll(
+        decimals.of(
+            line.butt().ask(),
+            line.butt().midAt(),
+            line.second().ask(),
+            line.second().midAt(),
+            line.tips().least(),
+            line.tips().better()));
     return row;
   }
 

@@ -32,7 +32,7 @@ class JobBookTest {
   @Test
   void itHasTheSheetsOfAJob() {
     List<String> names = JobBook.blank(LengthUnit.INCH).sheets().stream().map(Sheet::name).toList();
-    assertEquals(List.of("Job", "Walls", "Logs", "Openings", "Pins"), names);
+    assertEquals(List.of("Job", "Walls", "Logs", "Prices", "Openings", "Pins"), names);
   }
 
   @ParameterizedTest

@@ -255,8 +255,11 @@ class ListSheetsTest {
     Sheet sheet = ListFixtures.only(OrderSheet.sheets(context));
     assertEquals(1, sheet.page().fit().tall());
     List<String> line = under(sheet, "How many", 1).get(0);
-    assertEquals(List.of("6", "24' 10\"", "10", "12", "N S", "■ needed"), line.subList(0, 6));
-    assertTrue(line.get(6).contains("6 of 9"));
+    assertEquals(
+        List.of("6", "28' 0\"", "14' 5\"", "26' 0\"", "12' 5\"", "10", "12"), line.subList(0, 7));
+    assertEquals(List.of("N S", "■ needed"), line.subList(9, 11));
+    assertTrue(
+        ListFixtures.texts(sheet).stream().anyMatch(text -> text.contains("6 of 9 rounds")));
   }
 
   @Test

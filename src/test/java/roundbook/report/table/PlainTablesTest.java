@@ -299,8 +299,13 @@ class PlainTablesTest {
     CrewContext context = ListFixtures.of(PlanFixtures.inches().wanting(9).plan(6));
     PlainTable table = table(context, "order");
     assertEquals(
-        "count,length_in,mid_from_in,mid_to_in,walls,for", String.join(",", table.header()));
+        "count,length_in,mid_from_in,mid_to_in,walls,for,butt_ask_length_in,butt_mid_at_in,"
+            + "second_ask_length_in,second_mid_at_in,least_tip_in,better_tip_in",
+        String.join(",", table.header()));
     assertEquals(context.plan().order().size(), table.rows().size());
-    assertEquals(List.of("6", "298", "10", "12", "N S", "needed"), table.rows().get(0));
+    // A wall of 24 ft: 294 in trimmed; a butt log has 24 in of flare before it, and both 2 in.
+    assertEquals(
+        List.of("6", "298", "10", "12", "N S", "needed", "336", "173", "312", "149"),
+        table.rows().get(0).subList(0, 10));
   }
 }

@@ -1,0 +1,67 @@
+package roundbook.buying;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import roundbook.job.BuildRules;
+import roundbook.job.Job;
+import roundbook.job.Price;
+import roundbook.problem.Problem;
+import roundbook.problem.Read;
+
+/**
+ * All that is worked out before a log is owned.
+ *
+ * @param rules the job's rules
+ * @param order what to ask a yard for
+ * @param prices what yards ask, as the builder typed it
+ * @param cost what it costs by those prices
+ * @param loads how it is hauled; empty where no trailer is named
+ * @param trees the trees that hold such logs; empty where no height is named
+ */
+public record Purchase(
+    BuildRules rules,
+    Order order,
+    List<Price> prices,
+    Cost cost,
+    Optional<Loads> loads,
+    Optional<Trees> trees) {
+  /** Copies the list. */
+  public Purchase {
+    prices = List.copyOf(prices);
+  }
+
+  /** Works out the order of a whole job; the logs that it has already do not count. */
+  public static Read<Purchase> of(Job job) {
+    Read<Order> order = Order.of(job.rules(), job.building());
+    return order.value().isEmpty()
+        ? Read.failed(order.problems())
+        : of(job.rules(), order.value().get(), job.prices());
+  }
+
+  /** Works out the cost and the loads of an order; without loads where the trailer is refused. */
+  public static Read<Purchase> of(BuildRules rules, Order order, List<Price> prices) {
+    Read<Optional<Loads>> packed = Loads.of(rules, order.items());
+    List<Problem> problems = new ArrayList<>(packed.problems());
+    if (packed.value().isEmpty()) {
+      return Read.failed(problems);
+    }
+    Optional<Loads> loads = packed.value().get();
+    OptionalInt count =
+        loads.map(all -> OptionalInt.of(all.loads().size())).orElse(OptionalInt.empty());
+    Cost cost = Cost.of(order, rules, prices, count);
+    return Read.of(
+        new Purchase(rules, order, prices, cost, loads, Trees.of(order, rules)), problems);
+  }
+
+  /** Returns what the other prices, which do not count, would make of the lines they are for. */
+  public List<Cost.LineCost> otherOffers() {
+    List<Cost.LineCost> others = new ArrayList<>();
+    for (Line line : order.lines()) {
+      List<Cost.LineCost> offers = Cost.offers(line, rules, prices);
+      others.addAll(offers.subList(Math.min(1, offers.size()), offers.size()));
+    }
+    return others;
+  }
+}
