@@ -65,9 +65,7 @@ final class OrderRun {
 
   Outcome outcome() throws IOException {
     Read<List<Table>> tables =
-        isWallsAlone()
-            ? Read.of(List.of(), List.of())
-            : Sources.all(file, run.options().tallies());
+        isWallsAlone() ? Read.of(List.of(), List.of()) : Sources.all(file, run.options().tallies());
     if (tables.value().isEmpty()) {
       return refused(tables.problems());
     }
@@ -87,9 +85,7 @@ final class OrderRun {
   /** Names a job of which only walls are given after them. */
   private Job named(Job job) {
     boolean nameless = isWallsAlone() && job.rules().text(Setting.JOB_NAME).isBlank();
-    return nameless
-        ? job.with(job.rules().with(Setting.JOB_NAME, name(), Origin.OPTION))
-        : job;
+    return nameless ? job.with(job.rules().with(Setting.JOB_NAME, name(), Origin.OPTION)) : job;
   }
 
   private Outcome write(Job job, Purchase purchase, List<Problem> problems) throws IOException {
@@ -139,8 +135,7 @@ final class OrderRun {
 
   private CrewContext context(Plan none, int revision) {
     boolean pictures = run.options().book().pictures();
-    return CrewContext.of(
-        none, List.of(), new Issue(revision, name(), Version.NUMBER, pictures));
+    return CrewContext.of(none, List.of(), new Issue(revision, name(), Version.NUMBER, pictures));
   }
 
   /** Returns the file's name, or the walls where only they are given. */

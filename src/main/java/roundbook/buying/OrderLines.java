@@ -66,8 +66,7 @@ final class OrderLines {
   Order order(int rounds, List<Order.Lack> lacks) {
     List<Line> lines = new ArrayList<>();
     for (Order.Lack lack : lacks) {
-      Group group =
-          new Group(lack.walls(), new Rounds(1, rounds), lack.band(), lack.band().from());
+      Group group = new Group(lack.walls(), new Rounds(1, rounds), lack.band(), lack.band().from());
       lines.addAll(lines(lines.size() + 1, group, lack.count()));
     }
     return new Order(building, sizes, lines, species);

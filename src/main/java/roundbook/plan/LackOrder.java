@@ -28,12 +28,12 @@ public final class LackOrder {
   }
 
   private static Optional<Order> of(Job job, Shortage shortage) {
-    boolean brings = shortage.proof().filter(proof -> proof.rounds() > shortage.built()).isPresent();
+    boolean brings =
+        shortage.proof().filter(proof -> proof.rounds() > shortage.built()).isPresent();
     if (brings && !shortage.missing().isEmpty()) {
       List<Order.Lack> lacks =
           shortage.missing().stream().map(missing -> lack(job, missing)).toList();
-      return Optional.of(
-          Order.ofLacks(job.rules(), job.building(), shortage.wanted(), lacks));
+      return Optional.of(Order.ofLacks(job.rules(), job.building(), shortage.wanted(), lacks));
     }
     BigDecimal wanted = BigDecimal.valueOf(shortage.wanted());
     BuildRules rules = job.rules().with(Setting.ROUNDS, wanted, Origin.OPTION);

@@ -29,8 +29,18 @@ class OrderRunTest {
     assertEquals(
         0,
         order(
-            "--walls", "20x16", "--height", "8' 6\"", "--set", "Band_most=1 1/2", "--set",
-            "Load_most=10000", "-o", folder.toString(), "--tables", tables.toString()));
+            "--walls",
+            "20x16",
+            "--height",
+            "8' 6\"",
+            "--set",
+            "Band_most=1 1/2",
+            "--set",
+            "Load_most=10000",
+            "-o",
+            folder.toString(),
+            "--tables",
+            tables.toString()));
     assertTrue(Files.exists(folder.resolve("20x16 - order rev1.xlsx")));
     List<String> order = Files.readAllLines(tables.resolve("order.csv"));
     assertEquals(
@@ -78,7 +88,8 @@ class OrderRunTest {
     assertEquals(0, order(book.toString(), "--tables", again.toString()), err());
     assertTrue(Files.exists(folder.resolve(walls + " - order rev2.xlsx")));
     assertEquals(
-        Files.readString(tables.resolve("order.csv")), Files.readString(again.resolve("order.csv")));
+        Files.readString(tables.resolve("order.csv")),
+        Files.readString(again.resolve("order.csv")));
     err.reset();
     assertEquals(3, run("plan", book.toString()));
     assertTrue(err().contains("there is no log yet; roundbook order FILE says what to buy"), err());
@@ -97,7 +108,13 @@ class OrderRunTest {
     assertEquals(
         4,
         run(
-            "plan", tally.toString(), "--walls", "24x18", "--rounds", "9", "--tables",
+            "plan",
+            tally.toString(),
+            "--walls",
+            "24x18",
+            "--rounds",
+            "9",
+            "--tables",
             tables.toString()),
         err());
     assertTrue(Files.exists(folder.resolve("short - order rev1.xlsx")));

@@ -19,8 +19,8 @@ import roundbook.report.frame.Tab;
  * What the order costs, by formulas from the prices on the sheet Prices.
  *
  * <p>A row a line: the cost of all its logs, and how much of that is for spares and for what is
- * sawn off in length. Under them bringing the loads, the total, and what that is for a round, a foot
- * of log and a square foot of wall.
+ * sawn off in length. Under them bringing the loads, the total, and what that is for a round, a
+ * foot of log and a square foot of wall.
  */
 final class CostSheet {
   private static final double[] WIDTHS = {7, 9, 24, 12, 11, 13, 13, 13};
@@ -53,8 +53,10 @@ final class CostSheet {
     return List.of(
         buy.cells().count(line.line().number()),
         buy.cells().count(line.line().count().all()),
-        buy.cells().text(buy.text("buy.basis." + line.of().basis().name().toLowerCase(
-            java.util.Locale.ROOT))),
+        buy.cells()
+            .text(
+                buy.text(
+                    "buy.basis." + line.of().basis().name().toLowerCase(java.util.Locale.ROOT))),
         Cell.number(line.quantity().doubleValue()).format(Format.GENERAL),
         Cell.formula(price(line), line.of().price().doubleValue()).format(Format.GENERAL),
         money("ROUND(D" + row + "*E" + row + ",2)", line.cost()),
@@ -89,8 +91,7 @@ final class CostSheet {
             each ->
                 list.row(
                     buy.cells().text(buy.text("buy.cost.delivery", each.loads())),
-                    money(
-                        "ROUND(" + each.loads() + "*" + delivery() + ",2)", each.cost())));
+                    money("ROUND(" + each.loads() + "*" + delivery() + ",2)", each.cost())));
     String all = COST + logs + (cost.delivery().isPresent() ? "+" + COST + (logs + 1) : "");
     String total = COST + list.next();
     list.row(label("buy.cost.total"), total(all, cost.total()));

@@ -27,7 +27,6 @@ final class OrderLinesSheet {
   private static final double[] WIDTHS = {6, 9, 9, 12, 12, 12, 9, 9, 13, 11, 9, 8, 8, 11};
   private static final double CHART_HEIGHT = 190;
 
-
   /** Room kept for texts that stand higher than they were reckoned. */
   private static final double DOUBT = 50;
 
@@ -182,8 +181,7 @@ final class OrderLinesSheet {
 
   private static Cell money(Optional<BigDecimal> money) {
     return money
-        .map(
-            each -> Cell.number(each.doubleValue()).role(Role.NUMBER).format(Format.DECIMAL_2))
+        .map(each -> Cell.number(each.doubleValue()).role(Role.NUMBER).format(Format.DECIMAL_2))
         .orElseGet(() -> Cell.text("–").role(Role.BODY_CENTRE));
   }
 }

@@ -57,7 +57,8 @@ final class OrderStart {
   }
 
   private void walls() {
-    fact("buy.walls", String.join(", ", order.building().walls().stream().map(this::wall).toList()));
+    fact(
+        "buy.walls", String.join(", ", order.building().walls().stream().map(this::wall).toList()));
     if (order.isWhole()) {
       rounds();
     }
@@ -76,8 +77,7 @@ final class OrderStart {
         buy.text(
             "buy.sizes.are",
             String.join(
-                ", ",
-                order.sizes().rounds().stream().map(buy.cells().formats()::mark).toList()),
+                ", ", order.sizes().rounds().stream().map(buy.cells().formats()::mark).toList()),
             buy.context().rules().unit().symbol()));
   }
 
@@ -104,9 +104,7 @@ final class OrderStart {
     boolean priced = !buy.purchase().cost().lines().isEmpty();
     fact(
         "buy.cost",
-        priced
-            ? buy.money(buy.purchase().cost().total())
-            : buy.text("buy.cost.unknown"));
+        priced ? buy.money(buy.purchase().cost().total()) : buy.text("buy.cost.unknown"));
   }
 
   private void fact(String key, String value) {

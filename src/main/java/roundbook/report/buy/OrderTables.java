@@ -18,7 +18,8 @@ import roundbook.units.Bulk;
  *
  * <p>Volume, weight and cost of a line are those of all its logs, spares among them; the weight is
  * the usual one in {@code order} and the most in {@code loads}. Lengths are in inches or
- * millimetres, volumes in cubic feet or metres, weights in pounds or kilograms, as the headings say.
+ * millimetres, volumes in cubic feet or metres, weights in pounds or kilograms, as the headings
+ * say.
  *
  * <pre>{@code
  * line,walls,rounds,from,logs,spares,least_length_in,ask_length_in,mid_from_in,…

@@ -1,7 +1,5 @@
 package roundbook.report.form;
 
-import roundbook.report.frame.Cells;
-
 
 import java.math.BigDecimal;
 import java.util.List;
@@ -171,14 +169,17 @@ public final class JobBook {
     return sheet.rule(wallOf(column(sheet, 12))).build();
   }
 
-  /** Returns what yards ask for logs, a way of selling a row; the prices have names of their own. */
+  /**
+   * Returns what yards ask for logs, a way of selling a row; the prices have names of their own.
+   */
   private Sheet prices() {
     SheetBuilder sheet = sheet("Prices", 26, 12, 14, 16, 50);
     head(sheet, "Basis", "Price", "For lines", "Delivery a load", "Remarks");
     List<Price> prices = example.prices();
     for (int number = 1; number <= Math.max(BLANK_PRICES, prices.size()); number++) {
       sheet.nextRow();
-      price(sheet, number, number <= prices.size() ? Optional.of(prices.get(number - 1)) : NO_PRICE);
+      price(
+          sheet, number, number <= prices.size() ? Optional.of(prices.get(number - 1)) : NO_PRICE);
     }
     String[] bases = Stream.of(Basis.values()).map(Basis::words).toArray(String[]::new);
     choose(sheet, 1, "Basis", bases);

@@ -258,8 +258,7 @@ class ListSheetsTest {
     assertEquals(
         List.of("6", "28' 0\"", "14' 5\"", "26' 0\"", "12' 5\"", "10", "12"), line.subList(0, 7));
     assertEquals(List.of("N S", "■ needed"), line.subList(9, 11));
-    assertTrue(
-        ListFixtures.texts(sheet).stream().anyMatch(text -> text.contains("6 of 9 rounds")));
+    assertTrue(ListFixtures.texts(sheet).stream().anyMatch(text -> text.contains("6 of 9 rounds")));
   }
 
   @Test
