@@ -51,7 +51,7 @@ final class CellStyles {
 
     @Override
     public int hashCode() {
-      int look = (role.ordinal() * 64 + format.ordinal()) * 8 + align.ordinal();
+      int look = (role.hashCode() * 31 + format.hashCode()) * 31 + align.hashCode();
       return (look * 16 + heavy) * 2 + (quoted ? 1 : 0);
     }
   }

@@ -1,5 +1,6 @@
 package roundbook.report.frame;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import roundbook.job.Wall;
@@ -56,7 +57,7 @@ public enum Tab {
 
   /** Returns the sheets after the walls, in the order of their tabs. */
   public static List<Tab> lists() {
-    return List.of(values()).subList(LEVELS.ordinal(), values().length);
+    return Arrays.stream(values()).dropWhile(tab -> tab != LEVELS).toList();
   }
 
   /** Returns the id that is the same in every language, such as {@code cut_list}. */

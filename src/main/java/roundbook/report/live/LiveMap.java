@@ -6,6 +6,7 @@ import roundbook.job.AsBuilt;
 import roundbook.job.Building;
 import roundbook.job.Wall;
 import roundbook.page.Area;
+import roundbook.page.Positions;
 import roundbook.plan.PiecePlan;
 import roundbook.plan.Plan;
 
@@ -18,6 +19,11 @@ import roundbook.plan.Plan;
 public record LiveMap(String sheet, Plan plan) {
   private static final int FIRST_RULE_ROW = 4;
   private static final int GAP_ROWS = 3;
+  private static final Positions<RuleLine> RULES = Positions.of(RuleLine.class);
+  private static final Positions<WallColumn> WALLS = Positions.of(WallColumn.class);
+  private static final Positions<RoundColumn> ROUNDS = Positions.of(RoundColumn.class);
+  private static final Positions<CornerColumn> CORNERS = Positions.of(CornerColumn.class);
+  private static final Positions<PieceColumn> PIECES = Positions.of(PieceColumn.class);
 
   /** The rules that formulas use, one a row. */
   public enum RuleLine {
@@ -211,7 +217,7 @@ public record LiveMap(String sheet, Plan plan) {
 
   /** Returns the row of a rule. */
   int ruleRow(RuleLine line) {
-    return FIRST_RULE_ROW + line.ordinal();
+    return FIRST_RULE_ROW + RULES.number(line) - 1;
   }
 
   /** Returns the row of the headings of the table of walls. */
@@ -236,15 +242,20 @@ public record LiveMap(String sheet, Plan plan) {
 
   /** Returns where a value of a corner in a round stands. */
   public String corner(int round, String corner, CornerColumn column) {
-    int from = 2 + column.ordinal() * building().corners().size();
+    int from = 2 + before(column);
     return Area.cell(cornerHeadRow() + round, from + building().corners().indexOf(corner))
         .on(sheet);
+  }
+
+  /** Returns how many columns of the table of corners stand before those of a value. */
+  private int before(CornerColumn column) {
+    return (CORNERS.number(column) - 1) * building().corners().size();
   }
 
   /** Returns where a value of all corners in a round stands. */
   public String corners(int round, CornerColumn column) {
     int corners = building().corners().size();
-    return Area.cell(cornerHeadRow() + round, 2 + column.ordinal() * corners)
+    return Area.cell(cornerHeadRow() + round, 2 + before(column))
         .sized(1, corners)
         .on(sheet);
   }
@@ -262,17 +273,17 @@ public record LiveMap(String sheet, Plan plan) {
   /** Returns where a value of a wall stands. */
   public String wall(Wall wall, WallColumn column) {
     int row = wallHeadRow() + 1 + walls().indexOf(wall);
-    return Area.cell(row, column.ordinal() + 1).on(sheet);
+    return Area.cell(row, WALLS.number(column)).on(sheet);
   }
 
   /** Returns where a value of a round stands. */
   public String round(int round, RoundColumn column) {
-    return Area.cell(roundHeadRow() + round, column.ordinal() + 1).on(sheet);
+    return Area.cell(roundHeadRow() + round, ROUNDS.number(column)).on(sheet);
   }
 
   /** Returns a column of the table of rounds, all rounds. */
   public String rounds(RoundColumn column) {
-    return Area.cell(roundHeadRow() + 1, column.ordinal() + 1)
+    return Area.cell(roundHeadRow() + 1, ROUNDS.number(column))
         .sized(Math.max(1, plan.rounds()), 1)
         .on(sheet);
   }
@@ -294,24 +305,24 @@ public record LiveMap(String sheet, Plan plan) {
     }
     List<AsBuilt.Place> places = halves().stream().map(PiecePlan.Half::place).toList();
     int row = pieceHeadRow() + 1 + plan.pieces().size() + places.indexOf(place);
-    return Area.cell(row, column.ordinal() + 1).on(sheet);
+    return Area.cell(row, PIECES.number(column)).on(sheet);
   }
 
   /** Returns where a value of the log of a round on a wall stands. */
   public String piece(int round, Wall wall, PieceColumn column) {
-    return Area.cell(pieceRow(round, wall), column.ordinal() + 1).on(sheet);
+    return Area.cell(pieceRow(round, wall), PIECES.number(column)).on(sheet);
   }
 
   /** Returns a column of the placed logs of one round. */
   public String pieces(int round, PieceColumn column) {
-    return Area.cell(pieceRow(round, walls().get(0)), column.ordinal() + 1)
+    return Area.cell(pieceRow(round, walls().get(0)), PIECES.number(column))
         .sized(walls().size(), 1)
         .on(sheet);
   }
 
   /** Returns a column of all placed logs, by round, then wall. */
   public String pieces(PieceColumn column) {
-    return Area.cell(pieceHeadRow() + 1, column.ordinal() + 1)
+    return Area.cell(pieceHeadRow() + 1, PIECES.number(column))
         .sized(Math.max(1, plan.pieces().size()), 1)
         .on(sheet);
   }

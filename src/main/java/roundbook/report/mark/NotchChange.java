@@ -10,6 +10,7 @@ import roundbook.notch.Notch;
 import roundbook.page.Area;
 import roundbook.page.Book;
 import roundbook.page.Cell;
+import roundbook.page.Positions;
 import roundbook.page.Role;
 import roundbook.page.Rule;
 import roundbook.page.SheetBuilder;
@@ -36,6 +37,7 @@ final class NotchChange {
 
   private static final String ROUND = "Change_round";
   private static final int FIRST_RESULT = 2;
+  private static final Positions<Result> COLUMNS = Positions.of(Result.class);
   private final Live live;
   private final SheetBuilder sheet;
 
@@ -143,13 +145,16 @@ final class NotchChange {
 
     /** Returns whether the result is a gap, which is flagged. */
     private boolean isGap() {
-      return ordinal() >= FIRST_BELOW.ordinal();
+      return switch (this) {
+        case FIRST_BELOW, SECOND_BELOW, FIRST_ABOVE, SECOND_ABOVE -> true;
+        default -> false;
+      };
     }
   }
 
   /** Returns the address of a result in the current row. */
   private String at(Result result) {
-    return Area.cell(sheet.row(), result.ordinal() + FIRST_RESULT).toString();
+    return Area.cell(sheet.row(), FIRST_RESULT + COLUMNS.number(result) - 1).toString();
   }
 
   /** Returns the round in hand: the lowest that is not cut. */
@@ -251,7 +256,7 @@ final class NotchChange {
     String small = cell + "<" + live.map().rule(RuleLine.GAP_LEAST);
     String large = cell + ">" + live.map().rule(RuleLine.GAP_MOST);
     String out = "AND(ISNUMBER(" + cell + "),OR(" + small + "," + large + "))";
-    Area area = Area.cell(sheet.row(), result.ordinal() + FIRST_RESULT);
+    Area area = Area.cell(sheet.row(), FIRST_RESULT + COLUMNS.number(result) - 1);
     sheet.rule(new Rule.LooksLike(area, out, Role.FLAG));
   }
 }

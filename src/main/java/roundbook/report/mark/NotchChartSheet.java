@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import roundbook.job.Wall;
 import roundbook.page.Area;
 import roundbook.page.Cell;
+import roundbook.page.Positions;
 import roundbook.page.PageSetup;
 import roundbook.page.PageSetup.Fit;
 import roundbook.page.PageSetup.Kind;
@@ -32,6 +33,7 @@ public final class NotchChartSheet {
   /** The row of the table's headings. */
   public static final int HEAD_ROW = 2;
 
+  private static final Positions<Column> COLUMNS = Positions.of(Column.class);
   private static final double[] WIDTHS = {8, 10, 13, 13, 13, 13, 8.5, 8.5, 11, 11, 7, 9, 8, 8};
   private static final int FIRST_MARK = 2;
   private static final int MARKS = 4;
@@ -271,21 +273,21 @@ public final class NotchChartSheet {
   /** Marks the lower marks of a round in which corners are put right: its page has those. */
   private void putRight(Course course) {
     String changed = new RoundLowers(live, course, sheet).changed();
-    int column = Column.LOWER_SHOULDER.ordinal() + 1;
+    int column = COLUMNS.number(Column.LOWER_SHOULDER);
     Area lowers = new Area(sheet.row(), column, sheet.row(), column + 1);
     sheet.rule(new Rule.LooksLike(lowers, changed, Role.CHANGED));
   }
 
   /** Turns gaps outside the limits, and necks that are too thin, black. */
   private void flags(int round) {
-    int first = Column.FIRST_GAP.ordinal() + 1;
+    int first = COLUMNS.number(Column.FIRST_GAP);
     Area gaps = new Area(sheet.row(), first, sheet.row(), first + 1);
     String cell = Area.cell(sheet.row(), first).toString();
     String small = cell + "<" + live.map().rule(RuleLine.GAP_LEAST);
     String large = cell + ">" + live.map().rule(RuleLine.GAP_MOST);
     String out = "AND(ISNUMBER(" + cell + "),OR(" + small + "," + large + "))";
     sheet.rule(new Rule.LooksLike(gaps, out, Role.FLAG));
-    Area neck = Area.cell(sheet.row(), Column.NECK.ordinal() + 1);
+    Area neck = Area.cell(sheet.row(), COLUMNS.number(Column.NECK));
     String drops =
         live.walls().stream()
             .map(wall -> live.map().wall(wall, WallColumn.DROP))

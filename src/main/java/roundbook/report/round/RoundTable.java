@@ -71,13 +71,18 @@ final class RoundTable {
     Column(int span) {
       this.span = span;
     }
+
+    /** Returns whether it is one of the boxes to tick, which share a heading. */
+    private boolean isTick() {
+      return this == MARKED || this == SAWN || this == SET;
+    }
   }
 
   /** Puts the table under the current row. */
   void put() {
     sheet.nextRow().height(HEAD_HEIGHT);
     for (Column column : Column.values()) {
-      if (column.ordinal() < Column.MARKED.ordinal()) {
+      if (!column.isTick()) {
         sheet.addAcross(column.span, head(column.name().toLowerCase(Locale.ROOT)));
       }
     }

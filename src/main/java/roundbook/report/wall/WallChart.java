@@ -14,7 +14,7 @@ import roundbook.report.live.LiveMap.RuleLine;
 
 /** A chart of a wall's gaps by joint, with the least and the largest that the job allows. */
 final class WallChart {
-  private static final int LEFT_GAP = WallSheets.Column.LEFT.ordinal() + 1;
+  private static final int LEFT_GAP = WallSheets.COLUMNS.number(WallSheets.Column.LEFT);
   private static final int LEAST = WallSheets.Column.values().length + 2;
   private static final double LEAST_HEIGHT = 150;
   private static final double MOST_HEIGHT = 330;

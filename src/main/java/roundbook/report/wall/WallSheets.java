@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import roundbook.job.Wall;
 import roundbook.page.Area;
 import roundbook.page.Cell;
+import roundbook.page.Positions;
 import roundbook.page.PageSetup;
 import roundbook.page.PageSetup.Kind;
 import roundbook.page.PageSetup.Paper;
@@ -27,6 +28,7 @@ import roundbook.units.Length;
 
 /** One sheet a wall: its drawing, its logs from the top down with their gaps, a chart of them. */
 public final class WallSheets {
+  static final Positions<Column> COLUMNS = Positions.of(Column.class);
   private static final double[] WIDTHS = {8, 12, 10, 10, 14, 11, 11, 11, 9};
   private static final double ROW_HEIGHT = 17;
   private static final double TITLE = 44;
@@ -188,16 +190,15 @@ public final class WallSheets {
       String now = joint.flag(live.rules()).symbol();
       return Cell.formula(at(round, PieceColumn.FLAG), now).role(Role.BODY_CENTRE);
     }
-    PieceColumn from =
-        PieceColumn.values()[
-            PieceColumn.LEFT_GAP.ordinal() + column.ordinal() - Column.LEFT.ordinal()];
-    Length now =
-        switch (column) {
-          case LEFT -> joint.left();
-          case MIDDLE -> joint.middle();
-          default -> joint.right();
-        };
-    return live.printed(at(round, from), now, Role.BODY_CENTRE);
+    return switch (column) {
+      case LEFT -> gap(round, PieceColumn.LEFT_GAP, joint.left());
+      case MIDDLE -> gap(round, PieceColumn.MIDDLE_GAP, joint.middle());
+      default -> gap(round, PieceColumn.RIGHT_GAP, joint.right());
+    };
+  }
+
+  private Cell gap(int round, PieceColumn column, Length now) {
+    return live.printed(at(round, column), now, Role.BODY_CENTRE);
   }
 
   /** Gaps outside the limits turn black; the symbol beside them says which way. */
@@ -206,12 +207,13 @@ public final class WallSheets {
       return;
     }
     int row = sheet.row();
-    Area gaps = new Area(row, Column.LEFT.ordinal() + 1, row, Column.RIGHT.ordinal() + 1);
-    String cell = Area.cell(row, Column.LEFT.ordinal() + 1).toString();
+    int left = COLUMNS.number(Column.LEFT);
+    Area gaps = new Area(row, left, row, COLUMNS.number(Column.RIGHT));
+    String cell = Area.cell(row, left).toString();
     String small = cell + "<" + live.map().rule(RuleLine.GAP_LEAST);
     String large = cell + ">" + live.map().rule(RuleLine.GAP_MOST);
     sheet.rule(new Rule.LooksLike(gaps, "OR(" + small + "," + large + ")", Role.FLAG));
-    Area flag = Area.cell(row, Column.FLAG.ordinal() + 1);
+    Area flag = Area.cell(row, COLUMNS.number(Column.FLAG));
     sheet.rule(new Rule.LooksLike(flag, flag.absolute() + "<>\"\"", Role.FLAG));
   }
 }
