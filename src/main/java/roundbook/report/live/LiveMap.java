@@ -255,9 +255,7 @@ public record LiveMap(String sheet, Plan plan) {
   /** Returns where a value of all corners in a round stands. */
   public String corners(int round, CornerColumn column) {
     int corners = building().corners().size();
-    return Area.cell(cornerHeadRow() + round, 2 + before(column))
-        .sized(1, corners)
-        .on(sheet);
+    return Area.cell(cornerHeadRow() + round, 2 + before(column)).sized(1, corners).on(sheet);
   }
 
   /** Returns the row of the headings of the table of all logs. */
