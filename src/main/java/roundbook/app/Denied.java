@@ -24,7 +24,8 @@ final class Denied {
   /** The system's exceptions of the usual kinds carry no reason but their names. */
   private static String why(FileSystemException denied) {
     if (denied instanceof FileAlreadyExistsException) {
-      return "there is a file of that name already; give another name, or --force where it is taken";
+      return "there is a file of that name already; give another name, or --force where it is"
+                 + " taken";
     } else if (denied instanceof NoSuchFileException) {
       return "there is no such file or folder";
     } else if (denied instanceof AccessDeniedException) {

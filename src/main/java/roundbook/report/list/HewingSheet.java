@@ -1,13 +1,5 @@
 package roundbook.report.list;
 
-import roundbook.report.frame.Cells;
-import roundbook.report.frame.CrewContext;
-import roundbook.report.frame.ListSheet;
-import roundbook.report.live.Live;
-import roundbook.report.mark.PieceCells;
-import roundbook.report.mark.ShortRows;
-import roundbook.report.frame.Tab;
-
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -20,6 +12,13 @@ import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.plan.PiecePlan;
 import roundbook.plan.PiecePlan.Note;
+import roundbook.report.frame.Cells;
+import roundbook.report.frame.CrewContext;
+import roundbook.report.frame.ListSheet;
+import roundbook.report.frame.Tab;
+import roundbook.report.live.Live;
+import roundbook.report.mark.PieceCells;
+import roundbook.report.mark.ShortRows;
 import roundbook.stack.PlacedLog;
 
 /** What to hew or saw, log by log: thickness, crown, face, and the heights left. */

@@ -1,7 +1,5 @@
 package roundbook.report.live;
 
-import roundbook.report.frame.CrewContext;
-
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -11,6 +9,7 @@ import roundbook.notch.NeckFit;
 import roundbook.notch.NeckFit.Fault;
 import roundbook.page.Cell;
 import roundbook.plan.PiecePlan;
+import roundbook.report.frame.CrewContext;
 import roundbook.report.live.LiveMap.PieceColumn;
 import roundbook.report.live.LiveMap.RoundColumn;
 import roundbook.report.live.LiveMap.RuleLine;

@@ -1,6 +1,5 @@
 package roundbook.report.live;
 
-
 import java.util.List;
 import roundbook.job.Piece;
 import roundbook.page.Cell;

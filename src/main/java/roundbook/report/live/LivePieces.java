@@ -1,6 +1,5 @@
 package roundbook.report.live;
 
-
 import java.util.EnumSet;
 import java.util.Set;
 import roundbook.job.AsBuilt;

@@ -1,10 +1,5 @@
 package roundbook.report.mark;
 
-import roundbook.report.frame.Cells;
-import roundbook.report.frame.CrewContext;
-import roundbook.report.live.Live;
-import roundbook.report.live.LiveSpot;
-
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -14,6 +9,10 @@ import roundbook.page.Cell;
 import roundbook.page.Cell.Align;
 import roundbook.page.Role;
 import roundbook.plan.PiecePlan;
+import roundbook.report.frame.Cells;
+import roundbook.report.frame.CrewContext;
+import roundbook.report.live.Live;
+import roundbook.report.live.LiveSpot;
 import roundbook.units.Length;
 
 /**

@@ -1,11 +1,5 @@
 package roundbook.report.list;
 
-import roundbook.report.frame.CrewContext;
-import roundbook.report.ListFixtures;
-import roundbook.report.LivePlans;
-import roundbook.report.frame.SheetMaker;
-import roundbook.report.mark.ShortRows;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -23,6 +17,11 @@ import roundbook.plan.Plan.LogUse;
 import roundbook.plan.Plan.Use;
 import roundbook.plan.PlanFixtures;
 import roundbook.problem.words.Sentences;
+import roundbook.report.ListFixtures;
+import roundbook.report.LivePlans;
+import roundbook.report.frame.CrewContext;
+import roundbook.report.frame.SheetMaker;
+import roundbook.report.mark.ShortRows;
 import roundbook.takeoff.PieceWood;
 import roundbook.units.Length;
 import roundbook.wood.RoundProfile;
