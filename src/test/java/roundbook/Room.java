@@ -59,7 +59,10 @@ record Room(String name, List<String> rooms, List<String> outside) {
                   "report.frame",
                   "units problem problem.words page job stack exchange plan picture replan"
                       + " report.words"),
-              core("report.live", "units page job notch stack rounds plan report.frame"),
+              core(
+                  "report.live",
+                  "units problem.words page job notch stack rounds plan report.words"
+                      + " report.frame"),
               core(
                   "report.mark",
                   "units problem problem.words page job notch stack rounds plan report.words"
