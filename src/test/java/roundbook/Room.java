@@ -49,7 +49,7 @@ record Room(String name, List<String> rooms, List<String> outside) {
                   "plan",
                   "units problem job notch stack balance rounds wood takeoff exchange buying"),
               with("picture", "units job notch stack rounds plan", STREAMS + " java.util.zip"),
-              core("site", "units problem table page job intake"),
+              core("site", "units problem problem.words table page job intake"),
               core(
                   "replan",
                   "units problem table page job intake notch stack balance rounds takeoff plan"

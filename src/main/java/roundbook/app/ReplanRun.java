@@ -104,9 +104,7 @@ final class ReplanRun {
 
   /** Returns what was found when tallies were read: as it was said then, and now. */
   private List<Problem> found(SiteReport site, List<Problem> problems, List<Problem> stopped) {
-    Words words = Words.of(site.printed().text(Setting.LANGUAGE));
-    Stream<Problem> before =
-        site.tally().found().stream().map(each -> words.inEnglish(each.told(), each.severity()));
+    Stream<Problem> before = site.tally().found().stream();
     Stream<Problem> now = problems.stream().filter(problem -> !isTyped(problem));
     return Stream.concat(Stream.concat(before, now), stopped.stream()).toList();
   }

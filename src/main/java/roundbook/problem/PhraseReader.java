@@ -20,7 +20,7 @@ import roundbook.units.LengthUnit;
 final class PhraseReader {
   private static final String KEY = "abcdefghijklmnopqrstuvwxyz0123456789._-";
   private static final String DIGITS = "0123456789.";
-  private static final int DEEPEST = 8;
+  private static final int DEEPEST = 12;
 
   private final String text;
   private int at;

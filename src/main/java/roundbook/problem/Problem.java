@@ -3,6 +3,7 @@ package roundbook.problem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * One thing that is wrong, with its place and its remedy; what is said of it is told by {@code
@@ -53,11 +54,6 @@ public record Problem(
     return new Problem(where, code.severity(), code, "", Value.NONE, said, remedies);
   }
 
-  /** Returns a problem told in one language only. */
-  public static Problem of(ProblemCode code, CellRef where, String found, String message) {
-    return of(code, where, Phrase.told(message)).found(found);
-  }
-
   /** Returns the same problem with a value that its sentence names. */
   public Problem with(String name, Value value) {
     return new Problem(where, severity, code, log, found, said.with(name, value), remedies);
@@ -103,11 +99,6 @@ public record Problem(
     return remedy(Phrase.of("remedy." + key));
   }
 
-  /** Returns the same problem with a remedy told in one language only. */
-  public Problem remedy(String text) {
-    return text.isEmpty() ? remedy() : remedy(Phrase.told(text));
-  }
-
   /** Returns the same problem with one more remedy after its own. */
   public Problem alsoRemedy(Phrase more) {
     List<Phrase> all = new ArrayList<>(remedies);
@@ -118,6 +109,26 @@ public record Problem(
   /** Returns the same problem told of a log. */
   public Problem about(String tag) {
     return new Problem(where, severity, code, tag, found, said, remedies);
+  }
+
+  /** Returns all but the place as a workbook carries it, for {@link #ofCarried}. */
+  public String carried() {
+    return Phrase.of(code.id())
+        .with("severity", severity.word())
+        .with("log", log)
+        .with("found", found)
+        .with("said", said)
+        .with("remedies", Value.list("list.semicolon", remedies))
+        .toString();
+  }
+
+  /** Reads what {@link #carried} wrote; empty where it is none, for anybody can type over it. */
+  public static Optional<Problem> ofCarried(String written, CellRef where) {
+    return Phrase.parse(written)
+        .flatMap(
+            carried ->
+                ProblemCode.of(carried.key())
+                    .flatMap(code -> CarriedProblem.of(code, where, carried)));
   }
 
   /** Compares as any record does, without what a record must first link to do so. */

@@ -25,11 +25,20 @@ final class SheetWriter {
     String entry = to.getPackagePart().getPartName().getName().substring(1);
     writing.rows(entry, new RowWriter(from, writing).rows());
     to.setDefaultRowHeightInPoints((float) Figure.Size.USUAL_HEIGHT);
-    from.widths().forEach((column, width) -> to.setColumnWidth(column - 1, columnUnits(width)));
+    from.widths().forEach(this::column);
     from.merges().forEach(area -> to.addMergedRegionUnsafe(range(area)));
     used();
     links();
     seen();
+  }
+
+  /** A column without any width holds what only the program reads. */
+  private void column(int column, double width) {
+    if (width == 0) {
+      to.setColumnHidden(column - 1, true);
+    } else {
+      to.setColumnWidth(column - 1, columnUnits(width));
+    }
   }
 
   static CellRangeAddress range(Area area) {

@@ -8,7 +8,7 @@ import roundbook.problem.CellRef;
 import roundbook.problem.Phrase;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
-import roundbook.site.SiteReport.Carried;
+import roundbook.problem.words.Sentences;
 import roundbook.table.NamedBook;
 import roundbook.table.NamedBook.Range;
 import roundbook.table.Row;
@@ -16,14 +16,15 @@ import roundbook.table.Row;
 /** Reads what was found when the tally was read, from the list of problems. */
 final class ProblemRows {
   private final NamedBook book;
+  private final Sentences english = Sentences.english();
 
   ProblemRows(NamedBook book) {
     this.book = book;
   }
 
   /** Returns the problems in the order of the list; none where there is no list. */
-  List<Carried> all() {
-    List<Carried> found = new ArrayList<>();
+  List<Problem> all() {
+    List<Problem> found = new ArrayList<>();
     Optional<Range> codes = book.range(CellNames.problem("codes"));
     codes
         .flatMap(range -> book.sheet(range.sheet()))
@@ -39,18 +40,21 @@ final class ProblemRows {
     return found;
   }
 
-  private Optional<Carried> problem(Row row) {
+  /** Returns a row's problem; as it was told where what is carried of it was typed over. */
+  private Optional<Problem> problem(Row row) {
+    CellRef where = CellRef.parse(text(row, "places"));
+    Optional<Problem> carried = Problem.ofCarried(text(row, "carried"), where);
+    return carried.filter(english::tells).or(() -> told(row, where));
+  }
+
+  private Optional<Problem> told(Row row, CellRef where) {
     return ProblemCode.of(text(row, "codes"))
         .map(
             code ->
-                Problem.of(
-                        code,
-                        CellRef.parse(text(row, "places")),
-                        text(row, "founds"),
-                        text(row, "messages"))
+                Problem.of(code, where, Phrase.told(text(row, "messages")))
+                    .found(text(row, "founds"))
                     .about(text(row, "logs"))
-                    .remedy(Phrase.told(text(row, "remedies"))))
-        .map(problem -> new Carried(text(row, "severities"), problem));
+                    .remedy(Phrase.told(text(row, "remedies"))));
   }
 
   private String text(Row row, String column) {

@@ -53,21 +53,13 @@ public record SiteReport(
    * @param found what was found when it was read, in this revision or one before
    * @param bought tags of logs that come from a further tally and that this revision had not
    */
-  public record Tallied(List<Carried> found, Set<String> bought) {
+  public record Tallied(List<Problem> found, Set<String> bought) {
     /** Copies the list and the set. */
     public Tallied {
       found = List.copyOf(found);
       bought = Set.copyOf(bought);
     }
   }
-
-  /**
-   * A problem that the workbook tells.
-   *
-   * @param severity the word that the workbook has for how grave it is
-   * @param told the problem in the workbook's language, as grave as its kind usually is
-   */
-  public record Carried(String severity, Problem told) {}
 
   /**
    * Which revision a workbook is.

@@ -13,11 +13,12 @@ import java.util.Optional;
  * memory must be shown so. Figures are means of many trees, and single logs stray far from them:
  * weights serve to choose gear, with a margin, never to load it to its limit.
  *
- * @param name the common name
+ * @param common the common name, of one species or of a kind
+ * @param kinds of how many species the figures are means; 0 for a species of its own
  * @param latin the botanical name
  * @param figures the figures known
  */
-public record Species(String name, String latin, Map<Property, Figure> figures) {
+public record Species(String common, int kinds, String latin, Map<Property, Figure> figures) {
   /** Weight of a cubic foot of water, lb. */
   private static final double WATER = 62.43;
 
@@ -71,8 +72,9 @@ public record Species(String name, String latin, Map<Property, Figure> figures) 
    * @param value the figure, in the unit of its property
    * @param basis whether it was read or is from memory
    * @param source where it is published
+   * @param kinds of how many species it is the mean; 0 for a species of its own
    */
-  public record Figure(double value, Basis basis, String source) {}
+  public record Figure(double value, Basis basis, String source, int kinds) {}
 
   /** How well a name in a tally says which tree it is. */
   public enum Sureness {
@@ -115,6 +117,11 @@ public record Species(String name, String latin, Map<Property, Figure> figures) 
    */
   public record Spread(double least, double most) {}
 
+  /** Returns the name in plain tables, which tells of how many species the figures are means. */
+  public String name() {
+    return kinds == 0 ? common : common + " (mean of " + kinds + ")";
+  }
+
   /** Returns every species known, in the order of the table. */
   public static List<Species> all() {
     return SpeciesIndex.all();
@@ -136,7 +143,7 @@ public record Species(String name, String latin, Map<Property, Figure> figures) 
    */
   public double value(Property property) {
     return figure(property)
-        .orElseThrow(() -> new IllegalArgumentException(name + " has no " + property))
+        .orElseThrow(() -> new IllegalArgumentException(name() + " has no " + property))
         .value();
   }
 

@@ -162,7 +162,7 @@ final class SpeciesData {
     put(figures, List.of(Property.GRAVITY, Property.GREEN_WEIGHT), "R " + cell[4], GREEN);
     List<Property> wet = List.of(Property.HEARTWOOD_MOISTURE, Property.SAPWOOD_MOISTURE);
     put(figures, wet, cell[5], MOISTURE);
-    return new Species(cell[0], cell[1], figures);
+    return new Species(cell[0], 0, cell[1], figures);
   }
 
   private static boolean isEuropean(String[] cell) {
@@ -177,7 +177,7 @@ final class SpeciesData {
     for (int i = 0; i < properties.size(); i++) {
       if (!words[i + 1].equals("-")) {
         double value = Double.parseDouble(words[i + 1]);
-        figures.put(properties.get(i), new Figure(value, basis, source));
+        figures.put(properties.get(i), new Figure(value, basis, source, 0));
       }
     }
   }

@@ -99,14 +99,14 @@ final class SpeciesIndex {
         figures.put(property, mean(known));
       }
     }
-    return new Species(name + " (mean of " + kind.size() + ")", "", figures);
+    return new Species(name, kind.size(), "", figures);
   }
 
   private static Figure mean(List<Figure> figures) {
     double mean = figures.stream().mapToDouble(Figure::value).average().orElseThrow();
     boolean memory = figures.stream().anyMatch(figure -> figure.basis() == Basis.MEMORY);
-    String source = "mean of " + figures.size() + ", " + figures.get(0).source();
-    return new Figure(mean, memory ? Basis.MEMORY : Basis.READ, source);
+    Basis basis = memory ? Basis.MEMORY : Basis.READ;
+    return new Figure(mean, basis, figures.get(0).source(), figures.size());
   }
 
   private static Map<String, Match> index() {

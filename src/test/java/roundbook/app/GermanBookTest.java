@@ -57,13 +57,18 @@ class GermanBookTest {
     Path input = Path.of("samples", sample);
     Path book = folder.resolve("book.xlsx");
     plan(input, walls, book);
-    Set<String> english = words("words.properties");
-    english.removeAll(words("words_de.properties"));
+    Set<String> english = words("report/words/words.properties");
+    english.addAll(words("problem/words/sentences.properties"));
+    english.removeAll(words("report/words/words_de.properties"));
+    english.removeAll(words("problem/words/sentences_de.properties"));
     english.removeAll(NAMES);
     english.removeAll(wordsOf(sample));
     english.removeAll(ending.equals("csv") ? wordsOf(Files.readString(input)) : own(input));
     List<String> spoken = new ArrayList<>();
     for (String line : texts(book)) {
+      if (line.startsWith("Probleme!H")) {
+        continue; // hidden: codes and values, in no language
+      }
       Set<String> found = wordsOf(line);
       found.retainAll(english);
       if (!found.isEmpty()) {
@@ -127,8 +132,7 @@ class GermanBookTest {
 
   private static Set<String> words(String bundle) throws IOException {
     Properties properties = new Properties();
-    try (InputStream in =
-            GermanBookTest.class.getResourceAsStream("/roundbook/report/words/" + bundle);
+    try (InputStream in = GermanBookTest.class.getResourceAsStream("/roundbook/" + bundle);
         Reader reader = new InputStreamReader(in, StandardCharsets.UTF_8)) {
       properties.load(reader);
     }

@@ -46,7 +46,7 @@ class ReadAheadTest {
 
   @Test
   void whatIsWrongWithTheFileIsSaidAfterItsRows() {
-    Problem cut = Problem.of(ProblemCode.UNREADABLE, CellRef.ofFile("f"), "", "cut short");
+    Problem cut = Problem.of(ProblemCode.UNREADABLE, "end", CellRef.ofFile("f"));
     List<Integer> numbers = new ArrayList<>();
     RowSource source =
         taker -> {

@@ -72,10 +72,19 @@ record TallyFixture(String name, List<String> orders, List<String> expected) {
 
   /** Makes the file, reads it, and returns its logs and problems, a line each. */
   List<String> read(String file, Path folder) throws IOException {
+    List<String> lines = new ArrayList<>();
+    List<Problem> problems = problems(file, folder, lines);
+    Sentences english = Sentences.english();
+    problems.forEach(
+        problem -> lines.add(english.line(problem).replace(file + ": ", "").replace(file, "FILE")));
+    return lines;
+  }
+
+  /** Makes the file, reads it, and returns its problems; its logs are added to the lines. */
+  List<Problem> problems(String file, Path folder, List<String> lines) throws IOException {
     Path path = folder.resolve(file);
     write(path);
     Read<List<Table>> tables = Sources.read(path);
-    List<String> lines = new ArrayList<>();
     List<Problem> problems = new ArrayList<>(tables.problems());
     if (tables.value().isPresent()) {
       Read<JobReader.Findings> job = JobReader.read(tables.value().get(), asked());
@@ -84,10 +93,7 @@ record TallyFixture(String name, List<String> orders, List<String> expected) {
       found.job().ifPresent(each -> lines.addAll(walls(each.building())));
       problems.addAll(job.problems());
     }
-    Sentences english = Sentences.english();
-    problems.forEach(
-        problem -> lines.add(english.line(problem).replace(file + ": ", "").replace(file, "FILE")));
-    return lines;
+    return problems;
   }
 
   private static List<String> walls(Building building) {

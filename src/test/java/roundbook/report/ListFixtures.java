@@ -9,6 +9,7 @@ import roundbook.page.Sheet;
 import roundbook.plan.Plan;
 import roundbook.plan.PlanFixtures;
 import roundbook.problem.CellRef;
+import roundbook.problem.Phrase;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Severity;
@@ -20,14 +21,15 @@ public final class ListFixtures {
   public static final Problem DATE =
       Problem.of(
               ProblemCode.DATE_IN_NUMBER,
-              new CellRef("cabin.xlsx", "Logs", 99, 2),
-              "24-Jun",
-              "length is a date (24 June)")
+              "date-or-time",
+              new CellRef("cabin.xlsx", "Logs", 99, 2))
+          .with("what", Phrase.of("field.length"))
+          .found("24-Jun")
           .about("99");
 
   /** Something that was only counted. */
   static final Problem NOTE =
-      Problem.of(ProblemCode.SHEET_SKIPPED, CellRef.ofSheet("cabin.xlsx", "Old"), "", "not read")
+      Problem.of(ProblemCode.SHEET_SKIPPED, "empty", CellRef.ofSheet("cabin.xlsx", "Old"))
           .as(Severity.INFO);
 
   private ListFixtures() {}

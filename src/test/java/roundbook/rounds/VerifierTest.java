@@ -141,13 +141,13 @@ class VerifierTest {
   void pinsThatBindNoLonger() {
     Job job = pinned("N", 1, "L9");
     Choice plain = choice(job);
-    Problem said = Problem.of(ProblemCode.BAD_PIN, job.pins().get(0).origin(), "L9", "why");
+    Problem said = Problem.of(ProblemCode.BAD_PIN, "no-log", job.pins().get(0).origin());
     assertSound(job, said(plain, said));
     CellRef other = new CellRef("made-up.xlsx", "Pins", 3, 0);
     assertFault(
         "the pin of log L9 is not kept",
         job,
-        said(plain, Problem.of(ProblemCode.BAD_PIN, other, "L9", "why")));
+        said(plain, Problem.of(ProblemCode.BAD_PIN, "no-log", other)));
     assertSound(job.withBuilt(built(new Place(1, "N"), new Held("L1", Length.ofInches(2)))));
   }
 

@@ -5,7 +5,6 @@ import java.util.ResourceBundle;
 import java.util.stream.Collectors;
 import roundbook.problem.Language;
 import roundbook.problem.Problem;
-import roundbook.problem.Value;
 
 /**
  * Tells problems in one language.
@@ -65,11 +64,10 @@ public final class Sentences implements Language {
         + (remedy.isEmpty() ? "" : " " + remedy);
   }
 
-  /** Returns whether a phrase that was read from a workbook can be told. */
-  public boolean tells(Value carried) {
+  /** Returns whether a problem that was read from a workbook can be told. */
+  public boolean tells(Problem carried) {
     try {
-      carried.in(this);
-      return true;
+      return !message(carried).isEmpty() && remedy(carried) != null && found(carried) != null;
     } catch (MissingResourceException | IllegalStateException other) {
       return false;
     }

@@ -21,11 +21,6 @@ public record Cells(CrewContext context) {
     return Cell.text(text);
   }
 
-  /** Returns what the reading or the planning says in English, in the workbook's language. */
-  public Cell told(String english) {
-    return text(context.told(english));
-  }
-
   /** Returns a table's text, bold. */
   public Cell bold(String text) {
     return Cell.text(text).role(Role.BODY_BOLD);

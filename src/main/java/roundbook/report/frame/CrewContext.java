@@ -116,11 +116,6 @@ public record CrewContext(
     return words.number(rules().slope().run().stripTrailingZeros().toPlainString());
   }
 
-  /** Returns in the workbook's language what the reading or the planning says in English. */
-  public String told(String english) {
-    return words.told(english);
-  }
-
   /** Returns the sentences of problems in the workbook's language. */
   public Sentences sentences() {
     return Sentences.of(words.language());
@@ -128,12 +123,12 @@ public record CrewContext(
 
   /** Returns what is wrong, in the workbook's language. */
   public String message(Problem problem) {
-    return told(sentences().message(problem));
+    return sentences().message(problem);
   }
 
   /** Returns what the person can do about a problem, in the workbook's language. */
   public String remedy(Problem problem) {
-    return told(sentences().remedy(problem));
+    return sentences().remedy(problem);
   }
 
   /** Returns the revision as it stands on every page, such as {@code REV 2}. */

@@ -16,12 +16,19 @@ import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.ListSheet;
 import roundbook.report.frame.Tab;
 
-/** Every problem of the input and the plan, with its place and its remedy. */
+/**
+ * Every problem of the input and the plan, with its place and its remedy.
+ *
+ * <p>A hidden column after the printed ones carries each as code and values, so that a later
+ * revision tells it in whatever language its job asks for.
+ */
 public final class ProblemsSheet {
   private static final double[] WIDTHS = {12, 20, 9, 38, 12, 30, 13};
 
   private static final List<String> COLUMNS =
-      List.of("severities", "places", "logs", "messages", "founds", "remedies", "codes");
+      List.of(
+          "severities", "places", "logs", "messages", "founds", "remedies", "codes", "carried");
+
   private static final int FIRST_ROW = 4;
 
   private ProblemsSheet() {}
@@ -49,6 +56,7 @@ public final class ProblemsSheet {
     List<Problem> problems = context.problems();
     list.text(Role.NOTE, summary(context, problems)).headOf("problems.head").repeatHead();
     Cells cells = new Cells(context);
+    list.margin(1, 0);
     for (Problem problem : problems) {
       list.row(
           severity(cells, problem.severity()),
@@ -57,7 +65,8 @@ public final class ProblemsSheet {
           cells.text(context.message(problem)),
           cells.text(context.sentences().found(problem)),
           cells.text(context.remedy(problem)),
-          cells.text(problem.code().id()));
+          cells.text(problem.code().id()),
+          cells.text(problem.carried()));
     }
     return List.of(list.build());
   }

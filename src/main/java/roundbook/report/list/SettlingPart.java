@@ -70,12 +70,12 @@ final class SettlingPart {
     list.spans(5, 2, 2, 2, 2, 3, 8).headOf("settling.species.head");
     settling.kinds().forEach(kind -> list.row(kind(kind)));
     list.text(
-        Role.PLAIN, context.text("settling.governing", context.told(settling.governing().name())));
+        Role.PLAIN, context.text("settling.governing", name(settling.governing())));
   }
 
   private List<Cell> kind(Kind kind) {
     Species species = kind.match().species();
-    String name = context.told(species.name()) + (kind.match().standIn() ? " ▲" : "");
+    String name = name(species) + (kind.match().standIn() ? " ▲" : "");
     return List.of(
         cells.text(name),
         cells.count(kind.logs()),
@@ -107,9 +107,19 @@ final class SettlingPart {
   }
 
   private String source(Figure figure) {
+    String source =
+        figure.kinds() == 0
+            ? figure.source()
+            : context.text("settling.mean_source", figure.kinds(), figure.source());
     return figure.basis() == Basis.MEMORY
-        ? context.text("settling.from_memory", context.told(figure.source()))
-        : context.told(figure.source());
+        ? context.text("settling.from_memory", source)
+        : source;
+  }
+
+  private String name(Species species) {
+    return species.kinds() == 0
+        ? species.common()
+        : context.text("settling.mean_name", species.common(), species.kinds());
   }
 
   private void losses() {

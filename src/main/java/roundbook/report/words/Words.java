@@ -1,14 +1,9 @@
 package roundbook.report.words;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
-import roundbook.problem.Phrase;
-import roundbook.problem.Problem;
-import roundbook.problem.Severity;
 import roundbook.problem.words.LanguageFile;
-import roundbook.problem.words.Sentences;
 
 /**
  * The words of the crew workbook in one language, by key.
@@ -25,12 +20,10 @@ public final class Words {
 
   private final String language;
   private final ResourceBundle bundle;
-  private final Sayings sayings;
 
   private Words(String language, ResourceBundle bundle) {
     this.language = language;
     this.bundle = bundle;
-    this.sayings = Sayings.fromEnglish(this);
   }
 
   /** Returns the words of a language such as {@code en}; English where there are none of it. */
@@ -76,34 +69,6 @@ public final class Words {
    */
   public String pattern(String key) {
     return bundle.getString(key);
-  }
-
-  /** Returns in this language what the reading or the planning says in English. */
-  public String told(String english) {
-    return sayings.told(english);
-  }
-
-  /**
-   * Returns a problem in English as it was before it was told in this language.
-   *
-   * @param told the problem in the words of this language
-   * @param severity the word for how grave it is
-   */
-  public Problem inEnglish(Problem told, String severity) {
-    Sayings english = Sayings.toEnglish(this);
-    Severity grave =
-        Arrays.stream(Severity.values())
-            .filter(each -> text("severity." + each.word()).equals(severity.strip()))
-            .findFirst()
-            .orElse(told.severity());
-    return new Problem(
-        told.where(),
-        grave,
-        told.code(),
-        told.log(),
-        told.found(),
-        Phrase.told(english.told(Sentences.of(language).message(told))),
-        List.of(Phrase.told(english.told(Sentences.of(language).remedy(told)))));
   }
 
   /** Returns a plain number with this language's mark before its decimals. */

@@ -170,6 +170,7 @@ class ListSheetsTest {
               Sentences.english().remedy(problem),
               problem.code().id()),
           rows.get(index).subList(1, 7));
+      assertEquals(problem.carried(), rows.get(index).get(7));
     }
     assertEquals("■ ERROR", rows.get(0).get(0));
     assertEquals("note", rows.get(1).get(0));

@@ -198,7 +198,7 @@ class PlainTablesTest {
             "date-in-number",
             "99",
             "24-Jun",
-            "length is a date (24 June)",
+            "length is a date or a time",
             Sentences.english().remedy(ListFixtures.DATE)),
         table.rows().get(0));
     assertEquals(List.of("", "", ""), table.rows().get(1).subList(2, 5));

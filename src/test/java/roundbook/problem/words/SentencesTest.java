@@ -1,0 +1,88 @@
+package roundbook.problem.words;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.ResourceBundle;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import roundbook.job.Setting;
+import roundbook.notch.NeckFit;
+import roundbook.problem.ProblemCode;
+import roundbook.rounds.Fit;
+import roundbook.sheet.FileKind;
+
+/** Every language has every sentence, with the same holes. */
+class SentencesTest {
+  private static final Pattern HOLE = Pattern.compile("\\{[^}]*}");
+  private static final ResourceBundle ENGLISH = bundle("en");
+
+  static List<String> languages() {
+    return Setting.LANGUAGE.choices();
+  }
+
+  @ParameterizedTest
+  @MethodSource("languages")
+  void everyLanguageHasTheSameKeysAndHoles(String language) {
+    ResourceBundle other = bundle(language);
+    assertEquals(new TreeSet<>(ENGLISH.keySet()), new TreeSet<>(other.keySet()));
+    for (String key : ENGLISH.keySet()) {
+      String text = other.getString(key);
+      assertEquals(holes(ENGLISH.getString(key)), holes(text), key);
+      assertEquals(ENGLISH.getString(key).isBlank(), text.isBlank(), key);
+      assertTrue(HOLE.matcher(text).replaceAll("").indexOf('{') < 0, text);
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(ProblemCode.class)
+  void everyCodeHasASentenceAndARemedy(ProblemCode code) {
+    assertTrue(ENGLISH.containsKey(code.remedy().key()), code.id());
+    assertTrue(
+        ENGLISH.keySet().stream()
+            .anyMatch(key -> key.equals(code.id()) || key.startsWith(code.id() + ".")),
+        code.id());
+  }
+
+  @ParameterizedTest
+  @MethodSource("named")
+  void everyWordThatASentenceMayNameIsThere(String key) {
+    assertTrue(ENGLISH.containsKey(key), key);
+  }
+
+  static Stream<String> named() {
+    return Stream.of(
+            Stream.of(Setting.values()).map(setting -> setting.meaning().key()),
+            Stream.of(Fit.Reason.values()).map(reason -> reason.phrase().key()),
+            Stream.of(FileKind.values()).map(kind -> kind.phrase().key()),
+            Stream.of(NeckFit.Fault.values())
+                .map(fault -> "fault." + fault.name().toLowerCase(Locale.ROOT)),
+            Stream.iterate(1, month -> month + 1).limit(12).map(month -> "month." + month))
+        .flatMap(each -> each);
+  }
+
+  @Test
+  void aLanguageThatThereIsNotIsToldInEnglish() {
+    assertEquals(
+        ENGLISH.getString("no-rows"), Sentences.of("zz").pattern("no-rows"));
+    assertEquals(',', Sentences.of("de").decimalMark());
+  }
+
+  private static Set<String> holes(String text) {
+    return HOLE.matcher(text).results().map(MatchResult::group).collect(Collectors.toSet());
+  }
+
+  private static ResourceBundle bundle(String language) {
+    return LanguageFile.of("roundbook.problem.words.sentences", language);
+  }
+}
