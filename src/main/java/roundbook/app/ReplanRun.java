@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import roundbook.job.Setting;
 import roundbook.plan.Plan;
 import roundbook.problem.CellRef;
 import roundbook.problem.Phrase;
@@ -24,7 +23,6 @@ import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.CrewContext.Issue;
 import roundbook.report.start.ChangeWords;
 import roundbook.report.table.PlainTables;
-import roundbook.report.words.Words;
 import roundbook.site.SiteReport;
 
 /** Reads one crew workbook back, plans the rest anew and writes the next revision. */

@@ -23,7 +23,9 @@ final class CarriedProblem {
             && parts.get(1) instanceof Value.Text
             && parts.get(3) instanceof Phrase
             && parts.get(4) instanceof Value.Series;
-    return sound ? severity(text(parts.get(0))).map(grave -> made(code, where, grave, parts)) : Optional.empty();
+    return sound
+        ? severity(text(parts.get(0))).map(grave -> made(code, where, grave, parts))
+        : Optional.empty();
   }
 
   private static Problem made(ProblemCode code, CellRef where, Severity grave, List<Value> parts) {

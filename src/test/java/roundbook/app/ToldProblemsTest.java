@@ -100,8 +100,7 @@ class ToldProblemsTest {
     Stream<String> names = Stream.of(Setting.values()).map(Setting::label);
     Stream<String> choices = Stream.of(Setting.values()).flatMap(each -> each.choices().stream());
     Stream<Value> told =
-        Stream.concat(
-            Stream.of(problem.found(), problem.said()), problem.remedies().stream());
+        Stream.concat(Stream.of(problem.found(), problem.said()), problem.remedies().stream());
     return Stream.of(told.flatMap(ToldProblemsTest::texts), names, choices)
         .flatMap(each -> each)
         .collect(Collectors.joining(" "));

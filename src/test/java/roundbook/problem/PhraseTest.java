@@ -48,16 +48,28 @@ class PhraseTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"", "Key", "key(", "key(a)", "key(a=)", "key(a=\"b)", "key(a=<MARK 1 2>)", "key()",
-        "key(a=[or 1)", "key(a=1) ", "key(a=<SIZE 1 2 in>)", "key(a=1.2.3)", "key(a=<MARK x 2 in>)"})
+      strings = {
+        "",
+        "Key",
+        "key(",
+        "key(a)",
+        "key(a=)",
+        "key(a=\"b)",
+        "key(a=<MARK 1 2>)",
+        "key()",
+        "key(a=[or 1)",
+        "key(a=1) ",
+        "key(a=<SIZE 1 2 in>)",
+        "key(a=1.2.3)",
+        "key(a=<MARK x 2 in>)"
+      })
   void whatSomebodyTypedOverIsNone(String written) {
     assertEquals(Optional.empty(), Phrase.parse(written));
   }
 
   @Test
   void nothingIsReadDeeperThanIsWritten() {
-    assertEquals(
-        Optional.empty(), Phrase.parse("a(a=".repeat(5000) + "1" + ")".repeat(5000)));
+    assertEquals(Optional.empty(), Phrase.parse("a(a=".repeat(5000) + "1" + ")".repeat(5000)));
   }
 
   @Test

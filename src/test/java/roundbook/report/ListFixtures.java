@@ -20,9 +20,7 @@ public final class ListFixtures {
   /** An error of the tally that left a log out. */
   public static final Problem DATE =
       Problem.of(
-              ProblemCode.DATE_IN_NUMBER,
-              "date-or-time",
-              new CellRef("cabin.xlsx", "Logs", 99, 2))
+              ProblemCode.DATE_IN_NUMBER, "date-or-time", new CellRef("cabin.xlsx", "Logs", 99, 2))
           .with("what", Phrase.of("field.length"))
           .found("24-Jun")
           .about("99");

@@ -26,8 +26,7 @@ public final class ProblemsSheet {
   private static final double[] WIDTHS = {12, 20, 9, 38, 12, 30, 13};
 
   private static final List<String> COLUMNS =
-      List.of(
-          "severities", "places", "logs", "messages", "founds", "remedies", "codes", "carried");
+      List.of("severities", "places", "logs", "messages", "founds", "remedies", "codes", "carried");
 
   private static final int FIRST_ROW = 4;
 

@@ -69,8 +69,7 @@ final class SettlingPart {
   private void species() {
     list.spans(5, 2, 2, 2, 2, 3, 8).headOf("settling.species.head");
     settling.kinds().forEach(kind -> list.row(kind(kind)));
-    list.text(
-        Role.PLAIN, context.text("settling.governing", name(settling.governing())));
+    list.text(Role.PLAIN, context.text("settling.governing", name(settling.governing())));
   }
 
   private List<Cell> kind(Kind kind) {
@@ -111,9 +110,7 @@ final class SettlingPart {
         figure.kinds() == 0
             ? figure.source()
             : context.text("settling.mean_source", figure.kinds(), figure.source());
-    return figure.basis() == Basis.MEMORY
-        ? context.text("settling.from_memory", source)
-        : source;
+    return figure.basis() == Basis.MEMORY ? context.text("settling.from_memory", source) : source;
   }
 
   private String name(Species species) {

@@ -73,8 +73,7 @@ class SentencesTest {
 
   @Test
   void aLanguageThatThereIsNotIsToldInEnglish() {
-    assertEquals(
-        ENGLISH.getString("no-rows"), Sentences.of("zz").pattern("no-rows"));
+    assertEquals(ENGLISH.getString("no-rows"), Sentences.of("zz").pattern("no-rows"));
     assertEquals(',', Sentences.of("de").decimalMark());
   }
 
