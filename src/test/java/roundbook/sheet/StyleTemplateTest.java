@@ -26,6 +26,7 @@ import roundbook.page.Role;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
+import roundbook.problem.Value;
 
 class StyleTemplateTest {
   private static final Path CARRIED = Path.of("templates", "crew-style.xlsx");
@@ -120,7 +121,8 @@ class StyleTemplateTest {
             });
     Read<StyleTemplate> read = StyleTemplate.read(own, "own.xlsx");
     assertEquals(
-        List.of("Style_MARK", "Style_FLAG"), read.problems().stream().map(Problem::found).toList());
+        List.of(Value.text("Style_MARK"), Value.text("Style_FLAG")),
+        read.problems().stream().map(Problem::found).toList());
     assertEquals(ProblemCode.STYLE_MISSING, read.problems().get(0).code());
     StyleTemplate template = read.value().orElseThrow();
     assertEquals(StyleTemplate.standard().look(Role.FLAG), template.look(Role.FLAG));
