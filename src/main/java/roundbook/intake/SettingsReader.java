@@ -210,7 +210,9 @@ final class SettingsReader {
     if (setting == Setting.SLOPE_RUN) {
       return Slope.parse(text).map(Slope::run);
     }
-    return number(text.replaceAll("\\s*%$", ""))
+    boolean below = isSigned(setting) && text.matches("[-−].*");
+    return number((below ? text.substring(1) : text).replaceAll("\\s*%$", ""))
+        .map(number -> below ? number.negate() : number)
         .filter(number -> isSigned(setting) || number.signum() >= 0);
   }
 

@@ -52,8 +52,7 @@ final class Progress {
     boolean beyond = expected.rules().rounds().stream().anyMatch(rounds -> place.round() > rounds);
     Map<Place, String> stands = site.stands(place);
     boolean gone = stands.values().stream().anyMatch(site.typed().lost()::contains) || beyond;
-    boolean settled = cut || site.isBegun(place.round()) || site.uses(place) || site.hewn(place);
-    if (!settled || gone && !cut) {
+    if (!site.isSettled(place) || gone && !cut) {
       return;
     }
     Held here = here(place, planned, stands);

@@ -115,7 +115,7 @@ final class Checks {
   private void places(SiteReport report) {
     Map<String, Place> seen = new HashMap<>();
     List<Place> settled =
-        report.plan().keySet().stream().filter(place -> isSettled(report, place)).toList();
+        report.plan().keySet().stream().filter(report::isSettled).toList();
     settled.forEach(
         place -> report.stands(place).forEach((part, tag) -> once(report, seen, part, tag)));
     report
@@ -152,17 +152,6 @@ final class Checks {
               .about(tag)
               .remedyOf("clear-tick"));
     }
-  }
-
-  /**
-   * A place is settled when its round is cut or begun, when another log is used there, or when it
-   * is measured.
-   */
-  static boolean isSettled(SiteReport report, Place place) {
-    return place.round() <= report.typed().cut()
-        || report.isBegun(place.round())
-        || report.uses(place)
-        || report.hewn(place);
   }
 
   private void longEnough(SiteReport report, Place place, String tag) {

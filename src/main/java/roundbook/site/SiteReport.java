@@ -153,8 +153,16 @@ public record SiteReport(
     return parts(place).stream().anyMatch(typed.used()::containsKey);
   }
 
+  /**
+   * Returns whether a place is settled: its round is cut or begun, another log is used there, or it
+   * is measured.
+   */
+  public boolean isSettled(Place place) {
+    return place.round() <= typed.cut() || isBegun(place.round()) || uses(place) || hewn(place);
+  }
+
   /** Returns whether a diameter was measured in a place. */
-  public boolean hewn(Place place) {
+  private boolean hewn(Place place) {
     return parts(place).stream()
         .anyMatch(each -> typed.measures().getOrDefault(each, Measures.NONE).hewn());
   }

@@ -11,9 +11,9 @@ import java.util.regex.Pattern;
  * @param doubt what is doubtful about its marks; empty when nothing is
  */
 record Numeral(BigDecimal value, Optional<Doubt> doubt) {
-  private static final Pattern SIMPLE = Pattern.compile("\\d{1,12}(?:\\.\\d{0,12})?|\\.\\d{1,12}");
+  private static final Pattern SIMPLE = Pattern.compile("\\d{1,12}(?:\\.\\d{0,40})?|\\.\\d{1,40}");
   private static final Pattern SCIENTIFIC =
-      Pattern.compile("(?:\\d{1,12}(?:\\.\\d{0,12})?|\\.\\d{1,12})(?:e\\+?-?\\d{1,2})?");
+      Pattern.compile("(?:\\d{1,12}(?:\\.\\d{0,40})?|\\.\\d{1,40})(?:e\\+?-?\\d{1,2})?");
   private static final Pattern COMMA_GROUPS =
       Pattern.compile("[1-9]\\d{0,2}(?:,\\d{3})+(\\.\\d+)?");
   private static final Pattern POINT_GROUPS =
