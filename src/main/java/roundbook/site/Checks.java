@@ -114,8 +114,7 @@ final class Checks {
   /** No log in two places, no lost log in a wall. */
   private void places(SiteReport report) {
     Map<String, Place> seen = new HashMap<>();
-    List<Place> settled =
-        report.plan().keySet().stream().filter(report::isSettled).toList();
+    List<Place> settled = report.plan().keySet().stream().filter(report::isSettled).toList();
     settled.forEach(
         place -> report.stands(place).forEach((part, tag) -> once(report, seen, part, tag)));
     report
