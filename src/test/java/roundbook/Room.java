@@ -35,7 +35,8 @@ record Room(String name, List<String> rooms, List<String> outside) {
               core("table", "units problem"),
               core("page", "units problem"),
               core("job", "units problem"),
-              with("intake", "units problem table job", " java.time"),
+              with("heading", "units", STREAMS),
+              with("intake", "units problem table job heading", " java.time"),
               core("notch", "units job"),
               core("stack", "units problem job notch"),
               core("balance", ""),
@@ -111,11 +112,17 @@ record Room(String name, List<String> rooms, List<String> outside) {
                   "xml",
                   "",
                   STREAMS + " javax.xml.stream com.fasterxml.aalto.stax org.apache.commons.io.."),
+              with(
+                  "markup",
+                  "units problem table xml",
+                  FILES
+                      + " java.time java.time.format java.time.temporal java.util.zip"
+                      + " javax.xml.stream"),
               with("harvester", "units problem table xml", FILES + " javax.xml.stream"),
               with(
                   "app",
                   "units problem problem.words table page job intake notch stack balance rounds"
-                      + " wood takeoff exchange buying plan picture site replan sheet csv harvester"
+                      + " wood takeoff exchange buying plan picture site replan sheet csv harvester markup heading"
                       + " report.words report.frame report.start report.table report.form"
                       + " report.book report.buy",
                   FILES

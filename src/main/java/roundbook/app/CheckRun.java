@@ -72,7 +72,8 @@ final class CheckRun {
     return problems;
   }
 
-  private List<Problem> check(List<Table> tables, OutputStream out, AtomicInteger logs) {
+  private List<Problem> check(List<Table> tables, OutputStream out, AtomicInteger logs)
+      throws IOException {
     try (CsvText text = CsvText.to(out)) {
       return check(
           tables,
@@ -87,7 +88,8 @@ final class CheckRun {
     }
   }
 
-  private List<Problem> check(List<Table> tables, Function<BuildRules, Consumer<Log>> taker) {
-    return JobReader.check(tables, run.options().asked(), taker);
+  private List<Problem> check(List<Table> tables, Function<BuildRules, Consumer<Log>> taker)
+      throws IOException {
+    return JobReader.check(tables, OwnWords.beside(file, run.options().asked()), taker);
   }
 }

@@ -5,6 +5,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import roundbook.intake.Asked;
+import roundbook.markup.Markup;
+import roundbook.markup.MarkupReader;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
@@ -31,7 +33,10 @@ final class CrewSource {
       return Read.failed(
           List.of(Problem.of(ProblemCode.UNREADABLE, "no-file", CellRef.ofFile(name))));
     }
-    Read<NamedBook> book = BookReader.readNamed(name, file);
+    Read<NamedBook> book =
+        Markup.isPacked(file)
+            ? MarkupReader.readNamed(name, file)
+            : BookReader.readNamed(name, file);
     if (book.value().isEmpty()) {
       return Read.failed(book.problems().stream().map(CrewSource::meant).toList());
     }

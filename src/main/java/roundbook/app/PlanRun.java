@@ -102,12 +102,13 @@ final class PlanRun {
   }
 
   /** Reads the job; it ends when nothing can be planned. */
-  private Stage<Ready> read() {
+  private Stage<Ready> read() throws IOException {
     Read<List<Table>> tables = Sources.all(file, run.options().tallies());
     if (tables.value().isEmpty()) {
       return Stage.ended(nothingPlanned(Phrase.of("why.no-file"), tables.problems()));
     }
-    Read<Findings> read = JobReader.read(tables.value().get(), run.options().asked());
+    Read<Findings> read =
+        JobReader.read(tables.value().get(), OwnWords.beside(file, run.options().asked()));
     List<Problem> problems = joined(tables.problems(), read.problems());
     Findings found = read.value().orElseThrow();
     boolean whole = found.job().isPresent() && !found.logs().isEmpty();

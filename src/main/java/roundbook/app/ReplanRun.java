@@ -53,7 +53,8 @@ final class ReplanRun {
 
   Outcome outcome() throws IOException {
     Options options = run.options();
-    Read<SiteReport> site = CrewSource.read(file, options.setting().logs(), options.asked());
+    Read<SiteReport> site =
+        CrewSource.read(file, options.setting().logs(), OwnWords.beside(file, options.asked()));
     if (site.value().isEmpty() || ProblemCode.BAD_SETTING.isIn(site.problems())) {
       return nothingWritten(site.problems());
     }

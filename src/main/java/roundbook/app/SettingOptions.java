@@ -107,7 +107,8 @@ final class SettingOptions {
         job.walls(),
         Optional.ofNullable(sheet),
         Optional.ofNullable(lengthUnit),
-        Optional.ofNullable(diameterUnit));
+        Optional.ofNullable(diameterUnit),
+        List.of());
   }
 
   private static void put(

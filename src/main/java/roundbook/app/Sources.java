@@ -6,9 +6,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import roundbook.csv.CsvReader;
 import roundbook.harvester.HarvesterReader;
+import roundbook.markup.Markup;
+import roundbook.markup.MarkupReader;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
@@ -64,13 +67,33 @@ final class Sources {
     return opened ? Read.of(tables, problems) : Read.failed(problems);
   }
 
-  private static Read<List<Table>> read(String name, Path file, FileKind kind) {
+  private static Read<List<Table>> read(String name, Path file, FileKind kind) throws IOException {
     return switch (kind) {
       case EMPTY, TEXT -> text(name, file);
-      case ZIP, OLE2 -> BookReader.read(name, file);
-      case XML -> one(HarvesterReader.read(name, file));
+      case ZIP ->
+          Markup.isPacked(file)
+              ? MarkupReader.read(name, file, Markup.PACKED)
+              : BookReader.read(name, file);
+      case OLE2 -> BookReader.read(name, file);
+      case HTML -> page(name, file);
+      case XML -> {
+        Optional<Markup> markup = Markup.ofXml(file);
+        yield markup.isPresent()
+            ? MarkupReader.read(name, file, markup.get())
+            : one(HarvesterReader.read(name, file));
+      }
       default -> Read.failed(List.of(BookReader.refusal(name, kind)));
     };
+  }
+
+  /** A page that is named as a workbook is what some programs write for one. */
+  private static Read<List<Table>> page(String name, Path file) {
+    Read<List<Table>> read = MarkupReader.read(name, file, Markup.PAGE);
+    List<Problem> problems = new ArrayList<>(read.problems());
+    if (read.value().isPresent()) {
+      problems.add(Problem.of(ProblemCode.WRONG_EXTENSION, "page", CellRef.ofFile(name)));
+    }
+    return new Read<>(read.value(), problems);
   }
 
   private static Read<List<Table>> one(Read<Table> read) {

@@ -93,7 +93,7 @@ public final class CsvReader {
 
   /** Gives rows to the taker until it wants no more; returns whether it had them all. */
   private boolean eachRow(Predicate<Row> taker) throws IOException {
-    try (Lines lines = new Lines(layout.encoding().open(path))) {
+    try (Lines lines = new Lines(layout.encoding().open(path), layout.cuts())) {
       for (int i = 0; i < layout.skipped(); i++) {
         lines.next();
       }

@@ -17,8 +17,15 @@ import java.util.regex.Pattern;
  * @param separator the character between cells
  * @param decimalComma whether numbers are written with a decimal comma
  * @param blank whether there is nothing but blanks in its first lines
+ * @param cuts cuts lines whose columns are apart by blanks; null for others
  */
-record Layout(Encoding encoding, int skipped, char separator, boolean decimalComma, boolean blank) {
+record Layout(
+    Encoding encoding,
+    int skipped,
+    char separator,
+    boolean decimalComma,
+    boolean blank,
+    Cuts cuts) {
   private static final int SAMPLE_LINES = 60;
   private static final char[] SEPARATORS = {'\t', ';', '|', ','};
   private static final Pattern COMMA_NUMBER =
@@ -46,9 +53,14 @@ record Layout(Encoding encoding, int skipped, char separator, boolean decimalCom
     String bare = first.replace("\"", "");
     boolean told = bare.startsWith("sep=") && bare.length() <= 5;
     List<String> body = told ? sample.subList(1, sample.size()) : sample;
+    Cuts cuts = told ? null : Cuts.of(body).orElse(null);
+    if (cuts != null) {
+      boolean comma = isDecimalComma(body, Cuts.BETWEEN);
+      return new Layout(encoding, 0, Cuts.BETWEEN, comma, false, cuts);
+    }
     char separator = !told ? separatorOf(body) : bare.length() == 5 ? bare.charAt(4) : '\t';
     boolean comma = isDecimalComma(body, separator);
-    return new Layout(encoding, told ? 1 : 0, separator, comma, body.isEmpty());
+    return new Layout(encoding, told ? 1 : 0, separator, comma, body.isEmpty(), null);
   }
 
   /**

@@ -16,10 +16,21 @@ final class Lines implements AutoCloseable {
   private final char[] buffer = new char[1 << 15];
   private int at;
   private int end;
+  private final Cuts cuts;
   private boolean skipLineFeed;
 
   Lines(Reader reader) {
+    this(reader, null);
+  }
+
+  /**
+   * Begins with a text whose lines are cut into columns.
+   *
+   * @param cuts cuts them; null where they stay as they are
+   */
+  Lines(Reader reader, Cuts cuts) {
     this.reader = reader;
+    this.cuts = cuts;
   }
 
   /** Says that a line is longer than any tally's. */
@@ -33,7 +44,8 @@ final class Lines implements AutoCloseable {
 
   /** Returns the next line without its end; null after the last. */
   String next() throws IOException {
-    return putBack.isEmpty() ? read() : putBack.pop();
+    String text = putBack.isEmpty() ? read() : putBack.pop();
+    return cuts == null || text == null ? text : cuts.cut(text);
   }
 
   /** Puts a line back, to be the next. */

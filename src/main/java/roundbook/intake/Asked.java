@@ -2,6 +2,7 @@ package roundbook.intake;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import roundbook.units.LengthUnit;
@@ -16,6 +17,7 @@ import roundbook.units.LengthUnit;
  * @param sheet the one sheet to read as a tally; empty for all
  * @param lengthUnit the unit of bare lengths; empty when not told
  * @param diameterUnit the unit of bare diameters; empty when not told
+ * @param words lines {@code word = meaning} of a language of the user's own
  */
 public record Asked(
     Map<String, String> settings,
@@ -23,7 +25,8 @@ public record Asked(
     Optional<String> walls,
     Optional<String> sheet,
     Optional<LengthUnit> lengthUnit,
-    Optional<LengthUnit> diameterUnit) {
+    Optional<LengthUnit> diameterUnit,
+    List<String> words) {
   /** Nothing asked. */
   public static final Asked NOTHING =
       new Asked(
@@ -32,12 +35,14 @@ public record Asked(
           Optional.empty(),
           Optional.empty(),
           Optional.empty(),
-          Optional.empty());
+          Optional.empty(),
+          List.of());
 
   /** Copies the maps and keeps their order, so that the same is written the same in every run. */
   public Asked {
     settings = Collections.unmodifiableMap(new LinkedHashMap<>(settings));
     typed = Collections.unmodifiableMap(new LinkedHashMap<>(typed));
+    words = List.copyOf(words);
   }
 
   /** What is asked without a short form. */
@@ -47,7 +52,12 @@ public record Asked(
       Optional<String> sheet,
       Optional<LengthUnit> lengthUnit,
       Optional<LengthUnit> diameterUnit) {
-    this(settings, Map.of(), walls, sheet, lengthUnit, diameterUnit);
+    this(settings, Map.of(), walls, sheet, lengthUnit, diameterUnit, List.of());
+  }
+
+  /** Returns the same with the lines of a language of the user's own. */
+  public Asked with(List<String> lines) {
+    return new Asked(settings, typed, walls, sheet, lengthUnit, diameterUnit, lines);
   }
 
   /** Returns the option that set a label, as it was typed. */

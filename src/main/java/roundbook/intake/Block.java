@@ -2,6 +2,7 @@ package roundbook.intake;
 
 import java.util.Map;
 import java.util.Optional;
+import roundbook.heading.CellWords;
 import roundbook.job.Log.Bark;
 import roundbook.problem.Phrase;
 import roundbook.problem.Problem;
@@ -21,6 +22,8 @@ import roundbook.table.Table;
  * @param units the units of its bare numbers
  * @param problems takes what is found
  * @param readings reads its measures
+ * @param outliers finds values that another unit would explain
+ * @param words understands words in cells
  */
 record Block(
     Table table,
@@ -28,7 +31,9 @@ record Block(
     Map<Field, Heading> columns,
     Units units,
     Problems problems,
-    Readings readings) {
+    Readings readings,
+    Outliers outliers,
+    CellWords words) {
 
   boolean has(Field field) {
     return columns.containsKey(field);
@@ -55,6 +60,12 @@ record Block(
       }
     }
     return true;
+  }
+
+  /** Returns whether a column is read for this block. */
+  boolean isRead(int column) {
+    return columns.entrySet().stream()
+        .anyMatch(each -> each.getValue().column() == column && each.getKey() != Field.REMARKS);
   }
 
   /** Returns the field or girth that holds a diameter; null where there is neither. */

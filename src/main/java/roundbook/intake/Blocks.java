@@ -1,107 +1,84 @@
 package roundbook.intake;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
-import roundbook.job.Log.Bark;
+import java.util.Set;
 
 /**
  * Sorts the columns of a heading row into blocks of logs that stand side by side.
  *
  * <p>A block begins where a tag or a length stands again after the last block has a length and a
- * diameter. Of two columns that mean the same, the one under bark or else the first is read.
+ * diameter, and only where a length and a diameter of its own follow, with a tag where the first
+ * block has one: a second tag to the right, or the same measures in another unit, is no block.
  */
 final class Blocks {
-  private final List<Map<Field, Heading>> blocks = new ArrayList<>();
-  private final List<Heading> others = new ArrayList<>();
-  private final List<Heading> doubles = new ArrayList<>();
+  private final List<List<Heading>> blocks = new ArrayList<>();
   private final List<Heading> pending = new ArrayList<>();
-  private Map<Field, Heading> block = new EnumMap<>(Field.class);
+  private final List<Heading> all;
+  private List<Heading> block = new ArrayList<>();
 
-  /** Takes the next column. */
-  void add(Heading heading) {
-    Field field = heading.field().orElse(null);
-    if (field == null) {
-      others.add(heading);
-    } else if (!block.containsKey(field)) {
-      block.put(field, heading);
-    } else if (startsBlock(field) && isWhole(block)) {
-      begin(heading, field);
-    } else if (startsBlock(field) || !isWhole(block)) {
-      repeated(heading, field);
-    } else {
-      pending.add(heading);
-    }
+  private Blocks(List<Heading> all) {
+    this.all = all;
   }
 
-  private void begin(Heading heading, Field field) {
-    blocks.add(block);
-    block = new EnumMap<>(Field.class);
-    pending.forEach(each -> block.put(each.field().orElseThrow(), each));
-    pending.clear();
-    block.put(field, heading);
+  /** Sorts headings, which stand by rising column. */
+  static List<List<Heading>> of(List<Heading> headings) {
+    return new Blocks(headings).sorted();
   }
 
-  /** Settles which of two columns of one meaning is read. */
-  private void repeated(Heading heading, Field field) {
-    Heading first = block.get(field);
-    boolean swedish = field == Field.BUTT && !block.containsKey(Field.TAG);
-    if (swedish && first.text().strip().equalsIgnoreCase("stock")) {
-      block.put(Field.TAG, first.meaning(Field.TAG));
-      block.put(Field.BUTT, heading);
-    } else if (first.bark() == Bark.OVER && heading.bark() == Bark.OFF) {
-      block.put(field, heading);
-      others.add(first);
-    } else {
-      others.add(heading);
-      boolean told = first.bark() == Bark.OFF && heading.bark() == Bark.OVER;
-      if (!told && field != Field.REMARKS && field != Field.TAG) {
-        doubles.add(heading);
+  private List<List<Heading>> sorted() {
+    for (int i = 0; i < all.size(); i++) {
+      Heading heading = all.get(i);
+      Field field = heading.field().orElse(null);
+      boolean again = field != null && has(block, field);
+      if (again && isStart(field) && isWhole(block) && isWhole(rest(i)) && isNamed(i)) {
+        blocks.add(block);
+        block = new ArrayList<>(pending);
+        pending.clear();
+        block.add(heading);
+      } else if (again && isWhole(block)) {
+        pending.add(heading);
+      } else {
+        block.add(heading);
       }
     }
-  }
-
-  /** Ends the row: what began no block goes to the last one. */
-  Blocks end() {
-    pending.forEach(each -> repeated(each, each.field().orElseThrow()));
-    boolean lone = !blocks.isEmpty() && !isWhole(block);
-    if (lone) {
-      others.addAll(block.values());
-    } else {
-      blocks.add(block);
-    }
-    blocks.forEach(Blocks::settle);
-    return this;
-  }
-
-  /** A tree's number names the log where nothing else does. */
-  private static void settle(Map<Field, Heading> block) {
-    if (!block.containsKey(Field.TAG) && block.containsKey(Field.STEM)) {
-      block.put(Field.TAG, block.remove(Field.STEM).meaning(Field.TAG));
-    }
-  }
-
-  private static boolean startsBlock(Field field) {
-    return field == Field.TAG || field == Field.LENGTH || field == Field.STEM;
-  }
-
-  private static boolean isWhole(Map<Field, Heading> block) {
-    return block.containsKey(Field.LENGTH)
-        && block.keySet().stream().anyMatch(field -> field.diameter() || field.girth());
-  }
-
-  List<Map<Field, Heading>> blocks() {
+    block.addAll(pending);
+    blocks.add(block);
     return blocks;
   }
 
-  /** Returns the columns that are only carried through. */
-  List<Heading> others() {
-    return others;
+  private List<Heading> rest(int from) {
+    return all.subList(from, all.size());
   }
 
-  /** Returns the columns that were not read because another means the same. */
-  List<Heading> doubles() {
-    return doubles;
+  /** Returns whether a tag stands from a column on, or the block has none either. */
+  private boolean isNamed(int from) {
+    return hasName(rest(from)) || !hasName(block);
+  }
+
+  private static boolean hasName(List<Heading> headings) {
+    return fields(headings).stream().anyMatch(Field::names);
+  }
+
+  private static boolean has(List<Heading> headings, Field field) {
+    Set<Field> fields = fields(headings);
+    return fields.contains(field) || field.names() && fields.stream().anyMatch(Field::names);
+  }
+
+  private static boolean isStart(Field field) {
+    return field.names() || field == Field.LENGTH || field == Field.LOT;
+  }
+
+  private static boolean isWhole(List<Heading> headings) {
+    Set<Field> fields = fields(headings);
+    return fields.contains(Field.LENGTH)
+        && fields.stream().anyMatch(field -> field.diameter() || field.girth());
+  }
+
+  private static Set<Field> fields(List<Heading> headings) {
+    Set<Field> fields = EnumSet.noneOf(Field.class);
+    headings.forEach(heading -> heading.field().ifPresent(fields::add));
+    return fields;
   }
 }

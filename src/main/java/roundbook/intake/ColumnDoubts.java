@@ -27,6 +27,8 @@ final class ColumnDoubts {
   private Set<ProblemCode> said = new HashSet<>();
   private final List<Problem> swaps = new ArrayList<>();
   private int logs;
+  private int sweepClasses;
+  private int profilesApart;
   private int midsEstimated;
   private int buttsEstimated;
   private int tipsEstimated;
@@ -81,6 +83,16 @@ final class ColumnDoubts {
     swaps.add(swap);
   }
 
+  /** Takes a log whose sweep is a class and no measure. */
+  void takeSweepClass() {
+    sweepClasses++;
+  }
+
+  /** Takes a log whose profile differs from the machine's own diameters. */
+  void takeProfileApart() {
+    profilesApart++;
+  }
+
   /** Says what was gathered. */
   void say(boolean barkOff, Set<ProblemCode> said) {
     this.said = said;
@@ -91,6 +103,8 @@ final class ColumnDoubts {
     sayEnds(Field.BUTT, buttsEstimated);
     sayEnds(Field.TIP, tipsEstimated);
     sayTags();
+    sayCounted(Field.SWEEP, "sweep-class", sweepClasses);
+    sayCounted(Field.PROFILE, "profile", profilesApart);
     sayGirths();
     saySwaps();
     sayBark(barkOff);
@@ -100,9 +114,26 @@ final class ColumnDoubts {
     }
   }
 
+  private void sayCounted(Field field, String variant, int count) {
+    if (count > 0) {
+      Optional<Heading> heading = Optional.of(block.heading(field));
+      block.say(
+          block
+              .ofColumn(ProblemCode.DOUBTFUL_VALUE, variant, heading)
+              .with("count", count)
+              .with("logs", logs)
+              .remedy());
+    }
+  }
+
   private void sayMids() {
     Heading mids = block.through(Field.MID);
-    if (midsEstimated > 0 && mids == null && said.add(ProblemCode.MID_ESTIMATED)) {
+    if (mids != null && mids.estimated()) {
+      block.say(
+          block
+              .ofColumn(ProblemCode.MID_ESTIMATED, "heading", Optional.of(mids))
+              .with("heading", mids.text()));
+    } else if (midsEstimated > 0 && mids == null && said.add(ProblemCode.MID_ESTIMATED)) {
       block.say(block.ofColumn(ProblemCode.MID_ESTIMATED, "every", Optional.empty()));
     } else if (midsEstimated > 0 && mids != null) {
       block.say(

@@ -3,6 +3,7 @@ package roundbook.intake;
 import java.util.List;
 import java.util.Optional;
 import roundbook.job.DiameterProfile;
+import roundbook.job.Log;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Value;
@@ -60,6 +61,7 @@ final class EndsCheck {
       block.refuse(block.problem(row, column, ProblemCode.MISSING_CELL, "diameter"), tag);
       return diameters;
     }
+    diameters = diameters.map(this::marked);
     missingEnds();
     if (swapped) {
       swap = Optional.of(swapped(diameters.get()));
@@ -68,6 +70,22 @@ final class EndsCheck {
     }
     checkTaper(length, diameters.get());
     return diameters;
+  }
+
+  /** Marks diameters as estimated whose headings say that they were not measured. */
+  private Diameters marked(Diameters read) {
+    Log.Sources sources = read.sources();
+    Log.Sources marked =
+        new Log.Sources(
+            source(Field.BUTT, sources.butt()),
+            source(Field.MID, sources.mid()),
+            source(Field.TIP, sources.tip()));
+    return new Diameters(read.butt(), read.mid(), read.tip(), marked);
+  }
+
+  private Log.Source source(Field field, Log.Source read) {
+    Heading heading = block.through(field);
+    return heading != null && heading.estimated() ? Log.Source.ESTIMATED : read;
   }
 
   private Length get(Field field) {

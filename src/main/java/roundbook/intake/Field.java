@@ -10,8 +10,18 @@ enum Field {
   TAG,
   /** The tree that the log was cut from. */
   STEM,
+  /** What stands before a tag that is not the only one: a load, a deck, a lot. */
+  LOT,
+  /** A number that only counts the rows. */
+  RUNNING,
+  /** What is stuck on the log: a bar code or a label. */
+  LABEL,
+  /** Logs in the plural: their tags, or how many there are. */
+  LOGS,
   /** The length, end to end. */
   LENGTH,
+  /** The inches beside a length's feet, or the centimetres beside its metres. */
+  LENGTH_REST,
   /** The diameter at the thick end. */
   BUTT,
   /** The diameter halfway. */
@@ -24,6 +34,12 @@ enum Field {
   MID_GIRTH,
   /** The girth at the thin end. */
   TIP_GIRTH,
+  /** A second diameter across the first at the thick end. */
+  BUTT_ACROSS,
+  /** A second diameter across the first halfway. */
+  MID_ACROSS,
+  /** A second diameter across the first at the thin end. */
+  TIP_ACROSS,
   /** A diameter that does not say where it was taken. */
   DIAMETER,
   /** The diameter of the standing tree at breast height. */
@@ -74,6 +90,21 @@ enum Field {
       case TIP -> TIP_GIRTH;
       default -> throw new IllegalArgumentException(this + " is no diameter");
     };
+  }
+
+  /** Returns the second reading at the place of a diameter. */
+  Field across() {
+    return switch (this) {
+      case BUTT -> BUTT_ACROSS;
+      case MID -> MID_ACROSS;
+      case TIP -> TIP_ACROSS;
+      default -> throw new IllegalArgumentException(this + " is no diameter");
+    };
+  }
+
+  /** Returns whether it may name the log. */
+  boolean names() {
+    return this == TAG || this == STEM || this == RUNNING || this == LABEL || this == LOGS;
   }
 
   /** Returns the word used in problems. */

@@ -9,12 +9,15 @@ import roundbook.table.Row;
  * Feet and inches with nothing but a hyphen between: {@code 16-6} for 16 ft 6 in (common practice).
  *
  * <p>Two numbers with a hyphen may as well be a range. They are feet and inches where the heading
- * says so, or where every length of the column is written so and most of them fall, as no range
- * does.
+ * says so, or where every length of the column is written so, but for whole feet, and most of them
+ * fall, as no range does.
  */
 final class HyphenFeet {
   private static final Pattern FORM =
       Pattern.compile("\\s*(\\d{1,2})\\s*[-\u2010-\u2015\u2212]\\s*(0?\\d|1[01])\\s*");
+  private static final Pattern WHOLE = Pattern.compile("\\d{1,2}");
+  private static final Pattern POINT = Pattern.compile("(\\d{1,2})\\.(\\d{1,2})");
+  private static final int INCHES = 12;
   private static final int FEWEST = 3;
 
   private HyphenFeet() {}
@@ -27,9 +30,26 @@ final class HyphenFeet {
         : "";
   }
 
+  /**
+   * Returns a text such as {@code 16.06} with its marks; empty where it has another form, and of
+   * {@code 16.1}, which is one inch, or ten inches that lost a zero.
+   */
+  static String pointed(String text) {
+    Matcher matcher = POINT.matcher(text);
+    boolean clear = matcher.matches() && !matcher.group(2).equals("1");
+    return clear && Integer.parseInt(matcher.group(2)) < INCHES
+        ? matcher.group(1) + "' " + Integer.parseInt(matcher.group(2)) + "\""
+        : "";
+  }
+
+  /** Returns whether a text may be decimal feet as well as feet and inches. */
+  static boolean isPointed(String text) {
+    return POINT.matcher(text).matches();
+  }
+
   /** Returns whether a heading of lengths says feet and inches. */
   static boolean isStated(Heading lengths) {
-    return HeadingText.of(lengths.text()).isFeetAndInches();
+    return lengths.wording().isFeetAndInches();
   }
 
   /** Returns whether the rows of a column can only be meant so. */
@@ -42,10 +62,10 @@ final class HyphenFeet {
       if (matcher.matches()) {
         boolean falls = Integer.parseInt(matcher.group(1)) > Integer.parseInt(matcher.group(2));
         falling += falls ? 1 : 0;
-      } else if (!text.isEmpty()) {
+      } else if (!text.isEmpty() && !WHOLE.matcher(text).matches()) {
         return false;
       }
-      filled += text.isEmpty() ? 0 : 1;
+      filled += matcher.matches() ? 1 : 0;
     }
     return filled >= FEWEST && falling * 2 > filled;
   }

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import roundbook.heading.Vocabulary;
 import roundbook.job.BuildRules;
 import roundbook.job.Building;
 import roundbook.job.Job;
@@ -50,6 +51,14 @@ public final class JobReader {
     this.tables = tables;
     this.asked = asked;
     this.mapping = Mapping.of(asked, sheet("job"));
+    for (String line : asked.words()) {
+      if (!Vocabulary.isUsable(line)) {
+        problems.add(
+            Problem.of(ProblemCode.HEADING_DOUBTFUL, "words", CellRef.ofFile(""))
+                .with("line", line)
+                .remedyOf("words"));
+      }
+    }
   }
 
   /**

@@ -1,11 +1,14 @@
 package roundbook.intake;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import roundbook.job.BuildRules;
 import roundbook.job.DiameterProfile;
 import roundbook.job.DiameterProfile.Station;
@@ -14,6 +17,7 @@ import roundbook.job.Log.Bark;
 import roundbook.job.Log.Traits;
 import roundbook.job.Log.Wish;
 import roundbook.job.Setting;
+import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Severity;
 import roundbook.table.Cell;
@@ -25,6 +29,7 @@ import roundbook.units.LengthUnit;
 /** Reads the rows of one block of a tally, each as a log, or as several alike. */
 final class LogReader {
   private static final int MOST_ALIKE = 1000;
+  private static final Length APART = Length.of(3, LengthUnit.MILLIMETRE);
 
   private final Block block;
   private final Length barkOff;
@@ -33,8 +38,19 @@ final class LogReader {
   private final ColumnDoubts doubts;
   private final int lastHeaded;
   private final int tagColumn;
+  private final Predicate<Row> sums;
+  private final Dittos dittos;
 
-  LogReader(Block block, BuildRules rules) {
+  /**
+   * Begins with a block.
+   *
+   * @param block the block
+   * @param rules the job's settings
+   * @param sums tells rows that hold figures over others in this block
+   */
+  LogReader(Block block, BuildRules rules, Predicate<Row> sums) {
+    this.sums = sums;
+    this.dittos = new Dittos(block);
     this.block = block;
     this.barkOff = rules.optionalLength(Setting.BARK_OFF).orElse(Length.ZERO);
     this.tags = new Tags(block);
@@ -57,6 +73,10 @@ final class LogReader {
     if (block.isBlank(row)) {
       return;
     }
+    if (sums.test(row)) {
+      block.say(block.problem(row, column(row), ProblemCode.SUMMARY_ROW, ""));
+      return;
+    }
     Optional<String> tag = tags.read(row);
     boolean fits = extraCellsFit(row, tag.orElse(""));
     if (tag.isEmpty() || !fits) {
@@ -70,6 +90,10 @@ final class LogReader {
     Optional<DiameterProfile> stations = stations(row, length);
     stations.ifPresent(profile -> ends.fill(profile, length));
     int count = count(row, tag.get());
+    if (traitReader.isSkipAsked(row)) {
+      askSkip(row, tag.get());
+      return;
+    }
     if (!measures.refused() && count > 0) {
       Optional<Diameters> diameters = ends.complete(length, traitReader.upperLog(row));
       ends.swap().ifPresent(doubts::takeSwap);
@@ -77,6 +101,25 @@ final class LogReader {
         give(new Seen(row, tag.get(), count, length, diameters.get(), measures), stations, taker);
       }
     }
+  }
+
+  /** Returns a row with its ditto marks filled in by the log above. */
+  Row dittosFilled(Row row, Row above) {
+    return dittos.filled(row, above);
+  }
+
+  private void askSkip(Row row, String tag) {
+    int column = block.heading(Field.SKIP).column();
+    Problem problem = block.problem(row, column, ProblemCode.BAD_NUMBER, "skip");
+    block.refuse(problem.with("text", block.text(row, Field.SKIP)).remedyOf("skip"), tag);
+  }
+
+  private int column(Row row) {
+    return block.columns().values().stream()
+        .mapToInt(Heading::column)
+        .filter(column -> block.words().isSummary(row.cell(column).text()))
+        .findFirst()
+        .orElse(0);
   }
 
   private Optional<DiameterProfile> stations(Row row, Length length) {
@@ -100,9 +143,15 @@ final class LogReader {
     doubts.take(row, seen.diameters(), traits.bark());
     Length length = seen.length();
     DiameterProfile profile =
-        peeled(stations.orElseGet(() -> straight(seen, length)), traits.bark());
+        peeled(
+            stations.map(along -> anchored(along, seen)).orElseGet(() -> straight(seen, length)),
+            traits.bark());
     Wish wish = traitReader.wish(row, seen.tag());
     Map<String, String> extra = traitReader.extra(row);
+    traitReader.sayUnfit(row, traits, extra, seen.tag());
+    if (traitReader.hasSweepClass(row)) {
+      doubts.takeSweepClass();
+    }
     for (int i = 1; i <= seen.count(); i++) {
       taker.accept(
           new Log(
@@ -122,6 +171,37 @@ final class LogReader {
       return seen.row().number() + "-" + i;
     }
     return seen.count() == 1 ? seen.tag() : seen.tag() + "-" + i;
+  }
+
+  /**
+   * Returns a profile that goes through the diameters that were read themselves: single stations of
+   * a stem, the last above all, are noisy. Stations nearer to them than half of their spacing go.
+   */
+  private DiameterProfile anchored(DiameterProfile measured, Seen seen) {
+    Length length = seen.length();
+    TreeMap<Length, Length> all = new TreeMap<>();
+    measured.stations().forEach(each -> all.put(each.fromButt(), each.diameter()));
+    Length spacing = length.dividedBy(2L * measured.stations().size());
+    Diameters read = seen.diameters();
+    boolean apart = false;
+    List<Station> anchors =
+        List.of(
+            new Station(Length.ZERO, read.butt()),
+            new Station(length.dividedBy(2), read.mid()),
+            new Station(length, read.tip()));
+    for (Station anchor : anchors) {
+      Length at = anchor.fromButt();
+      Length off = measured.at(at).minus(anchor.diameter()).absolute();
+      apart |= off.isMoreThan(APART);
+      all.subMap(at.minus(spacing), true, at.plus(spacing), true).clear();
+      all.put(at, anchor.diameter());
+    }
+    if (apart) {
+      doubts.takeProfileApart();
+    }
+    List<Station> stations = new ArrayList<>();
+    all.forEach((at, diameter) -> stations.add(new Station(at, diameter)));
+    return new DiameterProfile(stations);
   }
 
   /** Returns the profile of the three diameters, straight between them. */

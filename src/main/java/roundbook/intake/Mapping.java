@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import roundbook.heading.Vocabulary;
 import roundbook.table.Row;
 import roundbook.table.Table;
 import roundbook.units.LengthReader;
@@ -20,11 +21,13 @@ import roundbook.units.LengthUnit;
  * @param columns what columns mean, by heading in small letters
  * @param length the unit of bare lengths; empty when not told
  * @param diameter the unit of bare diameters; empty when not told
+ * @param vocabulary the words of headings
  */
 record Mapping(
-    Map<String, Field> columns, Optional<LengthUnit> length, Optional<LengthUnit> diameter) {
-  /** Nothing told. */
-  static final Mapping NONE = new Mapping(Map.of(), Optional.empty(), Optional.empty());
+    Map<String, Field> columns,
+    Optional<LengthUnit> length,
+    Optional<LengthUnit> diameter,
+    Vocabulary vocabulary) {
 
   private static final String COLUMN = "column_";
   private static final String LENGTH_UNIT = "length_unit";
@@ -40,7 +43,8 @@ record Mapping(
     return new Mapping(
         Map.copyOf(columns),
         asked.lengthUnit().or(() -> unit(told.get(LENGTH_UNIT))),
-        asked.diameterUnit().or(() -> unit(told.get(DIAMETER_UNIT))));
+        asked.diameterUnit().or(() -> unit(told.get(DIAMETER_UNIT))),
+        Vocabulary.with(asked.words()));
   }
 
   /** Returns whether a label says something of a tally's columns. */

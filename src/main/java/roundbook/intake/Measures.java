@@ -28,6 +28,8 @@ final class Measures {
   private static final Map<Field, Phrase> DIAMETERS = named("-diameter");
   private static final Map<Field, Phrase> GIRTHS = named("-girth");
 
+  private static final BigDecimal MOST = BigDecimal.valueOf(1_000_000);
+
   private final Block block;
   private final Row row;
   private final String tag;
@@ -58,11 +60,26 @@ final class Measures {
     Heading heading = block.heading(Field.LENGTH);
     Cell cell = row.cell(heading.column());
     Length known = block.readings().of(Field.LENGTH).known(cell);
-    return known != null ? known : kept(Field.LENGTH, cell, lengthOf(heading, cell));
+    Length length = known != null ? known : kept(Field.LENGTH, cell, lengthOf(heading, cell));
+    return length == null || !block.has(Field.LENGTH_REST) ? length : withRest(length);
+  }
+
+  /** Adds the inches of a column of their own. */
+  private Length withRest(Length length) {
+    Heading rest = block.heading(Field.LENGTH_REST);
+    if (row.cell(rest.column()).isBlank()) {
+      return length;
+    }
+    return read(rest, LENGTH, rest.unit()).map(length::plus).orElse(null);
   }
 
   /** Remembers a measure that nothing had to be said of. */
   private Length kept(Field field, Cell cell, Optional<Length> read) {
+    if (read.isPresent() && !doubted && block.outliers().isApart(field, read.get())) {
+      doubted = true;
+      Problem apart = block.problem(row, cell.column(), ProblemCode.DOUBTFUL_VALUE, "apart");
+      block.say(apart.with("text", cell.text()).about(tag));
+    }
     if (read.isPresent() && !doubted) {
       block.readings().of(field).keep(cell, read.get());
     }
@@ -84,6 +101,15 @@ final class Measures {
     if (heading == null) {
       return null;
     }
+    Length one = diameter(field, heading);
+    Heading across = block.heading(field.across());
+    Length other = across == null ? null : diameter(field, across);
+    return one == null || other == null
+        ? (one == null ? other : one)
+        : one.plus(other).dividedBy(2);
+  }
+
+  private Length diameter(Field field, Heading heading) {
     Cell cell = row.cell(heading.column());
     Length known = block.readings().of(field).known(cell);
     return known != null ? known : kept(field, cell, diameterOf(field, heading, cell));
@@ -119,14 +145,28 @@ final class Measures {
             && LengthReader.isNothing(cell.text());
   }
 
-  private static Length throughPi(Length girth) {
+  /** Reads a cell as a length without a word; empty where it is none, or larger than any log's. */
+  static Optional<Length> plain(Cell cell, LengthReader reader) {
+    if (cell.kind() != Cell.Kind.NUMBER) {
+      return reader.read(cell.text()).map(LengthReader.Reading::length);
+    }
+    LengthUnit unit = LengthUnit.ofSymbol(cell.unit()).orElse(reader.defaultUnit());
+    return isSane(cell.number()) ? Optional.of(Length.of(cell.number(), unit)) : Optional.empty();
+  }
+
+  private static boolean isSane(BigDecimal number) {
+    return number.abs().compareTo(MOST) < 0;
+  }
+
+  static Length throughPi(Length girth) {
     return Length.ofNanometres(Math.round(girth.nanometres() / Math.PI));
   }
 
   private Optional<Length> read(Heading heading, Phrase name, Optional<LengthUnit> unit) {
     Cell cell = row.cell(heading.column());
     return switch (cell.kind()) {
-      case NUMBER -> number(heading, name, unit);
+      case NUMBER ->
+          isPointed(heading, cell) ? text(heading, name, unit) : number(heading, name, unit);
       case TEXT -> text(heading, name, unit);
       case DATE -> date(heading, name);
       case ERROR -> refuse(bad(heading, "error-value", name));
@@ -141,10 +181,15 @@ final class Measures {
     if (own.isEmpty()) {
       return noUnit(heading, name);
     }
-    boolean sane = cell.number().abs().compareTo(BigDecimal.valueOf(1_000_000)) < 0;
-    return sane
+    return isSane(cell.number())
         ? Optional.of(Length.of(cell.number(), own.get()))
         : refuse(bad(heading, "no-measure", name));
+  }
+
+  /** Returns whether a number stands under a heading of feet and inches with a point in it. */
+  private boolean isPointed(Heading heading, Cell cell) {
+    boolean along = heading.field().filter(Field.LENGTH::equals).isPresent();
+    return along && cell.unit().isEmpty() && block.readings().isPointed(cell.text());
   }
 
   private Optional<Length> text(Heading heading, Phrase name, Optional<LengthUnit> unit) {
@@ -214,6 +259,9 @@ final class Measures {
 
   private Optional<Length> unreadable(Heading heading, Phrase name, LengthReader reader) {
     String text = row.cell(heading.column()).text();
+    if (isPointed(heading, row.cell(heading.column()))) {
+      return refuse(bad(heading, "pointed", name).remedyOf("feet-inches"));
+    }
     if (LengthReader.isDateLike(text)) {
       return refuse(bad(heading, "like-date", name));
     }

@@ -35,6 +35,7 @@ final class PlainRows implements RowTaker {
   private ColumnDoubts doubts;
   private int tagColumn;
   private int speciesColumn;
+  private Row last;
   private int needed;
   private Cell species;
   private Traits traits;
@@ -56,8 +57,33 @@ final class PlainRows implements RowTaker {
     return tag > 0
         && block.header().blocks().size() == 1
         && block.columns().values().stream().allMatch(each -> each.column() >= tag)
-        && block.columns().keySet().stream()
-            .noneMatch(field -> field.girth() || field == Field.STEM);
+        && block.columns().keySet().stream().noneMatch(PlainRows::isOdd)
+        && block.columns().values().stream().noneMatch(Heading::estimated);
+  }
+
+  private static boolean isOdd(Field field) {
+    return field.girth()
+        || field == Field.STEM
+        || field == Field.LOT
+        || field == Field.LENGTH_REST
+        || field == Field.BUTT_ACROSS
+        || field == Field.MID_ACROSS
+        || field == Field.TIP_ACROSS;
+  }
+
+  /** Returns the last plain row or another log, whichever stands further down; null if neither. */
+  Row laterThan(Row other) {
+    return last == null || other != null && other.number() > last.number() ? other : last;
+  }
+
+  /** Returns the number of the last plain row; 0 where there was none. */
+  int lastNumber() {
+    return last == null ? 0 : last.number();
+  }
+
+  /** Returns whether any row was plain. */
+  boolean hasAny() {
+    return last != null;
   }
 
   /** Takes all rows the long way from here on. */
@@ -102,6 +128,7 @@ final class PlainRows implements RowTaker {
       longWay.take(row);
       return;
     }
+    last = row;
     Traits told = traits(row);
     doubts.take(row, diameters, told.bark());
     taker.take(
@@ -174,7 +201,11 @@ final class PlainRows implements RowTaker {
 
   /** Returns whether nothing stands in the row but tag, measures and species. */
   private boolean hasNoMore(Row row) {
-    boolean named = speciesColumn > 0 && !row.cell(speciesColumn).isBlank();
+    Cell own = speciesColumn == 0 ? null : row.cell(speciesColumn);
+    boolean named = own != null && !own.isBlank();
+    if (named && own != species && block.words().isDitto(own.text()) || !row.note().isEmpty()) {
+      return false;
+    }
     return row.cells().size() == needed + (named ? 1 : 0);
   }
 }

@@ -22,6 +22,7 @@ final class Readings {
 
   private final boolean decimalComma;
   private final boolean hyphenFeet;
+  private final Heading lengths;
   private final Map<Field, OfField> fields = new EnumMap<>(Field.class);
 
   /** The cells of one field. */
@@ -58,10 +59,12 @@ final class Readings {
    *
    * @param table the tally
    * @param hyphenFeet whether a length such as {@code 16-6} is feet and inches
+   * @param lengths the heading of the lengths
    */
-  public Readings(Table table, boolean hyphenFeet) {
+  public Readings(Table table, boolean hyphenFeet, Heading lengths) {
     this.decimalComma = table.decimalComma();
     this.hyphenFeet = hyphenFeet;
+    this.lengths = lengths;
   }
 
   /** Returns the cells of a field that were read. */
@@ -76,8 +79,17 @@ final class Readings {
 
   /** Reads a length; empty when it is none. */
   Optional<LengthReader.Reading> readLength(String text, LengthUnit unit) {
+    if (isPointed(text)) {
+      String marked = lengths.wording().isFeetDotInches() ? HyphenFeet.pointed(text) : "";
+      return marked.isEmpty() ? Optional.empty() : read(marked, unit);
+    }
     return read(text, unit)
         .or(() -> hyphenFeet ? read(HyphenFeet.marked(text), unit) : Optional.empty());
+  }
+
+  /** Returns whether a length under a heading of feet and inches has a point in it. */
+  boolean isPointed(String text) {
+    return hyphenFeet && lengths.wording().isFeetAndInches() && HyphenFeet.isPointed(text);
   }
 
   /** Returns the reader of texts whose bare numbers have a unit. */

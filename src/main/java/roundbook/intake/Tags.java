@@ -23,10 +23,10 @@ final class Tags {
 
   Tags(Block block) {
     this.block = block;
-    this.composed = block.has(Field.STEM) && repeats();
+    this.composed = (block.has(Field.STEM) || block.has(Field.LOT)) && repeats();
   }
 
-  /** A number of the log within its tree names it together with the tree's. */
+  /** A number of the log within its tree or load names it together with theirs. */
   private boolean repeats() {
     var texts =
         block.table().rows().stream()
@@ -91,8 +91,12 @@ final class Tags {
   }
 
   private String composed(Row row, String own) {
-    String stem = composed ? block.text(row, Field.STEM) : "";
-    return stem.isEmpty() ? own : stem + "-" + own;
+    if (!composed) {
+      return own;
+    }
+    String lot = block.text(row, Field.LOT);
+    String stem = block.text(row, Field.STEM);
+    return (lot.isEmpty() ? "" : lot + "-") + (stem.isEmpty() ? "" : stem + "-") + own;
   }
 
   private String text(Row row, Cell cell, int column) {

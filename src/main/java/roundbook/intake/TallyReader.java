@@ -6,14 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import roundbook.heading.CellWords;
 import roundbook.job.BuildRules;
 import roundbook.problem.CellRef;
-import roundbook.problem.Phrase;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Problems;
-import roundbook.problem.Value;
-import roundbook.table.Cell;
 import roundbook.table.Row;
 import roundbook.table.Table;
 
@@ -27,7 +25,7 @@ import roundbook.table.Table;
  * through. Title rows above the headings, blank rows, totals and notes are passed over. Blocks of
  * columns side by side are read each, and so are tables one under another with headings of their
  * own. Units are told from the cell, else its number format, else the heading, else a setting, else
- * concluded from the first 2000 rows.
+ * the other cells of the column, else concluded from the first 2000 rows.
  *
  * <pre>
  * Log, Length (ft), Butt (in), Mid (in), Tip (in), Species, Remarks
@@ -35,13 +33,20 @@ import roundbook.table.Table;
  * </pre>
  */
 final class TallyReader {
+  private static final int FEWEST_HEADINGS = 3;
+
   private final Table table;
   private final Mapping mapping;
   private final BuildRules rules;
   private final Problems problems;
+  private final CellWords words;
+  private final PassedRows passed;
   private final List<LogReader> readers = new ArrayList<>();
   private PlainRows plain;
+  private HeadingRow headings;
   private Header header;
+  private RowKinds kinds;
+  private Row lastLog;
   private boolean seenLog;
 
   TallyReader(Table table, Mapping mapping, BuildRules rules, Problems problems) {
@@ -49,23 +54,25 @@ final class TallyReader {
     this.mapping = mapping;
     this.rules = rules;
     this.problems = problems;
+    this.words = new CellWords(mapping.vocabulary());
+    this.passed = new PassedRows(table, problems);
   }
 
   /** Reads the tally and gives its logs to the taker. */
   void read(Doubles taker) {
-    Optional<Header> found = Header.find(table, mapping);
-    boolean sideways = Header.sideways(table);
+    Optional<HeadingRow> found = Header.find(table, mapping);
+    boolean sideways = Header.sideways(table, mapping);
     if (sideways && (found.isEmpty() || found.get().row().filled().size() < 4)) {
       sideways();
     } else if (found.isEmpty()) {
-      noHeader();
+      CellRef where = table.rows().isEmpty() ? table.place() : table.at(table.rows().get(0));
+      problems.add(Problem.of(ProblemCode.MISSING_COLUMN, "headings", where));
     } else {
-      int top = found.get().row().number();
       plain =
           new PlainRows(
               taker,
               row -> {
-                if (row.number() > top) {
+                if (row.number() > headings.row().number()) {
                   take(row, taker);
                 }
               });
@@ -76,37 +83,46 @@ final class TallyReader {
     }
   }
 
-  private void begin(Header found) {
-    header = found;
+  private void begin(HeadingRow found) {
+    headings = found;
+    header = Header.of(found, table);
+    kinds = new RowKinds(header, words);
     readers.clear();
-    List<Row> sample =
-        table.rows().stream()
-            .filter(row -> row.number() > found.row().number())
-            .filter(row -> RowKind.of(row, found) == RowKind.LOG)
-            .toList();
-    for (Heading again : found.doubles()) {
-      problems.add(
-          Problem.of(ProblemCode.DUPLICATE_COLUMN, table.at(found.row(), again.column()))
-              .found(again.text()));
-    }
-    for (Map<Field, Heading> columns : found.blocks()) {
-      if (isComplete(columns)) {
-        Units units = Units.of(columns, mapping, sample, table.decimalComma());
-        Heading lengths = columns.get(Field.LENGTH);
-        boolean stated = HyphenFeet.isStated(lengths);
-        boolean meant = !stated && HyphenFeet.isMeant(lengths, sample);
-        Readings readings = new Readings(table, stated || meant);
-        Block block = new Block(table, found, columns, units, problems, readings);
-        if (meant) {
-          block.say(block.ofColumn(ProblemCode.UNIT_ASSUMED, "hyphen", Optional.of(lengths)));
-        }
-        if (unitsTold(block)) {
-          readers.add(new LogReader(block, rules));
-        }
-      }
+    new HeadingDoubts(table, header, problems).say();
+    List<Row> sample = sample();
+    BlockOpener opener = new BlockOpener(table, header, mapping, words, problems);
+    for (int i = 0; i < header.blocks().size(); i++) {
+      Map<Field, Heading> columns = header.blocks().get(i);
+      int number = i;
+      Optional<Block> block = opener.open(columns, sample);
+      block.ifPresent(
+          each -> readers.add(new LogReader(each, rules, row -> kinds.isSummary(row, number))));
+      seenLog |= block.isEmpty() && opener.hasLengths(columns);
     }
     plain.end();
     readers.forEach(reader -> reader.leave(plain));
+  }
+
+  /** Returns the logs from the headings down to the next ones that mean something else. */
+  private List<Row> sample() {
+    List<Row> sample = new ArrayList<>();
+    for (Row row : table.rows()) {
+      if (row.number() > headings.row().number()) {
+        RowKind kind = kinds.of(row);
+        if (kind == RowKind.HEADINGS && isOther(HeadingRow.of(row, mapping))) {
+          break;
+        }
+        if (kind == RowKind.LOG) {
+          sample.add(row);
+        }
+      }
+    }
+    return sample;
+  }
+
+  private boolean isOther(HeadingRow row) {
+    return row.isUnits()
+        || row.isTally() && row.headings().size() >= FEWEST_HEADINGS && !headings.isRepeatedBy(row);
   }
 
   private void endBlocks() {
@@ -116,110 +132,67 @@ final class TallyReader {
 
   private void end() {
     endBlocks();
-    if (!seenLog) {
+    passed.end(Math.max(lastLog == null ? 0 : lastLog.number(), plain.lastNumber()));
+    if (!seenLog && !plain.hasAny()) {
       problems.add(Problem.of(ProblemCode.NO_ROWS, table.at(header.row())));
     }
   }
 
   private void take(Row row, Doubles taker) {
-    RowKind kind = RowKind.of(row, header);
-    if (kind == RowKind.HEADINGS) {
-      headings(row, taker);
-    } else if (kind == RowKind.SUMMARY) {
-      Cell first = row.filled().get(0);
-      problems.add(
-          Problem.of(ProblemCode.SUMMARY_ROW, table.at(row, first.column())).found(first.text()));
-    } else if (kind == RowKind.NOTE) {
-      say(row, ProblemCode.NOTE_ROW, "text");
-    } else if (kind == RowKind.LOG) {
-      log(row, taker);
+    switch (kinds.of(row)) {
+      case HEADINGS -> headings(row, taker);
+      case SUMMARY ->
+          problems.add(
+              Problem.of(ProblemCode.SUMMARY_ROW, table.at(row, kinds.summaryColumn(row)))
+                  .found(row.cell(kinds.summaryColumn(row)).text()));
+      case NOTE -> passed.note(row);
+      case NUMBERED -> passed.numbered(row);
+      case LOG -> log(row, taker);
+      case RULE -> {}
     }
   }
 
   /** Words under the headings: the headings again, other headings, a note, or a poor log. */
   private void headings(Row row, Doubles taker) {
-    Header other = Header.of(row, mapping);
-    boolean tally = other.isTally();
-    if (tally && other.means(header)) {
-      say(row, ProblemCode.REPEATED_HEADER, "");
-    } else if (tally && other.columns().size() >= 3) {
+    HeadingRow next = next(row);
+    if (next.isUnits()) {
       endBlocks();
-      begin(other);
-    } else if (RowKind.isNote(row, header)) {
-      say(row, ProblemCode.NOTE_ROW, "text");
+      begin(HeadingRow.under(headings.top(), row, mapping));
+    } else if (next.isTally() && headings.isRepeatedBy(next)) {
+      problems.add(Problem.of(ProblemCode.REPEATED_HEADER, table.at(row)));
+    } else if (next.isTally() && next.headings().size() >= FEWEST_HEADINGS) {
+      endBlocks();
+      begin(next);
+    } else if (kinds.isNote(row)) {
+      passed.note(row);
     } else {
       log(row, taker);
     }
   }
 
+  /** Reads a row of words as headings, with the rows under it where they are held. */
+  private HeadingRow next(Row row) {
+    int index = table.rows().indexOf(row);
+    return index < 0 ? HeadingRow.of(row, mapping) : HeadingRow.at(table.rows(), index, mapping);
+  }
+
   private void log(Row row, Doubles taker) {
     seenLog = true;
     if (row.hidden()) {
-      say(row, ProblemCode.HIDDEN_ROW, "");
+      problems.add(Problem.of(ProblemCode.HIDDEN_ROW, table.at(row)));
     }
     if (row.struck()) {
-      say(row, ProblemCode.STRUCK_ROW, "");
+      problems.add(Problem.of(ProblemCode.STRUCK_ROW, table.at(row)));
     }
-    readers.forEach(reader -> reader.read(row, taker::take));
-  }
-
-  private void noHeader() {
-    CellRef where = table.rows().isEmpty() ? table.place() : table.at(table.rows().get(0));
-    problems.add(Problem.of(ProblemCode.MISSING_COLUMN, "headings", where));
+    Row above = plain.laterThan(lastLog);
+    Row filled = readers.isEmpty() ? row : readers.get(0).dittosFilled(row, above);
+    lastLog = filled;
+    readers.forEach(reader -> reader.read(filled, taker::take));
   }
 
   private void sideways() {
     Row first = table.rows().get(0);
     problems.add(
         Problem.of(ProblemCode.TRANSPOSED_TABLE, table.at(first, 1)).found(first.cell(1).text()));
-  }
-
-  private boolean isComplete(Map<Field, Heading> columns) {
-    boolean diameter =
-        columns.keySet().stream().anyMatch(field -> field.diameter() || field.girth());
-    if (columns.containsKey(Field.LENGTH) && diameter) {
-      return true;
-    }
-    problems.add((diameter ? missing("length") : missingDiameter(columns)).remedyOf("mid-column"));
-    return false;
-  }
-
-  private Problem missingDiameter(Map<Field, Heading> columns) {
-    if (columns.containsKey(Field.DIAMETER)) {
-      return missing("where").with("heading", columns.get(Field.DIAMETER).text());
-    }
-    return missing(columns.containsKey(Field.DBH) ? "breast-height" : "diameter");
-  }
-
-  private Problem missing(String variant) {
-    return Problem.of(ProblemCode.MISSING_COLUMN, variant, table.at(header.row()));
-  }
-
-  private boolean unitsTold(Block block) {
-    Units units = block.units();
-    if (units.asking().isEmpty()) {
-      return true;
-    }
-    if (units.assumed()) {
-      block.say(
-          block
-              .ofColumn(ProblemCode.UNIT_ASSUMED, "taken", units.asking())
-              .with("length", units.length().orElseThrow().symbol())
-              .with("diameter", units.diameter().orElseThrow().symbol()));
-      return true;
-    }
-    seenLog = true;
-    List<Phrase> pairs = units.plausible().stream().map(Units.Pair::phrase).toList();
-    block.say(
-        pairs.isEmpty()
-            ? block.ofColumn(ProblemCode.UNIT_UNKNOWN, "no-fit", units.asking())
-            : block
-                .ofColumn(ProblemCode.UNIT_UNKNOWN, "more", units.asking())
-                .with("pairs", Value.list("list.comma-or", pairs)));
-    return false;
-  }
-
-  private void say(Row row, ProblemCode code, String variant) {
-    problems.add(Problem.of(code, variant, table.at(row)));
   }
 }

@@ -10,10 +10,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.regex.Pattern;
 import roundbook.job.Log.Bark;
 import roundbook.job.Log.Keep;
 import roundbook.job.Log.Traits;
 import roundbook.job.Log.Wish;
+import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.table.Cell;
 import roundbook.table.Row;
@@ -63,8 +65,7 @@ final class TraitReader {
           "none",
           "no",
           "n");
-  private static final Set<String> YES =
-      Set.of("x", "y", "yes", "true", "1", "skip", "ja", "j", "oui", "o", "si", "sí", "kyllä", "k");
+  private static final Pattern SWEEP_CLASS = Pattern.compile("\\p{L}{1,6}\\s?-?\\d?|\\d-\\p{L}+");
   private static final Map<String, Keep> KEEPS =
       Map.ofEntries(
           Map.entry("any", Keep.ANY),
@@ -94,17 +95,68 @@ final class TraitReader {
 
   Traits traits(Row row, Measures measures, String tag) {
     String own = block.text(row, Field.SPECIES);
-    Length sweep =
-        block.has(Field.SWEEP)
-            ? measures.other(Field.SWEEP, block.units().diameter()).orElse(Length.ZERO)
-            : Length.ZERO;
     return new Traits(
         own.isEmpty() ? species : own,
         bark(row),
-        sweep,
+        sweep(row, measures),
         keep(row, tag),
-        YES.contains(word(row, Field.SKIP)),
+        skip(row, tag),
         remarks(row));
+  }
+
+  private Length sweep(Row row, Measures measures) {
+    boolean measured = block.has(Field.SWEEP) && !hasSweepClass(row);
+    return measured
+        ? measures.other(Field.SWEEP, block.units().diameter()).orElse(Length.ZERO)
+        : Length.ZERO;
+  }
+
+  /** Returns whether the sweep is a class such as S2, which is no measure. */
+  boolean hasSweepClass(Row row) {
+    return SWEEP_CLASS.matcher(block.text(row, Field.SWEEP)).matches();
+  }
+
+  /** Returns whether a word in the column of logs to leave out says neither yes nor no. */
+  boolean isSkipAsked(Row row) {
+    String text = block.text(row, Field.SKIP);
+    return block.words().answer(text).isEmpty() && block.words().unfit(text).isEmpty();
+  }
+
+  private boolean skip(Row row, String tag) {
+    String text = block.text(row, Field.SKIP);
+    Optional<Boolean> answer = block.words().answer(text);
+    if (answer.isEmpty()) {
+      int column = block.heading(Field.SKIP).column();
+      block.say(
+          block
+              .problem(row, column, ProblemCode.LOG_UNFIT, "skipped")
+              .with("text", text)
+              .about(tag)
+              .remedy());
+    }
+    return answer.orElse(true);
+  }
+
+  /** Says words beside a log that is used which say that it cannot be built with. */
+  void sayUnfit(Row row, Traits traits, Map<String, String> extra, String tag) {
+    if (traits.skip() || traits.remarks().isEmpty() && extra.isEmpty()) {
+      return;
+    }
+    List<String> texts = new ArrayList<>(extra.values());
+    texts.add(0, traits.remarks());
+    for (String text : texts) {
+      Optional<String> word = block.words().unfit(text);
+      if (word.isPresent()) {
+        int column = block.has(Field.TAG) ? block.heading(Field.TAG).column() : 0;
+        block.say(
+            Problem.of(ProblemCode.LOG_UNFIT, "used", block.table().at(row, column))
+                .found(text)
+                .with("tag", tag)
+                .with("word", word.get())
+                .about(tag));
+        return;
+      }
+    }
   }
 
   Bark bark(Row row) {
@@ -132,6 +184,10 @@ final class TraitReader {
         words = new ArrayList<>(words);
         words.add(cell.text());
       }
+    }
+    if (!row.note().isEmpty()) {
+      words = new ArrayList<>(words);
+      words.add(row.note());
     }
     return words.isEmpty() ? "" : String.join(" ", words);
   }

@@ -45,10 +45,13 @@ record Units(
   }
 
   /**
-   * Tells the units: from the headings, else from what was asked, else the only pair of units of
-   * one system in which the logs are plausible.
+   * Tells the units: from the headings, else from what was asked, else from the other cells of the
+   * column, else the only pair of units of one system in which the logs are plausible.
+   *
+   * @param feet whether lengths are written as feet and inches without marks
    */
-  static Units of(Map<Field, Heading> block, Mapping mapping, List<Row> rows, boolean comma) {
+  static Units of(
+      Map<Field, Heading> block, Mapping mapping, List<Row> rows, boolean comma, boolean feet) {
     Optional<LengthUnit> length = unit(block, Field.LENGTH).or(mapping::length);
     Optional<LengthUnit> diameter = diameterUnit(block).or(mapping::diameter);
     Optional<Heading> lengths =
@@ -58,10 +61,18 @@ record Units(
     if (lengths.isEmpty() && diameters.isEmpty()) {
       return new Units(length, diameter, List.of(), Optional.empty());
     }
+    CellUnits cells = new CellUnits(rows, comma);
+    Optional<LengthUnit> seen =
+        feet ? Optional.of(LengthUnit.FOOT) : lengths.flatMap(each -> cells.shown(each, false));
     Optional<LengthUnit> own =
-        lengths.isPresent() ? Optional.empty() : length.or(() -> stated(block, rows, comma));
-    List<Pair> fitting = fitting(pairs(own, diameter), new Sample(block, rows, comma, own).logs());
+        lengths.isPresent() ? seen : length.or(() -> stated(block, rows, comma));
+    Optional<LengthUnit> through =
+        diameter.or(() -> diameters.isPresent() ? cells.shown(throughs(block)) : Optional.empty());
     Optional<Heading> asking = lengths.or(() -> diameters);
+    List<Pair> fitting =
+        own.isPresent() && through.isPresent()
+            ? List.of(new Pair(own.get(), through.get()))
+            : fitting(pairs(own, through), new Sample(block, rows, comma, own).logs());
     if (fitting.size() != 1) {
       return new Units(length, diameter, fitting, asking);
     }
@@ -101,9 +112,7 @@ record Units(
     return fields.stream()
         .filter(block::containsKey)
         .map(block::get)
-        .filter(
-            heading ->
-                rows.stream().limit(SAMPLE).anyMatch(row -> isBare(row.cell(heading.column()))))
+        .filter(heading -> isBare(heading, rows))
         .min(Comparator.comparingInt(Heading::column));
   }
 
@@ -123,6 +132,11 @@ record Units(
         .findFirst();
   }
 
+  /** Returns whether a column has a number without any unit of its own. */
+  static boolean isBare(Heading heading, List<Row> rows) {
+    return rows.stream().limit(SAMPLE).anyMatch(row -> isBare(row.cell(heading.column())));
+  }
+
   /** Returns whether a cell is a number without any unit of its own. */
   static boolean isBare(Cell cell) {
     if (cell.kind() == Cell.Kind.NUMBER) {
@@ -135,12 +149,15 @@ record Units(
             .isPresent();
   }
 
+  private static List<Heading> throughs(Map<Field, Heading> block) {
+    return THROUGH.stream().filter(block::containsKey).map(block::get).toList();
+  }
+
+  /** Returns the unit that the headings of diameters state; empty where they state several. */
   private static Optional<LengthUnit> diameterUnit(Map<Field, Heading> block) {
-    return block.entrySet().stream()
-        .filter(entry -> entry.getKey().diameter() || entry.getKey().girth())
-        .map(entry -> entry.getValue().unit())
-        .flatMap(Optional::stream)
-        .findFirst();
+    List<LengthUnit> stated =
+        throughs(block).stream().map(Heading::unit).flatMap(Optional::stream).distinct().toList();
+    return stated.size() == 1 ? Optional.of(stated.get(0)) : Optional.empty();
   }
 
   private static Optional<LengthUnit> unit(Map<Field, Heading> block, Field field) {

@@ -72,6 +72,14 @@ public enum ProblemCode {
   TAPER_LARGE(WARNING),
   /** Two columns mean the same; one of them was read. */
   DUPLICATE_COLUMN(WARNING),
+  /** A column is only carried through. */
+  COLUMN_NOT_READ(INFO),
+  /** A heading was read in spite of a word that is not known, or means two things. */
+  HEADING_DOUBTFUL(WARNING),
+  /** Rows hold a tag and nothing else. */
+  NUMBERED_ROW(INFO),
+  /** Something written beside a log says that it cannot be built with. */
+  LOG_UNFIT(WARNING),
   /** A cell stands where there is no heading. */
   EXTRA_CELL(WARNING),
   /** Lengths look like feet and inches with a point between. */

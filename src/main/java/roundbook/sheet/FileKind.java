@@ -19,6 +19,8 @@ public enum FileKind {
   OLE2,
   /** Text, such as a CSV file. */
   TEXT,
+  /** Text that a program wrote for another (JSON). */
+  JSON,
   /** XML, such as a harvester's file. */
   XML,
   /** A web page. */
@@ -95,6 +97,9 @@ public enum FileKind {
     }
     if (start.matches("(?s)table\\R0,1\\R.*")) {
       return DIF;
+    }
+    if (start.matches("(?s)[\\[{]\\s*(?:[\\[{\"\\]}]|-?\\d|true|false|null).*")) {
+      return JSON;
     }
     if (!start.startsWith("<")) {
       return TEXT;

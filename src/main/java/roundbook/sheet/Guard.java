@@ -11,6 +11,7 @@ import roundbook.problem.Phrase;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
+import roundbook.xml.Limited;
 
 /**
  * Turns whatever a broken file makes the libraries throw into one problem.
@@ -97,6 +98,10 @@ final class Guard {
     String said = said(thrown);
     if (said.contains("internal file entries")) {
       return Problem.of(ProblemCode.TOO_LARGE, "parts", where);
+    }
+    Optional<Throwable> large = chain(thrown, Limited.TooLarge.class);
+    if (large.isPresent()) {
+      return over("part", file, ((Limited.TooLarge) large.get()).limit()).problem();
     }
     if (has(thrown, OutOfMemoryError.class)
         || said.contains("zip bomb")

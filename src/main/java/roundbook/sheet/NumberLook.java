@@ -22,6 +22,10 @@ record NumberLook(
     int index, String format, boolean date, String unit, boolean padded, boolean struck) {
   private static final double WHOLE = 1e15;
   private static final int DIGITS = 15;
+
+  /** The days from the first date of one system to that of the other. */
+  private static final BigDecimal DAYS_TO_1904 = BigDecimal.valueOf(1462);
+
   private static final MathContext AS_TYPED = new MathContext(DIGITS);
 
   static NumberLook of(int index, String format, boolean struck) {
@@ -39,7 +43,8 @@ record NumberLook(
   Cell cell(int column, double value, boolean system1904) {
     BigDecimal plain = plain(value);
     if (date) {
-      return new Cell(column, Cell.Kind.DATE, shown(value, system1904), plain, "");
+      BigDecimal serial = system1904 ? plain.add(DAYS_TO_1904) : plain;
+      return new Cell(column, Cell.Kind.DATE, shown(value, system1904), serial, "");
     }
     String text = padded ? shown(value, system1904) : plain.toPlainString();
     return new Cell(column, Cell.Kind.NUMBER, text, plain, unit);

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import org.apache.poi.hssf.OldExcelFormatException;
@@ -17,6 +18,7 @@ import org.apache.poi.poifs.filesystem.DirectoryNode;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.FormulaError;
+import org.apache.poi.ss.util.CellRangeAddress;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
 import roundbook.table.Cell;
@@ -93,6 +95,7 @@ final class XlsReader {
   private static Row row(HSSFWorkbook book, HSSFRow row) {
     List<Cell> cells = new ArrayList<>();
     boolean struck = false;
+    StringBuilder note = new StringBuilder();
     for (org.apache.poi.ss.usermodel.Cell each : row) {
       HSSFCell cell = (HSSFCell) each;
       Cell read = cell(book, cell);
@@ -100,8 +103,27 @@ final class XlsReader {
         cells.add(read);
         struck |= cell.getCellStyle().getFont(book).getStrikeout();
       }
+      if (cell.getCellComment() != null) {
+        note.append(note.length() == 0 ? "" : " ");
+        note.append(Cell.strip(cell.getCellComment().getString().getString()));
+      }
     }
-    return new Row(row.getRowNum() + 1, cells, row.getZeroHeight(), struck);
+    addMerged(book, row, cells);
+    return new Row(row.getRowNum() + 1, cells, row.getZeroHeight(), struck, note.toString());
+  }
+
+  /** Adds the cells that are merged down to a row from above. */
+  private static void addMerged(HSSFWorkbook book, HSSFRow row, List<Cell> cells) {
+    for (CellRangeAddress range : row.getSheet().getMergedRegions()) {
+      HSSFRow top = row.getSheet().getRow(range.getFirstRow());
+      HSSFCell cell = top == null ? null : top.getCell(range.getFirstColumn());
+      boolean below =
+          range.getFirstRow() < row.getRowNum() && row.getRowNum() <= range.getLastRow();
+      if (below && cell != null && !cells.isEmpty() && !cell(book, cell).isBlank()) {
+        cells.add(cell(book, cell));
+      }
+    }
+    cells.sort(Comparator.comparingInt(Cell::column));
   }
 
   private static Cell cell(HSSFWorkbook book, HSSFCell cell) {

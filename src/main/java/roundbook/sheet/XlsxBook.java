@@ -105,14 +105,14 @@ final class XlsxBook implements AutoCloseable {
   }
 
   XlsxPart read(SheetPart sheet) throws IOException, XMLStreamException {
-    return XlsxPart.open(file, sheet.part(), SHEET_LIMIT);
+    return XlsxPart.open(sheet.part(), SHEET_LIMIT);
   }
 
   /** Opens the part of a content type; null when there is none. */
   XlsxPart part(String type) throws IOException, XMLStreamException {
     List<PackagePart> parts = packed.getPartsByContentType(SHEET_ML + type);
     long limit = type.startsWith("shared") ? STRINGS_LIMIT : OTHER_LIMIT;
-    return parts.isEmpty() ? null : XlsxPart.open(file, parts.get(0), limit);
+    return parts.isEmpty() ? null : XlsxPart.open(parts.get(0), limit);
   }
 
   /** Returns whether this program wrote the workbook for a crew: it is marked or laid out so. */
@@ -125,7 +125,7 @@ final class XlsxBook implements AutoCloseable {
   /** Returns the text of a property that a program gave the workbook; null when it has none. */
   String property(String wanted) throws IOException, XMLStreamException {
     for (PackagePart part : packed.getPartsByContentType(CUSTOM)) {
-      try (XlsxPart custom = XlsxPart.open(file, part, OTHER_LIMIT)) {
+      try (XlsxPart custom = XlsxPart.open(part, OTHER_LIMIT)) {
         for (String name = custom.nextStart(); name != null; name = custom.nextStart()) {
           if (name.equals("property") && wanted.equals(custom.attribute("name"))) {
             return custom.nextStart() == null ? null : custom.textOfElement();
@@ -147,7 +147,7 @@ final class XlsxBook implements AutoCloseable {
 
   private void readSheets(PackagePart workbook)
       throws IOException, XMLStreamException, InvalidFormatException {
-    try (XlsxPart xml = XlsxPart.open(file, workbook, OTHER_LIMIT)) {
+    try (XlsxPart xml = XlsxPart.open(workbook, OTHER_LIMIT)) {
       for (String name = xml.nextStart(); name != null; name = xml.nextStart()) {
         if (name.equals("workbookPr")) {
           system1904 = xml.flag("date1904");

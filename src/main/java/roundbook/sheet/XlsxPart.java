@@ -1,12 +1,12 @@
 package roundbook.sheet;
 
-import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import org.apache.poi.openxml4j.opc.PackagePart;
+import roundbook.xml.Limited;
 import roundbook.xml.SafeXml;
 
 /**
@@ -24,9 +24,8 @@ final class XlsxPart implements AutoCloseable {
     this.xml = SafeXml.open(in);
   }
 
-  static XlsxPart open(String file, PackagePart part, long limit)
-      throws IOException, XMLStreamException {
-    InputStream limited = new Limited(part.getInputStream(), file, limit);
+  static XlsxPart open(PackagePart part, long limit) throws IOException, XMLStreamException {
+    InputStream limited = new Limited(part.getInputStream(), limit);
     try {
       return new XlsxPart(limited);
     } catch (IOException | XMLStreamException | RuntimeException broken) {
@@ -96,39 +95,5 @@ final class XlsxPart implements AutoCloseable {
   @Override
   public void close() throws IOException {
     in.close();
-  }
-
-  /** A stream that refuses to go on past a limit. */
-  private static final class Limited extends FilterInputStream {
-    private final String file;
-    private final long limit;
-    private long read;
-
-    Limited(InputStream in, String file, long limit) {
-      super(in);
-      this.file = file;
-      this.limit = limit;
-    }
-
-    @Override
-    public int read() throws IOException {
-      int one = super.read();
-      count(one < 0 ? 0 : 1);
-      return one;
-    }
-
-    @Override
-    public int read(byte[] bytes, int from, int length) throws IOException {
-      int some = super.read(bytes, from, length);
-      count(Math.max(0, some));
-      return some;
-    }
-
-    private void count(int more) {
-      read += more;
-      if (read > limit) {
-        throw Guard.over("part", file, limit);
-      }
-    }
   }
 }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
+import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import roundbook.problem.Phrase;
 import roundbook.table.Cell;
 import roundbook.table.Row;
@@ -18,13 +19,16 @@ final class XlsxRows implements AutoCloseable {
 
   private final XlsxBook book;
   private final XlsxPart xml;
+  private final XlsxBeside beside;
   private final SeenCells seen = new SeenCells();
   private int row;
   private int column;
   private boolean struck;
 
-  XlsxRows(XlsxBook book, XlsxBook.SheetPart sheet) throws IOException, XMLStreamException {
+  XlsxRows(XlsxBook book, XlsxBook.SheetPart sheet)
+      throws IOException, XMLStreamException, InvalidFormatException {
     this.book = book;
+    this.beside = XlsxBeside.of(book, sheet);
     this.xml = book.read(sheet);
   }
 
@@ -36,7 +40,7 @@ final class XlsxRows implements AutoCloseable {
         boolean hidden = xml.flag("hidden");
         List<Cell> cells = cells();
         if (!cells.isEmpty()) {
-          return new Row(row, cells, hidden, struck);
+          return new Row(row, beside.filled(row, cells), hidden, struck, beside.note(row));
         }
       }
     }

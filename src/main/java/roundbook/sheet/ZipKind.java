@@ -78,6 +78,9 @@ final class ZipKind {
         return openDocument(new String(in.readNBytes(TYPE_LENGTH), StandardCharsets.US_ASCII));
       }
     }
+    if (zip.stream().anyMatch(entry -> entry.getName().endsWith(".iwa"))) {
+      return "what.numbers";
+    }
     return zip.getEntry(TYPES) == null ? "what.zip" : "";
   }
 

@@ -9,11 +9,17 @@ import java.util.List;
  * @param cells its cells by rising column; columns that are left out are blank
  * @param hidden whether the row is hidden
  * @param struck whether its cells are struck through
+ * @param note what was written beside its cells, such as comments, or empty
  */
-public record Row(int number, List<Cell> cells, boolean hidden, boolean struck) {
+public record Row(int number, List<Cell> cells, boolean hidden, boolean struck, String note) {
   /** Copies the list. */
   public Row {
     cells = List.copyOf(cells);
+  }
+
+  /** Makes a row without anything written beside it. */
+  public Row(int number, List<Cell> cells, boolean hidden, boolean struck) {
+    this(number, cells, hidden, struck, "");
   }
 
   /** Returns the cell of a column; blank where there is none. */

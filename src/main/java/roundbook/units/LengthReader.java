@@ -25,6 +25,10 @@ public record LengthReader(LengthUnit defaultUnit, boolean decimalComma) {
   private static final Pattern RANGE =
       Pattern.compile(
           ".*\\d[\"']?\\s*(?:-|\\.\\.+|to|bis|till|à|a|do|x|\\*)\\s*\\d+(?:[.,]\\d+)?.*(?<!\\d/\\d)");
+
+  /** An apostrophe between thousands, for there are not a hundred inches to a foot. */
+  private static final Pattern GROUPED = Pattern.compile("(?<=^\\d{1,3})'(?=\\d{3}(?!\\d))");
+
   private static final Pattern DATE =
       Pattern.compile(
           "\\d{1,4}[-/. ]{1,2}(?:\\d{1,2}[-/.]\\d{2,4}|[a-zäéû]{3,9}\\.?(?:[-/. ]\\d{2,4})?)"
@@ -94,6 +98,6 @@ public record LengthReader(LengthUnit defaultUnit, boolean decimalComma) {
   }
 
   private Optional<Reading> measure(String plain) {
-    return new TapeParser(plain, this).parse();
+    return new TapeParser(GROUPED.matcher(plain).replaceAll(""), this).parse();
   }
 }

@@ -64,7 +64,7 @@ class HostileFilesTest {
     files.put("entities.xlsx", changed("sharedStrings.xml", part -> entity(part, "&c;")));
     files.put("no-sheets.xlsx", changed("worksheets/", part -> null));
     files.put("no-workbook.xlsx", changed("xl/workbook.xml", part -> null));
-    files.put("page.xlsx", bytes("<html><body><table><tr><td>Log</td></tr></table></html>"));
+    files.put("page.xlsx", bytes("<html><body><p>Log</p></body></html>"));
     files.put("page.xls", bytes("<!DOCTYPE html><html><table></table></html>"));
     files.put("picture.csv", bytes("\u0089PNG\r\n\u001a\n\0\0\0"));
     files.put("noise.xls", noise());

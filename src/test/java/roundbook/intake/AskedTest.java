@@ -22,7 +22,8 @@ class AskedTest {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
-            Optional.empty());
+            Optional.empty(),
+            List.of());
     assertEquals(labels, List.copyOf(asked.settings().keySet()));
     assertEquals(labels, List.copyOf(asked.typed().keySet()));
   }

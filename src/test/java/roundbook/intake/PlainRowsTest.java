@@ -33,7 +33,7 @@ class PlainRowsTest {
       List.of("16' 6\"", "18", "18.25", "20", "", "ca. 18", "16-6", "5", "18 ft", "x", "---");
   private static final List<String> DIAMETERS =
       List.of(
-          "14", "13 1/2", "13", "12.5", "12", "11 3/4", "11", "10", "", "30", "3", "n/a", "25 cm");
+          "14", "13 1/2", "13", "12.5", "12", "11 3/4", "11", "10", "", "19", "3", "n/a", "25 cm");
   private static final List<String> OTHERS =
       List.of("spruce", "pine", "", "sill", "3", "over", "no", "N", "a note in a few words");
 
@@ -66,8 +66,8 @@ class PlainRowsTest {
   }
 
   /**
-   * Returns the logs of a row and what is said of it. What is said of whole columns counts rows, so
-   * it is said otherwise of each row alone.
+   * Returns the logs of a row and what is said of it. What is said of whole columns counts rows,
+   * and a value lies apart only from other rows, so that is said otherwise of each row alone.
    */
   private static String ofRow(Row row, Read<Findings> read) {
     List<Log> logs = read.value().orElseThrow().logs();
@@ -75,6 +75,7 @@ class PlainRowsTest {
         + logs.stream().filter(log -> log.origin().row() == row.number()).toList().toString()
         + read.problems().stream()
             .filter(problem -> problem.where().row() == row.number())
+            .filter(problem -> !problem.said().key().equals("doubtful-value.apart"))
             .toList();
   }
 

@@ -1,0 +1,83 @@
+package roundbook.intake;
+
+import java.math.BigDecimal;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import roundbook.table.Cell;
+import roundbook.table.Row;
+import roundbook.units.LengthReader;
+import roundbook.units.LengthUnit;
+
+/**
+ * Tells how well a column's cells fit what its heading may mean.
+ *
+ * @param rows the rows under the headings
+ * @param comma whether numbers are written with a decimal comma
+ */
+record Fit(List<Row> rows, boolean comma) {
+  private static final int LOOKED_AT = 200;
+  private static final int MOST_ALIKE = 100;
+
+  /** Returns the share of a column's filled cells that are a measure of a log; 0 where none is. */
+  double share(Heading heading) {
+    boolean along = heading.field().filter(field -> field == Field.LENGTH).isPresent();
+    List<Cell> cells = filled(heading);
+    long fit = cells.stream().filter(cell -> isMeasure(cell, heading, along)).count();
+    return cells.isEmpty() ? 0 : fit / (double) cells.size();
+  }
+
+  private List<Cell> filled(Heading heading) {
+    return rows.stream()
+        .limit(LOOKED_AT)
+        .map(row -> row.cell(heading.column()))
+        .filter(cell -> !cell.isBlank())
+        .toList();
+  }
+
+  private boolean isMeasure(Cell cell, Heading heading, boolean along) {
+    List<LengthUnit> units =
+        heading
+            .unit()
+            .map(List::of)
+            .orElse(along ? Plausible.LENGTH_UNITS : Plausible.DIAMETER_UNITS);
+    boolean girth = heading.field().filter(Field::girth).isPresent();
+    return units.stream()
+        .map(unit -> Measures.plain(cell, new LengthReader(unit, comma)))
+        .flatMap(Optional::stream)
+        .map(length -> girth ? Measures.throughPi(length) : length)
+        .anyMatch(length -> along ? Plausible.length(length) : Plausible.diameter(length));
+  }
+
+  /** Returns whether every number of a column is under a limit, and there are some. */
+  boolean isUnder(Heading heading, int limit) {
+    List<Cell> cells = filled(heading);
+    return !cells.isEmpty()
+        && cells.stream()
+            .map(this::number)
+            .allMatch(
+                number ->
+                    number
+                        .filter(each -> each.compareTo(BigDecimal.valueOf(limit)) < 0)
+                        .isPresent());
+  }
+
+  private Optional<BigDecimal> number(Cell cell) {
+    return cell.kind() == Cell.Kind.NUMBER
+        ? Optional.of(cell.number())
+        : new LengthReader(LengthUnit.MILLIMETRE, comma).number(cell.text());
+  }
+
+  /** Returns whether a column holds small whole numbers of which some stand twice: counts. */
+  boolean isCount(Heading heading) {
+    List<Cell> cells = filled(heading);
+    Set<String> texts = new HashSet<>();
+    cells.forEach(cell -> texts.add(cell.text()));
+    boolean whole =
+        cells.stream()
+            .map(this::number)
+            .allMatch(number -> number.filter(each -> each.scale() <= 0).isPresent());
+    return whole && isUnder(heading, MOST_ALIKE) && texts.size() < cells.size();
+  }
+}
