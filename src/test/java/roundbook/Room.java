@@ -122,9 +122,9 @@ record Room(String name, List<String> rooms, List<String> outside) {
               with(
                   "app",
                   "units problem problem.words table page job intake notch stack balance rounds"
-                      + " wood takeoff exchange buying plan picture site replan sheet csv harvester markup heading"
-                      + " report.words report.frame report.start report.table report.form"
-                      + " report.book report.buy",
+                      + " wood takeoff exchange buying plan picture site replan sheet csv harvester"
+                      + " markup heading report.words report.frame report.start report.table"
+                      + " report.form report.book report.buy",
                   FILES
                       + " java.security java.time.. java.util.concurrent.. java.util.zip picocli.."
                       + " org.apache.commons.io.. org.slf4j.. ch.qos.logback.."))
