@@ -140,7 +140,7 @@ final class OpeningDoubts {
     deep.ifPresent(
         log -> {
           boolean header = cut.header().filter(log.log()::equals).isPresent();
-          Length shown = header ? log.depth() : log.log().mid().minus(log.depth());
+          Length shown = header ? log.depth() : log.left();
           problems.add(
               header(cut, header ? "takes" : "leaves")
                   .with("height", Value.measure(shown, formats))

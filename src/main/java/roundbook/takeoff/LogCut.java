@@ -14,10 +14,12 @@ import roundbook.units.Length;
  *
  * @param log the log
  * @param kind how far it is cut
+ * @param height its own height there, from belly or sawn bed to crown
  * @param depth how much of its height goes: {@code min(z₂, top) − max(z₁, bottom)}
  * @param sides the two pieces that stay, when it is cut through
  */
-public record LogCut(FilledPlace log, Kind kind, Length depth, Optional<Sides> sides) {
+public record LogCut(
+    FilledPlace log, Kind kind, Length height, Length depth, Optional<Sides> sides) {
   /** How far a log is cut. */
   public enum Kind {
     /** Not at all. */
@@ -70,9 +72,14 @@ public record LogCut(FilledPlace log, Kind kind, Length depth, Optional<Sides> s
     return kind != Kind.UNTOUCHED;
   }
 
-  /** Returns whether more than a part of its middle diameter goes from its belly; 2 for half. */
+  /** Returns how much of its height stays. */
+  public Length left() {
+    return height.minus(depth);
+  }
+
+  /** Returns whether more than a part of its height goes from its belly; 2 for half. */
   public boolean losesMoreThan(int part) {
-    return kind == Kind.FROM_BELOW && depth.isMoreThan(log.mid().dividedBy(part));
+    return kind == Kind.FROM_BELOW && depth.isMoreThan(height.dividedBy(part));
   }
 
   /** Returns whether the log is cut in two. */

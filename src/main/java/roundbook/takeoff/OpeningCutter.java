@@ -68,7 +68,8 @@ final class OpeningCutter {
     Kind kind = kind(opening, log);
     Optional<Sides> sides =
         kind == Kind.THROUGH ? Optional.of(sides(opening, log)) : Optional.empty();
-    return new LogCut(log, kind, kind == Kind.UNTOUCHED ? Length.ZERO : depth, sides);
+    Length height = top(log, opening).minus(bottom(log, opening));
+    return new LogCut(log, kind, height, kind == Kind.UNTOUCHED ? Length.ZERO : depth, sides);
   }
 
   private Length depth(Opening opening, FilledPlace log) {

@@ -22,7 +22,7 @@ import roundbook.wood.Species.Match;
  *
  * <p>A log with its heart boxed in loses something between the radial and the tangential figure of
  * its species; all three are given. Where several species stand in the walls the one that loses
- * most counts for the whole, so that no frame is pinched.
+ * most tangentially counts for the whole, so that no frame is pinched.
  *
  * @param moisture from what to what moisture
  * @param kinds the species of the placed logs, the commonest first
@@ -81,7 +81,7 @@ public record Settling(Moistures moisture, List<Kind> kinds, Species governing) 
     Species governing =
         kinds.stream()
             .map(kind -> kind.match().species())
-            .max(Comparator.comparingDouble(each -> loss(each, moisture, Grain.MEAN)))
+            .max(Comparator.comparingDouble(each -> loss(each, moisture, Grain.TANGENTIAL)))
             .orElseGet(() -> Species.find(job.rules().text(Setting.SPECIES)).species());
     return new Settling(moisture, kinds, governing);
   }

@@ -41,7 +41,7 @@ public final class Cabins {
   private final List<double[]> rounds = new ArrayList<>();
   private final List<Opening> openings = new ArrayList<>();
   private final List<Log> spares = new ArrayList<>();
-  private String species = SPRUCE;
+  private List<String> species = List.of(SPRUCE);
   private double taper;
 
   /** Begins a cabin of cylinders, a diameter a round. */
@@ -59,8 +59,9 @@ public final class Cabins {
     return this;
   }
 
-  Cabins of(String name) {
-    species = name;
+  /** Makes its logs of a species, or of several in turn. */
+  Cabins of(String... names) {
+    species = List.of(names);
     return this;
   }
 
@@ -156,13 +157,14 @@ public final class Cabins {
   }
 
   private Log log(String tag, double length, double diameter) {
+    int turn = tag.charAt(0) % species.size();
     return new Log(
         tag,
         in(length),
         DiameterProfile.of(
             in(length), in(diameter + taper / 2), in(diameter), in(diameter - taper / 2)),
         Log.Sources.MEASURED,
-        new Log.Traits(species, Log.Bark.OFF, Length.ZERO, Log.Keep.ANY, false, ""),
+        new Log.Traits(species.get(turn), Log.Bark.OFF, Length.ZERO, Log.Keep.ANY, false, ""),
         Log.Wish.ANYWHERE,
         new CellRef("cabin.xlsx", "Logs", 2, 0),
         java.util.Map.of());

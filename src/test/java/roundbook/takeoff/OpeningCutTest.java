@@ -110,6 +110,7 @@ class OpeningCutTest {
     double thickest = 12 + 8 * (125 - (2 + 246 - 43)) / 250.0;
     double crown = opening.cuts().get(2).log().round() * 13 - 13 + 2.75 + thickest / 2;
     assertEquals(crown - 30, opening.cuts().get(2).depth().inches(), 1e-5);
+    assertEquals(thickest, opening.cuts().get(2).height().inches(), 1e-5);
   }
 
   @Test

@@ -77,6 +77,18 @@ class SettlingTest {
     assertEquals((0.045 + 0.091) / 2 * (1 - 12 / 28.0), mean, 1e-12);
   }
 
+  /**
+   * Green to ovendry, Wood Handbook Table 4-3: lodgepole pine 4.3 and 6.7 %, Engelmann spruce 3.8
+   * and 7.1 %. The pine loses more on the mean, the spruce tangentially; 80 in need 3.41 in.
+   */
+  @Test
+  void framesGetTheRoomOfTheSpeciesThatLosesMostTangentially() {
+    Settling settling = settling(Cabins.ofRounds(12, 12).of("lodgepole pine", Cabins.SPRUCE));
+    assertEquals(2, settling.kinds().size());
+    assertEquals(80 * 0.6 * 0.071, 80 * settling.tangential().share(), 1e-9);
+    assertEquals(0.6 * 0.0545, settling.mean().share(), 1e-9);
+  }
+
   @Test
   void theDefaultIsNoDefaultOnceAnOptionSetsIt() {
     Cabins cabin = Cabins.ofRounds(12, 12);
