@@ -19,8 +19,9 @@ import roundbook.takeoff.OpeningCut;
  * Sees to it that logs kept for sills, plates and headers lie there, and not unused.
  *
  * <p>A place of the first or last round, or over an opening, is reserved for logs kept for it for
- * as long as every place can still be filled: the first-laid walls first, the longest first. Which
- * places lie over openings follows from the heights, so the plan is made once without and again
+ * as long as every place can still be filled: sills and headers on the first-laid walls first,
+ * plates on those laid last, whose crowns stand half a course higher; of each the longest first.
+ * Which places lie over openings follows from the heights, so the plan is made once without and again
  * with them, until they stay; where that costs a round, or they never stay, header logs may lie
  * anywhere and the plan says which do.
  */
@@ -85,11 +86,13 @@ final class KeptLogs {
     if (!isKept(keep)) {
       return places;
     }
+    boolean laidFirst = keep != Log.Keep.PLATE;
     List<Integer> order =
         zone.filter(place -> place < places.count())
             .boxed()
             .sorted(
-                Comparator.<Integer, Boolean>comparing(place -> !places.wall(place).laidFirst())
+                Comparator.<Integer, Boolean>comparing(
+                        place -> places.wall(place).laidFirst() != laidFirst)
                     .thenComparing(place -> places.wall(place).outside(), Comparator.reverseOrder())
                     .thenComparing(place -> place))
             .toList();

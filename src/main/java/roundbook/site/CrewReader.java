@@ -83,7 +83,9 @@ public final class CrewReader {
         MoreLogs.read(tallies, now, building.get(), asked, problems).checked(rows.logs(), problems);
     List<Log> logs = new ArrayList<>(rows.logs());
     logs.addAll(more.logs());
-    Job job = new Job(now, building.get(), logs, settings.openings(fields), settings.pins(fields));
+    Job job =
+        new Job(now, building.get(), logs, settings.openings(fields), settings.pins(fields))
+            .withPrices(settings.prices(fields));
     return more.failed() ? Optional.empty() : report(job, printed, rows, fields, more.tags());
   }
 

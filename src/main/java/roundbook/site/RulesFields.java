@@ -1,6 +1,8 @@
 package roundbook.site;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -8,6 +10,7 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import roundbook.intake.Asked;
 import roundbook.intake.JobReader;
@@ -17,6 +20,8 @@ import roundbook.job.BuildRules.Value;
 import roundbook.job.Building;
 import roundbook.job.Opening;
 import roundbook.job.Pin;
+import roundbook.job.Price;
+import roundbook.job.Price.Basis;
 import roundbook.job.Setting;
 import roundbook.job.SettingKind;
 import roundbook.job.Wall;
@@ -33,6 +38,8 @@ import roundbook.table.NamedBook.Found;
 import roundbook.table.Row;
 import roundbook.table.Table;
 import roundbook.units.Length;
+import roundbook.units.LengthReader;
+import roundbook.units.LengthUnit;
 
 /** Reads settings, walls, openings and pins of a crew workbook by the names of their cells. */
 final class RulesFields {
@@ -180,6 +187,30 @@ final class RulesFields {
   }
 
   /** Returns the places that the builder has settled. */
+  /** Returns what yards ask, as it stands there; a price that is no number is passed over. */
+  List<Price> prices(Fields fields) {
+    List<Price> prices = new ArrayList<>();
+    for (int number : numbers("Selling", "basis")) {
+      Optional<Basis> basis = Basis.of(fields.text(CellNames.item("Selling", number, "basis")));
+      Optional<BigDecimal> price = money(fields, number, "price");
+      Set<Integer> lines =
+          Arrays.stream(fields.text(CellNames.item("Selling", number, "lines")).split("\\D+"))
+              .filter(line -> !line.isEmpty())
+              .map(Integer::valueOf)
+              .collect(Collectors.toSet());
+      if (basis.isPresent() && price.isPresent()) {
+        prices.add(
+            new Price(basis.get(), price.get(), lines, money(fields, number, "delivery")));
+      }
+    }
+    return prices;
+  }
+
+  private static Optional<BigDecimal> money(Fields fields, int number, String what) {
+    String text = fields.text(CellNames.item("Selling", number, what));
+    return new LengthReader(LengthUnit.MILLIMETRE, false).number(text);
+  }
+
   List<Pin> pins(Fields fields) {
     List<Pin> pins = new ArrayList<>();
     for (int number : numbers("Pin", "why")) {

@@ -36,11 +36,14 @@ class KeptLogsByHandTest {
         reserved(kept(Log.Keep.SILL, 1, 3, 4), Optional.empty()));
   }
 
+  /** E and W are laid last and stand half a course higher; a third plate lies on N. */
   @Test
-  void platesArePutIntoTheLastRound() {
+  void platesArePutIntoTheLastRoundOnTheWallsLaidLastFirst() {
     assertEquals(
-        Map.of(4, Log.Keep.PLATE, 6, Log.Keep.PLATE),
+        Map.of(5, Log.Keep.PLATE, 7, Log.Keep.PLATE),
         reserved(kept(Log.Keep.PLATE, 3, 4), Optional.empty()));
+    assertEquals(
+        Set.of(4, 5, 7), reserved(kept(Log.Keep.PLATE, 1, 3, 4), Optional.empty()).keySet());
   }
 
   @Test

@@ -8,6 +8,7 @@ import roundbook.job.BuildRules;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Opening;
 import roundbook.job.Pin;
+import roundbook.job.Price;
 import roundbook.job.Setting;
 import roundbook.job.SettingKind;
 import roundbook.job.Wall;
@@ -24,7 +25,7 @@ import roundbook.rounds.Shortage;
 import roundbook.units.Length;
 
 /**
- * Every setting with its source, the walls, the pins, and what made the workbook.
+ * Every setting with its source, the walls, the pins, the prices, and what made the workbook.
  *
  * <p>Together with the log list and the openings it is enough to plan again without the files that
  * were read. Each value's cell has the setting's own name.
@@ -63,6 +64,7 @@ final class SettingsSheet {
     walls();
     openings();
     pins();
+    prices();
     made();
     return list.build();
   }
@@ -161,6 +163,35 @@ final class SettingsSheet {
           cells.centre(pin.buttAt()).named(CellNames.item("Pin", number, "butt")),
           cells.text(pin.why()).named(CellNames.item("Pin", number, "why")));
     }
+  }
+
+  /** Writes what yards ask; the sheet of materials is worked from these cells. */
+  private void prices() {
+    List<Price> prices = context.plan().job().prices();
+    if (prices.isEmpty()) {
+      return;
+    }
+    list.room(ListSheet.tableHeight(prices.size())).heading(context.text("settings.prices"));
+    list.spans(1, 1, 2, 4).headOf("settings.prices.head");
+    int number = 0;
+    for (Price price : prices) {
+      number++;
+      String lines =
+          String.join(", ", price.lines().stream().sorted().map(String::valueOf).toList());
+      list.row(
+          cells.bold(price.basis().words()).named(CellNames.item("Selling", number, "basis")),
+          money(price.price()).named(CellNames.item("Selling", number, "price")),
+          cells.centre(lines).named(CellNames.item("Selling", number, "lines")),
+          price
+              .delivery()
+              .map(SettingsSheet::money)
+              .orElseGet(() -> Cell.blank(Role.TYPED_IN))
+              .named(CellNames.item("Selling", number, "delivery")));
+    }
+  }
+
+  private static Cell money(BigDecimal money) {
+    return Cell.number(money.doubleValue()).role(Role.TYPED_IN).format(Cell.Format.GENERAL);
   }
 
   private void made() {

@@ -1,0 +1,65 @@
+package roundbook.plan;
+
+import java.math.BigDecimal;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import roundbook.buying.Quantities;
+import roundbook.job.Job;
+import roundbook.job.Log;
+import roundbook.job.Piece;
+import roundbook.job.Price;
+import roundbook.job.Setting;
+import roundbook.plan.Plan.LogUse;
+import roundbook.plan.Plan.Use;
+import roundbook.units.Length;
+import roundbook.wood.LogRule;
+import roundbook.wood.RoundProfile;
+import roundbook.wood.Species;
+
+/**
+ * How much the logs of a tally are by one way of selling, by what becomes of them.
+ *
+ * <p>Logs are scaled as the table of scales has them; cubic volume and weight are by Huber's rule
+ * of that table.
+ *
+ * @param price the way of selling
+ * @param byUse how much the logs of each use are, in the basis of the price
+ */
+public record LogCost(Price price, Map<Use, BigDecimal> byUse) {
+  /** Copies the map. */
+  public LogCost {
+    byUse = Map.copyOf(byUse);
+  }
+
+  /** Returns how much the logs of a plan are by each of the builder's prices, in their order. */
+  public static List<LogCost> of(Plan plan) {
+    return plan.job().prices().stream().map(price -> of(plan, price)).toList();
+  }
+
+  private static LogCost of(Plan plan, Price price) {
+    Map<Use, BigDecimal> byUse = new EnumMap<>(Use.class);
+    for (Use use : Use.values()) {
+      byUse.put(use, BigDecimal.ZERO);
+    }
+    for (LogUse each : plan.uses()) {
+      BigDecimal one = quantities(plan.job(), each.log()).in(price.basis());
+      byUse.merge(each.use(), one, BigDecimal::add);
+    }
+    return new LogCost(price, byUse);
+  }
+
+  /** Returns how much one log of a tally is, in every way that logs are sold by. */
+  static Quantities quantities(Job job, Log log) {
+    double mostFeet = job.rules().length(Setting.SCALE_LENGTH_MOST).inches() / 12;
+    RoundProfile profile = RoundProfile.inchesOf(new Piece(log, Length.ZERO, log.length()));
+    double cubicFeet = LogRule.HUBER.scale(profile, mostFeet);
+    double pounds = Species.find(log.traits().species()).species().greenPounds();
+    return new Quantities(profile, cubicFeet, cubicFeet * pounds, mostFeet);
+  }
+
+  /** Returns how much all logs are that the builder has of his own. */
+  public BigDecimal all() {
+    return byUse.values().stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+}
