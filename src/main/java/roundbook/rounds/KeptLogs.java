@@ -21,9 +21,9 @@ import roundbook.takeoff.OpeningCut;
  * <p>A place of the first or last round, or over an opening, is reserved for logs kept for it for
  * as long as every place can still be filled: sills and headers on the first-laid walls first,
  * plates on those laid last, whose crowns stand half a course higher; of each the longest first.
- * Which places lie over openings follows from the heights, so the plan is made once without and again
- * with them, until they stay; where that costs a round, or they never stay, header logs may lie
- * anywhere and the plan says which do.
+ * Which places lie over openings follows from the heights, so the plan is made once without and
+ * again with them, until they stay; where that costs a round, or they never stay, header logs may
+ * lie anywhere and the plan says which do.
  */
 final class KeptLogs {
   private static final int TRIES = 3;

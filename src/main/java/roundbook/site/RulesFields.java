@@ -199,8 +199,7 @@ final class RulesFields {
               .map(Integer::valueOf)
               .collect(Collectors.toSet());
       if (basis.isPresent() && price.isPresent()) {
-        prices.add(
-            new Price(basis.get(), price.get(), lines, money(fields, number, "delivery")));
+        prices.add(new Price(basis.get(), price.get(), lines, money(fields, number, "delivery")));
       }
     }
     return prices;

@@ -38,8 +38,7 @@ class LogCostTest {
   @Test
   void piecesFeetAndMetresAreThoseOfTheTally() {
     assertEquals(PLAN.uses().size(), all(Basis.EACH));
-    double inches =
-        PLAN.uses().stream().mapToDouble(use -> use.log().length().inches()).sum();
+    double inches = PLAN.uses().stream().mapToDouble(use -> use.log().length().inches()).sum();
     assertEquals(inches / 12, all(Basis.FOOT), 5e-3);
     assertEquals(inches * 0.0254, all(Basis.METRE), 5e-3);
   }

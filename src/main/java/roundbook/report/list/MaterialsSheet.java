@@ -83,7 +83,8 @@ final class MaterialsSheet {
       LogCost cost = costs.get(at);
       String price = CellNames.item("Selling", at + 1, "price");
       list.row(
-          cells.bold(context.text("buy.basis." + cost.price().basis().name().toLowerCase(Locale.ROOT))),
+          cells.bold(
+              context.text("buy.basis." + cost.price().basis().name().toLowerCase(Locale.ROOT))),
           Cell.number(cost.all().doubleValue()).format(Format.GENERAL),
           Cell.formula(price, cost.price().price().doubleValue()).format(Format.GENERAL),
           money(cost.all(), price, cost),
