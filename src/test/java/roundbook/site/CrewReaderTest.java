@@ -142,8 +142,8 @@ class CrewReaderTest {
 
   @ParameterizedTest(name = "{0}")
   @CsvSource({
-    "Round 02, round 2 cannot be read back",
-    "Settings, Settings sheet is gone",
+    "Round 02, cell-lost.box(round=2",
+    "Settings, unreadable.settings-gone",
   })
   void aSheetThatIsGoneIsMissedAloud(String sheet, String words) {
     Read<SiteReport> read = book().without(sheet).read();
