@@ -74,7 +74,7 @@ class ArchitectureTest {
         new Breach("picture", "roundbook.page.Sheet field;"),
         new Breach("report.list", "roundbook.table.Table field;"),
         new Breach("report.live", "roundbook.report.list.ListSheets field;"),
-        new Breach("sheet", "roundbook.plan.Plan field;"),
+        new Breach("sheet.write", "roundbook.plan.Plan field;"),
         new Breach("csv", "roundbook.job.Job field;"),
         new Breach("sundries", "roundbook.units.Length field;"));
   }
@@ -84,14 +84,14 @@ class ArchitectureTest {
         new Breach("report.list", "org.apache.poi.ss.usermodel.Sheet field;"),
         new Breach("app", "org.apache.poi.xssf.usermodel.XSSFWorkbook field;"),
         new Breach("intake", "org.apache.commons.csv.CSVParser field;"),
-        new Breach("sheet", "org.apache.commons.csv.CSVFormat field;"),
+        new Breach("sheet.write", "org.apache.commons.csv.CSVFormat field;"),
         new Breach("report.list", "java.awt.Color field;"),
         new Breach("picture", "java.awt.Color field;"),
-        new Breach("sheet", "void m() throws Exception { javax.imageio.ImageIO.read(System.in); }"),
+        new Breach("sheet.write", "void m() throws Exception { javax.imageio.ImageIO.read(System.in); }"),
         new Breach("csv", "picocli.CommandLine field;"),
         new Breach("plan", "org.slf4j.Logger field;"),
         new Breach("rounds", "java.util.logging.Logger field;"),
-        new Breach("sheet", "ch.qos.logback.classic.Logger field;"),
+        new Breach("sheet.write", "ch.qos.logback.classic.Logger field;"),
         new Breach("stack", "java.nio.file.Path field;"),
         new Breach("plan", "java.io.File field;"),
         new Breach("units", "Runnable field = java.util.concurrent.ForkJoinPool::commonPool;"),
@@ -127,7 +127,7 @@ class ArchitectureTest {
           intake  | java.time.LocalDate.now()
           intake  | java.time.LocalDate.now(java.time.ZoneId.of("Z"))
           intake  | (java.util.function.Supplier<?>) java.time.Instant::now
-          sheet   | java.time.Clock.systemUTC()
+          sheet.read | java.time.Clock.systemUTC()
           plan    | System.currentTimeMillis()
           rounds  | System.nanoTime()
           report.book | new java.util.Date()
@@ -136,7 +136,7 @@ class ArchitectureTest {
           rounds  | new java.util.SplittableRandom().nextInt()
           balance | Math.random()
           balance | (java.util.function.DoubleSupplier) Math::random
-          sheet   | java.util.concurrent.ThreadLocalRandom.current()
+          sheet.read | java.util.concurrent.ThreadLocalRandom.current()
           job     | java.util.UUID.randomUUID()
           plan    | String.format("%d", 1)
           plan    | "%d".formatted(1)
@@ -145,10 +145,10 @@ class ArchitectureTest {
           report.book | java.text.NumberFormat.getPercentInstance()
           report.book | java.text.MessageFormat.format("{0}", 1)
           csv     | java.nio.charset.Charset.defaultCharset()
-          sheet   | java.time.ZoneId.systemDefault()
+          sheet.read | java.time.ZoneId.systemDefault()
           plan    | System.getProperty("user.name")
           csv     | System.out
-          sheet   | System.err
+          sheet.read | System.err
           notch   | Math.tan(0.1)
           wood    | (java.util.function.DoubleUnaryOperator) Math::log
           """)
@@ -172,7 +172,7 @@ class ArchitectureTest {
           app     | java.time.Instant.now()
           app     | System.err
           csv     | org.apache.commons.csv.CSVFormat.RFC4180
-          sheet   | org.apache.poi.ss.util.CellReference.convertNumToColString(3)
+          sheet.read | org.apache.poi.ss.util.CellReference.convertNumToColString(3)
           picture | new java.util.zip.CRC32()
           plan    | roundbook.units.Length.ZERO
           """)

@@ -27,6 +27,9 @@ record Room(String name, List<String> rooms, List<String> outside) {
   private static final String STREAMS = " java.io java.nio java.nio.charset";
   private static final String FILES = STREAMS + " java.net java.nio.channels java.nio.file..";
 
+  private static final String POI =
+      " org.apache.poi.. org.apache.xmlbeans.. org.openxmlformats..";
+
   private static final Map<String, Room> ALL =
       Stream.of(
               core("units", ""),
@@ -96,14 +99,19 @@ record Room(String name, List<String> rooms, List<String> outside) {
                   "report.book",
                   "page job plan report.words report.frame report.live report.mark report.round"
                       + " report.wall report.list report.start"),
+              with("sheet.kind", "problem", FILES + " java.util.concurrent.. java.util.zip" + POI),
               with(
-                  "sheet",
-                  "units problem table page xml",
-                  FILES
-                      + " java.time.. java.util.concurrent.. java.util.zip javax.xml.."
-                      + " org.xml.sax.. org.w3c.dom.. org.apache.poi.. org.apache.xmlbeans.."
-                      + " org.openxmlformats.. org.apache.commons.compress.."
-                      + " org.apache.commons.io.."),
+                  "sheet.read",
+                  "units problem table page xml sheet.kind",
+                  FILES + " java.time.. java.util.concurrent.. javax.xml.stream" + POI),
+              with("sheet.style", "problem page", STREAMS + " javax.xml.namespace" + POI),
+              with(
+                  "sheet.write",
+                  "units problem page sheet.style",
+                  STREAMS
+                      + " java.time.. java.util.zip javax.xml.stream"
+                      + " org.apache.commons.compress.. org.apache.commons.io.."
+                      + POI),
               with(
                   "csv",
                   "units problem table page",
@@ -122,7 +130,8 @@ record Room(String name, List<String> rooms, List<String> outside) {
               with(
                   "app",
                   "units problem problem.words table page job intake notch stack balance rounds"
-                      + " wood takeoff exchange buying plan picture site replan sheet csv harvester"
+                      + " wood takeoff exchange buying plan picture site replan sheet.kind sheet.read"
+                      + " sheet.style sheet.write csv harvester"
                       + " markup heading report.words report.frame report.start report.table"
                       + " report.form report.book report.buy",
                   FILES

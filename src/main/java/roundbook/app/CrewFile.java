@@ -18,9 +18,9 @@ import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
 import roundbook.report.book.CrewBook;
 import roundbook.report.frame.CrewContext;
-import roundbook.sheet.BookReader;
-import roundbook.sheet.BookWriter;
-import roundbook.sheet.StyleTemplate;
+import roundbook.sheet.read.BookReader;
+import roundbook.sheet.write.BookWriter;
+import roundbook.sheet.style.StyleTemplate;
 
 /** Writes a job's crew workbook and plain tables, never over an input. */
 final class CrewFile {

@@ -11,7 +11,7 @@ import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
-import roundbook.sheet.BookReader;
+import roundbook.sheet.read.BookReader;
 import roundbook.site.CrewReader;
 import roundbook.site.SiteReport;
 import roundbook.table.NamedBook;

@@ -13,7 +13,7 @@ import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
-import roundbook.sheet.BookReader;
+import roundbook.sheet.read.BookReader;
 
 /**
  * From what a crew workbook was made and how that ended, as the workbook itself carries it.

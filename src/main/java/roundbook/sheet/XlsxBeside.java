@@ -1,5 +1,10 @@
 package roundbook.sheet;
 
+import roundbook.sheet.read.DefinedArea;
+import roundbook.sheet.read.XlsxBook;
+import roundbook.sheet.read.XlsxPart;
+import roundbook.sheet.read.XlsxTexts;
+
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;

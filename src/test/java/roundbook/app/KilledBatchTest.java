@@ -19,7 +19,7 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import roundbook.sheet.BookReader;
+import roundbook.sheet.read.BookReader;
 
 /**
  * A batch of jobs of mixed quality, killed half-way and run again: exactly the right set of whole

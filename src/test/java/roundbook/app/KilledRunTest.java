@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import roundbook.sheet.BookReader;
+import roundbook.sheet.read.BookReader;
 
 /** Runs killed at any moment: every workbook that stands is whole, and the next run goes on. */
 @Tag("long")

@@ -1,5 +1,7 @@
 package roundbook.sheet;
 
+import roundbook.sheet.read.BookReader;
+
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.IOException;

@@ -1,5 +1,7 @@
 package roundbook.sheet;
 
+import roundbook.sheet.style.StandardLooks;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

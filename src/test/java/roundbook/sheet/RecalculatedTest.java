@@ -1,5 +1,7 @@
 package roundbook.sheet;
 
+import roundbook.sheet.write.BookWriterTest;
+
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.file.Files;

@@ -25,14 +25,14 @@ import roundbook.page.SheetBuilder;
 import roundbook.units.Length;
 
 /** A small made-up book that uses everything a book can have. */
-final class SampleBook {
-  static final String ROUND = "Round 01";
-  static final String LISTS = "Wood's list";
-  static final byte[] PNG = png();
+public final class SampleBook {
+  public static final String ROUND = "Round 01";
+  public static final String LISTS = "Wood's list";
+  public static final byte[] PNG = png();
 
   private SampleBook() {}
 
-  static Book book() {
+  public static Book book() {
     Book.Properties properties =
         new Book.Properties("Cabin", "Crew workbook", "logs", "made up", new java.util.TreeMap<>())
             .with(Book.CREW_PROPERTY, "1");

@@ -1,5 +1,7 @@
 package roundbook.sheet;
 
+import roundbook.sheet.write.CellText;
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;

@@ -20,7 +20,7 @@ import roundbook.job.Setting;
 import roundbook.notch.NeckFit;
 import roundbook.problem.ProblemCode;
 import roundbook.rounds.Fit;
-import roundbook.sheet.FileKind;
+import roundbook.sheet.kind.FileKind;
 
 /** Every language has every sentence, with the same holes. */
 class SentencesTest {
