@@ -1,6 +1,5 @@
 package roundbook.sheet.read;
 
-import roundbook.sheet.XlsxBeside;
 
 import roundbook.sheet.kind.Guard;
 

@@ -1,9 +1,5 @@
-package roundbook.sheet;
+package roundbook.sheet.read;
 
-import roundbook.sheet.read.DefinedArea;
-import roundbook.sheet.read.XlsxBook;
-import roundbook.sheet.read.XlsxPart;
-import roundbook.sheet.read.XlsxTexts;
 
 import java.io.IOException;
 import java.util.ArrayList;
