@@ -87,7 +87,8 @@ class ArchitectureTest {
         new Breach("sheet.write", "org.apache.commons.csv.CSVFormat field;"),
         new Breach("report.list", "java.awt.Color field;"),
         new Breach("picture", "java.awt.Color field;"),
-        new Breach("sheet.write", "void m() throws Exception { javax.imageio.ImageIO.read(System.in); }"),
+        new Breach(
+            "sheet.write", "void m() throws Exception { javax.imageio.ImageIO.read(System.in); }"),
         new Breach("csv", "picocli.CommandLine field;"),
         new Breach("plan", "org.slf4j.Logger field;"),
         new Breach("rounds", "java.util.logging.Logger field;"),

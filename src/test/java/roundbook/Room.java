@@ -27,8 +27,7 @@ record Room(String name, List<String> rooms, List<String> outside) {
   private static final String STREAMS = " java.io java.nio java.nio.charset";
   private static final String FILES = STREAMS + " java.net java.nio.channels java.nio.file..";
 
-  private static final String POI =
-      " org.apache.poi.. org.apache.xmlbeans.. org.openxmlformats..";
+  private static final String POI = " org.apache.poi.. org.apache.xmlbeans.. org.openxmlformats..";
 
   private static final Map<String, Room> ALL =
       Stream.of(
@@ -130,10 +129,10 @@ record Room(String name, List<String> rooms, List<String> outside) {
               with(
                   "app",
                   "units problem problem.words table page job intake notch stack balance rounds"
-                      + " wood takeoff exchange buying plan picture site replan sheet.kind sheet.read"
-                      + " sheet.style sheet.write csv harvester"
-                      + " markup heading report.words report.frame report.start report.table"
-                      + " report.form report.book report.buy",
+                      + " wood takeoff exchange buying plan picture site replan sheet.kind"
+                      + " sheet.read sheet.style sheet.write csv harvester markup heading"
+                      + " report.words report.frame report.start report.table report.form"
+                      + " report.book report.buy",
                   FILES
                       + " java.security java.time.. java.util.concurrent.. java.util.zip picocli.."
                       + " org.apache.commons.io.. org.slf4j.. ch.qos.logback.."))

@@ -19,8 +19,8 @@ import roundbook.problem.Read;
 import roundbook.report.book.CrewBook;
 import roundbook.report.frame.CrewContext;
 import roundbook.sheet.read.BookReader;
-import roundbook.sheet.write.BookWriter;
 import roundbook.sheet.style.StyleTemplate;
+import roundbook.sheet.write.BookWriter;
 
 /** Writes a job's crew workbook and plain tables, never over an input. */
 final class CrewFile {

@@ -6,8 +6,8 @@ import java.util.Locale;
 import java.util.Set;
 import roundbook.page.Book;
 import roundbook.report.form.JobBook;
-import roundbook.sheet.write.BookWriter;
 import roundbook.sheet.style.StyleTemplate;
+import roundbook.sheet.write.BookWriter;
 import roundbook.units.LengthUnit;
 
 /** Writes the job workbook that a builder fills in. */

@@ -16,8 +16,8 @@ import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
-import roundbook.sheet.read.BookReader;
 import roundbook.sheet.kind.FileKind;
+import roundbook.sheet.read.BookReader;
 import roundbook.table.Table;
 
 /** Opens files and tells by their content what reads them; long ones are read ahead. */

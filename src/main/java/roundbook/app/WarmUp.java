@@ -19,8 +19,8 @@ import roundbook.plan.Planner;
 import roundbook.report.book.CrewBook;
 import roundbook.report.frame.CrewContext;
 import roundbook.rounds.BalancedChooser;
-import roundbook.sheet.write.BookWriter;
 import roundbook.sheet.style.StyleTemplate;
+import roundbook.sheet.write.BookWriter;
 
 /**
  * Gets ready to plan and write a workbook while the logs are chosen, on a second thread.

@@ -1,7 +1,5 @@
 package roundbook.sheet;
 
-import roundbook.sheet.read.BookReader;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.IOException;
@@ -21,6 +19,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import roundbook.sheet.read.BookReader;
 import roundbook.table.Row;
 import roundbook.table.Table;
 

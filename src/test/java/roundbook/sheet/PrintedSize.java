@@ -1,7 +1,5 @@
 package roundbook.sheet;
 
-import roundbook.sheet.style.StandardLooks;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -10,6 +8,7 @@ import roundbook.page.Cell;
 import roundbook.page.Figure;
 import roundbook.page.PageSetup;
 import roundbook.page.Sheet;
+import roundbook.sheet.style.StandardLooks;
 import roundbook.units.LengthUnit;
 
 /** How large a sheet's letters come out on paper, by its paper, margins and fit. */

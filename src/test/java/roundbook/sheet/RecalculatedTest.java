@@ -1,7 +1,5 @@
 package roundbook.sheet;
 
-import roundbook.sheet.write.BookWriterTest;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.file.Files;
@@ -15,6 +13,7 @@ import roundbook.page.Book;
 import roundbook.page.Cell;
 import roundbook.page.PageSetup;
 import roundbook.page.SheetBuilder;
+import roundbook.sheet.write.BookWriterTest;
 
 /** What other programs reckon of a written workbook. */
 class RecalculatedTest {

@@ -1,7 +1,5 @@
 package roundbook.sheet;
 
-import roundbook.sheet.write.CellText;
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -17,6 +15,7 @@ import org.dhatim.fastexcel.reader.Sheet;
 import roundbook.page.Area;
 import roundbook.page.Book;
 import roundbook.page.Cell;
+import roundbook.sheet.write.CellText;
 
 /** Reads a written workbook with a reader that has nothing to do with the writer. */
 public final class SecondReader {

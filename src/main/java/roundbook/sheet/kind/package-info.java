@@ -1,2 +1,5 @@
-/** What a file is before it is read as a workbook: its kind, whether it is safe to open, how large it may get. */
+/**
+ * What a file is before it is read as a workbook: its kind, whether it is safe to open, how large
+ * it may get.
+ */
 package roundbook.sheet.kind;

@@ -1,8 +1,5 @@
 package roundbook.sheet.read;
 
-import roundbook.sheet.kind.FileKind;
-import roundbook.sheet.kind.Guard;
-
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -13,6 +10,8 @@ import java.util.function.Function;
 import roundbook.problem.Phrase;
 import roundbook.problem.Problem;
 import roundbook.problem.Read;
+import roundbook.sheet.kind.FileKind;
+import roundbook.sheet.kind.Guard;
 import roundbook.table.NamedBook;
 import roundbook.table.Table;
 

@@ -1,7 +1,5 @@
 package roundbook.sheet.read;
 
-import roundbook.sheet.kind.Guard;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -23,6 +21,7 @@ import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.util.CellRangeAddress;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
+import roundbook.sheet.kind.Guard;
 import roundbook.table.Cell;
 import roundbook.table.Row;
 import roundbook.table.Table;

@@ -1,6 +1,5 @@
 package roundbook.sheet.read;
 
-
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;

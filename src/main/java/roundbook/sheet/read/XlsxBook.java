@@ -1,8 +1,5 @@
 package roundbook.sheet.read;
 
-import roundbook.sheet.kind.Guard;
-import roundbook.sheet.kind.ZipKind;
-
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -21,6 +18,8 @@ import org.apache.poi.openxml4j.opc.PackageRelationship;
 import org.apache.poi.openxml4j.opc.PackagingURIHelper;
 import roundbook.page.Book;
 import roundbook.problem.Phrase;
+import roundbook.sheet.kind.Guard;
+import roundbook.sheet.kind.ZipKind;
 import roundbook.table.NamedBook;
 
 /** An open workbook of the zipped XML kind: its sheets, shared texts and cell looks. */

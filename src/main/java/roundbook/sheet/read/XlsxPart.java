@@ -1,6 +1,5 @@
 package roundbook.sheet.read;
 
-import roundbook.sheet.kind.Guard;
 
 import java.io.IOException;
 import java.io.InputStream;

@@ -1,7 +1,5 @@
 package roundbook.sheet.read;
 
-import roundbook.sheet.kind.Guard;
-
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -13,6 +11,7 @@ import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
+import roundbook.sheet.kind.Guard;
 import roundbook.table.NamedBook;
 import roundbook.table.Row;
 import roundbook.table.RowTaker;

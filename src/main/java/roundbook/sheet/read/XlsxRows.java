@@ -1,8 +1,5 @@
 package roundbook.sheet.read;
 
-
-import roundbook.sheet.kind.Guard;
-
 import java.io.IOException;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
@@ -12,6 +9,7 @@ import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import roundbook.problem.Phrase;
+import roundbook.sheet.kind.Guard;
 import roundbook.table.Cell;
 import roundbook.table.Row;
 

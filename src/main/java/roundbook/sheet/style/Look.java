@@ -17,7 +17,8 @@ import org.apache.poi.ss.usermodel.VerticalAlignment;
  * @param format the number format's code
  * @param unlocked whether the cell can be typed in on a locked sheet
  */
-public record Look(Font font, Ground ground, Edges edges, Place place, String format, boolean unlocked) {
+public record Look(
+    Font font, Ground ground, Edges edges, Place place, String format, boolean unlocked) {
 
   static final String BLACK = "000000";
   static final String WHITE = "FFFFFF";

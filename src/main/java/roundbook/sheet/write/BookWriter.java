@@ -1,7 +1,5 @@
 package roundbook.sheet.write;
 
-import roundbook.sheet.style.StyleTemplate;
-
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Date;
@@ -18,6 +16,7 @@ import roundbook.page.Area;
 import roundbook.page.Book;
 import roundbook.page.Sheet;
 import roundbook.problem.Problem;
+import roundbook.sheet.style.StyleTemplate;
 
 /**
  * Writes a book as a workbook file, the same bytes every time.

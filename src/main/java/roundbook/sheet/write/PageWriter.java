@@ -1,7 +1,5 @@
 package roundbook.sheet.write;
 
-import roundbook.sheet.style.Look;
-
 import java.util.Locale;
 import org.apache.poi.ss.usermodel.HeaderFooter;
 import org.apache.poi.ss.usermodel.PageMargin;
@@ -11,6 +9,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import roundbook.page.PageSetup;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
+import roundbook.sheet.style.Look;
 import roundbook.sheet.style.StandardLooks.Margins;
 
 /** Writes how one sheet prints. */

@@ -1,9 +1,5 @@
 package roundbook.sheet.write;
 
-import roundbook.sheet.style.CellStyles;
-import roundbook.sheet.style.ChangingLooks;
-import roundbook.sheet.style.StyleTemplate;
-
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -13,6 +9,9 @@ import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import roundbook.page.Book;
 import roundbook.problem.Problem;
+import roundbook.sheet.style.CellStyles;
+import roundbook.sheet.style.ChangingLooks;
+import roundbook.sheet.style.StyleTemplate;
 
 /** What the writers of one workbook share while it grows. */
 final class Writing {

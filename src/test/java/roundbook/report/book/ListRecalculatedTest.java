@@ -18,12 +18,12 @@ import roundbook.page.Book;
 import roundbook.plan.Plan;
 import roundbook.plan.PlanFixtures;
 import roundbook.report.LivePlans;
-import roundbook.sheet.write.BookWriter;
 import roundbook.sheet.FormulaRules;
 import roundbook.sheet.LibraryFormulas;
 import roundbook.sheet.LibreOffice;
 import roundbook.sheet.SecondReader;
 import roundbook.sheet.style.StyleTemplate;
+import roundbook.sheet.write.BookWriter;
 import roundbook.stack.Hewn;
 import roundbook.units.Length;
 

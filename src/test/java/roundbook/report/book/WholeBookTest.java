@@ -24,11 +24,11 @@ import roundbook.page.Book;
 import roundbook.plan.PlanFixtures;
 import roundbook.report.ListFixtures;
 import roundbook.report.frame.CrewContext;
-import roundbook.sheet.write.BookWriter;
 import roundbook.sheet.FormulaRules;
 import roundbook.sheet.LibreOffice;
 import roundbook.sheet.SecondReader;
 import roundbook.sheet.style.StyleTemplate;
+import roundbook.sheet.write.BookWriter;
 
 /** The crew workbook as a file: its size, what other programs read, what survives their saving. */
 class WholeBookTest {

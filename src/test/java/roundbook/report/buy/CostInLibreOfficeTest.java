@@ -27,11 +27,11 @@ import roundbook.plan.Jobs;
 import roundbook.plan.Planner;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.CrewContext.Issue;
-import roundbook.sheet.write.BookWriter;
 import roundbook.sheet.LibraryFormulas;
 import roundbook.sheet.LibreOffice;
 import roundbook.sheet.LibreOffice.Comparison;
 import roundbook.sheet.style.StyleTemplate;
+import roundbook.sheet.write.BookWriter;
 import roundbook.units.Length;
 
 /** The sheet Cost worked again by programs outside: every sum agrees to the cent. */

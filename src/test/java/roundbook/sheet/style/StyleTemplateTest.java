@@ -1,7 +1,5 @@
 package roundbook.sheet.style;
 
-import roundbook.sheet.write.BookWriterTest;
-
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -29,6 +27,7 @@ import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
 import roundbook.problem.Value;
+import roundbook.sheet.write.BookWriterTest;
 
 class StyleTemplateTest {
   private static final Path CARRIED = Path.of("templates", "crew-style.xlsx");

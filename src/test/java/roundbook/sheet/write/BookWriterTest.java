@@ -1,10 +1,5 @@
 package roundbook.sheet.write;
 
-import roundbook.sheet.FormulaRules;
-import roundbook.sheet.SampleBook;
-import roundbook.sheet.SecondReader;
-import roundbook.sheet.style.StyleTemplate;
-
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -39,6 +34,10 @@ import roundbook.page.Sheet;
 import roundbook.page.SheetBuilder;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
+import roundbook.sheet.FormulaRules;
+import roundbook.sheet.SampleBook;
+import roundbook.sheet.SecondReader;
+import roundbook.sheet.style.StyleTemplate;
 import roundbook.units.Length;
 
 public class BookWriterTest {
