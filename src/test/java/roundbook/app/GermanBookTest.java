@@ -40,7 +40,8 @@ class GermanBookTest {
   /** Titles of the publications that figures are from, and names of log rules. */
   private static final String TITLES =
       "Wood Handbook, Forest Products Laboratory, Table 4-3; ICC 400 section 304, second-hand;"
-          + " FIA wood and bark weight table; Scribner formula, Scribner Decimal C";
+          + " FIA wood and bark weight table; Scribner formula, Scribner Decimal C, International"
+          + " 1/4-inch";
 
   /** Names of settings, of problems and of publications, which are the same in every language. */
   private static final Set<String> NAMES = names();
