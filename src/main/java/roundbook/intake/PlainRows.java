@@ -1,7 +1,9 @@
 package roundbook.intake;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import roundbook.job.DiameterProfile;
 import roundbook.job.Log;
 import roundbook.job.Log.Traits;
@@ -25,6 +27,8 @@ final class PlainRows implements RowTaker {
   private static final List<Field> MEASURES =
       List.of(Field.LENGTH, Field.BUTT, Field.MID, Field.TIP);
 
+  private static final int MOST_NAMES = 1000;
+
   private final Doubles taker;
   private final RowTaker longWay;
   private final int[] columns = new int[MEASURES.size()];
@@ -36,6 +40,7 @@ final class PlainRows implements RowTaker {
   private int tagColumn;
   private int speciesColumn;
   private Row last;
+  private final Set<String> names = new HashSet<>();
   private int needed;
   private Cell species;
   private Traits traits;
@@ -203,9 +208,20 @@ final class PlainRows implements RowTaker {
   private boolean hasNoMore(Row row) {
     Cell own = speciesColumn == 0 ? null : row.cell(speciesColumn);
     boolean named = own != null && !own.isBlank();
-    if (named && own != species && block.words().isDitto(own.text()) || !row.note().isEmpty()) {
-      return false;
+    return row.cells().size() == needed + (named ? 1 : 0)
+        && row.note().isEmpty()
+        && (!named || own == species || isName(own.text()));
+  }
+
+  /** Returns whether a text is a name and no ditto mark; few names stand in a tally. */
+  private boolean isName(String text) {
+    if (names.contains(text)) {
+      return true;
     }
-    return row.cells().size() == needed + (named ? 1 : 0);
+    boolean name = !block.words().isDitto(text);
+    if (name && names.size() < MOST_NAMES) {
+      names.add(text);
+    }
+    return name;
   }
 }

@@ -31,6 +31,9 @@ public final class MarkupReader {
   private static final long PART_LIMIT = 1_000_000_000L;
   private static final int PAGE_LIMIT = 50_000_000;
 
+  /** What the names of cells begin with that a crew types in. */
+  private static final String CREW_CELL = "measured_";
+
   private final String file;
   private final Path path;
   private final Markup kind;
@@ -48,11 +51,14 @@ public final class MarkupReader {
    * @param file the file's name, for messages
    * @param path the file
    * @param kind what it is
-   * @return its tables, or the one problem that keeps it from being read
+   * @return its tables, or the one problem that keeps it from being read; a crew workbook is one
    */
   public static Read<List<Table>> read(String file, Path path, Markup kind) {
     MarkupReader reader = new MarkupReader(file, path, kind);
     Read<NamedBook> book = reader.read();
+    if (reader.names.keySet().stream().anyMatch(name -> name.startsWith(CREW_CELL))) {
+      return Read.failed(List.of(reader.problem(ProblemCode.CREW_WORKBOOK, "")));
+    }
     return new Read<>(book.value().map(NamedBook::tables), book.problems());
   }
 
