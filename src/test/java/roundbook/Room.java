@@ -98,7 +98,10 @@ record Room(String name, List<String> rooms, List<String> outside) {
                   "report.book",
                   "page job plan report.words report.frame report.live report.mark report.round"
                       + " report.wall report.list report.start"),
-              with("sheet.kind", "problem", FILES + " java.util.concurrent.. java.util.zip" + POI),
+              with(
+                  "sheet.kind",
+                  "problem xml",
+                  FILES + " java.util.concurrent.. java.util.zip" + POI),
               with(
                   "sheet.read",
                   "units problem table page xml sheet.kind",
