@@ -1,17 +1,22 @@
 package roundbook.app;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
 import java.io.OutputStream;
 import java.io.PrintStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Properties;
 import java.util.stream.Collectors;
 import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
+import roundbook.problem.ProblemCode;
 
 /**
  * The manual page and the shell's completion of names, made from the commands themselves so that
@@ -64,6 +69,12 @@ final class Manual {
     for (Exit exit : Exit.values()) {
       entry(String.valueOf(exit.code()), exit.words());
     }
+    section("PROBLEMS");
+    Properties meanings = meanings();
+    for (ProblemCode code : ProblemCode.values()) {
+      String meaning = meanings.getProperty(code.id());
+      entry(code.id() + " (" + code.severity().word() + ")", meaning);
+    }
     section("SAFETY");
     text(
         "Logs weigh hundreds of pounds; chainsaws, axes and lifted loads kill. The program is no"
@@ -78,6 +89,17 @@ final class Manual {
     command.options().stream()
         .filter(option -> !option.hidden())
         .forEach(option -> entry(names(option), words(option)));
+  }
+
+  /** Returns what each code of a problem means, by the code. */
+  static Properties meanings() {
+    try (InputStream in = Manual.class.getResourceAsStream("codes.properties")) {
+      Properties meanings = new Properties();
+      meanings.load(new InputStreamReader(in, StandardCharsets.UTF_8));
+      return meanings;
+    } catch (IOException fault) {
+      throw new UncheckedIOException(fault);
+    }
   }
 
   private static String names(OptionSpec option) {

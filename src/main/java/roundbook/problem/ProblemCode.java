@@ -12,8 +12,8 @@ import java.util.Optional;
 /**
  * The kinds of problems, each with its usual severity.
  *
- * <p>The identifier in messages and tables is the constant's name in lower case with hyphens. Every
- * code stands in DEVELOPERS.md with what it means; a test holds that list against this one.
+ * <p>The identifier in messages and tables is the constant's name in lower case with hyphens. What
+ * each means stands in the manual page too; a test holds its list against this one.
  */
 public enum ProblemCode {
   /** A number stands as a date, which a spreadsheet makes of a fraction. */
