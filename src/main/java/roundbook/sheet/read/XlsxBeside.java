@@ -49,9 +49,7 @@ final class XlsxBeside {
                 .getPackage()
                 .getPart(PackagingURIHelper.createPartName(relation.getTargetURI()));
         if (part != null) {
-          try (XlsxPart xml = XlsxPart.open(part, LONGEST)) {
-            beside.readNotes(xml);
-          }
+          beside.readNotes(part);
         }
       }
     }
@@ -65,6 +63,15 @@ final class XlsxBeside {
             .filter(range -> range.bottom() > range.top())
             .ifPresent(merged::add);
       }
+    }
+  }
+
+  /** Reads comments; a damaged part loses its own and keeps no tally from being read. */
+  private void readNotes(PackagePart part) {
+    try (XlsxPart xml = XlsxPart.open(part, LONGEST)) {
+      readNotes(xml);
+    } catch (IOException | XMLStreamException | RuntimeException broken) {
+      notes.clear();
     }
   }
 
