@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -38,6 +39,22 @@ class ArchitectureTest {
             .map(PackageGraph.Use::from)
             .collect(Collectors.toSet());
     assertEquals(packagesWithClasses(Breach.programClasses()), seen);
+  }
+
+  @Test
+  void noRowAllowsARoomThatItDoesNotUse() {
+    Map<String, Set<String>> used =
+        PackageGraph.uses(Breach.programClasses()).stream()
+            .collect(
+                Collectors.groupingBy(
+                    PackageGraph.Use::from,
+                    Collectors.mapping(PackageGraph.Use::to, Collectors.toSet())));
+    List<String> idle =
+        Room.all().stream()
+            .flatMap(room -> room.idle(used.getOrDefault(room.packageName(), Set.of())))
+            .sorted()
+            .toList();
+    assertEquals(List.of(), idle);
   }
 
   @Test

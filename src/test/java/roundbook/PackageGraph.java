@@ -31,6 +31,11 @@ final class PackageGraph {
       return packageOf(user);
     }
 
+    /** Returns the package of the class that is used. */
+    String to() {
+      return packageOf(used);
+    }
+
     private static String packageOf(String className) {
       int dot = className.lastIndexOf('.');
       return dot < 0 ? "" : className.substring(0, dot);

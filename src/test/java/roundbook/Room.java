@@ -3,6 +3,7 @@ package roundbook;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -34,28 +35,28 @@ record Room(String name, List<String> rooms, List<String> outside) {
               core("units", ""),
               core("problem", "units"),
               core("problem.words", "problem"),
-              core("table", "units problem"),
+              core("table", "problem"),
               core("page", "units problem"),
               core("job", "units problem"),
               with("heading", "units", STREAMS),
               with("intake", "units problem table job heading", " java.time"),
               core("notch", "units job"),
-              core("stack", "units problem job notch"),
+              core("stack", "units job notch"),
               core("balance", ""),
               core("rounds", "units problem job notch stack balance takeoff"),
               // It reads a table of its own from the archive, never a file.
               with("wood", "units job", STREAMS),
               core("takeoff", "units job notch stack wood"),
               core("buying", "units problem job notch wood"),
-              core("exchange", "units problem job notch stack balance rounds"),
+              core("exchange", "units job notch stack balance rounds"),
               core(
                   "plan",
                   "units problem job notch stack balance rounds wood takeoff exchange buying"),
-              with("picture", "units job notch stack rounds plan", STREAMS + " java.util.zip"),
+              with("picture", "units job notch stack", STREAMS + " java.util.zip"),
               core("site", "units problem problem.words table page job intake"),
               core(
                   "replan",
-                  "units problem table page job intake notch stack balance rounds takeoff plan"
+                  "units problem page job notch stack balance rounds takeoff plan"
                       + " site"),
               core("report.words", "units problem problem.words job plan"),
               core(
@@ -64,19 +65,19 @@ record Room(String name, List<String> rooms, List<String> outside) {
                       + " report.words"),
               core(
                   "report.live",
-                  "units problem.words page job notch stack rounds plan report.words"
+                  "units problem.words page job notch stack rounds plan"
                       + " report.frame"),
               core(
                   "report.mark",
-                  "units problem problem.words page job notch stack rounds plan report.words"
+                  "units page job notch stack rounds plan report.words"
                       + " report.frame report.live"),
               core(
                   "report.round",
-                  "units problem problem.words page job notch stack rounds plan picture"
+                  "units page job notch stack rounds plan picture"
                       + " report.words report.frame report.live report.mark"),
               core(
                   "report.wall",
-                  "units problem problem.words page job stack takeoff plan picture report.words"
+                  "units problem page job stack takeoff plan picture report.words"
                       + " report.frame report.live report.mark"),
               core(
                   "report.list",
@@ -84,7 +85,7 @@ record Room(String name, List<String> rooms, List<String> outside) {
                       + " plan picture buying report.words report.frame report.live report.mark"),
               core(
                   "report.start",
-                  "units problem problem.words page job notch stack rounds takeoff plan replan"
+                  "units problem page job notch stack rounds takeoff plan replan"
                       + " report.words report.frame report.live report.mark report.list"),
               core(
                   "report.table",
@@ -116,7 +117,7 @@ record Room(String name, List<String> rooms, List<String> outside) {
                       + POI),
               with(
                   "csv",
-                  "units problem table page",
+                  "problem table page",
                   FILES + " org.apache.commons.csv org.apache.commons.io.."),
               with(
                   "xml",
@@ -131,9 +132,9 @@ record Room(String name, List<String> rooms, List<String> outside) {
               with("harvester", "units problem table xml", FILES + " javax.xml.stream"),
               with(
                   "app",
-                  "units problem problem.words table page job intake notch stack balance rounds"
-                      + " wood takeoff exchange buying plan picture site replan sheet.kind"
-                      + " sheet.read sheet.style sheet.write csv harvester markup heading"
+                  "units problem problem.words table page job intake stack balance rounds"
+                      + " takeoff buying plan site replan sheet.kind"
+                      + " sheet.read sheet.style sheet.write csv harvester markup"
                       + " report.words report.frame report.start report.table report.form"
                       + " report.book report.buy",
                   FILES
@@ -163,6 +164,13 @@ record Room(String name, List<String> rooms, List<String> outside) {
     return used.equals(packageName())
         || Room.of(used).filter(room -> rooms.contains(room.name)).isPresent()
         || outside.stream().anyMatch(allowed -> covers(allowed, used));
+  }
+
+  /** Returns a line for each room of ours that the row allows and that is not among those used. */
+  Stream<String> idle(Set<String> used) {
+    return rooms.stream()
+        .filter(room -> !used.contains(ROOT + room))
+        .map(room -> name + " does not use " + room);
   }
 
   private static boolean covers(String allowed, String used) {
