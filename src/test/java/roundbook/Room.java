@@ -56,8 +56,7 @@ record Room(String name, List<String> rooms, List<String> outside) {
               core("site", "units problem problem.words table page job intake"),
               core(
                   "replan",
-                  "units problem page job notch stack balance rounds takeoff plan"
-                      + " site"),
+                  "units problem page job notch stack balance rounds takeoff plan" + " site"),
               core("report.words", "units problem problem.words job plan"),
               core(
                   "report.frame",
@@ -65,8 +64,7 @@ record Room(String name, List<String> rooms, List<String> outside) {
                       + " report.words"),
               core(
                   "report.live",
-                  "units problem.words page job notch stack rounds plan"
-                      + " report.frame"),
+                  "units problem.words page job notch stack rounds plan" + " report.frame"),
               core(
                   "report.mark",
                   "units page job notch stack rounds plan report.words"
