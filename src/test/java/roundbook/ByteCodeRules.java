@@ -1,5 +1,6 @@
 package roundbook;
 
+import static com.tngtech.archunit.core.importer.ImportOption.Predefined.DO_NOT_INCLUDE_PACKAGE_INFOS;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
@@ -22,7 +23,8 @@ final class ByteCodeRules {
 
   /** Returns a line for each breach in the classes below a folder. */
   static List<String> breaches(Path folder) {
-    JavaClasses classes = new ClassFileImporter().importPath(folder);
+    JavaClasses classes =
+        new ClassFileImporter().withImportOption(DO_NOT_INCLUDE_PACKAGE_INFOS).importPath(folder);
     return Stream.of(rows(), habits(), shape())
         .flatMap(rules -> rules)
         .map(rule -> rule.allowEmptyShould(true).evaluate(classes).getFailureReport())

@@ -52,7 +52,7 @@ final class PackageGraph {
     return uses(folder).stream().filter(use -> !use.allowed()).map(Use::toString).toList();
   }
 
-  /** Returns every use in the classes below a folder. */
+  /** Returns every use in the classes below a folder; some compilers make one of a description. */
   static List<Use> uses(Path folder) {
     StringWriter said = new StringWriter();
     PrintWriter to = new PrintWriter(said);
@@ -63,7 +63,12 @@ final class PackageGraph {
     if (code != 0) {
       throw new IllegalStateException("jdeps ended with " + code + ": " + said);
     }
-    return ARROW.matcher(said.toString()).results().map(PackageGraph::use).toList();
+    return ARROW
+        .matcher(said.toString())
+        .results()
+        .map(PackageGraph::use)
+        .filter(use -> !use.user().endsWith(".package-info"))
+        .toList();
   }
 
   private static Use use(MatchResult arrow) {
