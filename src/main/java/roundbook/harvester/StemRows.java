@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import roundbook.table.Cell;
-import roundbook.table.Cell.Kind;
+import roundbook.table.Cell.CellKind;
 import roundbook.table.Row;
 import roundbook.units.Length;
 import roundbook.units.LengthUnit;
@@ -82,7 +82,7 @@ record StemRows(StemReader reader, LengthUnit along, LengthUnit through) {
       return Cell.blank(column);
     }
     BigDecimal number = BigDecimal.valueOf(value).stripTrailingZeros();
-    return new Cell(column, Kind.NUMBER, number.toPlainString(), number, "");
+    return new Cell(column, CellKind.NUMBER, number.toPlainString(), number, "");
   }
 
   /** Returns places and diameters such as {@code 0mm=186mm 100mm=180mm}; empty when unknown. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import roundbook.table.Cell;
+import roundbook.table.Cell.CellKind;
 import roundbook.table.Row;
 import roundbook.units.LengthReader;
 import roundbook.units.LengthUnit;
@@ -40,7 +41,7 @@ record CellUnits(List<Row> rows, boolean comma) {
     LengthReader reader = new LengthReader(LengthUnit.MILLIMETRE, comma);
     for (Row row : rows.subList(0, Math.min(rows.size(), LOOKED_AT))) {
       Cell cell = row.cell(heading.column());
-      if (cell.kind() == Cell.Kind.NUMBER) {
+      if (cell.kind() == CellKind.NUMBER) {
         LengthUnit.ofSymbol(cell.unit()).ifPresent(units::add);
       } else if (!cell.isBlank()) {
         reader.read(cell.text()).flatMap(LengthReader.Reading::unit).ifPresent(units::add);

@@ -5,6 +5,7 @@ import java.util.List;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.table.Cell;
+import roundbook.table.Cell.CellKind;
 import roundbook.table.Row;
 
 /** Fills in what ditto marks stand for: the cell of the row above. */
@@ -43,7 +44,7 @@ final class Dittos {
   }
 
   private boolean isDitto(Cell cell) {
-    return cell.kind() == Cell.Kind.TEXT
+    return cell.kind() == CellKind.TEXT
         && cell.text().length() <= MOST_LETTERS
         && !Character.isDigit(cell.text().charAt(0))
         && block.isRead(cell.column())

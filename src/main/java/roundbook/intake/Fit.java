@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import roundbook.table.Cell;
+import roundbook.table.Cell.CellKind;
 import roundbook.table.Row;
 import roundbook.units.LengthReader;
 import roundbook.units.LengthUnit;
@@ -64,7 +65,7 @@ record Fit(List<Row> rows, boolean comma) {
   }
 
   private Optional<BigDecimal> number(Cell cell) {
-    return cell.kind() == Cell.Kind.NUMBER
+    return cell.kind() == CellKind.NUMBER
         ? Optional.of(cell.number())
         : new LengthReader(LengthUnit.MILLIMETRE, comma).number(cell.text());
   }

@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import roundbook.heading.Wording;
 import roundbook.table.Cell;
+import roundbook.table.Cell.CellKind;
 import roundbook.table.Row;
 import roundbook.table.Table;
 
@@ -70,7 +71,7 @@ record Header(Row row, List<Map<Field, Heading>> blocks, List<Heading> others) {
         table.rows().stream()
             .limit(20)
             .map(row -> row.cell(1))
-            .filter(cell -> cell.kind() == Cell.Kind.TEXT)
+            .filter(cell -> cell.kind() == CellKind.TEXT)
             .map(Cell::text)
             .toList();
     Set<Field> fields =

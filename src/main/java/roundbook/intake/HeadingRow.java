@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import roundbook.heading.Term;
 import roundbook.heading.Wording;
 import roundbook.table.Cell;
+import roundbook.table.Cell.CellKind;
 import roundbook.table.Row;
 
 /**
@@ -56,7 +57,7 @@ record HeadingRow(Row top, Row row, List<Heading> headings) {
   }
 
   private static HeadingRow of(Row top, Row row, List<Cell> cells, Mapping mapping) {
-    List<Cell> texts = cells.stream().filter(cell -> cell.kind() == Cell.Kind.TEXT).toList();
+    List<Cell> texts = cells.stream().filter(cell -> cell.kind() == CellKind.TEXT).toList();
     List<Wording> wordings =
         Wording.ofRow(texts.stream().map(Cell::text).toList(), mapping.vocabulary());
     boolean globe = wordings.stream().anyMatch(words -> words.has(Term.PLACE));
@@ -86,7 +87,7 @@ record HeadingRow(Row top, Row row, List<Heading> headings) {
     return row.filled().stream()
         .allMatch(
             cell ->
-                cell.kind() == Cell.Kind.TEXT
+                cell.kind() == CellKind.TEXT
                     && (!Character.isDigit(cell.text().charAt(0)) || cell.text().length() == 1));
   }
 

@@ -10,6 +10,7 @@ import roundbook.problem.ProblemCode;
 import roundbook.problem.Severity;
 import roundbook.problem.Value;
 import roundbook.table.Cell;
+import roundbook.table.Cell.CellKind;
 import roundbook.table.Row;
 import roundbook.table.Table;
 import roundbook.units.Doubt;
@@ -140,14 +141,14 @@ final class Measures {
   /** Returns whether a cell is blank or says that there is no value. */
   static boolean isNothing(Cell cell) {
     return cell.isBlank()
-        || cell.kind() == Cell.Kind.TEXT
+        || cell.kind() == CellKind.TEXT
             && !Character.isDigit(cell.text().charAt(0))
             && LengthReader.isNothing(cell.text());
   }
 
   /** Reads a cell as a length without a word; empty where it is none, or larger than any log's. */
   static Optional<Length> plain(Cell cell, LengthReader reader) {
-    if (cell.kind() != Cell.Kind.NUMBER) {
+    if (cell.kind() != CellKind.NUMBER) {
       return reader.read(cell.text()).map(LengthReader.Reading::length);
     }
     LengthUnit unit = LengthUnit.ofSymbol(cell.unit()).orElse(reader.defaultUnit());

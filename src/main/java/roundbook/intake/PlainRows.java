@@ -9,6 +9,7 @@ import roundbook.job.Log;
 import roundbook.job.Log.Traits;
 import roundbook.job.Log.Wish;
 import roundbook.table.Cell;
+import roundbook.table.Cell.CellKind;
 import roundbook.table.Row;
 import roundbook.table.RowTaker;
 import roundbook.units.Length;
@@ -162,7 +163,7 @@ final class PlainRows implements RowTaker {
   private boolean isTagged(Row row) {
     Cell tag = row.cell(tagColumn);
     return Tags.isPlain(tag)
-        && (tag.kind() == Cell.Kind.NUMBER || isDigit(tag) || isDigit(row.cell(columns[0])));
+        && (tag.kind() == CellKind.NUMBER || isDigit(tag) || isDigit(row.cell(columns[0])));
   }
 
   private static boolean isDigit(Cell cell) {

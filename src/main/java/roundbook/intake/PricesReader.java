@@ -14,6 +14,7 @@ import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Problems;
 import roundbook.table.Cell;
+import roundbook.table.Cell.CellKind;
 import roundbook.table.Row;
 import roundbook.table.Table;
 import roundbook.units.LengthReader;
@@ -77,7 +78,7 @@ final class PricesReader {
     Cell cell = row.cell(columns.column(heading));
     String bare = cell.text().replaceAll("[^0-9.,-]", "");
     Optional<BigDecimal> money =
-        cell.kind() == Cell.Kind.NUMBER
+        cell.kind() == CellKind.NUMBER
             ? Optional.of(cell.number())
             : new LengthReader(LengthUnit.MILLIMETRE, columns.table().decimalComma()).number(bare);
     Optional<BigDecimal> usable =

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import roundbook.heading.CellWords;
 import roundbook.table.Cell;
+import roundbook.table.Cell.CellKind;
 import roundbook.table.Row;
 
 /** Tells what the rows under a tally's headings are. */
@@ -63,7 +64,7 @@ final class RowKinds {
     for (Cell cell : row.cells()) {
       if (!cell.isBlank()) {
         filled++;
-        boolean text = cell.kind() == Cell.Kind.TEXT;
+        boolean text = cell.kind() == CellKind.TEXT;
         only &= text && !Character.isDigit(cell.text().charAt(0));
         drawn = drawn && text && isDrawn(cell);
       }
@@ -102,7 +103,7 @@ final class RowKinds {
   /** Returns the column of the word that names the figures of a row. */
   int summaryColumn(Row row) {
     return row.filled().stream()
-        .filter(cell -> cell.kind() == Cell.Kind.TEXT && words.isSummary(cell.text()))
+        .filter(cell -> cell.kind() == CellKind.TEXT && words.isSummary(cell.text()))
         .findFirst()
         .orElse(row.filled().get(0))
         .column();
@@ -124,7 +125,7 @@ final class RowKinds {
     for (Cell cell : row.cells()) {
       if (!cell.isBlank() && part.holds(cell)) {
         boolean telling = first || tag.isBlank() || cell == tag || part.isMeasure(cell);
-        if (telling && cell.kind() == Cell.Kind.TEXT && words.isSummary(cell.text())) {
+        if (telling && cell.kind() == CellKind.TEXT && words.isSummary(cell.text())) {
           return true;
         }
         first = false;
@@ -138,7 +139,7 @@ final class RowKinds {
     for (Map<Field, Heading> block : header.blocks()) {
       for (Map.Entry<Field, Heading> each : block.entrySet()) {
         Cell cell = row.cell(each.getValue().column());
-        boolean text = cell.kind() == Cell.Kind.TEXT;
+        boolean text = cell.kind() == CellKind.TEXT;
         boolean telling = !cell.isBlank() && (!text || hasDigit(cell.text()));
         boolean tag = each.getKey() == Field.TAG;
         if (isMeasure(each.getKey()) && (telling || words.isDitto(cell.text())) && !isSentence(cell)
@@ -172,7 +173,7 @@ final class RowKinds {
 
   private static boolean isSentence(Cell cell) {
     return cell.text().length() > SENTENCE_LETTERS
-        && cell.kind() == Cell.Kind.TEXT
+        && cell.kind() == CellKind.TEXT
         && cell.text().split("\\s+").length > 5;
   }
 }

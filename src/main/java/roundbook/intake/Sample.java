@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import roundbook.table.Cell;
+import roundbook.table.Cell.CellKind;
 import roundbook.table.Row;
 import roundbook.units.Length;
 import roundbook.units.LengthReader;
@@ -54,7 +55,7 @@ record Sample(Map<Field, Heading> block, List<Row> rows, boolean comma, Optional
       return bare;
     }
     Optional<Length> stated =
-        cell.kind() == Cell.Kind.NUMBER
+        cell.kind() == CellKind.NUMBER
             ? LengthUnit.ofSymbol(cell.unit()).map(unit -> Length.of(cell.number(), unit))
             : new LengthReader(own.get(), comma)
                 .read(cell.text())
@@ -85,7 +86,7 @@ record Sample(Map<Field, Heading> block, List<Row> rows, boolean comma, Optional
     if (!Units.isBare(cell)) {
       return OptionalDouble.empty();
     }
-    if (cell.kind() == Cell.Kind.NUMBER) {
+    if (cell.kind() == CellKind.NUMBER) {
       return OptionalDouble.of(cell.number().doubleValue());
     }
     return new LengthReader(LengthUnit.MILLIMETRE, comma)

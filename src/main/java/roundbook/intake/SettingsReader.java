@@ -16,7 +16,7 @@ import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Problems;
 import roundbook.problem.Value;
-import roundbook.table.Cell;
+import roundbook.table.Cell.CellKind;
 import roundbook.table.Row;
 import roundbook.table.Table;
 import roundbook.units.Length;
@@ -100,8 +100,8 @@ final class SettingsReader {
   private void sheetRow(Table table, Row row) {
     String label = row.cell(1).text();
     String text = row.cell(2).text();
-    Cell.Kind kind = row.cell(2).kind();
-    boolean broken = kind == Cell.Kind.ERROR || kind == Cell.Kind.UNCOMPUTED;
+    CellKind kind = row.cell(2).kind();
+    boolean broken = kind == CellKind.ERROR || kind == CellKind.UNCOMPUTED;
     if (label.isEmpty() || text.isEmpty() && !broken || Mapping.isLabel(label)) {
       return;
     }

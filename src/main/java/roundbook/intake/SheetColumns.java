@@ -9,6 +9,7 @@ import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Problems;
 import roundbook.table.Cell;
+import roundbook.table.Cell.CellKind;
 import roundbook.table.Row;
 import roundbook.table.Table;
 import roundbook.units.Length;
@@ -58,9 +59,9 @@ record SheetColumns(Table table, Map<String, Integer> columns) {
     int column = column(heading);
     Cell cell = row.cell(column);
     Optional<Length> length =
-        cell.kind() == Cell.Kind.NUMBER
+        cell.kind() == CellKind.NUMBER
             ? Optional.of(Length.of(cell.number(), LengthUnit.ofSymbol(cell.unit()).orElse(unit)))
-            : cell.kind() == Cell.Kind.TEXT
+            : cell.kind() == CellKind.TEXT
                 ? new LengthReader(unit, table.decimalComma())
                     .read(cell.text())
                     .map(LengthReader.Reading::length)

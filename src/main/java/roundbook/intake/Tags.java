@@ -6,6 +6,7 @@ import java.util.regex.Pattern;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.table.Cell;
+import roundbook.table.Cell.CellKind;
 import roundbook.table.Row;
 
 /** Reads the tag of a log as the text that a person sees. */
@@ -57,7 +58,7 @@ final class Tags {
       }
     }
     boolean plain = digits + others == letters && digits > 0 && others <= FIRST_LETTERS;
-    return plain && (cell.kind() == Cell.Kind.TEXT || cell.kind() == Cell.Kind.NUMBER);
+    return plain && (cell.kind() == CellKind.TEXT || cell.kind() == CellKind.NUMBER);
   }
 
   /** Returns the tag; an empty text where there is none, nothing where it cannot be used. */
@@ -101,7 +102,7 @@ final class Tags {
 
   private String text(Row row, Cell cell, int column) {
     String text = cell.text();
-    if (cell.kind() != Cell.Kind.TEXT || text.length() < 3) {
+    if (cell.kind() != CellKind.TEXT || text.length() < 3) {
       return text;
     }
     if (text.indexOf('+') >= 0 && EXPONENT.matcher(text).matches()) {

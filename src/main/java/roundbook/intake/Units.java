@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import roundbook.problem.Phrase;
 import roundbook.table.Cell;
+import roundbook.table.Cell.CellKind;
 import roundbook.table.Row;
 import roundbook.units.LengthReader;
 import roundbook.units.LengthUnit;
@@ -125,7 +126,7 @@ record Units(
         .map(row -> row.cell(block.get(Field.LENGTH).column()))
         .map(
             cell ->
-                cell.kind() == Cell.Kind.NUMBER
+                cell.kind() == CellKind.NUMBER
                     ? LengthUnit.ofSymbol(cell.unit())
                     : reader.read(cell.text()).flatMap(LengthReader.Reading::unit))
         .flatMap(Optional::stream)
@@ -139,10 +140,10 @@ record Units(
 
   /** Returns whether a cell is a number without any unit of its own. */
   static boolean isBare(Cell cell) {
-    if (cell.kind() == Cell.Kind.NUMBER) {
+    if (cell.kind() == CellKind.NUMBER) {
       return cell.unit().isEmpty();
     }
-    return cell.kind() == Cell.Kind.TEXT
+    return cell.kind() == CellKind.TEXT
         && new LengthReader(LengthUnit.MILLIMETRE, false)
             .read(cell.text())
             .filter(reading -> reading.unit().isEmpty())

@@ -4,6 +4,7 @@ import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import roundbook.table.Cell;
+import roundbook.table.Cell.CellKind;
 
 /** One cell of an OpenDocument spreadsheet, whose attributes were read and whose text was not. */
 final class OpenCell {
@@ -56,10 +57,10 @@ final class OpenCell {
     readText();
     String shown = Cell.strip(text.toString());
     if (error) {
-      return Values.none(column, Cell.Kind.ERROR, shown);
+      return Values.none(column, CellKind.ERROR, shown);
     }
     if (value == null && formula && shown.isEmpty()) {
-      return Values.none(column, Cell.Kind.UNCOMPUTED, "");
+      return Values.none(column, CellKind.UNCOMPUTED, "");
     }
     return switch (type) {
       case "float", "currency", "percentage" -> Values.number(column, "" + value, shown, look);

@@ -8,6 +8,7 @@ import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import roundbook.table.Cell;
+import roundbook.table.Cell.CellKind;
 import roundbook.table.Row;
 
 /** Reads the spreadsheet XML of 2003: {@code Workbook/Worksheet/Table/Row/Cell/Data}. */
@@ -113,7 +114,7 @@ final class Spreadsheet2003 {
     String style = String.valueOf(attribute("StyleID"));
     boolean formula = attribute("Formula") != null;
     int column = maker.column();
-    Cell cell = formula ? Values.none(column, Cell.Kind.UNCOMPUTED, "") : Cell.blank(column);
+    Cell cell = formula ? Values.none(column, CellKind.UNCOMPUTED, "") : Cell.blank(column);
     boolean comment = false;
     while (xml.hasNext()) {
       int event = xml.next();
@@ -137,7 +138,7 @@ final class Spreadsheet2003 {
       case "Number" -> Values.number(column, text, "", look);
       case "DateTime" -> Values.date(column, text, "");
       case "Boolean" -> Values.truth(column, text.equals("1"));
-      case "Error" -> Values.none(column, Cell.Kind.ERROR, text);
+      case "Error" -> Values.none(column, CellKind.ERROR, text);
       default -> Cell.text(column, text);
     };
   }

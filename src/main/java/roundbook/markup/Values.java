@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.time.temporal.ChronoUnit;
 import roundbook.table.Cell;
+import roundbook.table.Cell.CellKind;
 
 /** Makes cells of the values that markup writes. */
 final class Values {
@@ -26,7 +27,7 @@ final class Values {
       }
       BigDecimal plain = number.round(new java.math.MathContext(15)).stripTrailingZeros();
       String text = look.padded() && !shown.isEmpty() ? shown : plain.toPlainString();
-      return new Cell(column, Cell.Kind.NUMBER, text, plain, look.unit());
+      return new Cell(column, CellKind.NUMBER, text, plain, look.unit());
     } catch (NumberFormatException broken) {
       return Cell.text(column, shown.isEmpty() ? value : shown);
     }
@@ -37,19 +38,19 @@ final class Values {
     try {
       LocalDate date = LocalDate.parse(value.substring(0, Math.min(10, value.length())));
       BigDecimal serial = BigDecimal.valueOf(ChronoUnit.DAYS.between(DAY_ZERO, date));
-      return new Cell(column, Cell.Kind.DATE, shown.isEmpty() ? value : shown, serial, "");
+      return new Cell(column, CellKind.DATE, shown.isEmpty() ? value : shown, serial, "");
     } catch (DateTimeParseException time) {
-      return new Cell(column, Cell.Kind.DATE, shown.isEmpty() ? value : shown, BigDecimal.ZERO, "");
+      return new Cell(column, CellKind.DATE, shown.isEmpty() ? value : shown, BigDecimal.ZERO, "");
     }
   }
 
   /** Returns a cell of true or false. */
   static Cell truth(int column, boolean value) {
-    return new Cell(column, Cell.Kind.BOOLEAN, value ? "TRUE" : "FALSE", null, "");
+    return new Cell(column, CellKind.BOOLEAN, value ? "TRUE" : "FALSE", null, "");
   }
 
   /** Returns a cell of an error, or of a formula that was never reckoned. */
-  static Cell none(int column, Cell.Kind kind, String shown) {
+  static Cell none(int column, CellKind kind, String shown) {
     return new Cell(column, kind, shown, null, "");
   }
 }

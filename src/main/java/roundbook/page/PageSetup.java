@@ -5,7 +5,7 @@ import java.util.Objects;
 /**
  * How a sheet prints: paper, direction, fit, header and footer.
  *
- * <p>Margins and the header's font come from the template's page of the same {@link Kind}. In
+ * <p>Margins and the header's font come from the template's page of the same {@link PageKind}. In
  * header and footer text {@code {page}} and {@code {pages}} stand for the numbers; any other text,
  * with ampersands too, is printed as it is.
  *
@@ -17,7 +17,7 @@ import java.util.Objects;
  * @param footer what stands under each page
  */
 public record PageSetup(
-    Kind kind, Paper paper, boolean landscape, Fit fit, Band header, Band footer) {
+    PageKind kind, Paper paper, boolean landscape, Fit fit, Band header, Band footer) {
 
   /** Checks that nothing is missing. */
   public PageSetup {
@@ -37,7 +37,7 @@ public record PageSetup(
   }
 
   /** The kinds of pages that the template knows, each with its own margins. */
-  public enum Kind {
+  public enum PageKind {
     /** Held in the hand on site: narrow margins. */
     SITE,
     /** A table to be filed: wider margins. */
@@ -81,8 +81,8 @@ public record PageSetup(
   }
 
   /** Returns an upright page of a kind without header and footer, fitted one page wide. */
-  public static PageSetup of(Kind kind, Paper paper) {
-    Fit fit = kind == Kind.FULL_SIZE ? Fit.FULL_SIZE : Fit.ONE_WIDE;
+  public static PageSetup of(PageKind kind, Paper paper) {
+    Fit fit = kind == PageKind.FULL_SIZE ? Fit.FULL_SIZE : Fit.ONE_WIDE;
     return new PageSetup(kind, paper, false, fit, Band.NONE, Band.NONE);
   }
 

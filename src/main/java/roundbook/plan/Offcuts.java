@@ -6,7 +6,7 @@ import java.util.stream.Stream;
 import roundbook.job.Log;
 import roundbook.job.Piece;
 import roundbook.problem.Value;
-import roundbook.takeoff.LogCut;
+import roundbook.takeoff.LogCut.CutExtent;
 import roundbook.takeoff.Takeoff;
 import roundbook.units.Length;
 
@@ -45,7 +45,7 @@ final class Offcuts {
     return takeoff.openings().stream()
         .flatMap(
             each ->
-                each.of(LogCut.Kind.THROUGH).stream()
+                each.of(CutExtent.THROUGH).stream()
                     .filter(cut -> !cut.log().isShared())
                     .map(cut -> each.opening().width()))
         .toList();

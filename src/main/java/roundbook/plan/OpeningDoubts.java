@@ -13,6 +13,7 @@ import roundbook.problem.ProblemCode;
 import roundbook.problem.Value;
 import roundbook.rounds.Fit;
 import roundbook.takeoff.LogCut;
+import roundbook.takeoff.LogCut.CutExtent;
 import roundbook.takeoff.LogCut.Side;
 import roundbook.takeoff.OpeningCut;
 import roundbook.units.Length;
@@ -95,7 +96,7 @@ final class OpeningDoubts {
   }
 
   private void look(OpeningCut cut) {
-    cut.of(LogCut.Kind.THROUGH).forEach(log -> sides(cut, log));
+    cut.of(CutExtent.THROUGH).forEach(log -> sides(cut, log));
     sill(cut);
     header(cut);
   }
@@ -116,7 +117,7 @@ final class OpeningDoubts {
   }
 
   private void sill(OpeningCut cut) {
-    cut.of(LogCut.Kind.THROUGH).stream()
+    cut.of(CutExtent.THROUGH).stream()
         .filter(log -> log.log().round() == 1)
         .findFirst()
         .ifPresent(
@@ -136,7 +137,7 @@ final class OpeningDoubts {
       return;
     }
     Optional<LogCut> deep =
-        cut.of(LogCut.Kind.FROM_BELOW).stream().filter(log -> log.losesMoreThan(3)).findFirst();
+        cut.of(CutExtent.FROM_BELOW).stream().filter(log -> log.losesMoreThan(3)).findFirst();
     deep.ifPresent(
         log -> {
           boolean header = cut.header().filter(log.log()::equals).isPresent();

@@ -23,6 +23,7 @@ import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
 import roundbook.takeoff.LogCut;
+import roundbook.takeoff.LogCut.CutExtent;
 import roundbook.takeoff.OpeningCut;
 import roundbook.takeoff.PieceWood;
 import roundbook.takeoff.Takeoff;
@@ -53,7 +54,7 @@ final class PiecePlanner {
             .collect(Collectors.toSet());
     for (OpeningCut opening : takeoff.openings()) {
       opening
-          .of(LogCut.Kind.THROUGH)
+          .of(CutExtent.THROUGH)
           .forEach(each -> through.put(each.log(), opening.opening().name()));
     }
   }

@@ -18,7 +18,7 @@ import roundbook.plan.OrderLine;
 import roundbook.plan.PiecePlan;
 import roundbook.plan.Plan;
 import roundbook.plan.Quantity;
-import roundbook.replan.Difference.Kind;
+import roundbook.replan.Difference.DifferenceKind;
 import roundbook.stack.Joint;
 import roundbook.takeoff.OpeningCut;
 import roundbook.units.Length;
@@ -52,18 +52,24 @@ public final class Comparison {
     for (int round = 1; round <= Math.max(was.rounds(), now.rounds()); round++) {
       if (round > was.rounds() || round > now.rounds()) {
         boolean gone = round > now.rounds();
-        found.add(new Difference(Kind.ROUND, round, "", gone ? "+" : "", gone ? "" : "+"));
+        found.add(
+            new Difference(DifferenceKind.ROUND, round, "", gone ? "+" : "", gone ? "" : "+"));
         continue;
       }
-      add(Kind.MARKS, round, "", marks(was, round), marks(now, round));
+      add(DifferenceKind.MARKS, round, "", marks(was, round), marks(now, round));
       for (Wall wall : now.job().building().walls()) {
         place(round, wall);
       }
       for (String corner : now.job().building().corners()) {
-        add(Kind.CORNER, round, corner, lowers(was, round, corner), lowers(now, round, corner));
+        add(
+            DifferenceKind.CORNER,
+            round,
+            corner,
+            lowers(was, round, corner),
+            lowers(now, round, corner));
       }
       add(
-          Kind.HEIGHT,
+          DifferenceKind.HEIGHT,
           round,
           "",
           formats.feetInches(was.stack().levelHeight(round)),
@@ -75,9 +81,9 @@ public final class Comparison {
     Optional<PiecePlan> before = piece(was, round, wall);
     Optional<PiecePlan> after = piece(now, round, wall);
     String name = wall.name();
-    add(Kind.LOG, round, name, tag(before), tag(after));
-    add(Kind.CUT, round, name, cut(before), cut(after));
-    add(Kind.GAP, round, name, gaps(was, round, wall), gaps(now, round, wall));
+    add(DifferenceKind.LOG, round, name, tag(before), tag(after));
+    add(DifferenceKind.CUT, round, name, cut(before), cut(after));
+    add(DifferenceKind.GAP, round, name, gaps(was, round, wall), gaps(now, round, wall));
   }
 
   private static Optional<PiecePlan> piece(Plan plan, int round, Wall wall) {
@@ -145,7 +151,7 @@ public final class Comparison {
   }
 
   private void headers() {
-    both(Kind.HEADER, headers(was), headers(now));
+    both(DifferenceKind.HEADER, headers(was), headers(now));
   }
 
   /** Returns the log over each opening. */
@@ -158,7 +164,7 @@ public final class Comparison {
   }
 
   private void order() {
-    both(Kind.ORDER, order(was), order(now));
+    both(DifferenceKind.ORDER, order(was), order(now));
   }
 
   private Map<String, String> order(Plan plan) {
@@ -181,7 +187,7 @@ public final class Comparison {
     for (String key : keys) {
       Quantity shown = after.getOrDefault(key, before.get(key));
       String place = shown.phrase().toString();
-      add(Kind.QUANTITY, 0, place, amount(before.get(key)), amount(after.get(key)));
+      add(DifferenceKind.QUANTITY, 0, place, amount(before.get(key)), amount(after.get(key)));
     }
   }
 
@@ -203,7 +209,7 @@ public final class Comparison {
         : String.format(Locale.ROOT, "%.1f %s", quantity.amount(), quantity.unit());
   }
 
-  private void both(Kind kind, Map<String, String> before, Map<String, String> after) {
+  private void both(DifferenceKind kind, Map<String, String> before, Map<String, String> after) {
     Map<String, String> keys = new TreeMap<>(before);
     keys.putAll(after);
     keys.keySet()
@@ -211,7 +217,7 @@ public final class Comparison {
             key -> add(kind, 0, key, before.getOrDefault(key, ""), after.getOrDefault(key, "")));
   }
 
-  private void add(Kind kind, int round, String place, String before, String after) {
+  private void add(DifferenceKind kind, int round, String place, String before, String after) {
     if (!before.equals(after)) {
       found.add(new Difference(kind, round, place, before, after));
     }

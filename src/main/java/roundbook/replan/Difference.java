@@ -9,9 +9,9 @@ package roundbook.replan;
  * @param was as it was, or empty where it is new
  * @param now as it is now, or empty where it is gone
  */
-public record Difference(Kind kind, int round, String place, String was, String now) {
+public record Difference(DifferenceKind kind, int round, String place, String was, String now) {
   /** What can be different. */
-  public enum Kind {
+  public enum DifferenceKind {
     /** A round is there or is not. */
     ROUND,
     /** The size of a round with its marks. */

@@ -20,6 +20,7 @@ import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
 import roundbook.takeoff.LogCut;
+import roundbook.takeoff.LogCut.CutExtent;
 import roundbook.takeoff.OpeningCut;
 import roundbook.units.Length;
 
@@ -107,7 +108,7 @@ final class Pairing {
     List<Spot> found = new ArrayList<>();
     for (OpeningCut opening : OpeningCut.of(job, stack)) {
       if (opening.opening().shortLogs()) {
-        opening.of(LogCut.Kind.THROUGH).forEach(cut -> spot(cut).ifPresent(found::add));
+        opening.of(CutExtent.THROUGH).forEach(cut -> spot(cut).ifPresent(found::add));
       }
     }
     List<Wall> walls = job.building().walls();

@@ -9,6 +9,7 @@ import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Problems;
 import roundbook.table.Cell;
+import roundbook.table.Cell.CellKind;
 import roundbook.table.NamedBook;
 import roundbook.table.NamedBook.Found;
 import roundbook.units.Length;
@@ -50,7 +51,7 @@ final class Fields {
 
   /** Returns a length of any cell; a doubtful one, such as {@code about 14}, is none. */
   Optional<Length> length(Cell cell, CellRef where) {
-    if (cell.isBlank() || LengthReader.isNothing(cell.text()) && cell.kind() == Cell.Kind.TEXT) {
+    if (cell.isBlank() || LengthReader.isNothing(cell.text()) && cell.kind() == CellKind.TEXT) {
       return Optional.empty();
     }
     Optional<Length> length =
@@ -68,7 +69,7 @@ final class Fields {
         };
     if (length.isEmpty()) {
       ProblemCode code =
-          cell.kind() == Cell.Kind.DATE ? ProblemCode.DATE_IN_NUMBER : ProblemCode.BAD_NUMBER;
+          cell.kind() == CellKind.DATE ? ProblemCode.DATE_IN_NUMBER : ProblemCode.BAD_NUMBER;
       problems.add(
           Problem.of(code, "box", where)
               .with("text", shortened(cell.text()))

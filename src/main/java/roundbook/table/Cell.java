@@ -11,9 +11,9 @@ import java.math.BigDecimal;
  * @param number its number; null unless the kind is a number or a date
  * @param unit a unit that only its number format shows, such as {@code in}, or empty
  */
-public record Cell(int column, Kind kind, String text, BigDecimal number, String unit) {
+public record Cell(int column, CellKind kind, String text, BigDecimal number, String unit) {
   /** What a cell holds. */
-  public enum Kind {
+  public enum CellKind {
     /** Nothing, or blanks only. */
     BLANK,
     /** Text. */
@@ -30,22 +30,23 @@ public record Cell(int column, Kind kind, String text, BigDecimal number, String
     UNCOMPUTED
   }
 
-  private static final Cell NOWHERE = new Cell(0, Kind.BLANK, "", null, "");
+  private static final Cell NOWHERE = new Cell(0, CellKind.BLANK, "", null, "");
 
   /** Returns a cell of text; blanks make an empty cell. */
   public static Cell text(int column, String text) {
     String stripped = strip(text);
-    return new Cell(column, stripped.isEmpty() ? Kind.BLANK : Kind.TEXT, stripped, null, "");
+    return new Cell(
+        column, stripped.isEmpty() ? CellKind.BLANK : CellKind.TEXT, stripped, null, "");
   }
 
   /** Returns an empty cell. */
   public static Cell blank(int column) {
-    return column == 0 ? NOWHERE : new Cell(column, Kind.BLANK, "", null, "");
+    return column == 0 ? NOWHERE : new Cell(column, CellKind.BLANK, "", null, "");
   }
 
   /** Returns whether nothing stands in it. */
   public boolean isBlank() {
-    return kind == Kind.BLANK;
+    return kind == CellKind.BLANK;
   }
 
   /** Takes blanks of every kind off both ends, the narrow, hard and joining ones too. */

@@ -19,9 +19,9 @@ import roundbook.units.Length;
  * @param sides the two pieces that stay, when it is cut through
  */
 public record LogCut(
-    FilledPlace log, Kind kind, Length height, Length depth, Optional<Sides> sides) {
+    FilledPlace log, CutExtent kind, Length height, Length depth, Optional<Sides> sides) {
   /** How far a log is cut. */
-  public enum Kind {
+  public enum CutExtent {
     /** Not at all. */
     UNTOUCHED,
     /** From its crown down, under a sill. */
@@ -69,7 +69,7 @@ public record LogCut(
 
   /** Returns whether the opening takes any wood of the log. */
   public boolean isCut() {
-    return kind != Kind.UNTOUCHED;
+    return kind != CutExtent.UNTOUCHED;
   }
 
   /** Returns how much of its height stays. */
@@ -79,11 +79,11 @@ public record LogCut(
 
   /** Returns whether more than a part of its height goes from its belly; 2 for half. */
   public boolean losesMoreThan(int part) {
-    return kind == Kind.FROM_BELOW && depth.isMoreThan(height.dividedBy(part));
+    return kind == CutExtent.FROM_BELOW && depth.isMoreThan(height.dividedBy(part));
   }
 
   /** Returns whether the log is cut in two. */
   public boolean through() {
-    return kind == Kind.THROUGH;
+    return kind == CutExtent.THROUGH;
   }
 }

@@ -7,6 +7,7 @@ import roundbook.job.Opening;
 import roundbook.job.Wall;
 import roundbook.stack.FilledPlace;
 import roundbook.stack.Stack;
+import roundbook.takeoff.LogCut.CutExtent;
 import roundbook.units.Length;
 
 /**
@@ -39,7 +40,7 @@ public record OpeningCut(
   }
 
   /** Returns the logs of a kind. */
-  public List<LogCut> of(LogCut.Kind kind) {
+  public List<LogCut> of(CutExtent kind) {
     return cuts.stream().filter(cut -> cut.kind() == kind).toList();
   }
 

@@ -10,7 +10,7 @@ import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.stack.FilledPlace;
 import roundbook.stack.Stack;
-import roundbook.takeoff.LogCut.Kind;
+import roundbook.takeoff.LogCut.CutExtent;
 import roundbook.takeoff.LogCut.Side;
 import roundbook.takeoff.LogCut.Sides;
 import roundbook.units.Length;
@@ -59,17 +59,17 @@ final class OpeningCutter {
   }
 
   private boolean reachesOver(LogCut cut, Opening opening) {
-    boolean overhead = cut.kind() == Kind.UNTOUCHED || cut.kind() == Kind.FROM_BELOW;
+    boolean overhead = cut.kind() == CutExtent.UNTOUCHED || cut.kind() == CutExtent.FROM_BELOW;
     return overhead && top(cut.log(), opening).isMoreThan(opening.head());
   }
 
   private LogCut cut(Opening opening, FilledPlace log) {
     Length depth = depth(opening, log);
-    Kind kind = kind(opening, log);
+    CutExtent kind = kind(opening, log);
     Optional<Sides> sides =
-        kind == Kind.THROUGH ? Optional.of(sides(opening, log)) : Optional.empty();
+        kind == CutExtent.THROUGH ? Optional.of(sides(opening, log)) : Optional.empty();
     Length height = top(log, opening).minus(bottom(log, opening));
-    return new LogCut(log, kind, height, kind == Kind.UNTOUCHED ? Length.ZERO : depth, sides);
+    return new LogCut(log, kind, height, kind == CutExtent.UNTOUCHED ? Length.ZERO : depth, sides);
   }
 
   private Length depth(Opening opening, FilledPlace log) {
@@ -77,16 +77,16 @@ final class OpeningCutter {
     return upper.minus(opening.sill().most(bottom(log, opening)));
   }
 
-  private Kind kind(Opening opening, FilledPlace log) {
+  private CutExtent kind(Opening opening, FilledPlace log) {
     boolean over = opening.head().isLessThan(top(log, opening));
     boolean under = opening.sill().isMoreThan(bottom(log, opening));
     if (!depth(opening, log).isMoreThan(Length.ZERO)) {
-      return Kind.UNTOUCHED;
+      return CutExtent.UNTOUCHED;
     }
     if (over) {
-      return under ? Kind.INSIDE : Kind.FROM_BELOW;
+      return under ? CutExtent.INSIDE : CutExtent.FROM_BELOW;
     }
-    return under ? Kind.FROM_ABOVE : Kind.THROUGH;
+    return under ? CutExtent.FROM_ABOVE : CutExtent.THROUGH;
   }
 
   private Length top(FilledPlace log, Opening opening) {
@@ -111,7 +111,7 @@ final class OpeningCutter {
         job.openings().stream()
             .filter(each -> each.wall().equalsIgnoreCase(wall.name()) && !each.equals(opening))
             .filter(each -> fits(each, wall))
-            .filter(each -> kind(each, log) == Kind.THROUGH)
+            .filter(each -> kind(each, log) == CutExtent.THROUGH)
             .toList();
     Length near = opening.left();
     Length far = right(opening);

@@ -28,7 +28,7 @@ import roundbook.wood.Species.Match;
  * @param kinds the species of the placed logs, the commonest first
  * @param governing the species that counts, one of the kinds
  */
-public record Settling(Moistures moisture, List<Kind> kinds, Species governing) {
+public record Settling(Moistures moisture, List<SpeciesCount> kinds, Species governing) {
   /** Copies the list. */
   public Settling {
     kinds = List.copyOf(kinds);
@@ -73,10 +73,10 @@ public record Settling(Moistures moisture, List<Kind> kinds, Species governing) 
    * @param match what its name in the tally was taken for
    * @param logs how many placed logs are of it
    */
-  public record Kind(Match match, int logs) {}
+  public record SpeciesCount(Match match, int logs) {}
 
   static Settling of(Job job, Stack stack) {
-    List<Kind> kinds = kinds(stack);
+    List<SpeciesCount> kinds = kinds(stack);
     Moistures moisture = moistures(job.rules());
     Species governing =
         kinds.stream()
@@ -86,7 +86,7 @@ public record Settling(Moistures moisture, List<Kind> kinds, Species governing) 
     return new Settling(moisture, kinds, governing);
   }
 
-  private static List<Kind> kinds(Stack stack) {
+  private static List<SpeciesCount> kinds(Stack stack) {
     Map<String, Match> matches = new LinkedHashMap<>();
     Map<String, Integer> counts = new LinkedHashMap<>();
     List<Log> logs =
@@ -99,9 +99,9 @@ public record Settling(Moistures moisture, List<Kind> kinds, Species governing) 
       matches.putIfAbsent(match.species().name(), match);
       counts.merge(match.species().name(), 1, Integer::sum);
     }
-    List<Kind> kinds = new ArrayList<>();
-    matches.forEach((name, match) -> kinds.add(new Kind(match, counts.get(name))));
-    kinds.sort(Comparator.comparingInt((Kind kind) -> -kind.logs()));
+    List<SpeciesCount> kinds = new ArrayList<>();
+    matches.forEach((name, match) -> kinds.add(new SpeciesCount(match, counts.get(name))));
+    kinds.sort(Comparator.comparingInt((SpeciesCount kind) -> -kind.logs()));
     return kinds;
   }
 

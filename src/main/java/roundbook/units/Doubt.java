@@ -7,9 +7,9 @@ package roundbook.units;
  * @param written what was written, or the symbol of the larger unit; empty where neither matters
  * @param taken what it was taken as, or empty
  */
-public record Doubt(Kind kind, String written, String taken) {
+public record Doubt(DoubtKind kind, String written, String taken) {
   /** The kinds of doubts. */
-  public enum Kind {
+  public enum DoubtKind {
     /** The text itself says that it is uncertain. */
     UNCERTAIN,
     /** Inches make a foot or more, centimetres a metre or more. */
@@ -21,7 +21,7 @@ public record Doubt(Kind kind, String written, String taken) {
   }
 
   /** Returns a doubt that needs no more words. */
-  static Doubt of(Kind kind) {
+  static Doubt of(DoubtKind kind) {
     return new Doubt(kind, "", "");
   }
 }

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import roundbook.units.Doubt.DoubtKind;
 
 /**
  * Reads lengths in every form that a tape, a tally or a harvester writes.
@@ -57,7 +58,7 @@ public record LengthReader(LengthUnit defaultUnit, boolean decimalComma) {
       return Optional.empty();
     }
     String core = matcher.group(1) == null ? matcher.group(2) : matcher.group(1);
-    Optional<Doubt> doubt = Optional.of(Doubt.of(Doubt.Kind.UNCERTAIN));
+    Optional<Doubt> doubt = Optional.of(Doubt.of(DoubtKind.UNCERTAIN));
     return measure(core).map(each -> new Reading(each.length(), each.unit(), doubt));
   }
 

@@ -3,6 +3,7 @@ package roundbook.units;
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import roundbook.units.Doubt.DoubtKind;
 
 /**
  * A number as written, its grouping and decimal marks told apart.
@@ -42,7 +43,7 @@ record Numeral(BigDecimal value, Optional<Doubt> doubt) {
     boolean lone = text.indexOf(mark) == text.lastIndexOf(mark);
     boolean told = text.indexOf(mark == ',' ? '.' : ',') >= 0;
     String whole = text.replace(String.valueOf(mark), "").replace(',', '.');
-    Doubt doubt = lone && !told ? new Doubt(Doubt.Kind.THOUSANDS, text, whole) : null;
+    Doubt doubt = lone && !told ? new Doubt(DoubtKind.THOUSANDS, text, whole) : null;
     return plain(whole, doubt);
   }
 

@@ -3,6 +3,7 @@ package roundbook.units;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
+import roundbook.units.Doubt.DoubtKind;
 
 /**
  * Reads one measure from plain text: feet and inches, fractions, decimals, metres and centimetres.
@@ -71,7 +72,7 @@ final class TapeParser {
     }
     Length more = Length.of(second.count(), smaller);
     if (!more.isLessThan(Length.of(1, first.unit()))) {
-      doubt = Optional.of(new Doubt(Doubt.Kind.LARGE_PART, first.unit().symbol(), ""));
+      doubt = Optional.of(new Doubt(DoubtKind.LARGE_PART, first.unit().symbol(), ""));
     }
     boolean fraction = !atEnd() && second.unit() == LengthUnit.INCH && second.whole();
     return fraction ? inchFraction(more) : more;
@@ -132,7 +133,7 @@ final class TapeParser {
       return null;
     }
     if (whole.signum() > 0 && numerator.compareTo(denominator) >= 0) {
-      note(Optional.of(Doubt.of(Doubt.Kind.LARGE_FRACTION)));
+      note(Optional.of(Doubt.of(DoubtKind.LARGE_FRACTION)));
     }
     BigDecimal quotient = numerator.divide(denominator, QUOTIENT_DECIMALS, RoundingMode.HALF_UP);
     return new Part(whole.add(quotient), unit(), false);

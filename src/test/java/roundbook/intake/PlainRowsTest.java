@@ -16,6 +16,7 @@ import roundbook.intake.JobReader.Findings;
 import roundbook.job.Log;
 import roundbook.problem.Read;
 import roundbook.table.Cell;
+import roundbook.table.Cell.CellKind;
 import roundbook.table.Row;
 import roundbook.table.Table;
 
@@ -107,7 +108,7 @@ class PlainRowsTest {
         String tag = odd() ? any(TAGS) : "%d";
         cells.add(
             odd()
-                ? new Cell(column, Cell.Kind.NUMBER, "" + number, new BigDecimal(number), "")
+                ? new Cell(column, CellKind.NUMBER, "" + number, new BigDecimal(number), "")
                 : Cell.text(column, tag.replace("%d", "" + number)));
       } else if (text.startsWith("Length")) {
         cells.add(Cell.text(column, odd() ? any(LENGTHS) : any(LENGTHS.subList(0, 4))));

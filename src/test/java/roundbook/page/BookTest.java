@@ -9,9 +9,10 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import roundbook.page.PageSetup.PageKind;
 
 class BookTest {
-  private static final PageSetup PAGE = PageSetup.of(PageSetup.Kind.TABLE, PageSetup.Paper.A4);
+  private static final PageSetup PAGE = PageSetup.of(PageKind.TABLE, PageSetup.Paper.A4);
 
   private static SheetBuilder sheet(String name) {
     return new SheetBuilder(name, PAGE);

@@ -11,11 +11,12 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.units.Length;
 
 class SheetBuilderTest {
   private static SheetBuilder sheet() {
-    return new SheetBuilder("Logs", PageSetup.of(PageSetup.Kind.TABLE, PageSetup.Paper.LETTER));
+    return new SheetBuilder("Logs", PageSetup.of(PageKind.TABLE, PageSetup.Paper.LETTER));
   }
 
   @Test
@@ -95,7 +96,7 @@ class SheetBuilderTest {
   @ParameterizedTest
   @ValueSource(strings = {"", "a/b", "a name that is far too long for any tab", "'x", "a:b"})
   void aNameThatNoTabCanHaveIsRefused(String name) {
-    PageSetup page = PageSetup.of(PageSetup.Kind.SITE, PageSetup.Paper.A4);
+    PageSetup page = PageSetup.of(PageKind.SITE, PageSetup.Paper.A4);
     assertThrows(IllegalArgumentException.class, () -> new SheetBuilder(name, page));
   }
 }

@@ -24,6 +24,7 @@ import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
 import roundbook.takeoff.LogCut;
+import roundbook.takeoff.LogCut.CutExtent;
 import roundbook.takeoff.OpeningCut;
 import roundbook.units.Length;
 import roundbook.units.LengthUnit;
@@ -128,7 +129,7 @@ public final class PlanFixtures {
 
   private static Choice paired(Job job, Choice choice) {
     Stack stack = Stack.of(job.rules(), job.building(), choice.courses());
-    LogCut cut = OpeningCut.of(job, stack).get(1).of(LogCut.Kind.THROUGH).get(0);
+    LogCut cut = OpeningCut.of(job, stack).get(1).of(CutExtent.THROUGH).get(0);
     FilledPlace freed = cut.log();
     int last = job.logs().size() - 1;
     Length allowance = job.rules().length(Setting.SQUARING_ALLOWANCE);

@@ -20,7 +20,7 @@ import roundbook.problem.Problem;
 import roundbook.problem.Read;
 import roundbook.site.CrewWorkbook;
 import roundbook.site.SiteReport;
-import roundbook.table.Cell;
+import roundbook.table.Cell.CellKind;
 
 /** What was typed into a crew workbook makes the next plan, or is refused with its cell. */
 class ReplannerTest {
@@ -70,8 +70,8 @@ class ReplannerTest {
       String[] halves = each.split("=", 2);
       String name = halves[0].equals("LOST") ? lost(FIRST) : halves[0];
       switch (halves[1]) {
-        case "ERROR" -> book.type(name, Cell.Kind.ERROR, "#DIV/0!");
-        case "DATE" -> book.type(name, Cell.Kind.DATE, "6/24/2026");
+        case "ERROR" -> book.type(name, CellKind.ERROR, "#DIV/0!");
+        case "DATE" -> book.type(name, CellKind.DATE, "6/24/2026");
         case "FIRST" -> book.type(Map.of(name, FIRST));
         default -> book.type(Map.of(name, value(halves[1])));
       }

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import roundbook.page.Book;
 import roundbook.page.Cell;
 import roundbook.page.PageSetup;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.SheetBuilder;
 import roundbook.sheet.write.BookWriterTest;
 
@@ -40,7 +41,7 @@ class RecalculatedTest {
 
   @Test
   void aWrongStoredValueIsNoticed() throws Exception {
-    PageSetup page = PageSetup.of(PageSetup.Kind.TABLE, PageSetup.Paper.A4);
+    PageSetup page = PageSetup.of(PageKind.TABLE, PageSetup.Paper.A4);
     Book wrong =
         Book.of(
             Book.Properties.titled("wrong"),

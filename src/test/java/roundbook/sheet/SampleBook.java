@@ -16,7 +16,7 @@ import roundbook.page.Cell.Format;
 import roundbook.page.Figure;
 import roundbook.page.PageSetup;
 import roundbook.page.PageSetup.Fit;
-import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.PageSetup.Paper;
 import roundbook.page.Role;
 import roundbook.page.Rule;
@@ -41,7 +41,7 @@ public final class SampleBook {
   }
 
   private static PageSetup site() {
-    return PageSetup.of(Kind.SITE, Paper.LETTER)
+    return PageSetup.of(PageKind.SITE, Paper.LETTER)
         .lying()
         .fit(Fit.ONE_PAGE)
         .header("Cabin & Sons", "ROUND 1", "rev 1")
@@ -120,7 +120,7 @@ public final class SampleBook {
   }
 
   private static Sheet lists() {
-    PageSetup page = PageSetup.of(Kind.TABLE, Paper.A4).header("Cabin", "", "");
+    PageSetup page = PageSetup.of(PageKind.TABLE, Paper.A4).header("Cabin", "", "");
     SheetBuilder sheet = new SheetBuilder(LISTS, page).widths(20, 12, 12, 12, 40);
     for (String head : List.of("Class", "Needed", "On hand", "Least", "Remarks")) {
       sheet.add(Cell.text(head).role(Role.COLUMN_HEAD));
@@ -156,14 +156,14 @@ public final class SampleBook {
 
   private static Sheet template() {
     SheetBuilder sheet =
-        new SheetBuilder("Template", PageSetup.of(Kind.FULL_SIZE, Paper.LETTER)).widths(10, 10);
+        new SheetBuilder("Template", PageSetup.of(PageKind.FULL_SIZE, Paper.LETTER)).widths(10, 10);
     Length inch = Length.ofInches(1);
     sheet.figure(new Figure.Picture(PNG, Figure.At.corner("B2", inch.times(3), inch), "3 in"));
     return sheet.put("A1", Cell.text("3 in wide, 1 in high").role(Role.PLAIN_BOLD)).build();
   }
 
   private static Sheet hidden() {
-    return new SheetBuilder("Ids", PageSetup.of(Kind.TABLE, Paper.A4))
+    return new SheetBuilder("Ids", PageSetup.of(PageKind.TABLE, Paper.A4))
         .hidden()
         .put("A1", Cell.text("of no use to a person"))
         .build();

@@ -23,6 +23,7 @@ import roundbook.problem.Read;
 import roundbook.report.book.CrewBook;
 import roundbook.report.frame.CrewContext;
 import roundbook.table.Cell;
+import roundbook.table.Cell.CellKind;
 import roundbook.table.NamedBook;
 import roundbook.table.NamedBook.Range;
 import roundbook.table.Row;
@@ -89,7 +90,7 @@ public final class CrewWorkbook {
   }
 
   /** Puts a cell of any kind where a name stands: an error, a date. */
-  public CrewWorkbook type(String name, Cell.Kind kind, String shown) {
+  public CrewWorkbook type(String name, CellKind kind, String shown) {
     return type(name, new Cell(at(name).left(), kind, shown, BigDecimal.TEN, ""));
   }
 
@@ -179,7 +180,7 @@ public final class CrewWorkbook {
 
   private static Cell number(int column, double number) {
     BigDecimal exact = BigDecimal.valueOf(number).stripTrailingZeros();
-    return new Cell(column, Cell.Kind.NUMBER, exact.toPlainString(), exact, "");
+    return new Cell(column, CellKind.NUMBER, exact.toPlainString(), exact, "");
   }
 
   private static Range range(String area) {

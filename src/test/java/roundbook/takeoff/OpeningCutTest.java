@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import roundbook.job.Setting;
-import roundbook.takeoff.LogCut.Kind;
+import roundbook.takeoff.LogCut.CutExtent;
 
 /**
  * What openings do to the logs of a wall, worked out by hand.
@@ -56,7 +56,7 @@ class OpeningCutTest {
   @Test
   void piecesAndOpeningAddUpToTheTrimmedLength() {
     OpeningCut door = only(Cabins.ofRounds(EIGHT).opening("S", 48, 36, 0, 82));
-    for (LogCut cut : door.of(Kind.THROUGH)) {
+    for (LogCut cut : door.of(CutExtent.THROUGH)) {
       LogCut.Sides sides = cut.sides().orElseThrow();
       assertEquals(51, sides.left().length().inches());
       assertEquals(240 - 84 + 3, sides.right().length().inches());
@@ -97,7 +97,7 @@ class OpeningCutTest {
     "0, 9.8, FROM_BELOW, 0.05",
     "12, 20, INSIDE, 8"
   })
-  void theLimitsAreAtCrownAndBelly(double sill, double head, Kind kind, double depth) {
+  void theLimitsAreAtCrownAndBelly(double sill, double head, CutExtent kind, double depth) {
     OpeningCut opening = only(Cabins.ofRounds(EIGHT).opening("N", 60, 30, sill, head));
     assertEquals(kind, opening.cuts().get(1).kind());
     assertEquals(depth, opening.cuts().get(1).depth().inches(), 1e-6);

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import roundbook.units.Doubt.DoubtKind;
 
 /** Every spelling of a length is read exactly, and what is printed is read back. */
 class LengthReaderTest {
@@ -220,17 +221,17 @@ class LengthReaderTest {
   void tellsADoubtOnlyWhereThereIsOne() {
     assertTrue(INCHES.read("12' 11\"").orElseThrow().doubt().isEmpty());
     assertEquals(
-        Optional.of(new Doubt(Doubt.Kind.LARGE_PART, "ft", "")),
+        Optional.of(new Doubt(DoubtKind.LARGE_PART, "ft", "")),
         INCHES.read("12' 12\"").orElseThrow().doubt());
     assertTrue(INCHES.read("12 3/4").orElseThrow().doubt().isEmpty());
     assertEquals(
-        Optional.of(Doubt.of(Doubt.Kind.LARGE_FRACTION)),
+        Optional.of(Doubt.of(DoubtKind.LARGE_FRACTION)),
         INCHES.read("12 4/4").orElseThrow().doubt());
     assertTrue(INCHES.read("5/4").orElseThrow().doubt().isEmpty());
     assertTrue(INCHES.read("1,234,500").orElseThrow().doubt().isEmpty());
     assertTrue(INCHES.read("1,250.5").orElseThrow().doubt().isEmpty());
     assertEquals(
-        Optional.of(new Doubt(Doubt.Kind.THOUSANDS, "1,250", "1250")),
+        Optional.of(new Doubt(DoubtKind.THOUSANDS, "1,250", "1250")),
         INCHES.read("1,250").orElseThrow().doubt());
     assertEquals(new BigDecimal("12.5"), INCHES.number("12.5").orElseThrow());
     assertTrue(INCHES.number("12 ft").isEmpty());

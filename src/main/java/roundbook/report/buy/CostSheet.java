@@ -9,7 +9,7 @@ import roundbook.buying.Line;
 import roundbook.page.Book;
 import roundbook.page.Cell;
 import roundbook.page.Cell.Format;
-import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.report.frame.ListSheet;
@@ -34,7 +34,7 @@ final class CostSheet {
   CostSheet(BuyCells buy) {
     this.buy = buy;
     this.cost = buy.purchase().cost();
-    this.list = new ListSheet(buy.context(), Tab.COST, buy.context().page(Kind.TABLE), WIDTHS);
+    this.list = new ListSheet(buy.context(), Tab.COST, buy.context().page(PageKind.TABLE), WIDTHS);
   }
 
   Sheet sheet() {

@@ -6,7 +6,7 @@ import roundbook.buying.Loads.Item;
 import roundbook.buying.Loads.Load;
 import roundbook.job.Setting;
 import roundbook.page.Cell;
-import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.report.frame.ListSheet;
@@ -20,7 +20,7 @@ final class LoadsSheet {
 
   static Sheet of(BuyCells buy, Loads loads) {
     ListSheet list =
-        new ListSheet(buy.context(), Tab.LOADS, buy.context().page(Kind.TABLE), WIDTHS);
+        new ListSheet(buy.context(), Tab.LOADS, buy.context().page(PageKind.TABLE), WIDTHS);
     list.title(buy.text("buy.loads.title"), buy.context().jobName());
     double all = loads.loads().stream().mapToDouble(Load::pounds).sum();
     double most = buy.context().rules().number(Setting.LOAD_MOST).doubleValue();

@@ -15,7 +15,7 @@ import roundbook.page.Figure;
 import roundbook.page.Figure.Axes;
 import roundbook.page.Figure.Look;
 import roundbook.page.Figure.Series;
-import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.report.frame.ListSheet;
@@ -44,7 +44,7 @@ final class OrderLinesSheet {
   private OrderLinesSheet(BuyCells buy) {
     this.buy = buy;
     this.list =
-        new ListSheet(buy.context(), Tab.ORDER, buy.context().page(Kind.TABLE).lying(), WIDTHS);
+        new ListSheet(buy.context(), Tab.ORDER, buy.context().page(PageKind.TABLE).lying(), WIDTHS);
   }
 
   static Sheet of(BuyCells buy) {

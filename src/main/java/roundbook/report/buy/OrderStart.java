@@ -6,7 +6,7 @@ import roundbook.buying.Order;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
 import roundbook.page.PageSetup;
-import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.report.frame.ListSheet;
@@ -23,7 +23,7 @@ final class OrderStart {
   private OrderStart(BuyCells buy) {
     this.buy = buy;
     this.order = buy.purchase().order();
-    PageSetup page = buy.context().page(Kind.TABLE).fit(PageSetup.Fit.ONE_PAGE);
+    PageSetup page = buy.context().page(PageKind.TABLE).fit(PageSetup.Fit.ONE_PAGE);
     this.list = new ListSheet(buy.context(), Tab.START, page, WIDTHS).spans(4, 8);
   }
 

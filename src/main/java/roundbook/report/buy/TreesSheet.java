@@ -3,7 +3,7 @@ package roundbook.report.buy;
 import java.util.Optional;
 import roundbook.buying.Trees;
 import roundbook.page.Cell;
-import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.report.frame.ListSheet;
@@ -18,7 +18,7 @@ final class TreesSheet {
 
   static Sheet of(BuyCells buy, Trees trees) {
     ListSheet list =
-        new ListSheet(buy.context(), Tab.TREES, buy.context().page(Kind.TABLE), WIDTHS);
+        new ListSheet(buy.context(), Tab.TREES, buy.context().page(PageKind.TABLE), WIDTHS);
     list.title(buy.text("buy.trees.title"), buy.context().jobName());
     list.text(Role.CAUTION, buy.text("buy.trees.caution"));
     String model = buy.text("buy.model." + trees.model().name().toLowerCase(java.util.Locale.ROOT));

@@ -1,6 +1,5 @@
 package roundbook.report.form;
 
-
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
@@ -16,7 +15,7 @@ import roundbook.page.Area;
 import roundbook.page.Book;
 import roundbook.page.Cell;
 import roundbook.page.PageSetup;
-import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.PageSetup.Paper;
 import roundbook.page.Role;
 import roundbook.page.Rule;
@@ -79,7 +78,7 @@ public final class JobBook {
   private SheetBuilder sheet(String name, double... widths) {
     Paper paper = unit.metric() ? Paper.A4 : Paper.LETTER;
     PageSetup page =
-        PageSetup.of(Kind.TABLE, paper)
+        PageSetup.of(PageKind.TABLE, paper)
             .lying()
             .header(name, "", "")
             .footer("", "", "{page}/{pages}");

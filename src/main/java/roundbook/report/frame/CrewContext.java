@@ -7,7 +7,7 @@ import java.util.stream.Stream;
 import roundbook.job.BuildRules;
 import roundbook.job.Setting;
 import roundbook.page.PageSetup;
-import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.PageSetup.Paper;
 import roundbook.plan.Plan;
 import roundbook.problem.Problem;
@@ -143,7 +143,7 @@ public record CrewContext(
   }
 
   /** Returns an upright page one page wide, with job and revision over it and pages under it. */
-  public PageSetup page(Kind kind) {
+  public PageSetup page(PageKind kind) {
     return PageSetup.of(kind, paper())
         .header(shortened(jobName()), "", revision())
         .footer(

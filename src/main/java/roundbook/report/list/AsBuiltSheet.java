@@ -11,7 +11,7 @@ import roundbook.job.Setting;
 import roundbook.page.Cell;
 import roundbook.page.Cell.Format;
 import roundbook.page.CellNames;
-import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.plan.PiecePlan;
@@ -42,7 +42,7 @@ final class AsBuiltSheet {
     this.context = context;
     this.built = context.plan().job().built();
     this.cells = new Cells(context);
-    this.list = new ListSheet(context, Tab.AS_BUILT, context.page(Kind.TABLE), WIDTHS);
+    this.list = new ListSheet(context, Tab.AS_BUILT, context.page(PageKind.TABLE), WIDTHS);
   }
 
   /** Returns the sheet; it says what to do while nothing is built. */

@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
 import roundbook.page.Cell.Format;
-import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.report.frame.Cells;
@@ -32,7 +32,7 @@ final class ChinkingSheet {
     this.context = context;
     this.cells = new Cells(context);
     this.bulk = new Bulk(context.rules().metric());
-    this.list = new ListSheet(context, Tab.CHINKING, context.page(Kind.TABLE), WIDTHS);
+    this.list = new ListSheet(context, Tab.CHINKING, context.page(PageKind.TABLE), WIDTHS);
   }
 
   /** Returns the sheet; it says so when there are no joints. */

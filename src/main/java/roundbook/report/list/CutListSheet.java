@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import roundbook.page.Cell;
 import roundbook.page.Cell.Align;
-import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.plan.PiecePlan;
@@ -25,7 +25,7 @@ final class CutListSheet {
   /** Returns the sheet. */
   static List<Sheet> sheets(CrewContext context) {
     ListSheet list =
-        new ListSheet(context, Tab.CUT_LIST, context.page(Kind.TABLE).lying(), WIDTHS)
+        new ListSheet(context, Tab.CUT_LIST, context.page(PageKind.TABLE).lying(), WIDTHS)
             .title(Tab.CUT_LIST)
             .text(Role.PLAIN_BOLD, context.text("cut_list.note"))
             .headOf("cut_list.head")

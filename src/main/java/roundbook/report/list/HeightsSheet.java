@@ -7,7 +7,7 @@ import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
-import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.report.frame.Cells;
@@ -39,7 +39,7 @@ final class HeightsSheet {
   private HeightsSheet(CrewContext context) {
     this.context = context;
     this.cells = new Cells(context);
-    this.list = new ListSheet(context, Tab.HEIGHTS, context.page(Kind.TABLE), WIDTHS);
+    this.list = new ListSheet(context, Tab.HEIGHTS, context.page(PageKind.TABLE), WIDTHS);
   }
 
   /** Returns the sheet; it says so when nothing stands. */

@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import roundbook.job.Log;
 import roundbook.page.Cell;
-import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.plan.PiecePlan;
@@ -41,7 +41,7 @@ final class HewingSheet {
 
   private Sheet sheet() {
     ListSheet list =
-        new ListSheet(context, Tab.HEWING, context.page(Kind.TABLE).lying(), WIDTHS)
+        new ListSheet(context, Tab.HEWING, context.page(PageKind.TABLE).lying(), WIDTHS)
             .title(Tab.HEWING)
             .text(Role.PLAIN_BOLD, context.text("hewing.rule"))
             .text(Role.NOTE, context.text("hewing.note", cells.unitWord()))

@@ -7,7 +7,7 @@ import roundbook.job.Setting;
 import roundbook.page.Area;
 import roundbook.page.Cell;
 import roundbook.page.PageSetup;
-import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Rule;
 import roundbook.page.Sheet;
@@ -41,7 +41,7 @@ final class LevelsSheet {
   private LevelsSheet(Live live) {
     this.live = live;
     this.corners = live.map().building().corners();
-    PageSetup page = live.context().page(Kind.SITE).lying();
+    PageSetup page = live.context().page(PageKind.SITE).lying();
     this.sheet = new SheetBuilder(tab(live), page).id(Tab.LEVELS.id());
   }
 

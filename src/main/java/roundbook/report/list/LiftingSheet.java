@@ -3,7 +3,7 @@ package roundbook.report.list;
 import java.util.Comparator;
 import java.util.List;
 import roundbook.page.Cell;
-import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.plan.PiecePlan.Weight;
@@ -30,7 +30,8 @@ public final class LiftingSheet {
   /** Returns the sheet. */
   public static List<Sheet> sheets(CrewContext context) {
     ListSheet list =
-        new ListSheet(context, Tab.LIFTING, context.page(Kind.TABLE), WIDTHS).title(Tab.LIFTING);
+        new ListSheet(context, Tab.LIFTING, context.page(PageKind.TABLE), WIDTHS)
+            .title(Tab.LIFTING);
     cautions(context, list);
     List<PieceWood> heaviest =
         context.plan().takeoff().wood().stream()

@@ -18,7 +18,7 @@ import roundbook.page.Area;
 import roundbook.page.Book;
 import roundbook.page.Cell;
 import roundbook.page.CellNames;
-import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Rule;
 import roundbook.page.Sheet;
@@ -138,7 +138,7 @@ final class LogListSheet {
 
   private Sheet sheet() {
     ListSheet list =
-        new ListSheet(context, Tab.LOG_LIST, context.page(Kind.TABLE).lying(), WIDTHS)
+        new ListSheet(context, Tab.LOG_LIST, context.page(PageKind.TABLE).lying(), WIDTHS)
             .title(Tab.LOG_LIST)
             .text(Role.NOTE, context.text("log_list.note", cells.unitWord()))
             .head(headings())

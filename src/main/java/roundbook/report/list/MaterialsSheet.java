@@ -15,7 +15,7 @@ import roundbook.page.Figure;
 import roundbook.page.Figure.Axes;
 import roundbook.page.Figure.Look;
 import roundbook.page.Figure.Series;
-import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.plan.ClassSupply;
@@ -46,7 +46,7 @@ final class MaterialsSheet {
     this.context = context;
     this.plan = context.plan();
     this.cells = new Cells(context);
-    this.list = new ListSheet(context, Tab.MATERIALS, context.page(Kind.TABLE), WIDTHS);
+    this.list = new ListSheet(context, Tab.MATERIALS, context.page(PageKind.TABLE), WIDTHS);
   }
 
   /** Returns the sheet. */

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import roundbook.job.Opening;
 import roundbook.page.Cell;
-import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.plan.PiecePlan;
@@ -15,6 +15,7 @@ import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.ListSheet;
 import roundbook.report.frame.Tab;
 import roundbook.takeoff.LogCut;
+import roundbook.takeoff.LogCut.CutExtent;
 import roundbook.takeoff.OpeningCut;
 import roundbook.takeoff.Takeoff;
 
@@ -32,7 +33,7 @@ final class OpeningsSheet {
     this.takeoff = context.plan().takeoff();
     this.cells = new Cells(context);
     this.list =
-        new ListSheet(context, Tab.OPENINGS, context.page(Kind.TABLE).lying(), WIDTHS)
+        new ListSheet(context, Tab.OPENINGS, context.page(PageKind.TABLE).lying(), WIDTHS)
             .title(Tab.OPENINGS);
   }
 
@@ -112,7 +113,7 @@ final class OpeningsSheet {
 
   private void untouched(OpeningCut opening) {
     String rounds =
-        opening.of(LogCut.Kind.UNTOUCHED).stream()
+        opening.of(CutExtent.UNTOUCHED).stream()
             .map(cut -> String.valueOf(cut.log().round()))
             .collect(Collectors.joining(", "));
     if (!rounds.isEmpty()) {
@@ -169,7 +170,7 @@ final class OpeningsSheet {
   /** Says where whole logs lie all the same, to be cut after stacking. */
   private void whole(OpeningCut opening) {
     String rounds =
-        opening.of(LogCut.Kind.THROUGH).stream()
+        opening.of(CutExtent.THROUGH).stream()
             .filter(cut -> !cut.log().isShared())
             .map(cut -> String.valueOf(cut.log().round()))
             .collect(Collectors.joining(", "));

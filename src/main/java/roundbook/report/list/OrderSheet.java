@@ -4,7 +4,7 @@ import java.util.Collections;
 import java.util.List;
 import roundbook.page.Cell;
 import roundbook.page.PageSetup;
-import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.plan.OrderLine;
@@ -26,7 +26,7 @@ final class OrderSheet {
 
   /** Returns the sheet. */
   static List<Sheet> sheets(CrewContext context) {
-    PageSetup page = context.page(Kind.TABLE).fit(PageSetup.Fit.ONE_PAGE);
+    PageSetup page = context.page(PageKind.TABLE).fit(PageSetup.Fit.ONE_PAGE);
     ListSheet list = new ListSheet(context, Tab.ORDER, page, WIDTHS).title(Tab.ORDER);
     List<OrderLine> order = context.plan().order();
     if (order.isEmpty()) {

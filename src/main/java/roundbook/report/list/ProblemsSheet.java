@@ -6,7 +6,7 @@ import java.util.TreeMap;
 import roundbook.page.Area;
 import roundbook.page.Cell;
 import roundbook.page.CellNames;
-import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.problem.Problem;
@@ -50,7 +50,7 @@ public final class ProblemsSheet {
   /** Returns the sheet. */
   static List<Sheet> sheets(CrewContext context) {
     ListSheet list =
-        new ListSheet(context, Tab.PROBLEMS, context.page(Kind.TABLE).lying(), WIDTHS)
+        new ListSheet(context, Tab.PROBLEMS, context.page(PageKind.TABLE).lying(), WIDTHS)
             .title(Tab.PROBLEMS);
     List<Problem> problems = context.problems();
     list.text(Role.NOTE, summary(context, problems)).headOf("problems.head").repeatHead();

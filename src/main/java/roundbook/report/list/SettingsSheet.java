@@ -14,7 +14,7 @@ import roundbook.job.SettingKind;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
 import roundbook.page.CellNames;
-import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.report.frame.Cells;
@@ -42,7 +42,7 @@ final class SettingsSheet {
   private SettingsSheet(CrewContext context) {
     this.context = context;
     this.cells = new Cells(context);
-    this.list = new ListSheet(context, Tab.SETTINGS, context.page(Kind.TABLE), WIDTHS);
+    this.list = new ListSheet(context, Tab.SETTINGS, context.page(PageKind.TABLE), WIDTHS);
   }
 
   /** Returns the sheet. */

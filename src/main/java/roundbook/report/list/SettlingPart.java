@@ -14,8 +14,8 @@ import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.ListSheet;
 import roundbook.report.words.Decimals;
 import roundbook.takeoff.Settling;
-import roundbook.takeoff.Settling.Kind;
 import roundbook.takeoff.Settling.Moistures;
+import roundbook.takeoff.Settling.SpeciesCount;
 import roundbook.takeoff.Top.WallTop;
 import roundbook.units.Length;
 import roundbook.units.LengthUnit;
@@ -72,7 +72,7 @@ final class SettlingPart {
     list.text(Role.PLAIN, context.text("settling.governing", name(settling.governing())));
   }
 
-  private List<Cell> kind(Kind kind) {
+  private List<Cell> kind(SpeciesCount kind) {
     Species species = kind.match().species();
     String name = name(species) + (kind.match().standIn() ? " ▲" : "");
     return List.of(

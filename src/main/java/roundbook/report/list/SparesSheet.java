@@ -7,7 +7,7 @@ import roundbook.exchange.Exchanges;
 import roundbook.exchange.Spare;
 import roundbook.exchange.Substitute;
 import roundbook.page.Cell;
-import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.report.frame.Cells;
@@ -30,7 +30,7 @@ final class SparesSheet {
   private SparesSheet(CrewContext context) {
     this.context = context;
     this.cells = new Cells(context);
-    this.list = new ListSheet(context, Tab.SPARES, context.page(Kind.TABLE), WIDTHS);
+    this.list = new ListSheet(context, Tab.SPARES, context.page(PageKind.TABLE), WIDTHS);
     this.words = new ExchangeWords(context);
   }
 

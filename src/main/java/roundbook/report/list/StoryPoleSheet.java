@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
-import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.picture.Drawings;
@@ -25,7 +25,7 @@ final class StoryPoleSheet {
   /** Returns the sheet. */
   static List<Sheet> sheets(CrewContext context) {
     ListSheet list =
-        new ListSheet(context, Tab.STORY_POLE, context.page(Kind.FULL_SIZE), WIDTHS)
+        new ListSheet(context, Tab.STORY_POLE, context.page(PageKind.FULL_SIZE), WIDTHS)
             .title(Tab.STORY_POLE)
             .text(Role.PLAIN, context.text("story_pole.note"));
     list.head(

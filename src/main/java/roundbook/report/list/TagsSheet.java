@@ -6,7 +6,7 @@ import java.util.stream.Stream;
 import roundbook.job.Building;
 import roundbook.page.Area;
 import roundbook.page.Cell;
-import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.page.SheetBuilder;
@@ -42,7 +42,7 @@ final class TagsSheet {
   private TagsSheet(CrewContext context) {
     this.context = context;
     this.cells = new Cells(context);
-    this.list = new ListSheet(context, Tab.TAGS, context.page(Kind.SITE), WIDTHS);
+    this.list = new ListSheet(context, Tab.TAGS, context.page(PageKind.SITE), WIDTHS);
   }
 
   /** Returns the sheet. */

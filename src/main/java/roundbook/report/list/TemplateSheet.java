@@ -5,7 +5,7 @@ import java.util.stream.Stream;
 import roundbook.job.Wall;
 import roundbook.page.Area;
 import roundbook.page.Cell;
-import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.report.frame.Cells;
@@ -28,7 +28,7 @@ final class TemplateSheet {
   /** Returns the sheet. */
   static List<Sheet> sheets(CrewContext context) {
     ListSheet list =
-        new ListSheet(context, Tab.TEMPLATE, context.page(Kind.FULL_SIZE), WIDTHS)
+        new ListSheet(context, Tab.TEMPLATE, context.page(PageKind.FULL_SIZE), WIDTHS)
             .title(Tab.TEMPLATE)
             .text(Role.PLAIN_BOLD, context.text("template.note", context.rules().slope()));
     bar(context, list);

@@ -27,23 +27,23 @@ public final class LiveLogs {
   private static final int MIDDLE = 2;
 
   private final Live live;
-  private final List<Kind> kinds;
+  private final List<ShoulderDistances> kinds;
 
   LiveLogs(Live live) {
     this.live = live;
     this.kinds =
         live.plan().pieces().stream()
             .flatMap(piece -> LiveSpot.of(piece).stream())
-            .map(Kind::of)
+            .map(ShoulderDistances::of)
             .distinct()
             .toList();
   }
 
   /** A kind of place by its distances from the trimmed butt end. */
-  private record Kind(Length near, Length far, Length trimmed) {
+  private record ShoulderDistances(Length near, Length far, Length trimmed) {
     /** Returns the kind of a log's place. */
-    static Kind of(LiveSpot spot) {
-      return new Kind(spot.near(), spot.far(), spot.piece().trimmed());
+    static ShoulderDistances of(LiveSpot spot) {
+      return new ShoulderDistances(spot.near(), spot.far(), spot.piece().trimmed());
     }
 
     /** Returns a piece's diameters at butt, shoulders, middle and tip, butt first. */
@@ -56,7 +56,7 @@ public final class LiveLogs {
   void put(SheetBuilder sheet) {
     sheet.row(live.map().logHeadRow());
     sheet.add(head("working.log.tag")).add(head("working.log.length"));
-    for (Kind kind : kinds) {
+    for (ShoulderDistances kind : kinds) {
       String trimmed = live.formats().feetInches(kind.trimmed());
       IntStream.range(0, STATIONS)
           .forEach(number -> sheet.add(head("working.log.station." + number, trimmed)));
@@ -69,7 +69,7 @@ public final class LiveLogs {
   /** Writes one log with its diameters in each kind of place. */
   private void row(SheetBuilder sheet, Log log) {
     sheet.add(Cell.text(log.tag())).add(helper(log.length()));
-    for (Kind kind : kinds) {
+    for (ShoulderDistances kind : kinds) {
       Length allowance = live.context().rules().length(Setting.SQUARING_ALLOWANCE);
       if (log.length().isLessThan(kind.trimmed().plus(allowance.times(2)))) {
         sheet.skip(STATIONS);
@@ -123,6 +123,6 @@ public final class LiveLogs {
 
   /** Returns the column of a station in the kind of a log's place. */
   private int column(LiveSpot spot, int station) {
-    return FIRST + kinds.indexOf(Kind.of(spot)) * STATIONS + station;
+    return FIRST + kinds.indexOf(ShoulderDistances.of(spot)) * STATIONS + station;
   }
 }

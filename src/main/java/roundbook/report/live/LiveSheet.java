@@ -2,7 +2,7 @@ package roundbook.report.live;
 
 import java.util.List;
 import roundbook.page.Cell;
-import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.page.SheetBuilder;
@@ -23,7 +23,7 @@ public final class LiveSheet {
   /** Returns the sheet. */
   public static List<Sheet> of(CrewContext context) {
     Live live = Live.of(context);
-    SheetBuilder sheet = new SheetBuilder(live.map().sheet(), context.page(Kind.TABLE));
+    SheetBuilder sheet = new SheetBuilder(live.map().sheet(), context.page(PageKind.TABLE));
     sheet.id(ID).hidden().widths(14, 12);
     sheet.put("A1", Cell.text(live.text("working.title")).role(Role.HEADING));
     sheet.put("A2", Cell.text(live.text("working.note")).role(Role.LABEL));

@@ -9,7 +9,7 @@ import roundbook.page.Area;
 import roundbook.page.Cell;
 import roundbook.page.PageSetup;
 import roundbook.page.PageSetup.Fit;
-import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.PageSetup.Paper;
 import roundbook.page.Positions;
 import roundbook.page.Role;
@@ -47,7 +47,7 @@ public final class NotchChartSheet {
 
   private NotchChartSheet(Live live) {
     this.live = live;
-    PageSetup page = live.context().page(Kind.SITE).lying().fit(Fit.ONE_WIDE);
+    PageSetup page = live.context().page(PageKind.SITE).lying().fit(Fit.ONE_WIDE);
     String tab = Tab.NOTCH_CHART.in(live.context().words());
     this.sheet = new SheetBuilder(tab, page).id(Tab.NOTCH_CHART.id()).widths(widths());
   }

@@ -7,7 +7,7 @@ import java.util.function.Supplier;
 import roundbook.page.Area;
 import roundbook.page.PageSetup;
 import roundbook.page.PageSetup.Fit;
-import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.PageSetup.Paper;
 import roundbook.page.Sheet;
 import roundbook.page.SheetBuilder;
@@ -44,7 +44,7 @@ public final class RoundSheets {
   private RoundSheets(Live live, Course course, RoundDrawings drawings, Fit fit) {
     this.live = live;
     this.round = course.round();
-    PageSetup page = live.context().page(Kind.SITE).lying().fit(fit);
+    PageSetup page = live.context().page(PageKind.SITE).lying().fit(fit);
     String name = Tab.ofRound(live.context().words(), round);
     this.sheet = new SheetBuilder(name, page).id(Tab.roundId(round));
     double[] widths = new double[COLUMNS];

@@ -6,7 +6,7 @@ import roundbook.plan.Quantity;
 import roundbook.problem.Phrase;
 import roundbook.replan.Change;
 import roundbook.replan.Difference;
-import roundbook.replan.Difference.Kind;
+import roundbook.replan.Difference.DifferenceKind;
 import roundbook.replan.Replan;
 import roundbook.report.words.QuantityWords;
 import roundbook.report.words.Words;
@@ -56,7 +56,7 @@ public record ChangeWords(Words words) {
 
   /** Returns what is different. */
   String what(Difference each) {
-    if (each.kind() == Kind.QUANTITY) {
+    if (each.kind() == DifferenceKind.QUANTITY) {
       Phrase phrase = Phrase.parse(each.place()).orElseThrow();
       return new QuantityWords(words).item(new Quantity("", phrase.key(), 0, "", phrase.values()));
     }
@@ -65,7 +65,7 @@ public record ChangeWords(Words words) {
 
   /** Returns what a difference was or is. */
   String value(Difference each, String value) {
-    return each.kind() == Kind.QUANTITY ? words.number(orDash(value)) : orDash(value);
+    return each.kind() == DifferenceKind.QUANTITY ? words.number(orDash(value)) : orDash(value);
   }
 
   /** Returns a value, or a dash where there is none. */

@@ -9,7 +9,7 @@ import roundbook.page.Role;
 import roundbook.plan.Plan;
 import roundbook.replan.Change;
 import roundbook.replan.Difference;
-import roundbook.replan.Difference.Kind;
+import roundbook.replan.Difference.DifferenceKind;
 import roundbook.replan.Replan;
 import roundbook.report.frame.Cells;
 import roundbook.report.frame.CrewContext;
@@ -70,7 +70,7 @@ final class ChangesTable {
       return;
     }
     list.spans(10, 7, 7).headOf("changes.list.head");
-    Map<Kind, Integer> counts = new EnumMap<>(Kind.class);
+    Map<DifferenceKind, Integer> counts = new EnumMap<>(DifferenceKind.class);
     for (Difference each : shown) {
       int count = counts.merge(each.kind(), 1, Integer::sum);
       if (count <= MOST_OF_A_KIND) {
@@ -89,7 +89,7 @@ final class ChangesTable {
   /** Returns the differences but for those of logs, which the table of logs has with reasons. */
   private List<Difference> shown() {
     List<Difference> shown = new ArrayList<>(replan.differences());
-    shown.removeIf(each -> each.kind() == Kind.LOG || each.kind() == Kind.CUT);
+    shown.removeIf(each -> each.kind() == DifferenceKind.LOG || each.kind() == DifferenceKind.CUT);
     shown.sort(java.util.Comparator.comparing(Difference::kind));
     return shown;
   }

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
-import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.plan.Plan;
@@ -33,7 +33,7 @@ public final class StartSheet {
     this.context = context;
     this.plan = context.plan();
     this.cells = new Cells(context);
-    this.list = new ListSheet(context, Tab.START, context.page(Kind.TABLE), WIDTHS);
+    this.list = new ListSheet(context, Tab.START, context.page(PageKind.TABLE), WIDTHS);
   }
 
   /** Returns the sheet. */

@@ -8,7 +8,7 @@ import roundbook.job.Wall;
 import roundbook.page.Area;
 import roundbook.page.Cell;
 import roundbook.page.PageSetup;
-import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.PageSetup.Paper;
 import roundbook.page.Positions;
 import roundbook.page.Role;
@@ -44,7 +44,7 @@ public final class WallSheets {
   private WallSheets(Live live, Wall wall) {
     this.live = live;
     this.wall = wall;
-    PageSetup page = live.context().page(Kind.SITE);
+    PageSetup page = live.context().page(PageKind.SITE);
     String tab = Tab.ofWall(live.context().words(), wall);
     this.sheet = new SheetBuilder(tab, page).id(Tab.wallId(wall)).widths(WIDTHS);
   }

@@ -6,6 +6,7 @@ import java.util.Locale;
 import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.ss.usermodel.DateUtil;
 import roundbook.table.Cell;
+import roundbook.table.Cell.CellKind;
 import roundbook.units.LengthReader;
 
 /**
@@ -44,10 +45,10 @@ record NumberLook(
     BigDecimal plain = plain(value);
     if (date) {
       BigDecimal serial = system1904 ? plain.add(DAYS_TO_1904) : plain;
-      return new Cell(column, Cell.Kind.DATE, shown(value, system1904), serial, "");
+      return new Cell(column, CellKind.DATE, shown(value, system1904), serial, "");
     }
     String text = padded ? shown(value, system1904) : plain.toPlainString();
-    return new Cell(column, Cell.Kind.NUMBER, text, plain, unit);
+    return new Cell(column, CellKind.NUMBER, text, plain, unit);
   }
 
   private static BigDecimal plain(double value) {

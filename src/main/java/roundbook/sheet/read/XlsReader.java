@@ -23,6 +23,7 @@ import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
 import roundbook.sheet.kind.Guard;
 import roundbook.table.Cell;
+import roundbook.table.Cell.CellKind;
 import roundbook.table.Row;
 import roundbook.table.Table;
 
@@ -138,11 +139,11 @@ final class XlsReader {
       case NUMERIC -> number(book, cell, column);
       case BOOLEAN ->
           new Cell(
-              column, Cell.Kind.BOOLEAN, cell.getBooleanCellValue() ? "TRUE" : "FALSE", null, "");
+              column, CellKind.BOOLEAN, cell.getBooleanCellValue() ? "TRUE" : "FALSE", null, "");
       case ERROR ->
           new Cell(
               column,
-              Cell.Kind.ERROR,
+              CellKind.ERROR,
               FormulaError.forInt(cell.getErrorCellValue()).getString(),
               null,
               "");

@@ -11,6 +11,7 @@ import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import roundbook.problem.Phrase;
 import roundbook.sheet.kind.Guard;
 import roundbook.table.Cell;
+import roundbook.table.Cell.CellKind;
 import roundbook.table.Row;
 
 /** Reads the rows of one sheet of a zipped workbook, from the top, without holding them. */
@@ -95,7 +96,7 @@ final class XlsxRows implements AutoCloseable {
 
   private Cell valued(String type, String value, boolean formula, NumberLook look) {
     if (value == null || value.isEmpty() && !"str".equals(type)) {
-      return formula ? new Cell(column, Cell.Kind.UNCOMPUTED, "", null, "") : Cell.blank(column);
+      return formula ? new Cell(column, CellKind.UNCOMPUTED, "", null, "") : Cell.blank(column);
     }
     SeenCells.Stored stored = new SeenCells.Stored(column, type, look, value);
     Cell known = seen.find(stored);
@@ -107,8 +108,8 @@ final class XlsxRows implements AutoCloseable {
       case "s" -> Cell.text(column, book.string(value));
       case "str", "inlineStr" -> Cell.text(column, value);
       case "b" ->
-          new Cell(column, Cell.Kind.BOOLEAN, value.equals("1") ? "TRUE" : "FALSE", null, "");
-      case "e" -> new Cell(column, Cell.Kind.ERROR, value, null, "");
+          new Cell(column, CellKind.BOOLEAN, value.equals("1") ? "TRUE" : "FALSE", null, "");
+      case "e" -> new Cell(column, CellKind.ERROR, value, null, "");
       case "d" -> date(value);
       default -> number(value, look);
     };
@@ -119,7 +120,7 @@ final class XlsxRows implements AutoCloseable {
       double number = Double.parseDouble(value.strip());
       return Double.isFinite(number)
           ? look.cell(column, number, book.system1904())
-          : new Cell(column, Cell.Kind.ERROR, value, null, "");
+          : new Cell(column, CellKind.ERROR, value, null, "");
     } catch (NumberFormatException broken) {
       return Cell.text(column, value);
     }
@@ -130,7 +131,7 @@ final class XlsxRows implements AutoCloseable {
     try {
       String whole = value.length() <= 10 ? value + "T00:00:00" : value.replace("Z", "");
       double serial = org.apache.poi.ss.usermodel.DateUtil.getExcelDate(LocalDateTime.parse(whole));
-      return new Cell(column, Cell.Kind.DATE, value, java.math.BigDecimal.valueOf(serial), "");
+      return new Cell(column, CellKind.DATE, value, java.math.BigDecimal.valueOf(serial), "");
     } catch (DateTimeParseException broken) {
       return Cell.text(column, value);
     }

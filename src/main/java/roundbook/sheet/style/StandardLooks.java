@@ -10,7 +10,7 @@ import java.util.Map;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
-import roundbook.page.PageSetup;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.sheet.style.Look.Edges;
 import roundbook.sheet.style.Look.Font;
@@ -64,11 +64,11 @@ public final class StandardLooks {
     return Collections.unmodifiableMap(looks);
   }
 
-  public static Map<PageSetup.Kind, Margins> margins() {
-    Map<PageSetup.Kind, Margins> margins = new EnumMap<>(PageSetup.Kind.class);
-    margins.put(PageSetup.Kind.SITE, new Margins(0.4, 0.4, 0.65, 0.55, 0.3, 0.25));
-    margins.put(PageSetup.Kind.TABLE, new Margins(0.6, 0.5, 0.75, 0.65, 0.35, 0.3));
-    margins.put(PageSetup.Kind.FULL_SIZE, new Margins(0.4, 0.4, 0.6, 0.5, 0.3, 0.25));
+  public static Map<PageKind, Margins> margins() {
+    Map<PageKind, Margins> margins = new EnumMap<>(PageKind.class);
+    margins.put(PageKind.SITE, new Margins(0.4, 0.4, 0.65, 0.55, 0.3, 0.25));
+    margins.put(PageKind.TABLE, new Margins(0.6, 0.5, 0.75, 0.65, 0.35, 0.3));
+    margins.put(PageKind.FULL_SIZE, new Margins(0.4, 0.4, 0.6, 0.5, 0.3, 0.25));
     return Collections.unmodifiableMap(margins);
   }
 

@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import roundbook.page.Book;
 import roundbook.page.Cell;
 import roundbook.page.PageSetup;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.page.SheetBuilder;
@@ -25,8 +26,7 @@ import roundbook.sheet.style.StandardLooks.Margins;
  *       its font, fill, borders, alignment, number format and lock are taken, not its content;
  *   <li>the cell named {@code Format_FRACTION} has the number format of {@link
  *       Cell.Format#FRACTION};
- *   <li>the sheet with the cell named {@code Page_SITE} has the margins of {@link
- *       PageSetup.Kind#SITE}.
+ *   <li>the sheet with the cell named {@code Page_SITE} has the margins of {@link PageKind#SITE}.
  * </ul>
  *
  * <p>What a template lacks is taken from {@link #standard()} and reported.
@@ -41,12 +41,10 @@ public final class StyleTemplate {
 
   private final Map<Role, Look> looks;
   private final Map<Cell.Format, String> formats;
-  private final Map<PageSetup.Kind, Margins> margins;
+  private final Map<PageKind, Margins> margins;
 
   StyleTemplate(
-      Map<Role, Look> looks,
-      Map<Cell.Format, String> formats,
-      Map<PageSetup.Kind, Margins> margins) {
+      Map<Role, Look> looks, Map<Cell.Format, String> formats, Map<PageKind, Margins> margins) {
     this.looks = Collections.unmodifiableMap(new EnumMap<>(looks));
     this.formats = Collections.unmodifiableMap(new EnumMap<>(formats));
     this.margins = Collections.unmodifiableMap(new EnumMap<>(margins));
@@ -85,7 +83,7 @@ public final class StyleTemplate {
     return formats.get(format);
   }
 
-  public Margins margins(PageSetup.Kind kind) {
+  public Margins margins(PageKind kind) {
     return margins.get(kind);
   }
 
@@ -94,13 +92,13 @@ public final class StyleTemplate {
     List<Sheet> sheets = new ArrayList<>();
     sheets.add(styles());
     sheets.add(formats());
-    for (PageSetup.Kind kind : PageSetup.Kind.values()) {
+    for (PageKind kind : PageKind.values()) {
       sheets.add(page(kind));
     }
     return new Book(Book.Properties.titled("Style template"), sheets, new TreeMap<>());
   }
 
-  private static SheetBuilder begin(String name, PageSetup.Kind kind) {
+  private static SheetBuilder begin(String name, PageKind kind) {
     PageSetup page = PageSetup.of(kind, PageSetup.Paper.LETTER).footer("", "{page} / {pages}", "");
     return new SheetBuilder(name, page).unlocked();
   }
@@ -113,7 +111,7 @@ public final class StyleTemplate {
   }
 
   private static Sheet styles() {
-    SheetBuilder sheet = begin("Styles", PageSetup.Kind.TABLE).widths(24, 30, 34);
+    SheetBuilder sheet = begin("Styles", PageKind.TABLE).widths(24, 30, 34);
     heads(sheet, "Role", "Looks like this", "What for");
     for (Role role : Role.values()) {
       sheet.nextRow().height(role.name().contains("HUGE") ? 80 : 36);
@@ -125,7 +123,7 @@ public final class StyleTemplate {
   }
 
   private static Sheet formats() {
-    SheetBuilder sheet = begin("Formats", PageSetup.Kind.TABLE).widths(24, 20, 20);
+    SheetBuilder sheet = begin("Formats", PageKind.TABLE).widths(24, 20, 20);
     heads(sheet, "Format", "Looks like this", "Below nothing");
     for (Cell.Format format : Cell.Format.values()) {
       sheet.nextRow().add(Cell.text(format.name()));
@@ -135,7 +133,7 @@ public final class StyleTemplate {
     return sheet.build();
   }
 
-  private static Sheet page(PageSetup.Kind kind) {
+  private static Sheet page(PageKind kind) {
     SheetBuilder sheet = begin("Page " + kind.name(), kind).widths(60);
     String text = "Sheets of this kind take this sheet's margins.";
     return sheet.add(Cell.text(text).role(Role.NOTE).named(PAGE + kind.name())).build();

@@ -21,7 +21,7 @@ import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import roundbook.page.Cell;
-import roundbook.page.PageSetup;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
@@ -73,9 +73,9 @@ final class TemplateReader {
     return formats;
   }
 
-  private Map<PageSetup.Kind, Margins> margins(XSSFWorkbook workbook) {
-    Map<PageSetup.Kind, Margins> margins = new EnumMap<>(PageSetup.Kind.class);
-    for (PageSetup.Kind kind : PageSetup.Kind.values()) {
+  private Map<PageKind, Margins> margins(XSSFWorkbook workbook) {
+    Map<PageKind, Margins> margins = new EnumMap<>(PageKind.class);
+    for (PageKind kind : PageKind.values()) {
       Optional<XSSFCell> cell = cell(workbook, StyleTemplate.PAGE + kind.name());
       Margins standard = StyleTemplate.standard().margins(kind);
       margins.put(kind, cell.map(found -> margins(found.getSheet())).orElse(standard));

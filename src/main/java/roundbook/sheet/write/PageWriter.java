@@ -7,6 +7,7 @@ import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFPrintSetup;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import roundbook.page.PageSetup;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.sheet.style.Look;
@@ -56,7 +57,7 @@ final class PageWriter {
     to.setMargin(PageMargin.BOTTOM, margins.bottom());
     to.setMargin(PageMargin.HEADER, margins.header());
     to.setMargin(PageMargin.FOOTER, margins.footer());
-    to.setHorizontallyCenter(from.page().kind() != PageSetup.Kind.FULL_SIZE);
+    to.setHorizontallyCenter(from.page().kind() != PageKind.FULL_SIZE);
   }
 
   private void band(HeaderFooter band, PageSetup.Band texts) {

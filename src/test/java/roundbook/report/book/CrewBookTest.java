@@ -16,6 +16,7 @@ import roundbook.job.Setting;
 import roundbook.page.Book;
 import roundbook.page.Cell;
 import roundbook.page.PageSetup;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.PageSetup.Paper;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
@@ -148,7 +149,7 @@ class CrewBookTest {
     String name = "n".repeat(300);
     CrewContext context =
         ListFixtures.of(PlanFixtures.inches().set(Setting.JOB_NAME, name).plan(1));
-    String header = context.page(PageSetup.Kind.TABLE).header().left();
+    String header = context.page(PageKind.TABLE).header().left();
     assertEquals(60, header.length());
     assertTrue(header.endsWith("…"));
     assertEquals(name, context.jobName());

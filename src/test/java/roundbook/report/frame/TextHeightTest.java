@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import roundbook.page.PageSetup;
-import roundbook.page.PageSetup.Kind;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.plan.PlanFixtures;
@@ -76,7 +76,7 @@ class TextHeightTest {
 
   private static ListSheet list() {
     CrewContext context = ListFixtures.inches(1);
-    PageSetup page = context.page(Kind.TABLE);
+    PageSetup page = context.page(PageKind.TABLE);
     return new ListSheet(context, Tab.ORDER, page, 20, 20, 20);
   }
 

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import roundbook.page.Book;
 import roundbook.page.Cell;
 import roundbook.page.PageSetup;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.SheetBuilder;
 import roundbook.sheet.LibraryFormulas;
 import roundbook.sheet.LibreOffice;
@@ -35,8 +36,7 @@ public class LiveMathTest {
 
   @Test
   void formulasPrintLengthsAsTheProgramDoes() throws Exception {
-    SheetBuilder sheet =
-        new SheetBuilder("Only", PageSetup.of(PageSetup.Kind.TABLE, PageSetup.Paper.A4));
+    SheetBuilder sheet = new SheetBuilder("Only", PageSetup.of(PageKind.TABLE, PageSetup.Paper.A4));
     for (long part : List.of(1L, 2L, 16L, 32L, 64L, 10L)) {
       Length step = Length.ofInchFraction(1, part);
       for (long count : List.of(0L, 1L, part - 1, part, 12 * part, 12 * part + 3, 295 * part + 5)) {
@@ -86,8 +86,7 @@ public class LiveMathTest {
 
   @Test
   void tiesGoUpAsInTheProgram() throws Exception {
-    SheetBuilder sheet =
-        new SheetBuilder("Only", PageSetup.of(PageSetup.Kind.TABLE, PageSetup.Paper.A4));
+    SheetBuilder sheet = new SheetBuilder("Only", PageSetup.of(PageKind.TABLE, PageSetup.Paper.A4));
     Length half = Length.ofInchFraction(1, 2);
     List<Length> values = new ArrayList<>();
     for (int quarter = -3; quarter <= 60; quarter++) {

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import roundbook.page.Cell;
-import roundbook.page.PageSetup;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
@@ -84,8 +84,8 @@ class StyleTemplateTest {
   }
 
   @ParameterizedTest
-  @EnumSource(PageSetup.Kind.class)
-  void everyPageComesBackAsItWas(PageSetup.Kind kind) {
+  @EnumSource(PageKind.class)
+  void everyPageComesBackAsItWas(PageKind kind) {
     StyleTemplate read = StyleTemplate.read(STANDARD, "crew-style.xlsx").value().orElseThrow();
     assertEquals(StyleTemplate.standard().margins(kind), read.margins(kind));
   }
@@ -109,7 +109,7 @@ class StyleTemplateTest {
     assertEquals(33, read.look(Role.TITLE).font().size());
     assertTrue(read.look(Role.TITLE).unlocked());
     assertEquals(StyleTemplate.standard().look(Role.MARK), read.look(Role.MARK));
-    assertEquals(1.5, read.margins(PageSetup.Kind.SITE).left());
+    assertEquals(1.5, read.margins(PageKind.SITE).left());
   }
 
   @Test

@@ -29,6 +29,7 @@ import roundbook.page.Book;
 import roundbook.page.Cell;
 import roundbook.page.Figure;
 import roundbook.page.PageSetup;
+import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.page.SheetBuilder;
@@ -41,7 +42,7 @@ import roundbook.sheet.style.StyleTemplate;
 import roundbook.units.Length;
 
 public class BookWriterTest {
-  private static final PageSetup PAGE = PageSetup.of(PageSetup.Kind.TABLE, PageSetup.Paper.LETTER);
+  private static final PageSetup PAGE = PageSetup.of(PageKind.TABLE, PageSetup.Paper.LETTER);
 
   @TempDir Path folder;
 
