@@ -26,7 +26,7 @@ import roundbook.stack.PlacedLog;
 final class Yard {
   private final Set<String> files;
   private final List<Path> jobs;
-  private final Map<Spot, Owner> owners = new LinkedHashMap<>();
+  private final Map<YardLog, Owner> owners = new LinkedHashMap<>();
 
   /**
    * A pile of these files.
@@ -41,7 +41,7 @@ final class Yard {
   }
 
   /** A log's row in the yard, and which one it is of a row that stands for several. */
-  private record Spot(CellRef row, int number) {}
+  private record YardLog(CellRef row, int number) {}
 
   private record Owner(Path job, PlacedLog placed) {}
 
@@ -92,13 +92,13 @@ final class Yard {
     return taken;
   }
 
-  private Map<Spot, Log> spots(Job job) {
+  private Map<YardLog, Log> spots(Job job) {
     Map<CellRef, Integer> counts = new HashMap<>();
-    Map<Spot, Log> spots = new LinkedHashMap<>();
+    Map<YardLog, Log> spots = new LinkedHashMap<>();
     for (Log log : job.logs()) {
       if (files.contains(log.origin().file())) {
         CellRef row = log.origin().atColumn(0);
-        spots.put(new Spot(row, counts.merge(row, 1, Integer::sum)), log);
+        spots.put(new YardLog(row, counts.merge(row, 1, Integer::sum)), log);
       }
     }
     return spots;

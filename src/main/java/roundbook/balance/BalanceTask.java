@@ -68,10 +68,10 @@ public final class BalanceTask {
   record Scale(long unit, long tick) {}
 
   /** One side of a ring: its length class and whether it is laid first. */
-  record Side(int lengthClass, boolean first) {}
+  record RingSide(int lengthClass, boolean first) {}
 
   /** The sides and the number of rounds of one building. */
-  record Ring(int rounds, List<Side> sides) {
+  record Ring(int rounds, List<RingSide> sides) {
     Ring copy() {
       return new Ring(rounds, List.copyOf(sides));
     }
@@ -231,7 +231,7 @@ public final class BalanceTask {
      * @param first whether it is laid first
      */
     public Builder side(int lengthClass, boolean first) {
-      rings.get(rings.size() - 1).sides().add(new Side(lengthClass, first));
+      rings.get(rings.size() - 1).sides().add(new RingSide(lengthClass, first));
       return this;
     }
 

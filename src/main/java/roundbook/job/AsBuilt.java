@@ -72,7 +72,7 @@ public record AsBuilt(
   }
 
   /** Which part of a place: where an opening cuts it through, a short log lies each side of it. */
-  public enum Side {
+  public enum PlacePart {
     /** The place of one log, or of both short ones. */
     WHOLE(""),
     /** Left of the opening, seen from outside. */
@@ -82,7 +82,7 @@ public record AsBuilt(
 
     private final String words;
 
-    Side(String words) {
+    PlacePart(String words) {
       this.words = words;
     }
   }
@@ -94,15 +94,15 @@ public record AsBuilt(
    * @param wall the wall's name
    * @param side which part of it
    */
-  public record Place(int round, String wall, Side side) implements Comparable<Place> {
+  public record Place(int round, String wall, PlacePart side) implements Comparable<Place> {
     /** A whole place. */
     public Place(int round, String wall) {
-      this(round, wall, Side.WHOLE);
+      this(round, wall, PlacePart.WHOLE);
     }
 
     /** Returns one side of an opening in this place. */
     public Place side(boolean left) {
-      return new Place(round, wall, left ? Side.LEFT : Side.RIGHT);
+      return new Place(round, wall, left ? PlacePart.LEFT : PlacePart.RIGHT);
     }
 
     /** Returns the whole place of a side. */

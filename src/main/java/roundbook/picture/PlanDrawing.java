@@ -54,7 +54,7 @@ final class PlanDrawing {
 
   /** Draws a wall as a log with an arrow from its butt to its tip. */
   private void log(Course course, Wall wall) {
-    Side side = side(wall);
+    PlanSide side = side(wall);
     canvas.shape(Line.NORMAL, side.log(), Ink.WHITE);
     Optional<FilledPlace> placed = course.on(wall);
     if (placed.isEmpty()) {
@@ -72,7 +72,7 @@ final class PlanDrawing {
   }
 
   /** Points from the butt of a log to its tip, between two parts of a side. */
-  private void butt(Side side, PlacedLog log, double from, double to) {
+  private void butt(PlanSide side, PlacedLog log, double from, double to) {
     Spot butt = side.along(log.buttAtStart() ? from : to);
     Arrows.pointer(canvas, butt, side.along(log.buttAtStart() ? to : from), 9);
     sign("●", butt);
@@ -98,7 +98,7 @@ final class PlanDrawing {
 
   /** Writes the name of a wall and the tag of its log inside of it. */
   private void name(Course course, Wall wall) {
-    Side side = side(wall);
+    PlanSide side = side(wall);
     String tag = course.on(wall).map(FilledPlace::tags).orElse("");
     Spot at = side.inwards(side.along(0.5), side.upright() ? 9 : 14);
     if (!side.upright()) {
@@ -126,10 +126,10 @@ final class PlanDrawing {
   }
 
   /** Returns the side of a wall: the first wall lies on top, the others follow clockwise. */
-  private Side side(Wall wall) {
+  private PlanSide side(Wall wall) {
     List<Spot> corners = WALLS.corners();
     int index = building.walls().indexOf(wall);
-    return new Side(corners.get(index), corners.get((index + 1) % 4));
+    return new PlanSide(corners.get(index), corners.get((index + 1) % 4));
   }
 
   /**
@@ -138,7 +138,7 @@ final class PlanDrawing {
    * @param start its first corner
    * @param end its last corner
    */
-  private record Side(Spot start, Spot end) {
+  private record PlanSide(Spot start, Spot end) {
     /** Returns whether the side runs up or down the sheet. */
     boolean upright() {
       return start.x() == end.x();

@@ -14,7 +14,7 @@ import roundbook.problem.Value;
 import roundbook.rounds.Fit;
 import roundbook.takeoff.LogCut;
 import roundbook.takeoff.LogCut.CutExtent;
-import roundbook.takeoff.LogCut.Side;
+import roundbook.takeoff.LogCut.RemainingPiece;
 import roundbook.takeoff.OpeningCut;
 import roundbook.units.Length;
 import roundbook.units.LengthFormat;
@@ -106,7 +106,7 @@ final class OpeningDoubts {
     side(opening, cut, cut.sides().orElseThrow().right(), "right");
   }
 
-  private void side(OpeningCut opening, LogCut cut, Side side, String which) {
+  private void side(OpeningCut opening, LogCut cut, RemainingPiece side, String which) {
     if (side.tooShort()) {
       problems.add(
           problem(opening.opening(), ProblemCode.OPENING_PIECE_SHORT, which, side.length())

@@ -11,8 +11,8 @@ import java.util.Set;
 import java.util.function.BiFunction;
 import roundbook.job.Job;
 import roundbook.job.Log;
-import roundbook.rounds.Pairing.Side;
-import roundbook.rounds.Pairing.Spot;
+import roundbook.rounds.Pairing.CutPlace;
+import roundbook.rounds.Pairing.CutPlaceSide;
 import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;
 import roundbook.units.Length;
@@ -25,20 +25,20 @@ final class PairSearch {
 
   private final Job job;
   private final PairGaps gaps;
-  private final BiFunction<Log, Side, List<PlacedLog>> serving;
-  private final Map<Side, Map<String, List<PlacedLog>>> ways = new HashMap<>();
-  private final Map<Side, PlacedLog> chosen = new LinkedHashMap<>();
+  private final BiFunction<Log, CutPlaceSide, List<PlacedLog>> serving;
+  private final Map<CutPlaceSide, Map<String, List<PlacedLog>>> ways = new HashMap<>();
+  private final Map<CutPlaceSide, PlacedLog> chosen = new LinkedHashMap<>();
 
-  PairSearch(Job job, PairGaps gaps, BiFunction<Log, Side, List<PlacedLog>> serving) {
+  PairSearch(Job job, PairGaps gaps, BiFunction<Log, CutPlaceSide, List<PlacedLog>> serving) {
     this.job = job;
     this.gaps = gaps;
     this.serving = serving;
   }
 
   /** Returns the pairs of as many spots as can be filled. */
-  List<FilledPlace> best(List<Spot> spots, Map<Spot, FilledPlace> start, List<Log> free) {
-    List<Spot> filled = new ArrayList<>();
-    for (Spot spot : spots) {
+  List<FilledPlace> best(List<CutPlace> spots, Map<CutPlace, FilledPlace> start, List<Log> free) {
+    List<CutPlace> filled = new ArrayList<>();
+    for (CutPlace spot : spots) {
       filled.add(spot);
       if (!fills(sides(filled), free)) {
         filled.remove(spot);
@@ -49,27 +49,31 @@ final class PairSearch {
     return filled.stream().map(this::pair).toList();
   }
 
-  private static List<Side> sides(List<Spot> spots) {
+  private static List<CutPlaceSide> sides(List<CutPlace> spots) {
     return spots.stream()
-        .flatMap(spot -> java.util.stream.Stream.of(new Side(spot, true), new Side(spot, false)))
+        .flatMap(
+            spot ->
+                java.util.stream.Stream.of(
+                    new CutPlaceSide(spot, true), new CutPlaceSide(spot, false)))
         .toList();
   }
 
-  private List<PlacedLog> ways(Log log, Side side) {
+  private List<PlacedLog> ways(Log log, CutPlaceSide side) {
     return ways.computeIfAbsent(side, each -> new HashMap<>())
         .computeIfAbsent(log.tag(), tag -> serving.apply(log, side));
   }
 
   /** Returns whether there is a log of its own for every side. */
-  private boolean fills(List<Side> sides, List<Log> free) {
-    Map<Log, Side> taken = new HashMap<>();
+  private boolean fills(List<CutPlaceSide> sides, List<Log> free) {
+    Map<Log, CutPlaceSide> taken = new HashMap<>();
     return sides.stream().allMatch(side -> takes(side, free, taken, new HashSet<>()));
   }
 
-  private boolean takes(Side side, List<Log> free, Map<Log, Side> taken, Set<Log> seen) {
+  private boolean takes(
+      CutPlaceSide side, List<Log> free, Map<Log, CutPlaceSide> taken, Set<Log> seen) {
     for (Log log : free) {
       if (!ways(log, side).isEmpty() && seen.add(log)) {
-        Side other = taken.get(log);
+        CutPlaceSide other = taken.get(log);
         if (other == null || takes(other, free, taken, seen)) {
           taken.put(log, side);
           return true;
@@ -80,10 +84,10 @@ final class PairSearch {
   }
 
   /** Gives each side the log nearest to its round in size, the longest sides first. */
-  private void deal(List<Spot> spots, Map<Spot, FilledPlace> start, List<Log> free) {
+  private void deal(List<CutPlace> spots, Map<CutPlace, FilledPlace> start, List<Log> free) {
     List<Log> left = new ArrayList<>(free);
-    List<Side> open = new ArrayList<>();
-    for (Side side : sides(spots)) {
+    List<CutPlaceSide> open = new ArrayList<>();
+    for (CutPlaceSide side : sides(spots)) {
       if (start.containsKey(side.spot())) {
         give(side, start.get(side.spot()).logs().get(side.left() ? 0 : 1), left);
       } else {
@@ -95,9 +99,9 @@ final class PairSearch {
       left = new ArrayList<>(free);
       open = new ArrayList<>(sides(spots));
     }
-    open.sort(Comparator.comparing(Side::length).reversed());
+    open.sort(Comparator.comparing(CutPlaceSide::length).reversed());
     while (!open.isEmpty()) {
-      Side side = open.remove(0);
+      CutPlaceSide side = open.remove(0);
       for (PlacedLog half : nearest(side, left)) {
         List<Log> rest = new ArrayList<>(left);
         rest.remove(half.piece().log());
@@ -110,12 +114,12 @@ final class PairSearch {
     spots.forEach(this::lay);
   }
 
-  private void give(Side side, PlacedLog half, List<Log> left) {
+  private void give(CutPlaceSide side, PlacedLog half, List<Log> left) {
     chosen.put(side, half);
     left.remove(half.piece().log());
   }
 
-  private List<PlacedLog> nearest(Side side, List<Log> logs) {
+  private List<PlacedLog> nearest(CutPlaceSide side, List<Log> logs) {
     Length size = gaps.course(side.spot().round()).notch().size();
     return logs.stream()
         .flatMap(log -> ways(log, side).stream().limit(1))
@@ -130,20 +134,20 @@ final class PairSearch {
   private boolean sweep(List<Log> free) {
     double before = gaps.cost();
     double now = before;
-    for (Side side : List.copyOf(chosen.keySet())) {
+    for (CutPlaceSide side : List.copyOf(chosen.keySet())) {
       for (Log log : free) {
         now = tried(side, log, now);
       }
     }
-    for (Spot spot : chosen.keySet().stream().map(Side::spot).distinct().toList()) {
+    for (CutPlace spot : chosen.keySet().stream().map(CutPlaceSide::spot).distinct().toList()) {
       now = triedBoth(spot, free, now);
     }
     return now < before - WORTH;
   }
 
   /** Puts a log at a side where that is better, changing places with the one that stands there. */
-  private double tried(Side side, Log log, double now) {
-    Side other = sideOf(log);
+  private double tried(CutPlaceSide side, Log log, double now) {
+    CutPlaceSide other = sideOf(log);
     PlacedLog own = chosen.get(side);
     boolean apart = other != null && !other.equals(side);
     List<PlacedLog> back = apart ? ways(own.piece().log(), other) : List.of();
@@ -157,9 +161,9 @@ final class PairSearch {
   }
 
   /** Puts two logs at a spot at once where that is better, of those that lie there or nowhere. */
-  private double triedBoth(Spot spot, List<Log> free, double now) {
-    Side left = new Side(spot, true);
-    Side right = new Side(spot, false);
+  private double triedBoth(CutPlace spot, List<Log> free, double now) {
+    CutPlaceSide left = new CutPlaceSide(spot, true);
+    CutPlaceSide right = new CutPlaceSide(spot, false);
     List<Log> own =
         free.stream()
             .filter(log -> sideOf(log) == null || sideOf(log).spot().equals(spot))
@@ -184,7 +188,7 @@ final class PairSearch {
   private record Both(PlacedLog one, PlacedLog other) {}
 
   /** Leaves at two sides what is best of what lies there and of other ways. */
-  private double tried(Side one, Side other, List<Both> ways, double now) {
+  private double tried(CutPlaceSide one, CutPlaceSide other, List<Both> ways, double now) {
     double best = now;
     Both kept = new Both(chosen.get(one), chosen.get(other));
     for (Both way : ways) {
@@ -199,13 +203,13 @@ final class PairSearch {
     return best;
   }
 
-  private void put(Side one, Side other, Both both) {
+  private void put(CutPlaceSide one, CutPlaceSide other, Both both) {
     put(one, both.one);
     put(other, both.other);
   }
 
   /** Returns simple ways of the logs nearest to a round in size. */
-  private List<PlacedLog> near(Side side, List<Log> logs) {
+  private List<PlacedLog> near(CutPlaceSide side, List<Log> logs) {
     return nearest(side, logs).stream()
         .limit(NEAR)
         .flatMap(half -> simple(ways(half.piece().log(), side)).stream())
@@ -217,7 +221,7 @@ final class PairSearch {
     return ways.stream().limit(2).toList();
   }
 
-  private Side sideOf(Log log) {
+  private CutPlaceSide sideOf(Log log) {
     return chosen.entrySet().stream()
         .filter(each -> each.getValue().piece().log().equals(log))
         .map(Map.Entry::getKey)
@@ -225,17 +229,18 @@ final class PairSearch {
         .orElse(null);
   }
 
-  private void put(Side side, PlacedLog half) {
+  private void put(CutPlaceSide side, PlacedLog half) {
     if (chosen.put(side, half) != half) {
       lay(side.spot());
     }
   }
 
-  private FilledPlace pair(Spot spot) {
-    return FilledPlace.of(job, chosen.get(new Side(spot, true)), chosen.get(new Side(spot, false)));
+  private FilledPlace pair(CutPlace spot) {
+    return FilledPlace.of(
+        job, chosen.get(new CutPlaceSide(spot, true)), chosen.get(new CutPlaceSide(spot, false)));
   }
 
-  private void lay(Spot spot) {
+  private void lay(CutPlace spot) {
     gaps.put(pair(spot));
   }
 }

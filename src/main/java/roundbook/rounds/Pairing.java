@@ -41,7 +41,7 @@ final class Pairing {
   private final boolean isShort;
   private final Map<Place, FilledPlace> given = new LinkedHashMap<>();
   private final List<Log> free;
-  private final Map<Place, Spot> spots;
+  private final Map<Place, CutPlace> spots;
   private final List<Course> courses;
 
   /**
@@ -61,7 +61,7 @@ final class Pairing {
    * @param left length of the piece at the left, seen from outside
    * @param right length of the piece at the right
    */
-  record Spot(Wall wall, int round, Length left, Length right) {
+  record CutPlace(Wall wall, int round, Length left, Length right) {
     Place place() {
       return new Place(round, wall.name());
     }
@@ -76,7 +76,7 @@ final class Pairing {
   }
 
   /** One side of a spot. */
-  record Side(Spot spot, boolean left) {
+  record CutPlaceSide(CutPlace spot, boolean left) {
     Length length() {
       return left ? spot.left : spot.right;
     }
@@ -104,26 +104,26 @@ final class Pairing {
   }
 
   /** Returns the places that openings with short logs cut through, by round, then wall. */
-  static Map<Place, Spot> spots(Job job, Stack stack) {
-    List<Spot> found = new ArrayList<>();
+  static Map<Place, CutPlace> spots(Job job, Stack stack) {
+    List<CutPlace> found = new ArrayList<>();
     for (OpeningCut opening : OpeningCut.of(job, stack)) {
       if (opening.opening().shortLogs()) {
         opening.of(CutExtent.THROUGH).forEach(cut -> spot(cut).ifPresent(found::add));
       }
     }
     List<Wall> walls = job.building().walls();
-    found.sort(Comparator.comparingInt(Spot::round).thenComparing(s -> walls.indexOf(s.wall)));
-    Map<Place, Spot> spots = new LinkedHashMap<>();
+    found.sort(Comparator.comparingInt(CutPlace::round).thenComparing(s -> walls.indexOf(s.wall)));
+    Map<Place, CutPlace> spots = new LinkedHashMap<>();
     found.forEach(spot -> spots.put(spot.place(), spot));
     return spots;
   }
 
-  private static Optional<Spot> spot(LogCut cut) {
+  private static Optional<CutPlace> spot(LogCut cut) {
     return cut.sides()
         .filter(sides -> !sides.tooShort() && sides.atCorners())
         .map(
             sides ->
-                new Spot(
+                new CutPlace(
                     cut.log().wall(),
                     cut.log().round(),
                     sides.left().length(),
@@ -207,9 +207,9 @@ final class Pairing {
             fixed.add(pair);
           }
         });
-    List<Spot> open = new ArrayList<>(spots.values());
+    List<CutPlace> open = new ArrayList<>(spots.values());
     open.removeIf(spot -> fixed.stream().anyMatch(pair -> pair.place().equals(spot.place())));
-    Map<Spot, FilledPlace> start = new HashMap<>();
+    Map<CutPlace, FilledPlace> start = new HashMap<>();
     open.stream()
         .filter(spot -> given.containsKey(spot.place()))
         .forEach(spot -> start.put(spot, given.get(spot.place())));
@@ -231,7 +231,7 @@ final class Pairing {
   }
 
   /** Returns the ways in which a log may lie at a side of an opening. */
-  private List<PlacedLog> ways(Log log, Side side) {
+  private List<PlacedLog> ways(Log log, CutPlaceSide side) {
     Wall wall = side.spot.wall;
     boolean tooLong = isShort ? fit.isWallLog(log) : !log.length().isLessThan(fit.least(wall));
     boolean elsewhere =

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.Job;
 import roundbook.job.Opening;
+import roundbook.rounds.Pairing.CutPlace;
 import roundbook.stack.FilledPlace;
 import roundbook.stack.Joint;
 import roundbook.stack.Stack;
@@ -121,7 +122,7 @@ final class ShortPairs {
 
   /** Returns the places of pairs that no opening cuts through just so by the choice's heights. */
   private Set<Place> unwanted(Choice choice) {
-    Map<Place, Pairing.Spot> spots = Pairing.spots(job, stack(choice));
+    Map<Place, CutPlace> spots = Pairing.spots(job, stack(choice));
     return open(choice).stream()
         .filter(pair -> !spots.containsKey(pair.place()) || !spots.get(pair.place()).takes(pair))
         .map(FilledPlace::place)

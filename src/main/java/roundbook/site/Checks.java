@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Measures;
 import roundbook.job.AsBuilt.Place;
+import roundbook.job.AsBuilt.PlacePart;
 import roundbook.job.BuildRules;
 import roundbook.job.Job;
 import roundbook.job.Log;
@@ -168,8 +169,8 @@ final class Checks {
   }
 
   private Length trimmed(SiteReport report, Place place) {
-    if (place.side() != AsBuilt.Side.WHOLE) {
-      int at = place.side() == AsBuilt.Side.LEFT ? 0 : 1;
+    if (place.side() != PlacePart.WHOLE) {
+      int at = place.side() == PlacePart.LEFT ? 0 : 1;
       return report.plan().get(place.whole()).logs().get(at).beside().orElseThrow().trimmed();
     }
     Wall wall = job.building().wall(place.wall()).orElseThrow();

@@ -11,7 +11,7 @@ import roundbook.job.AsBuilt.Corner;
 import roundbook.job.AsBuilt.Held;
 import roundbook.job.AsBuilt.Measures;
 import roundbook.job.AsBuilt.Place;
-import roundbook.job.AsBuilt.Side;
+import roundbook.job.AsBuilt.PlacePart;
 import roundbook.job.BuildRules;
 import roundbook.job.Job;
 import roundbook.job.Log;
@@ -129,7 +129,7 @@ public record SiteReport(
   public Map<Place, String> stands(Place place) {
     Map<Place, String> logs = new TreeMap<>();
     for (Place each : parts(place)) {
-      String planned = plan.get(place).tags().get(each.side() == Side.RIGHT ? 1 : 0);
+      String planned = plan.get(place).tags().get(each.side() == PlacePart.RIGHT ? 1 : 0);
       logs.put(each, typed.used().getOrDefault(each, planned));
     }
     return logs;

@@ -14,6 +14,7 @@ import roundbook.job.AsBuilt.CutSize;
 import roundbook.job.AsBuilt.Held;
 import roundbook.job.AsBuilt.Measures;
 import roundbook.job.AsBuilt.Place;
+import roundbook.job.AsBuilt.PlacePart;
 import roundbook.job.Building;
 import roundbook.job.Wall;
 import roundbook.page.CellNames;
@@ -99,7 +100,7 @@ final class TypedFields {
   private void put(Map<Place, Measures> all, Place place) {
     int round = place.round();
     String name = place.named();
-    boolean whole = place.side() == AsBuilt.Side.WHOLE;
+    boolean whole = place.side() == PlacePart.WHOLE;
     Measures measures =
         new Measures(
             fields.length(CellNames.measuredButt(round, name)),

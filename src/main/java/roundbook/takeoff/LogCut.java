@@ -19,7 +19,7 @@ import roundbook.units.Length;
  * @param sides the two pieces that stay, when it is cut through
  */
 public record LogCut(
-    FilledPlace log, CutExtent kind, Length height, Length depth, Optional<Sides> sides) {
+    FilledPlace log, CutExtent kind, Length height, Length depth, Optional<RemainingPieces> sides) {
   /** How far a log is cut. */
   public enum CutExtent {
     /** Not at all. */
@@ -40,7 +40,7 @@ public record LogCut(
    * @param left the piece at the left, seen from outside
    * @param right the piece at the right
    */
-  public record Sides(Side left, Side right) {
+  public record RemainingPieces(RemainingPiece left, RemainingPiece right) {
     /** Returns whether a piece is too short. */
     public boolean tooShort() {
       return left.tooShort() || right.tooShort();
@@ -60,7 +60,7 @@ public record LogCut(
    * @param least least length: the neck and what the rules ask for past it
    * @param atCorner whether it reaches to a corner
    */
-  public record Side(Length length, Length least, boolean atCorner) {
+  public record RemainingPiece(Length length, Length least, boolean atCorner) {
     /** Returns whether it is too short to hold its neck. */
     public boolean tooShort() {
       return length.isLessThan(least);

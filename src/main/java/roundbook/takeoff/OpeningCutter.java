@@ -11,8 +11,8 @@ import roundbook.job.Wall;
 import roundbook.stack.FilledPlace;
 import roundbook.stack.Stack;
 import roundbook.takeoff.LogCut.CutExtent;
-import roundbook.takeoff.LogCut.Side;
-import roundbook.takeoff.LogCut.Sides;
+import roundbook.takeoff.LogCut.RemainingPiece;
+import roundbook.takeoff.LogCut.RemainingPieces;
 import roundbook.units.Length;
 
 /** Cuts the logs of the walls for the openings. */
@@ -66,7 +66,7 @@ final class OpeningCutter {
   private LogCut cut(Opening opening, FilledPlace log) {
     Length depth = depth(opening, log);
     CutExtent kind = kind(opening, log);
-    Optional<Sides> sides =
+    Optional<RemainingPieces> sides =
         kind == CutExtent.THROUGH ? Optional.of(sides(opening, log)) : Optional.empty();
     Length height = top(log, opening).minus(bottom(log, opening));
     return new LogCut(log, kind, height, kind == CutExtent.UNTOUCHED ? Length.ZERO : depth, sides);
@@ -105,7 +105,7 @@ final class OpeningCutter {
     return Along.thickest(log, from, from.plus(opening.width()));
   }
 
-  private Sides sides(Opening opening, FilledPlace log) {
+  private RemainingPieces sides(Opening opening, FilledPlace log) {
     Wall wall = log.wall();
     List<Opening> others =
         job.openings().stream()
@@ -120,26 +120,26 @@ final class OpeningCutter {
     Optional<Length> after =
         others.stream().map(Opening::left).filter(x -> !x.isLessThan(far)).min(NATURAL);
     Length end = wall.outside().minus(far);
-    Side left =
+    RemainingPiece left =
         before.map(x -> between(near.minus(x))).orElse(side(near, job.building().after(wall)));
-    Side right =
+    RemainingPiece right =
         after.map(x -> between(x.minus(far))).orElse(side(end, job.building().before(wall)));
-    return new Sides(left, right);
+    return new RemainingPieces(left, right);
   }
 
   private static Length right(Opening opening) {
     return opening.left().plus(opening.width());
   }
 
-  private Side between(Length length) {
-    return new Side(length, job.rules().length(Setting.PIECE_LEAST), false);
+  private RemainingPiece between(Length length) {
+    return new RemainingPiece(length, job.rules().length(Setting.PIECE_LEAST), false);
   }
 
-  private Side side(Length toCorner, Wall crossing) {
+  private RemainingPiece side(Length toCorner, Wall crossing) {
     Length overhang = job.rules().overhang();
     Length neck = crossing.thickness().plus(overhang);
     Length least = neck.plus(job.rules().length(Setting.PIECE_LEAST));
-    return new Side(toCorner.plus(overhang), least, true);
+    return new RemainingPiece(toCorner.plus(overhang), least, true);
   }
 
   private boolean fits(Opening opening, Wall wall) {

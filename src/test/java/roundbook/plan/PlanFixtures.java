@@ -25,6 +25,7 @@ import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
 import roundbook.takeoff.LogCut;
 import roundbook.takeoff.LogCut.CutExtent;
+import roundbook.takeoff.LogCut.RemainingPieces;
 import roundbook.takeoff.OpeningCut;
 import roundbook.units.Length;
 import roundbook.units.LengthUnit;
@@ -133,7 +134,7 @@ public final class PlanFixtures {
     FilledPlace freed = cut.log();
     int last = job.logs().size() - 1;
     Length allowance = job.rules().length(Setting.SQUARING_ALLOWANCE);
-    LogCut.Sides sides = cut.sides().orElseThrow();
+    RemainingPieces sides = cut.sides().orElseThrow();
     Length left = sides.left().length();
     Length right = sides.right().length();
     FilledPlace placed =

@@ -18,8 +18,8 @@ import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.job.Wall;
 import roundbook.plan.Jobs;
-import roundbook.rounds.Pairing.Side;
-import roundbook.rounds.Pairing.Spot;
+import roundbook.rounds.Pairing.CutPlace;
+import roundbook.rounds.Pairing.CutPlaceSide;
 import roundbook.stack.Course;
 import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;
@@ -33,8 +33,8 @@ class PairSearchTest {
       List.of(List.of(), List.of(), List.of(Length.ofInches(103), Length.ofInches(139)), List.of());
   private static final List<Course> COURSES = TwoRounds.choice(JOB).courses();
 
-  private static Spot spot(int round) {
-    return new Spot(SOUTH, round, Length.ofInches(103), Length.ofInches(107));
+  private static CutPlace spot(int round) {
+    return new CutPlace(SOUTH, round, Length.ofInches(103), Length.ofInches(107));
   }
 
   private static List<Log> free(long seed, int count) {
@@ -53,17 +53,17 @@ class PairSearchTest {
     return logs;
   }
 
-  private static List<PlacedLog> ways(Log log, Side side) {
+  private static List<PlacedLog> ways(Log log, CutPlaceSide side) {
     return new Fit(JOB).beside(log, SOUTH, side.spot().round(), side.left(), side.length());
   }
 
-  private static double cost(Map<Spot, FilledPlace> pairs) {
+  private static double cost(Map<CutPlace, FilledPlace> pairs) {
     PairGaps gaps = new PairGaps(JOB, COURSES, JAMBS);
     pairs.values().forEach(gaps::put);
     return gaps.cost();
   }
 
-  private static List<FilledPlace> best(List<Spot> spots, List<Log> free) {
+  private static List<FilledPlace> best(List<CutPlace> spots, List<Log> free) {
     PairGaps gaps = new PairGaps(JOB, COURSES, JAMBS);
     return new PairSearch(JOB, gaps, PairSearchTest::ways).best(spots, Map.of(), free);
   }
@@ -109,13 +109,13 @@ class PairSearchTest {
     return Jobs.log(tag, own, roundbook.job.DiameterProfile.of(own, mid, mid, mid));
   }
 
-  private static double leastOf(Spot spot, List<Log> free) {
+  private static double leastOf(CutPlace spot, List<Log> free) {
     double least = Double.MAX_VALUE;
     for (Log left : free) {
       for (Log right : free) {
         if (left != right) {
-          for (PlacedLog one : ways(left, new Side(spot, true))) {
-            for (PlacedLog other : ways(right, new Side(spot, false))) {
+          for (PlacedLog one : ways(left, new CutPlaceSide(spot, true))) {
+            for (PlacedLog other : ways(right, new CutPlaceSide(spot, false))) {
               least = Math.min(least, cost(Map.of(spot, pair(one, other))));
             }
           }
@@ -129,9 +129,9 @@ class PairSearchTest {
   @ValueSource(longs = {11, 12, 13})
   void noOtherLogOrWayAtOneSideIsBetter(long seed) {
     List<Log> free = free(seed, 7);
-    List<Spot> spots = List.of(spot(1), spot(2));
+    List<CutPlace> spots = List.of(spot(1), spot(2));
     List<FilledPlace> found = best(spots, free);
-    Map<Spot, FilledPlace> pairs = new HashMap<>();
+    Map<CutPlace, FilledPlace> pairs = new HashMap<>();
     List<Log> used = new ArrayList<>();
     for (int i = 0; i < 2; i++) {
       pairs.put(spots.get(i), found.get(i));
@@ -139,7 +139,7 @@ class PairSearchTest {
     }
     assertEquals(4, used.stream().distinct().count());
     double least = cost(pairs);
-    for (Spot spot : spots) {
+    for (CutPlace spot : spots) {
       FilledPlace own = pairs.get(spot);
       for (Log log : free) {
         boolean here = logs(own).anyMatch(log::equals);
@@ -149,8 +149,8 @@ class PairSearchTest {
         for (boolean left : new boolean[] {true, false}) {
           PlacedLog stays = own.logs().get(left ? 1 : 0);
           if (!stays.piece().log().equals(log)) {
-            for (PlacedLog half : ways(log, new Side(spot, left))) {
-              Map<Spot, FilledPlace> other = new HashMap<>(pairs);
+            for (PlacedLog half : ways(log, new CutPlaceSide(spot, left))) {
+              Map<CutPlace, FilledPlace> other = new HashMap<>(pairs);
               other.put(spot, left ? pair(half, stays) : pair(stays, half));
               assertTrue(cost(other) > least - 1e-9, log.tag() + " " + half);
             }
@@ -165,22 +165,22 @@ class PairSearchTest {
   @ValueSource(longs = {21, 22, 23})
   void noTwoLogsAreBetterExchanged(long seed) {
     List<Log> free = free(seed, 4);
-    List<Spot> spots = List.of(spot(1), spot(2));
+    List<CutPlace> spots = List.of(spot(1), spot(2));
     List<FilledPlace> found = best(spots, free);
     assertEquals(2, found.size());
-    Map<Side, PlacedLog> sides = new HashMap<>();
+    Map<CutPlaceSide, PlacedLog> sides = new HashMap<>();
     for (int i = 0; i < 2; i++) {
-      sides.put(new Side(spots.get(i), true), found.get(i).logs().get(0));
-      sides.put(new Side(spots.get(i), false), found.get(i).logs().get(1));
+      sides.put(new CutPlaceSide(spots.get(i), true), found.get(i).logs().get(0));
+      sides.put(new CutPlaceSide(spots.get(i), false), found.get(i).logs().get(1));
     }
     double least = cost(pairs(spots, sides));
-    for (Side one : sides.keySet()) {
-      for (Side other : sides.keySet()) {
+    for (CutPlaceSide one : sides.keySet()) {
+      for (CutPlaceSide other : sides.keySet()) {
         if (!one.equals(other)) {
           for (PlacedLog here : ways(sides.get(other).piece().log(), one)) {
             for (PlacedLog back :
                 ways(sides.get(one).piece().log(), other).stream().limit(2).toList()) {
-              Map<Side, PlacedLog> tried = new HashMap<>(sides);
+              Map<CutPlaceSide, PlacedLog> tried = new HashMap<>(sides);
               tried.put(one, here);
               tried.put(other, back);
               assertFalse(cost(pairs(spots, tried)) < least - 1e-9, one + " with " + other);
@@ -191,10 +191,13 @@ class PairSearchTest {
     }
   }
 
-  private static Map<Spot, FilledPlace> pairs(List<Spot> spots, Map<Side, PlacedLog> sides) {
-    Map<Spot, FilledPlace> pairs = new HashMap<>();
-    for (Spot spot : spots) {
-      pairs.put(spot, pair(sides.get(new Side(spot, true)), sides.get(new Side(spot, false))));
+  private static Map<CutPlace, FilledPlace> pairs(
+      List<CutPlace> spots, Map<CutPlaceSide, PlacedLog> sides) {
+    Map<CutPlace, FilledPlace> pairs = new HashMap<>();
+    for (CutPlace spot : spots) {
+      pairs.put(
+          spot,
+          pair(sides.get(new CutPlaceSide(spot, true)), sides.get(new CutPlaceSide(spot, false))));
     }
     return pairs;
   }

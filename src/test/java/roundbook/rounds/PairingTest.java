@@ -24,7 +24,7 @@ import roundbook.job.Log;
 import roundbook.job.Pin;
 import roundbook.plan.Jobs;
 import roundbook.problem.CellRef;
-import roundbook.rounds.Pairing.Spot;
+import roundbook.rounds.Pairing.CutPlace;
 import roundbook.stack.Course;
 import roundbook.stack.FilledPlace;
 import roundbook.units.Length;
@@ -45,9 +45,9 @@ class PairingTest {
   @Test
   void theDoorCutsThroughTwoPlaces() {
     Choice choice = TwoRounds.choice(FOUR);
-    Map<Place, Spot> spots = Pairing.spots(FOUR, TwoRounds.stack(FOUR, choice));
+    Map<Place, CutPlace> spots = Pairing.spots(FOUR, TwoRounds.stack(FOUR, choice));
     assertEquals(List.of(SOUTH_1, SOUTH_2), List.copyOf(spots.keySet()));
-    for (Spot spot : spots.values()) {
+    for (CutPlace spot : spots.values()) {
       assertEquals(Length.ofInches(103), spot.left());
       assertEquals(Length.ofInches(107), spot.right());
     }

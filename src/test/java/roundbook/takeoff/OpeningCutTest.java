@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import roundbook.job.Setting;
 import roundbook.takeoff.LogCut.CutExtent;
+import roundbook.takeoff.LogCut.RemainingPieces;
 
 /**
  * What openings do to the logs of a wall, worked out by hand.
@@ -57,7 +58,7 @@ class OpeningCutTest {
   void piecesAndOpeningAddUpToTheTrimmedLength() {
     OpeningCut door = only(Cabins.ofRounds(EIGHT).opening("S", 48, 36, 0, 82));
     for (LogCut cut : door.of(CutExtent.THROUGH)) {
-      LogCut.Sides sides = cut.sides().orElseThrow();
+      RemainingPieces sides = cut.sides().orElseThrow();
       assertEquals(51, sides.left().length().inches());
       assertEquals(240 - 84 + 3, sides.right().length().inches());
       assertEquals(246, sides.left().length().plus(sides.right().length()).inches() + 36);
@@ -80,7 +81,7 @@ class OpeningCutTest {
                 .opening("S", 60, 36, -4.25, 77.75));
     assertEquals("through through through through through from_below", kinds(door));
     assertEquals("1.375", depths(door).get(5));
-    LogCut.Sides sides = door.cuts().get(0).sides().orElseThrow();
+    RemainingPieces sides = door.cuts().get(0).sides().orElseThrow();
     assertEquals(62, sides.left().length().inches());
     assertEquals(98 + 48, sides.right().length().inches());
   }
@@ -117,8 +118,8 @@ class OpeningCutTest {
   void twoOpeningsLeaveAPieceBetweenThem() {
     Takeoff takeoff =
         Cabins.ofRounds(EIGHT).opening("S", 30, 36, 0, 60).opening("S", 96, 40, 0, 60).takeoff();
-    LogCut.Sides first = takeoff.openings().get(0).cuts().get(1).sides().orElseThrow();
-    LogCut.Sides second = takeoff.openings().get(1).cuts().get(1).sides().orElseThrow();
+    RemainingPieces first = takeoff.openings().get(0).cuts().get(1).sides().orElseThrow();
+    RemainingPieces second = takeoff.openings().get(1).cuts().get(1).sides().orElseThrow();
     assertEquals(30, first.right().length().inches());
     assertEquals(30, second.left().length().inches());
     assertFalse(first.right().atCorner());

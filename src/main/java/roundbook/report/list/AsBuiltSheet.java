@@ -7,6 +7,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Measures;
+import roundbook.job.AsBuilt.PlacePart;
 import roundbook.job.Setting;
 import roundbook.page.Cell;
 import roundbook.page.Cell.Format;
@@ -134,7 +135,7 @@ final class AsBuiltSheet {
     String wall = spot.place().named();
     Measures typed = built.measures(spot.place());
     Measures marks = built.measures(spot.place().whole());
-    boolean right = spot.place().side() == AsBuilt.Side.RIGHT;
+    boolean right = spot.place().side() == PlacePart.RIGHT;
     Length tally = TallyBias.talliedMid(context.plan().job(), spot.placed());
     List<Cell> row = new ArrayList<>();
     row.add(cells.count(round));

@@ -16,6 +16,8 @@ import roundbook.report.frame.ListSheet;
 import roundbook.report.frame.Tab;
 import roundbook.takeoff.LogCut;
 import roundbook.takeoff.LogCut.CutExtent;
+import roundbook.takeoff.LogCut.RemainingPiece;
+import roundbook.takeoff.LogCut.RemainingPieces;
 import roundbook.takeoff.OpeningCut;
 import roundbook.takeoff.Takeoff;
 
@@ -83,7 +85,7 @@ final class OpeningsSheet {
   }
 
   private List<Cell> cut(OpeningCut opening, LogCut cut) {
-    Optional<LogCut.Sides> sides = cut.sides();
+    Optional<RemainingPieces> sides = cut.sides();
     boolean header = opening.header().filter(cut.log()::equals).isPresent();
     return List.of(
         cells.text(named(opening)),
@@ -96,7 +98,7 @@ final class OpeningsSheet {
         header ? cells.word("openings.is_header") : cells.text(""));
   }
 
-  private Cell side(LogCut.Side side) {
+  private Cell side(RemainingPiece side) {
     String tape = cells.formats().feetInches(side.length());
     return side.tooShort()
         ? Cell.text("▲ " + tape).role(Role.FLAG)

@@ -19,7 +19,7 @@ import roundbook.report.live.Live;
 import roundbook.report.live.LiveMath;
 import roundbook.report.mark.LowerMarks;
 import roundbook.report.mark.PieceCells;
-import roundbook.report.mark.PieceCells.Spot;
+import roundbook.report.mark.PieceCells.LiveLength;
 import roundbook.report.mark.ShortRows;
 import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;
@@ -156,7 +156,7 @@ final class TagsSheet {
   private static Cell ends(Live live, LowerMarks marks) {
     String[] around = live.text("tags.lower.ends", HOLE, HOLE, HOLE).split(HOLE, -1);
     String space = LiveMath.literal(" ");
-    Spot[] spots = {
+    LiveLength[] spots = {
       marks.shoulder(true), marks.shoulder(false), marks.cornerLine(true), marks.cornerLine(false)
     };
     String formula =
@@ -179,7 +179,7 @@ final class TagsSheet {
   }
 
   private static Cell chart(PieceCells live, Optional<ShortRows> beside) {
-    List<Spot> corner =
+    List<LiveLength> corner =
         beside.map(row -> List.of(live.lowerCorner(row.half()))).orElseGet(live::lowerCorner);
     return corner.size() == 1
         ? live.text("tags.lower", live.lower(), corner.get(0))

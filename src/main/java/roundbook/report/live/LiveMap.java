@@ -3,6 +3,7 @@ package roundbook.report.live;
 import java.util.List;
 import java.util.stream.Collectors;
 import roundbook.job.AsBuilt;
+import roundbook.job.AsBuilt.PlacePart;
 import roundbook.job.Building;
 import roundbook.job.Wall;
 import roundbook.page.Area;
@@ -298,7 +299,7 @@ public record LiveMap(String sheet, Plan plan) {
 
   /** Returns where a value of a log stands, by its place or its side of an opening. */
   public String at(AsBuilt.Place place, PieceColumn column) {
-    if (place.side() == AsBuilt.Side.WHOLE) {
+    if (place.side() == PlacePart.WHOLE) {
       return piece(place.round(), building().wall(place.wall()).orElseThrow(), column);
     }
     List<AsBuilt.Place> places = halves().stream().map(PiecePlan.Half::place).toList();

@@ -3,6 +3,7 @@ package roundbook.report.live;
 import java.util.EnumSet;
 import java.util.Set;
 import roundbook.job.AsBuilt;
+import roundbook.job.AsBuilt.PlacePart;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
@@ -278,7 +279,7 @@ final class LivePieces {
     /** Returns what falls off the tip. */
     private String fallsOff() {
       String source = at(PieceColumn.SOURCE);
-      boolean whole = spot.place().side() == AsBuilt.Side.WHOLE;
+      boolean whole = spot.place().side() == PlacePart.WHOLE;
       String trimmed =
           whole ? map.wall(wall, WallColumn.TRIMMED) : live.number(piece.trimmed()) + "";
       String rest = trimmed + "-" + map.rule(RuleLine.SQUARING);

@@ -11,7 +11,7 @@ import roundbook.report.live.LiveMap.CornerColumn;
 import roundbook.report.live.LiveMap.RoundColumn;
 import roundbook.report.live.LiveMap.WallColumn;
 import roundbook.report.live.LiveMath;
-import roundbook.report.mark.PieceCells.Spot;
+import roundbook.report.mark.PieceCells.LiveLength;
 import roundbook.stack.FilledPlace;
 import roundbook.units.Length;
 
@@ -27,20 +27,20 @@ public record LowerMarks(Live live, PiecePlan piece) {
   private static final String TIP = "○ ";
 
   /** Returns the lower mark at the shoulder of the butt or the tip. */
-  public Spot shoulder(boolean butt) {
+  public LiveLength shoulder(boolean butt) {
     Length chart = notch().lower();
-    return new Spot(
+    return new LiveLength(
         "(" + live.map().round(round(), RoundColumn.LOWER) + "+" + changed(butt) + ")",
         chart.plus(change(butt)));
   }
 
   /** Returns the lower mark at the corner line of the butt or the tip. */
-  public Spot cornerLine(boolean butt) {
+  public LiveLength cornerLine(boolean butt) {
     Building building = live.map().building();
     Wall crossing =
         butt ? piece.placed().crossingAtButt(building) : piece.placed().crossingAtTip(building);
     String drop = live.map().wall(crossing, WallColumn.DROP);
-    return new Spot(
+    return new LiveLength(
         "(" + shoulder(butt).formula() + "+" + drop + ")",
         notch().lowerCorner(crossing.thickness()).plus(change(butt)));
   }
@@ -58,7 +58,7 @@ public record LowerMarks(Live live, PiecePlan piece) {
   }
 
   /** Returns the formula of a mark as text: one, or butt then tip where they differ. */
-  public String both(Spot butt, Spot tip, String between) {
+  public String both(LiveLength butt, LiveLength tip, String between) {
     String same = "ROUND(" + butt.formula() + "-" + tip.formula() + ",6)=0";
     String one = live.math().mark(butt.formula());
     String other = live.math().mark(tip.formula());
@@ -70,7 +70,7 @@ public record LowerMarks(Live live, PiecePlan piece) {
   }
 
   /** Returns the same as it is planned. */
-  public String bothNow(Spot butt, Spot tip, String between) {
+  public String bothNow(LiveLength butt, LiveLength tip, String between) {
     String one = live.math().markNow(butt.now());
     String other = live.math().markNow(tip.now());
     return butt.now().equals(tip.now()) ? one : BUTT + one + between + TIP + other;

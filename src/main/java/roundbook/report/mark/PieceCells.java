@@ -2,7 +2,7 @@ package roundbook.report.mark;
 
 import java.util.List;
 import java.util.stream.Stream;
-import roundbook.job.AsBuilt.Side;
+import roundbook.job.AsBuilt.PlacePart;
 import roundbook.job.Building;
 import roundbook.job.Wall;
 import roundbook.notch.Notch;
@@ -40,11 +40,11 @@ public record PieceCells(Live live, PiecePlan piece, LiveSpot spot) {
    * @param formula where it comes from
    * @param now what it is now
    */
-  public record Spot(String formula, Length now) {}
+  public record LiveLength(String formula, Length now) {}
 
   /** Returns the log's tag, or that of the log used instead. */
   public Cell tag(Role role) {
-    boolean whole = spot.place().side() == Side.WHOLE;
+    boolean whole = spot.place().side() == PlacePart.WHOLE;
     String tag = whole ? piece.placed().tags() : spot.piece().log().tag();
     return Cell.formula(at(PieceColumn.TAG), tag).role(role).align(Cell.Align.CENTRE);
   }
@@ -68,47 +68,47 @@ public record PieceCells(Live live, PiecePlan piece, LiveSpot spot) {
   }
 
   /** Returns the diameter at the trimmed butt end. */
-  public Spot butt() {
-    return new Spot(at(PieceColumn.BUTT), spot.piece().butt());
+  public LiveLength butt() {
+    return new LiveLength(at(PieceColumn.BUTT), spot.piece().butt());
   }
 
   /** Returns the diameter at the middle. */
-  public Spot mid() {
-    return new Spot(at(PieceColumn.MID), spot.piece().mid());
+  public LiveLength mid() {
+    return new LiveLength(at(PieceColumn.MID), spot.piece().mid());
   }
 
   /** Returns the diameter at the trimmed tip end. */
-  public Spot tip() {
-    return new Spot(at(PieceColumn.TIP), spot.piece().tip());
+  public LiveLength tip() {
+    return new LiveLength(at(PieceColumn.TIP), spot.piece().tip());
   }
 
   /** Returns what is hewn off each side where the log is so thick: {@code (d − T) / 2}. */
-  public Spot slab(Spot diameter) {
+  public LiveLength slab(LiveLength diameter) {
     Length thickness = piece.placed().wall().thickness();
     Length rest = diameter.now().minus(thickness).dividedBy(2).most(Length.ZERO);
     String wall = live.map().wall(piece.placed().wall(), WallColumn.THICKNESS);
-    return new Spot("MAX(0,(" + diameter.formula() + "-" + wall + ")/2)", rest);
+    return new LiveLength("MAX(0,(" + diameter.formula() + "-" + wall + ")/2)", rest);
   }
 
   /** Returns the upper mark on the inside face. */
-  public Spot upperInside() {
-    return new Spot(round(RoundColumn.UPPER), notch().upper());
+  public LiveLength upperInside() {
+    return new LiveLength(round(RoundColumn.UPPER), notch().upper());
   }
 
   /** Returns the upper mark on the outside face. */
-  public Spot upperOutside() {
+  public LiveLength upperOutside() {
     Wall wall = piece.placed().wall();
-    return new Spot(
+    return new LiveLength(
         round(RoundColumn.UPPER) + "-" + drop(wall), notch().upperOutside(wall.thickness()));
   }
 
   /** Returns the lower mark at the shoulder. */
-  public Spot lower() {
-    return new Spot(round(RoundColumn.LOWER), notch().lower());
+  public LiveLength lower() {
+    return new LiveLength(round(RoundColumn.LOWER), notch().lower());
   }
 
   /** Returns the lower mark at the corner line: one, or butt then tip where they differ. */
-  public List<Spot> lowerCorner() {
+  public List<LiveLength> lowerCorner() {
     Building building = live.map().building();
     FilledPlace placed = piece.placed();
     Wall atButt = placed.crossingAtButt(building);
@@ -118,14 +118,14 @@ public record PieceCells(Live live, PiecePlan piece, LiveSpot spot) {
   }
 
   /** Returns the lower mark at the corner line of a short log, which has one corner only. */
-  public Spot lowerCorner(PiecePlan.Half half) {
+  public LiveLength lowerCorner(PiecePlan.Half half) {
     Building building = live.map().building();
     Wall wall = piece.placed().wall();
     return lowerCorner(half.left() ? building.after(wall) : building.before(wall));
   }
 
-  private Spot lowerCorner(Wall crossing) {
-    return new Spot(
+  private LiveLength lowerCorner(Wall crossing) {
+    return new LiveLength(
         round(RoundColumn.LOWER) + "+" + drop(crossing), notch().lowerCorner(crossing.thickness()));
   }
 
@@ -135,12 +135,12 @@ public record PieceCells(Live live, PiecePlan piece, LiveSpot spot) {
   }
 
   /** Returns a length as a number that is printed to the step. */
-  public Cell printed(Spot spot) {
+  public Cell printed(LiveLength spot) {
     return live.printed(spot.formula(), spot.now(), Role.BODY_CENTRE);
   }
 
   /** Returns a text of the bundle with marks in it, which follow what is typed. */
-  public Cell text(String key, Spot... spots) {
+  public Cell text(String key, LiveLength... spots) {
     Object[] now = Stream.of(spots).map(spot -> live.formats().mark(spot.now())).toArray();
     StringBuilder formula = new StringBuilder();
     String pattern = live.context().words().pattern(key);

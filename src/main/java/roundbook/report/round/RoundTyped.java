@@ -3,6 +3,7 @@ package roundbook.report.round;
 import java.util.List;
 import java.util.Locale;
 import roundbook.job.AsBuilt;
+import roundbook.job.AsBuilt.PlacePart;
 import roundbook.job.Wall;
 import roundbook.page.Area;
 import roundbook.page.Cell;
@@ -88,7 +89,7 @@ final class RoundTyped {
   private Cell cell(LiveSpot spot, Column column) {
     AsBuilt.Measures known = live.plan().job().built().measures(spot.place());
     AsBuilt.Measures marks = live.plan().job().built().measures(spot.place().whole());
-    boolean right = spot.place().side() == AsBuilt.Side.RIGHT;
+    boolean right = spot.place().side() == PlacePart.RIGHT;
     return switch (column) {
       case WALL -> Cell.text(ShortRows.place(spot)).role(Role.BODY_CENTRE);
       case PLANNED ->

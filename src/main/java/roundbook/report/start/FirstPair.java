@@ -23,6 +23,7 @@ import roundbook.report.live.Live;
 import roundbook.report.live.LiveEnds;
 import roundbook.report.mark.LowerMarks;
 import roundbook.report.mark.PieceCells;
+import roundbook.report.mark.PieceCells.LiveLength;
 import roundbook.report.mark.Squareness;
 import roundbook.units.Length;
 
@@ -156,7 +157,7 @@ final class FirstPair {
   }
 
   /** Returns a lower mark: one, or one for each end where they differ, one over the other. */
-  private static Cell lower(LowerMarks marks, PieceCells.Spot butt, PieceCells.Spot tip) {
+  private static Cell lower(LowerMarks marks, LiveLength butt, LiveLength tip) {
     return Cell.formula(marks.both(butt, tip, "CHAR(10)"), marks.bothNow(butt, tip, "\n"))
         .role(Role.BODY_CENTRE);
   }

@@ -14,6 +14,7 @@ import roundbook.stack.FilledPlace;
 import roundbook.stack.Joint;
 import roundbook.takeoff.Chinking;
 import roundbook.takeoff.LogCut;
+import roundbook.takeoff.LogCut.RemainingPieces;
 import roundbook.takeoff.LogScale.Scaled;
 import roundbook.takeoff.OpeningCut;
 import roundbook.takeoff.PieceWood;
@@ -88,7 +89,7 @@ final class TakeoffTables {
     row.add(decimals.one(cut.depth()));
     row.add(cut.sides().map(sides -> decimals.one(sides.left().length())).orElse(""));
     row.add(cut.sides().map(sides -> decimals.one(sides.right().length())).orElse(""));
-    row.add(cut.sides().filter(LogCut.Sides::tooShort).map(sides -> "short").orElse(""));
+    row.add(cut.sides().filter(RemainingPieces::tooShort).map(sides -> "short").orElse(""));
     return row;
   }
 
