@@ -1,7 +1,8 @@
 package roundbook.page;
 
 /**
- * The defined names by which cells of a crew workbook are found again.
+ * The defined names by which cells of a crew workbook are found again, but for those of {@link
+ * TypedBox}.
  *
  * <p>They are the same in every language, so that a later revision and other programs find them.
  */
@@ -37,51 +38,6 @@ public final class CellNames {
   public static final String TAGS = "Log_tags";
 
   private CellNames() {}
-
-  /** Returns the name of the middle diameter as hewn, such as {@code Measured_1_N}. */
-  public static String measured(int round, String wall) {
-    return Book.nameOf("Measured", round, wall);
-  }
-
-  /** Returns the name of the butt diameter as hewn. */
-  public static String measuredButt(int round, String wall) {
-    return Book.nameOf("Measured_butt", round, wall);
-  }
-
-  /** Returns the name of the tip diameter as hewn. */
-  public static String measuredTip(int round, String wall) {
-    return Book.nameOf("Measured_tip", round, wall);
-  }
-
-  /** Returns the name of the tag of the log used instead. */
-  public static String used(int round, String wall) {
-    return Book.nameOf("Used", round, wall);
-  }
-
-  /** Returns the name of the lower mark as cut. */
-  public static String lowerCut(int round, String wall) {
-    return Book.nameOf("Lower_cut", round, wall);
-  }
-
-  /** Returns the name of the upper mark as cut. */
-  public static String upperCut(int round, String wall) {
-    return Book.nameOf("Upper_cut", round, wall);
-  }
-
-  /** Returns the name of the x that says a round is cut. */
-  public static String cut(int round) {
-    return Book.nameOf("Cut", round);
-  }
-
-  /** Returns the name of a corner's height as read after a round. */
-  public static String reading(int round, String corner) {
-    return Book.nameOf("Reading", round, corner);
-  }
-
-  /** Returns the name of a corner's height as read on top of a round's first-laid logs. */
-  public static String firstReading(int round, String corner) {
-    return Book.nameOf("Reading_first", round, corner);
-  }
 
   /** Returns the name of the lower mark that the second-laid log gets at a corner. */
   public static String secondLower(int round, String corner) {

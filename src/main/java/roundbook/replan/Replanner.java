@@ -16,6 +16,7 @@ import roundbook.job.BuildRules;
 import roundbook.job.Job;
 import roundbook.job.Setting;
 import roundbook.page.CellNames;
+import roundbook.page.TypedBox;
 import roundbook.plan.Plan;
 import roundbook.plan.Planner;
 import roundbook.plan.TallyBias;
@@ -137,7 +138,7 @@ public final class Replanner {
                         corner,
                         read,
                         plan.stack().firstLevelHeight(corner.round()),
-                        CellNames.firstReading(corner.round(), corner.name()))
+                        TypedBox.FIRST_READING.named(corner.round(), corner.name()))
                     .ifPresent(problems::add));
     site.typed()
         .readings()
@@ -147,7 +148,7 @@ public final class Replanner {
                         corner,
                         read,
                         plan.stack().levelHeight(corner.round()),
-                        CellNames.reading(corner.round(), corner.name()))
+                        TypedBox.READING.named(corner.round(), corner.name()))
                     .ifPresent(problems::add));
     return problems;
   }

@@ -16,7 +16,7 @@ import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
-import roundbook.page.CellNames;
+import roundbook.page.TypedBox;
 import roundbook.problem.Phrase;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
@@ -54,7 +54,7 @@ final class Checks {
       if (round != cut + 1) {
         fields.say(
             fields
-                .contradiction("hole", CellNames.cut(round))
+                .contradiction("hole", TypedBox.CUT.named(round))
                 .with("round", round)
                 .with("below", cut + 1)
                 .remedyOf("tick-below"));
@@ -64,7 +64,7 @@ final class Checks {
     for (int round = cut + 1; round <= recorded.rounds(); round++) {
       fields.say(
           fields
-              .contradiction("unticked", CellNames.cut(round))
+              .contradiction("unticked", TypedBox.CUT.named(round))
               .with("round", round)
               .remedyOf("tick-again"));
     }
@@ -132,7 +132,7 @@ final class Checks {
       Place first = swapped ? other : place;
       fields.say(
           fields
-              .contradiction("two-places", CellNames.used(typed.round(), typed.named()))
+              .contradiction("two-places", TypedBox.USED.named(typed.round(), typed.named()))
               .with("log", tag)
               .with("place", named(first))
               .about(tag)
@@ -160,7 +160,7 @@ final class Checks {
     if (log.length().isLessThan(trimmed)) {
       fields.say(
           fields
-              .contradiction("short", CellNames.used(place.round(), place.named()))
+              .contradiction("short", TypedBox.USED.named(place.round(), place.named()))
               .with("log", tag)
               .with("wall", place.wall())
               .about(tag)
@@ -179,13 +179,11 @@ final class Checks {
 
   private void measures(SiteReport report, Place place, Measures typed) {
     Length thickness = job.building().wall(place.wall()).orElseThrow().thickness();
-    String wall = place.named();
-    int round = place.round();
     Optional<Log> log = report.tag(place).flatMap(job::log);
     Length mid = log.map(Log::mid).orElse(thickness);
-    diameter(CellNames.measured(round, wall), typed.mid(), mid, thickness);
-    diameter(CellNames.measuredButt(round, wall), typed.butt(), mid, Length.ZERO);
-    diameter(CellNames.measuredTip(round, wall), typed.tip(), mid, Length.ZERO);
+    diameter(TypedBox.MEASURED, place, typed.mid(), mid, thickness);
+    diameter(TypedBox.MEASURED_BUTT, place, typed.butt(), mid, Length.ZERO);
+    diameter(TypedBox.MEASURED_TIP, place, typed.tip(), mid, Length.ZERO);
     Stream.of(typed.lowerCut(), typed.upperCut())
         .flatMap(Optional::stream)
         .filter(mark -> !mark.isMoreThan(Length.ZERO) || mark.times(2).isMoreThan(mid))
@@ -196,20 +194,23 @@ final class Checks {
                         .problem(
                             ProblemCode.OUT_OF_RANGE,
                             "mark",
-                            typed.lowerCut().filter(mark::equals).isPresent()
-                                ? CellNames.lowerCut(round, wall)
-                                : CellNames.upperCut(round, wall))
+                            (typed.lowerCut().filter(mark::equals).isPresent()
+                                    ? TypedBox.LOWER_CUT
+                                    : TypedBox.UPPER_CUT)
+                                .named(place.round(), place.named()))
                         .with("mark", shown(mark))));
   }
 
-  private void diameter(String name, Optional<Length> typed, Length mid, Length least) {
+  private void diameter(
+      TypedBox box, Place place, Optional<Length> typed, Length mid, Length least) {
     if (typed.isEmpty()) {
       return;
     }
+    String name = box.named(place.round(), place.named());
     Length differs = typed.get().minus(mid).absolute();
     if (!typed.get().isMoreThan(least) || differs.isMoreThan(far().times(3))) {
       say(ProblemCode.OUT_OF_RANGE, name, typed.get(), mid);
-    } else if (differs.isMoreThan(far()) && name.matches("Measured_\\d.*")) {
+    } else if (differs.isMoreThan(far()) && box == TypedBox.MEASURED) {
       say(ProblemCode.DOUBTFUL_VALUE, name, typed.get(), mid);
     }
   }
@@ -227,7 +228,7 @@ final class Checks {
         fields.say(
             fields
                 .contradiction(
-                    "first-reading", CellNames.firstReading(corner.round(), corner.name()))
+                    "first-reading", TypedBox.FIRST_READING.named(corner.round(), corner.name()))
                 .with("round", begun)
                 .remedyOf("tick-rounds-below"));
       }
@@ -241,7 +242,7 @@ final class Checks {
               if (corner.round() > report.typed().cut()) {
                 fields.say(
                     fields
-                        .contradiction("reading", CellNames.reading(corner.round(), corner.name()))
+                        .contradiction("reading", TypedBox.READING.named(corner.round(), corner.name()))
                         .with("round", corner.round())
                         .remedyOf("tick-round"));
               }
@@ -263,7 +264,7 @@ final class Checks {
       if (!walls.isEmpty()) {
         fields.say(
             fields
-                .problem(ProblemCode.NOT_MEASURED, "", CellNames.cut(round))
+                .problem(ProblemCode.NOT_MEASURED, "", TypedBox.CUT.named(round))
                 .with("round", round)
                 .with("walls", String.join(" ", walls)));
       }

@@ -15,6 +15,7 @@ import roundbook.job.Building;
 import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.page.CellNames;
+import roundbook.page.TypedBox;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
@@ -113,8 +114,8 @@ public final class CrewReader {
                 checks.cut(typed.ticks()),
                 typed.measures(),
                 tags(typed.used(), job, fields),
-                typed.readings(),
-                typed.firstReadings(),
+                typed.readings(TypedBox.READING),
+                typed.readings(TypedBox.FIRST_READING),
                 rows.lost().keySet()),
             new SiteReport.Tallied(new ProblemRows(book).all(), bought));
     checks.check(report);
@@ -146,7 +147,7 @@ public final class CrewReader {
           if (tag.isEmpty()) {
             fields.say(
                 fields
-                    .contradiction("no-log", CellNames.used(place.round(), place.named()))
+                    .contradiction("no-log", TypedBox.USED.named(place.round(), place.named()))
                     .with("log", Fields.shortened(text))
                     .about(text)
                     .remedyOf("type-tag"));

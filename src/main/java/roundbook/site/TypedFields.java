@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.function.BiFunction;
 import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Corner;
 import roundbook.job.AsBuilt.CutSize;
@@ -18,6 +17,7 @@ import roundbook.job.AsBuilt.PlacePart;
 import roundbook.job.Building;
 import roundbook.job.Wall;
 import roundbook.page.CellNames;
+import roundbook.page.TypedBox;
 import roundbook.table.NamedBook;
 import roundbook.units.Length;
 
@@ -48,23 +48,7 @@ final class TypedFields {
   Map<Integer, String> missing() {
     Map<Integer, String> missing = new TreeMap<>();
     for (int round = 1; round <= rounds; round++) {
-      List<String> names = new ArrayList<>();
-      for (Place part : parts(round)) {
-        names.add(CellNames.measured(round, part.named()));
-        names.add(CellNames.measuredButt(round, part.named()));
-        names.add(CellNames.measuredTip(round, part.named()));
-        names.add(CellNames.used(round, part.named()));
-      }
-      for (Wall wall : building.walls()) {
-        names.add(CellNames.lowerCut(round, wall.name()));
-        names.add(CellNames.upperCut(round, wall.name()));
-      }
-      names.add(CellNames.cut(round));
-      for (String corner : building.corners()) {
-        names.add(CellNames.firstReading(round, corner));
-        names.add(CellNames.reading(round, corner));
-      }
-      for (String name : names) {
+      for (String name : names(round)) {
         if (book.cell(name).isEmpty()) {
           missing.putIfAbsent(round, name);
         }
@@ -73,11 +57,27 @@ final class TypedFields {
     return missing;
   }
 
+  /** Returns the names of all boxes of a round's page. */
+  private List<String> names(int round) {
+    List<String> names = new ArrayList<>();
+    for (TypedBox.Per per : TypedBox.Per.values()) {
+      List<String> each =
+          switch (per) {
+            case LOG -> parts(round).stream().map(Place::named).toList();
+            case WALL -> building.walls().stream().map(Wall::name).toList();
+            case CORNER -> building.corners();
+            case ROUND -> List.of("");
+          };
+      each.forEach(where -> per.boxes().forEach(box -> names.add(box.named(round, where))));
+    }
+    return names;
+  }
+
   /** Returns which rounds are ticked. */
   List<Integer> ticks() {
     List<Integer> ticks = new ArrayList<>();
     for (int round = 1; round <= rounds; round++) {
-      if (fields.ticked(CellNames.cut(round))) {
+      if (fields.ticked(TypedBox.CUT.named(round))) {
         ticks.add(round);
       }
     }
@@ -103,11 +103,11 @@ final class TypedFields {
     boolean whole = place.side() == PlacePart.WHOLE;
     Measures measures =
         new Measures(
-            fields.length(CellNames.measuredButt(round, name)),
-            fields.length(CellNames.measured(round, name)),
-            fields.length(CellNames.measuredTip(round, name)),
-            whole ? fields.length(CellNames.lowerCut(round, name)) : Optional.empty(),
-            whole ? fields.length(CellNames.upperCut(round, name)) : Optional.empty());
+            fields.length(TypedBox.MEASURED_BUTT.named(round, name)),
+            fields.length(TypedBox.MEASURED.named(round, name)),
+            fields.length(TypedBox.MEASURED_TIP.named(round, name)),
+            whole ? fields.length(TypedBox.LOWER_CUT.named(round, name)) : Optional.empty(),
+            whole ? fields.length(TypedBox.UPPER_CUT.named(round, name)) : Optional.empty());
     if (!measures.isEmpty()) {
       all.put(place, measures);
     }
@@ -118,7 +118,7 @@ final class TypedFields {
     Map<Place, String> used = new TreeMap<>();
     for (int round = 1; round <= rounds; round++) {
       for (Place part : parts(round)) {
-        String tag = fields.text(CellNames.used(round, part.named()));
+        String tag = fields.text(TypedBox.USED.named(round, part.named()));
         if (!tag.isEmpty()) {
           used.put(part, tag);
         }
@@ -127,22 +127,13 @@ final class TypedFields {
     return used;
   }
 
-  /** Returns the corner heights that were read after rounds. */
-  Map<Corner, Length> readings() {
-    return readings(CellNames::reading);
-  }
-
-  /** Returns the corner heights that were read on top of first-laid logs. */
-  Map<Corner, Length> firstReadings() {
-    return readings(CellNames::firstReading);
-  }
-
-  private Map<Corner, Length> readings(BiFunction<Integer, String, String> name) {
+  /** Returns the heights that were typed into the boxes of corners. */
+  Map<Corner, Length> readings(TypedBox box) {
     Map<Corner, Length> readings = new TreeMap<>();
     for (int round = 1; round <= rounds; round++) {
       for (String corner : building.corners()) {
         Corner here = new Corner(round, corner);
-        fields.length(name.apply(round, corner)).ifPresent(read -> readings.put(here, read));
+        fields.length(box.named(round, corner)).ifPresent(read -> readings.put(here, read));
       }
     }
     return readings;

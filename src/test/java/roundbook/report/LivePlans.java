@@ -20,6 +20,7 @@ import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.page.Book;
 import roundbook.page.Sheet;
+import roundbook.page.TypedBox;
 import roundbook.plan.Plan;
 import roundbook.plan.PlanFixtures;
 import roundbook.plan.Planner;
@@ -248,9 +249,9 @@ public final class LivePlans {
             spot -> {
               Hewn hewn = measured.get(spot.piece().log().tag());
               if (hewn != null) {
-                put(plan, typed, spot.measured(), hewn.mid());
-                put(plan, typed, spot.measuredButt(), hewn.butt());
-                put(plan, typed, spot.measuredTip(), hewn.tip());
+                put(plan, typed, spot.named(TypedBox.MEASURED), hewn.mid());
+                put(plan, typed, spot.named(TypedBox.MEASURED_BUTT), hewn.butt());
+                put(plan, typed, spot.named(TypedBox.MEASURED_TIP), hewn.tip());
               }
             });
     return typed;

@@ -12,6 +12,7 @@ import roundbook.page.Role;
 import roundbook.page.Rule;
 import roundbook.page.Sheet;
 import roundbook.page.SheetBuilder;
+import roundbook.page.TypedBox;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.Tab;
 import roundbook.report.frame.TextHeight;
@@ -20,7 +21,6 @@ import roundbook.report.live.LiveMap.CornerColumn;
 import roundbook.report.live.LiveMap.RoundColumn;
 import roundbook.report.live.LiveMap.RuleLine;
 import roundbook.report.live.LiveMath;
-import roundbook.report.live.LiveNames;
 import roundbook.report.live.Readings;
 import roundbook.stack.Course;
 import roundbook.units.Length;
@@ -142,7 +142,7 @@ final class LevelsSheet {
     sheet.add(live.tape(planned, now, Role.LARGE_NUMBER));
     sheet.add(live.printed(planned, now, Role.BODY_CENTRE));
     for (String corner : corners) {
-      String name = LiveNames.reading(round, corner);
+      String name = TypedBox.READING.named(round, corner);
       String formula = "IF(ISNUMBER(" + name + ")," + name + ",\"\")";
       Optional<Length> read = live.plan().job().built().reading(round, corner);
       sheet.add(Readings.cell(live, formula, read));
@@ -224,7 +224,7 @@ final class LevelsSheet {
     boolean last = round == live.plan().rounds();
     String late = verdict(round) + "=" + LiveMath.literal(live.text("levels.fix"));
     String done =
-        last ? "" : "IF(AND(" + late + "," + LiveNames.cut(round + 1) + "<>\"\")," + cut + ",\"\")";
+        last ? "" : "IF(AND(" + late + "," + TypedBox.CUT.named(round + 1) + "<>\"\")," + cut + ",\"\")";
     return "IF(COUNT("
         + read
         + ")=0,\"\",IF("

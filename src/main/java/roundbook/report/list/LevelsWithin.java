@@ -8,11 +8,11 @@ import roundbook.page.Cell;
 import roundbook.page.Role;
 import roundbook.page.Rule;
 import roundbook.page.SheetBuilder;
+import roundbook.page.TypedBox;
 import roundbook.report.live.Live;
 import roundbook.report.live.LiveMap.CornerColumn;
 import roundbook.report.live.LiveMap.RoundColumn;
 import roundbook.report.live.LiveMath;
-import roundbook.report.live.LiveNames;
 import roundbook.report.live.Readings;
 import roundbook.stack.Course;
 import roundbook.units.Length;
@@ -65,7 +65,7 @@ final class LevelsWithin {
     sheet.add(live.tape(planned, now, Role.BODY_CENTRE));
     sheet.add(live.printed(planned, now, Role.BODY_CENTRE));
     for (String corner : corners) {
-      String name = LiveNames.firstReading(round, corner);
+      String name = TypedBox.FIRST_READING.named(round, corner);
       Optional<Length> read = live.plan().job().built().firstReading(round, corner);
       sheet.add(Readings.cell(live, "IF(ISNUMBER(" + name + ")," + name + ",\"\")", read));
     }
@@ -79,7 +79,7 @@ final class LevelsWithin {
   private String spread(int round) {
     String read =
         corners.stream()
-            .map(corner -> LiveNames.firstReading(round, corner))
+            .map(corner -> TypedBox.FIRST_READING.named(round, corner))
             .collect(Collectors.joining(","));
     return "IF(COUNT(" + read + ")=0,\"\",MAX(" + read + ")-MIN(" + read + "))";
   }

@@ -8,6 +8,7 @@ import roundbook.page.Cell;
 import roundbook.page.CellNames;
 import roundbook.page.Role;
 import roundbook.page.SheetBuilder;
+import roundbook.page.TypedBox;
 import roundbook.report.live.LiveMap.CornerColumn;
 import roundbook.report.live.LiveMap.RoundColumn;
 import roundbook.report.live.LiveMap.RuleLine;
@@ -77,7 +78,7 @@ final class LiveCorners {
             + "+"
             + map.corner(round, corner, CornerColumn.SECOND_CHANGE);
     return read(
-        LiveNames.reading(round, corner), map.round(round, RoundColumn.LEVEL_HEIGHT), expected);
+        TypedBox.READING.named(round, corner), map.round(round, RoundColumn.LEVEL_HEIGHT), expected);
   }
 
   /** Returns how high a corner is on the first-laid log: as read, else as the round below lets. */
@@ -85,7 +86,7 @@ final class LiveCorners {
     String below = round == 1 ? "0" : map.corner(round - 1, corner, CornerColumn.HIGH);
     String expected = below + "+" + map.corner(round, corner, CornerColumn.CHANGE);
     return read(
-        LiveNames.firstReading(round, corner), map.round(round, RoundColumn.FIRST_LEVEL), expected);
+        TypedBox.FIRST_READING.named(round, corner), map.round(round, RoundColumn.FIRST_LEVEL), expected);
   }
 
   private static String read(String reading, String planned, String expected) {
@@ -98,7 +99,7 @@ final class LiveCorners {
     }
     String formula =
         "IF(ISNUMBER("
-            + LiveNames.lowerCut(round, wallAt(corner, true))
+            + TypedBox.LOWER_CUT.named(round, wallAt(corner, true).name())
             + "),0,"
             + map.corner(round - 1, corner, CornerColumn.NEXT)
             + "-"
@@ -119,9 +120,9 @@ final class LiveCorners {
     String limited =
         "MAX(-" + most + "-" + before + ",MIN(" + most + "-" + before + "," + low + "))";
     return "IF(AND(ISNUMBER("
-        + LiveNames.firstReading(round, corner)
+        + TypedBox.FIRST_READING.named(round, corner)
         + "),NOT(ISNUMBER("
-        + LiveNames.lowerCut(round, wallAt(corner, false))
+        + TypedBox.LOWER_CUT.named(round, wallAt(corner, false).name())
         + ")),"
         + unsettled(round, CornerColumn.FIRST_HIGH)
         + "),"
@@ -171,9 +172,9 @@ final class LiveCorners {
   private String pare(int round, String corner) {
     String all =
         corners.stream()
-            .map(each -> LiveNames.reading(round, each))
+            .map(each -> TypedBox.READING.named(round, each))
             .collect(Collectors.joining(","));
-    String over = "(" + LiveNames.reading(round, corner) + "-MIN(" + all + "))";
+    String over = "(" + TypedBox.READING.named(round, corner) + "-MIN(" + all + "))";
     String tolerance = map.rule(RuleLine.TOLERANCE);
     return "IF(COUNT("
         + all

@@ -8,6 +8,7 @@ import roundbook.job.Setting;
 import roundbook.page.Cell;
 import roundbook.page.Role;
 import roundbook.page.SheetBuilder;
+import roundbook.page.TypedBox;
 import roundbook.units.Length;
 
 /**
@@ -95,7 +96,7 @@ public final class LiveLogs {
    * log used instead, −1 no such log, −2 too short for the place.
    */
   String source(LiveSpot spot) {
-    String used = spot.used();
+    String used = spot.named(TypedBox.USED);
     String match = "MATCH(TRIM(" + used + "&\"\")," + live.map().logs(TAG) + ",0)";
     String middle = live.map().logs(column(spot, MIDDLE));
     return "IF("

@@ -3,6 +3,7 @@ package roundbook.report.live;
 import java.util.List;
 import roundbook.job.Piece;
 import roundbook.page.Cell;
+import roundbook.page.TypedBox;
 import roundbook.plan.PiecePlan;
 import roundbook.plan.PiecePlan.Half;
 import roundbook.report.live.LiveMap.PieceColumn;
@@ -104,7 +105,7 @@ final class LivePairs {
     double straight = live.number(piece.mid()) * (1 - share) + end * share;
     double bend = live.number(live.expected(pair.placed()).mid()) - straight;
     LiveSpot spot = LiveSpot.of(half);
-    String typed = half.buttOut() ? spot.measuredTip() : spot.measuredButt();
+    String typed = half.buttOut() ? spot.named(TypedBox.MEASURED_TIP) : spot.named(TypedBox.MEASURED_BUTT);
     String another = at(half, PieceColumn.SOURCE) + "<>0";
     String bent =
         group == DiameterRow.HEWN ? "OR(" + another + ",ISNUMBER(" + typed + "))" : another;

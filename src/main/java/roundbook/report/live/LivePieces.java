@@ -10,6 +10,7 @@ import roundbook.job.Wall;
 import roundbook.page.Cell;
 import roundbook.page.Role;
 import roundbook.page.SheetBuilder;
+import roundbook.page.TypedBox;
 import roundbook.plan.PiecePlan;
 import roundbook.report.live.LiveMap.CornerColumn;
 import roundbook.report.live.LiveMap.PieceColumn;
@@ -101,11 +102,11 @@ final class LivePieces {
         case BUTT, NEAR, MID, FAR, TIP -> formula(hewn(column), station(piece, column));
         case LOWER ->
             formula(
-                asCut(LiveNames.lowerCut(round, wall), RoundColumn.LOWER),
+                asCut(TypedBox.LOWER_CUT.named(round, wall.name()), RoundColumn.LOWER),
                 typed().lowerCut().orElse(live.course(round).notch().lower()));
         case UPPER ->
             formula(
-                asCut(LiveNames.upperCut(round, wall), RoundColumn.UPPER),
+                asCut(TypedBox.UPPER_CUT.named(round, wall.name()), RoundColumn.UPPER),
                 typed().upperCut().orElse(live.course(round).notch().upper()));
         case HEIGHT -> formula(height(), plan.centre());
         case OFF_BUTT -> formula(offButt(), piece.cutOffButt());
@@ -154,7 +155,7 @@ final class LivePieces {
       String first = map.corner(round, corner, CornerColumn.FIRST_HIGH);
       String onTop = first + "+" + map.corner(round, corner, CornerColumn.SECOND_CHANGE);
       String high = map.corner(round, corner, CornerColumn.HIGH);
-      String read = "ISNUMBER(" + LiveNames.firstReading(round, corner) + ")";
+      String read = "ISNUMBER(" + TypedBox.FIRST_READING.named(round, corner) + ")";
       String formula =
           wall.laidFirst()
               ? start + "+IF(" + read + "," + half(first, start) + "," + half(high, start) + "/2)"
@@ -183,7 +184,7 @@ final class LivePieces {
 
     /** Returns the tag of the log that is used. */
     private Cell tag() {
-      String used = spot.used();
+      String used = spot.named(TypedBox.USED);
       String planned = at(PieceColumn.PLANNED_TAG);
       return Cell.formula(
           "IF(" + used + "=\"\"," + planned + ",TRIM(" + used + "&\"\"))", piece.log().tag());
@@ -213,10 +214,10 @@ final class LivePieces {
     /** Returns a diameter as hewn, in the way of {@link roundbook.stack.Hewn}. */
     private String hewn(PieceColumn column) {
       String shift = "+" + at(PieceColumn.MID) + "-" + at(PieceColumn.OWN_MID);
-      String butt = spot.measuredButt();
-      String tip = spot.measuredTip();
+      String butt = spot.named(TypedBox.MEASURED_BUTT);
+      String tip = spot.named(TypedBox.MEASURED_TIP);
       return switch (column) {
-        case MID -> typed(spot.measured(), at(PieceColumn.OWN_MID));
+        case MID -> typed(spot.named(TypedBox.MEASURED), at(PieceColumn.OWN_MID));
         case BUTT -> typed(butt, at(PieceColumn.OWN_BUTT) + shift);
         case TIP -> typed(tip, at(PieceColumn.OWN_TIP) + shift);
         case NEAR -> straight(butt, PieceColumn.TO_NEAR, at(PieceColumn.OWN_NEAR) + shift);

@@ -6,7 +6,7 @@ import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.Piece;
 import roundbook.job.Wall;
-import roundbook.page.CellNames;
+import roundbook.page.TypedBox;
 import roundbook.plan.PiecePlan;
 import roundbook.stack.PlacedLog;
 import roundbook.units.Length;
@@ -55,31 +55,17 @@ public record LiveSpot(Place place, PlacedLog placed, Length near, Length far) {
     return place.round();
   }
 
-  /** Returns the name of the middle diameter as hewn. */
-  public String measured() {
-    return CellNames.measured(round(), place.named());
-  }
-
-  /** Returns the name of the butt diameter as hewn. */
-  public String measuredButt() {
-    return CellNames.measuredButt(round(), place.named());
-  }
-
-  /** Returns the name of the tip diameter as hewn. */
-  public String measuredTip() {
-    return CellNames.measuredTip(round(), place.named());
-  }
-
-  /** Returns the name of the tag of the log used instead. */
-  public String used() {
-    return CellNames.used(round(), place.named());
+  /** Returns the name of the cell of one of its boxes. */
+  public String named(TypedBox box) {
+    return box.named(round(), place.named());
   }
 
   /** Returns the conditions that no other end is typed than was known when this was planned. */
   Stream<String> endsAsPlanned(Live live) {
     AsBuilt.Measures typed = live.plan().job().built().measures(place);
     return Stream.of(
-        asPlanned(live, typed.butt(), measuredButt()), asPlanned(live, typed.tip(), measuredTip()));
+        asPlanned(live, typed.butt(), named(TypedBox.MEASURED_BUTT)),
+        asPlanned(live, typed.tip(), named(TypedBox.MEASURED_TIP)));
   }
 
   private static String asPlanned(Live live, java.util.Optional<Length> known, String name) {

@@ -16,6 +16,7 @@ import roundbook.page.Role;
 import roundbook.page.Rule;
 import roundbook.page.Sheet;
 import roundbook.page.SheetBuilder;
+import roundbook.page.TypedBox;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.Tab;
 import roundbook.report.frame.TextHeight;
@@ -23,7 +24,6 @@ import roundbook.report.live.Live;
 import roundbook.report.live.LiveMap.RoundColumn;
 import roundbook.report.live.LiveMap.RuleLine;
 import roundbook.report.live.LiveMap.WallColumn;
-import roundbook.report.live.LiveNames;
 import roundbook.report.live.LiveRounds;
 import roundbook.stack.Course;
 import roundbook.units.Length;
@@ -218,7 +218,7 @@ public final class NotchChartSheet {
 
   /** Returns the round's number, ticked when it is cut. */
   private Cell round(int round) {
-    String cut = "IF(" + LiveNames.cut(round) + "<>\"\",\"✓ \",\"\")&" + round;
+    String cut = "IF(" + TypedBox.CUT.named(round) + "<>\"\",\"✓ \",\"\")&" + round;
     String tick = live.plan().job().built().isCut(round) ? "✓ " : "";
     return Cell.formula(cut, tick + round)
         .role(Role.LARGE)

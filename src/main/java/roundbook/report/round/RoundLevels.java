@@ -11,12 +11,12 @@ import roundbook.page.CellNames;
 import roundbook.page.Role;
 import roundbook.page.Rule;
 import roundbook.page.SheetBuilder;
+import roundbook.page.TypedBox;
 import roundbook.report.frame.TextHeight;
 import roundbook.report.live.Live;
 import roundbook.report.live.LiveMap.CornerColumn;
 import roundbook.report.live.LiveMap.RoundColumn;
 import roundbook.report.live.LiveMath;
-import roundbook.report.live.LiveNames;
 import roundbook.report.live.Readings;
 import roundbook.stack.Levelling;
 import roundbook.stack.Stack;
@@ -60,8 +60,11 @@ final class RoundLevels {
       lower(row, corner, false);
       reading(row, corner, false);
     }
-    rule(top + 1, true);
-    rule(top + 1, false);
+    for (boolean first : List.of(true, false)) {
+      int left = LEFT + from(first) + LOWER;
+      Area area = new Area(top + 1, left, top + corners.size(), left);
+      sheet.rule(BoxRules.of(live, box(first), area));
+    }
   }
 
   /** Returns cells of a row, counted from the left edge of the table. */
@@ -108,8 +111,12 @@ final class RoundLevels {
     var built = live.plan().job().built();
     Optional<Length> known =
         first ? built.firstReading(round, corner) : built.reading(round, corner);
-    String name = first ? LiveNames.firstReading(round, corner) : LiveNames.reading(round, corner);
-    sheet.merge(across(row, from(first) + LOWER, READ), live.typed(known, name));
+    Area area = across(row, from(first) + LOWER, READ);
+    sheet.merge(area, live.typed(known, box(first).named(round, corner)));
+  }
+
+  private static TypedBox box(boolean first) {
+    return first ? TypedBox.FIRST_READING : TypedBox.READING;
   }
 
   /** Puts the rule for a pencil, and the box that says the round is cut. */
@@ -121,11 +128,8 @@ final class RoundLevels {
     sheet.addAcross(ASKED, Cell.text(live.text("round.all_cut")).role(Role.LABEL_SMALL));
     int row = sheet.row();
     Area tick = new Area(row, RoundSheets.COLUMNS - TICK + 1, row, RoundSheets.COLUMNS);
-    sheet.merge(tick, tick().named(LiveNames.cut(round)));
-    Rule.Advice advice =
-        Rule.Advice.refusing(live.text("advice.cut.title"), live.text("advice.cut"))
-            .prompt(live.text("advice.cut"));
-    sheet.rule(new Rule.OneOf(Area.cell(row, tick.left()), List.of("x"), advice));
+    sheet.merge(tick, tick().named(TypedBox.CUT.named(round)));
+    sheet.rule(BoxRules.of(live, TypedBox.CUT, Area.cell(row, tick.left())));
   }
 
   private String pencil() {
@@ -151,7 +155,7 @@ final class RoundLevels {
     String each = corners.stream().map(this::pared).collect(Collectors.joining("&"));
     String read =
         corners.stream()
-            .map(corner -> LiveNames.reading(round, corner))
+            .map(corner -> TypedBox.READING.named(round, corner))
             .collect(Collectors.joining(","));
     return "IF(COUNT("
         + read
@@ -203,18 +207,5 @@ final class RoundLevels {
   private Cell tick() {
     boolean cut = live.plan().job().built().isCut(round);
     return cut ? Cell.text("x").role(Role.TYPED_IN_TEXT) : Cell.blank(Role.TYPED_IN_TEXT);
-  }
-
-  /** Lets only heights be typed as readings. */
-  private void rule(int row, boolean first) {
-    String text = live.text("advice.reading", live.unit().symbol());
-    Length most = live.rules().metric() ? Length.ofMillimetres(15_000) : Length.ofInches(600);
-    int left = LEFT + from(first) + LOWER;
-    sheet.rule(
-        new Rule.Between(
-            new Area(row, left, row + corners.size() - 1, left),
-            0,
-            live.number(most),
-            Rule.Advice.refusing(live.text("advice.reading.title"), text).prompt(text)));
   }
 }

@@ -2,18 +2,18 @@ package roundbook.report.round;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.PlacePart;
 import roundbook.job.Wall;
 import roundbook.page.Area;
 import roundbook.page.Cell;
 import roundbook.page.Role;
-import roundbook.page.Rule;
 import roundbook.page.SheetBuilder;
+import roundbook.page.TypedBox;
 import roundbook.report.live.Live;
-import roundbook.report.live.LiveLogs;
 import roundbook.report.live.LiveMap.PieceColumn;
-import roundbook.report.live.LiveNames;
 import roundbook.report.live.LiveSpot;
 import roundbook.report.mark.ShortRows;
 import roundbook.units.Length;
@@ -22,6 +22,11 @@ import roundbook.units.Length;
 final class RoundTyped {
   private static final double ROW_HEIGHT = 15.5;
   private static final double HEAD_HEIGHT = 30;
+  private static final int WALL = 2;
+  private static final int PLANNED = 3;
+  private static final List<TypedBox> BOXES =
+      Stream.of(TypedBox.Per.LOG, TypedBox.Per.WALL).flatMap(per -> per.boxes().stream()).toList();
+
   private final Live live;
   private final int round;
   private final SheetBuilder sheet;
@@ -32,40 +37,13 @@ final class RoundTyped {
     this.sheet = sheet;
   }
 
-  /** The columns of the table with their width on the page's grid. */
-  private enum Column {
-    /** The wall. */
-    WALL(2),
-    /** The middle diameter planned. */
-    PLANNED(3),
-    /** The middle diameter as hewn. */
-    MEASURED(4),
-    /** The butt diameter as hewn. */
-    MEASURED_BUTT(3),
-    /** The tip diameter as hewn. */
-    MEASURED_TIP(3),
-    /** The log used instead. */
-    USED(3),
-    /** The lower mark as cut. */
-    LOWER_CUT(3),
-    /** The upper mark as cut. */
-    UPPER_CUT(3);
-
-    private final int span;
-
-    Column(int span) {
-      this.span = span;
-    }
-  }
-
   /** Puts the table under the current row, with the corner readings on its right. */
   void put() {
     sheet.nextRow().height(HEAD_HEIGHT);
     int top = sheet.row();
-    for (Column column : Column.values()) {
-      String key = "round.type." + column.name().toLowerCase(Locale.ROOT);
-      sheet.addAcross(column.span, Cell.text(live.text(key)).role(Role.COLUMN_HEAD));
-    }
+    head(WALL, "wall");
+    head(PLANNED, "planned");
+    BOXES.forEach(box -> head(span(box), box.name().toLowerCase(Locale.ROOT)));
     for (Wall wall : live.walls()) {
       LiveSpot.of(live.piece(round, wall)).forEach(this::row);
     }
@@ -77,79 +55,51 @@ final class RoundTyped {
     levels.putRule();
   }
 
+  /** Returns how many columns of the page's grid a box takes; the middle is always measured. */
+  private static int span(TypedBox box) {
+    return box == TypedBox.MEASURED ? 4 : 3;
+  }
+
+  private void head(int span, String what) {
+    sheet.addAcross(span, Cell.text(live.text("round.type." + what)).role(Role.COLUMN_HEAD));
+  }
+
   /** Writes one log's row. */
   private void row(LiveSpot spot) {
     sheet.nextRow().height(ROW_HEIGHT);
-    for (Column column : Column.values()) {
-      sheet.addAcross(column.span, cell(spot, column));
-    }
+    sheet.addAcross(WALL, Cell.text(ShortRows.place(spot)).role(Role.BODY_CENTRE));
+    String planned = live.map().at(spot.place(), PieceColumn.OWN_MID);
+    Length now = live.expected(spot.placed()).mid();
+    sheet.addAcross(PLANNED, live.printed(planned, now, Role.BODY_CENTRE));
+    BOXES.forEach(box -> sheet.addAcross(span(box), cell(spot, box)));
   }
 
-  /** Returns the cell of a column; the marks of two short logs stand with the left one. */
-  private Cell cell(LiveSpot spot, Column column) {
+  /** Returns the cell of a box; the marks of two short logs stand with the left one. */
+  private Cell cell(LiveSpot spot, TypedBox box) {
     AsBuilt.Measures known = live.plan().job().built().measures(spot.place());
     AsBuilt.Measures marks = live.plan().job().built().measures(spot.place().whole());
-    boolean right = spot.place().side() == PlacePart.RIGHT;
-    return switch (column) {
-      case WALL -> Cell.text(ShortRows.place(spot)).role(Role.BODY_CENTRE);
-      case PLANNED ->
-          live.printed(
-              live.map().at(spot.place(), PieceColumn.OWN_MID),
-              live.expected(spot.placed()).mid(),
-              Role.BODY_CENTRE);
-      case MEASURED -> live.typed(known.mid(), spot.measured());
-      case MEASURED_BUTT -> live.typed(known.butt(), spot.measuredButt());
-      case MEASURED_TIP -> live.typed(known.tip(), spot.measuredTip());
-      case USED -> Cell.blank(Role.TYPED_IN_TEXT).named(spot.used());
-      case LOWER_CUT ->
-          right ? as() : live.typed(marks.lowerCut(), LiveNames.lowerCut(round, spot.wall()));
-      default ->
-          right ? as() : live.typed(marks.upperCut(), LiveNames.upperCut(round, spot.wall()));
+    return switch (box) {
+      case MEASURED -> live.typed(known.mid(), spot.named(box));
+      case MEASURED_BUTT -> live.typed(known.butt(), spot.named(box));
+      case MEASURED_TIP -> live.typed(known.tip(), spot.named(box));
+      case USED -> Cell.blank(Role.TYPED_IN_TEXT).named(spot.named(box));
+      case LOWER_CUT -> mark(spot, box, marks.lowerCut());
+      default -> mark(spot, box, marks.upperCut());
     };
   }
 
-  private static Cell as() {
-    return Cell.text("◄").role(Role.BODY_CENTRE);
+  private Cell mark(LiveSpot spot, TypedBox box, Optional<Length> known) {
+    return spot.place().side() == PlacePart.RIGHT
+        ? Cell.text("◄").role(Role.BODY_CENTRE)
+        : live.typed(known, box.named(round, spot.wall().name()));
   }
 
   /** Checks what is typed, column by column. */
   private void rules(int top, int last) {
-    int column = 1;
-    for (Column each : Column.values()) {
-      Area area = new Area(top, column, last, column);
-      switch (each) {
-        case MEASURED, MEASURED_BUTT, MEASURED_TIP ->
-            sheet.rule(between(area, "diameter", diameters()));
-        case LOWER_CUT, UPPER_CUT -> sheet.rule(between(area, "mark", diameters()));
-        case USED -> sheet.rule(logs(area));
-        default -> {}
-      }
-      column += each.span;
+    int column = 1 + WALL + PLANNED;
+    for (TypedBox box : BOXES) {
+      sheet.rule(BoxRules.of(live, box, new Area(top, column, last, column)));
+      column += span(box);
     }
-  }
-
-  /** Returns the least and largest diameter that is believed. */
-  private List<Length> diameters() {
-    Length most = live.rules().metric() ? Length.ofMillimetres(1200) : Length.ofInches(48);
-    return List.of(Length.ZERO, most);
-  }
-
-  /** Returns a check of a number between two limits, with advice. */
-  private Rule between(Area area, String what, List<Length> limits) {
-    String title = live.text("advice." + what + ".title");
-    String prompt = live.text("advice." + what, live.unit().symbol());
-    return new Rule.Between(
-        area,
-        live.number(limits.get(0)),
-        live.number(limits.get(1)),
-        Rule.Advice.refusing(title, prompt).prompt(prompt));
-  }
-
-  /** Returns a list of the logs to choose from. */
-  private Rule logs(Area area) {
-    Rule.Advice advice =
-        Rule.Advice.asking(live.text("advice.used.title"), live.text("advice.used"))
-            .prompt(live.text("advice.used"));
-    return new Rule.OneOfCells(area, live.map().logs(LiveLogs.TAG), advice);
   }
 }
