@@ -242,7 +242,8 @@ final class Checks {
               if (corner.round() > report.typed().cut()) {
                 fields.say(
                     fields
-                        .contradiction("reading", TypedBox.READING.named(corner.round(), corner.name()))
+                        .contradiction(
+                            "reading", TypedBox.READING.named(corner.round(), corner.name()))
                         .with("round", corner.round())
                         .remedyOf("tick-round"));
               }

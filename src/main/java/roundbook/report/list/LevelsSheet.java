@@ -224,7 +224,9 @@ final class LevelsSheet {
     boolean last = round == live.plan().rounds();
     String late = verdict(round) + "=" + LiveMath.literal(live.text("levels.fix"));
     String done =
-        last ? "" : "IF(AND(" + late + "," + TypedBox.CUT.named(round + 1) + "<>\"\")," + cut + ",\"\")";
+        last
+            ? ""
+            : "IF(AND(" + late + "," + TypedBox.CUT.named(round + 1) + "<>\"\")," + cut + ",\"\")";
     return "IF(COUNT("
         + read
         + ")=0,\"\",IF("

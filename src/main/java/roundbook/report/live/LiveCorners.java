@@ -78,7 +78,9 @@ final class LiveCorners {
             + "+"
             + map.corner(round, corner, CornerColumn.SECOND_CHANGE);
     return read(
-        TypedBox.READING.named(round, corner), map.round(round, RoundColumn.LEVEL_HEIGHT), expected);
+        TypedBox.READING.named(round, corner),
+        map.round(round, RoundColumn.LEVEL_HEIGHT),
+        expected);
   }
 
   /** Returns how high a corner is on the first-laid log: as read, else as the round below lets. */
@@ -86,7 +88,9 @@ final class LiveCorners {
     String below = round == 1 ? "0" : map.corner(round - 1, corner, CornerColumn.HIGH);
     String expected = below + "+" + map.corner(round, corner, CornerColumn.CHANGE);
     return read(
-        TypedBox.FIRST_READING.named(round, corner), map.round(round, RoundColumn.FIRST_LEVEL), expected);
+        TypedBox.FIRST_READING.named(round, corner),
+        map.round(round, RoundColumn.FIRST_LEVEL),
+        expected);
   }
 
   private static String read(String reading, String planned, String expected) {

@@ -105,7 +105,8 @@ final class LivePairs {
     double straight = live.number(piece.mid()) * (1 - share) + end * share;
     double bend = live.number(live.expected(pair.placed()).mid()) - straight;
     LiveSpot spot = LiveSpot.of(half);
-    String typed = half.buttOut() ? spot.named(TypedBox.MEASURED_TIP) : spot.named(TypedBox.MEASURED_BUTT);
+    String typed =
+        half.buttOut() ? spot.named(TypedBox.MEASURED_TIP) : spot.named(TypedBox.MEASURED_BUTT);
     String another = at(half, PieceColumn.SOURCE) + "<>0";
     String bent =
         group == DiameterRow.HEWN ? "OR(" + another + ",ISNUMBER(" + typed + "))" : another;
