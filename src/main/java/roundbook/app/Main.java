@@ -252,6 +252,10 @@ public final class Main implements Runnable {
         main.err.println("error: name a job workbook, or give --walls such as 24x18");
         return Exit.USAGE.code();
       }
+      if (!job.yard().isEmpty()) {
+        main.err.println("error: order takes no --yard: it is for a job that owns no log yet");
+        return Exit.USAGE.code();
+      }
       List<Path> all = files.isEmpty() ? List.of(OrderRun.noFile(job.walls().get())) : files;
       return main.batch(new Options(all, run, setting, job, book, false))
           .run((file, whole, console) -> new OrderRun(file, whole, console).outcome())

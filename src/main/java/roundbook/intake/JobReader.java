@@ -167,7 +167,16 @@ public final class JobReader {
             ? new WallsReader(rules, problems).read(sheet("walls"), asked.walls())
             : Optional.empty();
     Consumer<Log> logs = taker.apply(rules);
-    Predicate<String> tags = logs(rules, log -> logs.accept(wishChecked(log, building)));
+    KeptPlates plates = new KeptPlates(building);
+    Predicate<String> tags =
+        logs(
+            rules,
+            log -> {
+              Log wished = wishChecked(log, building);
+              plates.see(wished);
+              logs.accept(wished);
+            });
+    plates.problem().ifPresent(problems::add);
     List<Price> prices =
         sheet("prices").map(table -> new PricesReader(table, problems).prices()).orElse(List.of());
     if (building.isEmpty()) {

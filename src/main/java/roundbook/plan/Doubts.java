@@ -73,8 +73,10 @@ final class Doubts {
 
   private void shortage(Shortage shortage) {
     List<Phrase> missing = shortage.missing().stream().map(this::missing).toList();
+    String variant = missing.isEmpty() ? "no-order" : "";
+    Problem few = Problem.of(ProblemCode.TOO_FEW_LOGS, variant, CellRef.ofFile(""));
     problems.add(
-        Problem.of(ProblemCode.TOO_FEW_LOGS, CellRef.ofFile(""))
+        (missing.isEmpty() ? few.remedyOf("no-order") : few)
             .with("wanted", Phrase.counted("rounds", shortage.wanted()))
             .with("built", shortage.built())
             .with("missing", Value.list("list.semicolon", missing))

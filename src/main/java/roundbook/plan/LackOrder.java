@@ -20,17 +20,15 @@ public final class LackOrder {
    * Returns what is to be ordered, spares beside it; empty where nothing is missing or nothing can
    * be ordered.
    *
-   * <p>It is what the plan found missing, where planning again with those logs brought rounds. An
-   * order that brings none is never given: then whole walls are ordered.
+   * <p>It is what the plan found missing, where planning again with those logs brought rounds; else
+   * whole walls are ordered.
    */
   public static Optional<Order> of(Job job, Plan plan) {
     return plan.choice().shortage().flatMap(shortage -> of(job, shortage));
   }
 
   private static Optional<Order> of(Job job, Shortage shortage) {
-    boolean brings =
-        shortage.proof().filter(proof -> proof.rounds() > shortage.built()).isPresent();
-    if (brings && !shortage.missing().isEmpty()) {
+    if (shortage.brings()) {
       List<Order.Lack> lacks =
           shortage.missing().stream().map(missing -> lack(job, missing)).toList();
       return Optional.of(Order.ofLacks(job.rules(), job.building(), shortage.wanted(), lacks));

@@ -1,6 +1,7 @@
 package roundbook.plan;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,7 @@ import roundbook.job.Price;
 import roundbook.job.Setting;
 import roundbook.plan.Plan.LogUse;
 import roundbook.plan.Plan.Use;
+import roundbook.stack.PlacedLog;
 import roundbook.units.Length;
 import roundbook.wood.LogRule;
 import roundbook.wood.RoundProfile;
@@ -25,8 +27,11 @@ import roundbook.wood.Species;
  *
  * @param price the way of selling
  * @param byUse how much the logs of each use are, in the basis of the price
+ * @param waste how much of the logs in the walls is cut off in length, by their lengths alone
  */
-public record LogCost(Price price, Map<Use, BigDecimal> byUse) {
+public record LogCost(Price price, Map<Use, BigDecimal> byUse, BigDecimal waste) {
+  private static final int DECIMALS = 4;
+
   /** Copies the map. */
   public LogCost {
     byUse = Map.copyOf(byUse);
@@ -42,11 +47,28 @@ public record LogCost(Price price, Map<Use, BigDecimal> byUse) {
     for (Use use : Use.values()) {
       byUse.put(use, BigDecimal.ZERO);
     }
+    BigDecimal waste = BigDecimal.ZERO;
     for (LogUse each : plan.uses()) {
       BigDecimal one = quantities(plan.job(), each.log()).in(price.basis());
       byUse.merge(each.use(), one, BigDecimal::add);
+      waste = waste.add(each.placed().map(placed -> cutOff(placed, one)).orElse(BigDecimal.ZERO));
     }
-    return new LogCost(price, byUse);
+    return new LogCost(price, byUse, waste);
+  }
+
+  private static BigDecimal cutOff(PlacedLog placed, BigDecimal one) {
+    Piece piece = placed.piece();
+    BigDecimal whole = BigDecimal.valueOf(piece.log().length().nanometres());
+    BigDecimal off = whole.subtract(BigDecimal.valueOf(piece.trimmed().nanometres()));
+    return one.multiply(off).divide(whole, DECIMALS, RoundingMode.HALF_UP);
+  }
+
+  /** Returns the outside of a plan's walls in square inches, openings not taken off. */
+  public static double wallArea(Plan plan) {
+    return plan.takeoff().top().stream()
+        .flatMap(top -> top.walls().stream())
+        .mapToDouble(each -> each.wall().outside().inches() * each.middle().inches())
+        .sum();
   }
 
   /** Returns how much one log of a tally is, in every way that logs are sold by. */

@@ -164,6 +164,8 @@ public enum ProblemCode {
   OPENING_SILL(WARNING),
   /** A log that is kept for a header got another place. */
   HEADER_ELSEWHERE(WARNING),
+  /** Logs are kept for plates of walls that are not laid last in the last round. */
+  PLATE_ELSEWHERE(WARNING),
   /** No number of rounds comes near the height wanted, or no height is told. */
   ORDER_HEIGHT(ERROR),
   /** No wall could be built of logs of the diameters wanted. */

@@ -21,7 +21,8 @@ import roundbook.units.Length;
  * <p>How many logs of which length are missing is what a greatest matching of logs and places
  * leaves empty, the longest places filled first: no order of fewer logs can do. Where the rules
  * refuse thin tips a matching does not tell; then a round's worth is ordered for each round that is
- * missing, and lessened log by log for as long as the plan stays whole.
+ * missing, and lessened log by log for as long as the plan stays whole. An order that brings not
+ * one round more when it is planned with is never given: then none is.
  */
 public final class Reorder {
   private static final long MOVES_A_PLACE = 25_000;
@@ -64,10 +65,20 @@ public final class Reorder {
                         .order(found)));
   }
 
+  /** Orders what a matching counted, else rounds' worths, and nothing where no order helps. */
   private Shortage order(Shortage found) {
-    boolean counted = !found.missing().isEmpty();
-    List<Missing> logs = counted ? sized(found.missing()) : enough(goal - found.built());
-    List<Missing> order = endsKept(counted ? logs : lessened(logs));
+    if (!found.missing().isEmpty()) {
+      Shortage counted = proved(found, sized(found.missing()));
+      if (counted.brings()) {
+        return counted;
+      }
+    }
+    Shortage lessened = proved(found, lessened(enough(goal - found.built())));
+    return lessened.brings() ? lessened : new Shortage(goal, found.built(), List.of());
+  }
+
+  private Shortage proved(Shortage found, List<Missing> logs) {
+    List<Missing> order = endsKept(logs);
     return new Shortage(goal, found.built(), order, proof(order));
   }
 

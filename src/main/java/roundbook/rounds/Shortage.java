@@ -9,7 +9,7 @@ import roundbook.units.Length;
  *
  * @param wanted rounds wanted
  * @param built rounds that the logs allow
- * @param missing what would make the job whole, the longest class first
+ * @param missing what would make the job whole, the longest class first; empty where no order does
  * @param proof what planning again with these logs gave; empty while that was not done
  */
 public record Shortage(int wanted, int built, List<Missing> missing, Optional<Proof> proof) {
@@ -60,6 +60,11 @@ public record Shortage(int wanted, int built, List<Missing> missing, Optional<Pr
     public Missing withBand(Length from, Length to) {
       return new Missing(count, least, walls, from, to);
     }
+  }
+
+  /** Returns whether planning again with the missing logs brought rounds. */
+  public boolean brings() {
+    return proof.filter(again -> again.rounds() > built).isPresent();
   }
 
   /** Returns how many logs are missing in all. */

@@ -1,6 +1,7 @@
 package roundbook.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.Arrays;
@@ -47,6 +48,29 @@ class LogCostTest {
   void metricBasesAreTheSameWood() {
     assertEquals(all(Basis.CUBIC_FOOT) * 0.3048 * 0.3048 * 0.3048, all(Basis.CUBIC_METRE), 5e-3);
     assertEquals(all(Basis.TON) * 2000 * 0.45359237 / 1000, all(Basis.TONNE), 5e-3);
+  }
+
+  /** By the foot, what is cut off is the length of the logs in the walls less what is left. */
+  @Test
+  void wasteByTheFootIsWhatIsCutOff() {
+    double inches =
+        PLAN.pieces().stream()
+            .flatMap(piece -> piece.logs().stream())
+            .map(placed -> placed.piece())
+            .mapToDouble(piece -> piece.cutOffButt().inches() + piece.fallsOff().inches())
+            .sum();
+    double waste = LogCost.of(PLAN).get(Basis.FOOT.ordinal()).waste().doubleValue();
+    assertTrue(waste > 0);
+    assertEquals(inches / 12, waste, 5e-3);
+  }
+
+  /** The walls are 24 by 18 ft, as high as their last logs' crowns. */
+  @Test
+  void theWallsAreAsLargeAsTheirTops() {
+    double squareFeet = LogCost.wallArea(PLAN) / 144;
+    double low = 84 * 2 * 10 / 12.0;
+    double high = 84 * 3 * 16 / 12.0;
+    assertTrue(low < squareFeet && squareFeet < high, "" + squareFeet);
   }
 
   private static double scaled(LogRule rule) {

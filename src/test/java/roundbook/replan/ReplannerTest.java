@@ -5,17 +5,23 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import roundbook.balance.Effort;
+import roundbook.job.Job;
+import roundbook.job.Price;
 import roundbook.plan.PiecePlan;
 import roundbook.plan.Plan;
 import roundbook.plan.PlanFixtures;
+import roundbook.plan.Planner;
 import roundbook.problem.Problem;
 import roundbook.problem.Read;
 import roundbook.site.CrewWorkbook;
@@ -133,6 +139,23 @@ class ReplannerTest {
     Replan replan = replan(book());
     assertEquals(List.of(), replan.changes());
     assertEquals(PLAN.choice().courses(), replan.plan().choice().courses());
+  }
+
+  /** What yards ask stands in the crew workbook and comes back, changed there or not. */
+  @Test
+  void pricesAreCarriedIntoTheNextRevision() {
+    Price doyle =
+        new Price(
+            Price.Basis.DOYLE,
+            new BigDecimal("0.62"),
+            Set.of(1, 3),
+            Optional.of(new BigDecimal("75")));
+    Price each = new Price(Price.Basis.EACH, new BigDecimal("45"), Set.of(), Optional.empty());
+    Job job = PLAN.job().withPrices(List.of(doyle, each));
+    Plan priced = Planner.of(job, PLAN.choice());
+    CrewWorkbook book = CrewWorkbook.of(priced).type(Map.of("Selling_2_price", 47.5));
+    Price changed = new Price(Price.Basis.EACH, new BigDecimal("47.5"), Set.of(), Optional.empty());
+    assertEquals(List.of(doyle, changed), replan(book).plan().job().prices());
   }
 
   @Test

@@ -113,16 +113,26 @@ class ReorderByHandTest {
     assertEquals(1, proof.oneFewer());
   }
 
-  /** A chooser that plans nothing proves nothing. */
+  /** A chooser that plans nothing proves nothing, and what is not proved is not ordered. */
   @Test
-  void withoutAPlanThereIsNoProof() {
+  void anOrderThatBringsNothingIsNotGiven() {
     Job job = job(2, logs(2, 2, "12", "12"));
     Choice choice = DEAL.choose(job, FEW);
     Choice none = new Choice(List.of(), job.logs(), choice.score(), choice.shortage(), List.of());
     Shortage shortage =
         Reorder.proved((asked, effort) -> none, job, choice, FEW).shortage().orElseThrow();
-    assertTrue(shortage.proof().isEmpty());
-    assertEquals(4, shortage.count());
+    assertEquals(new Shortage(2, 1, List.of()), shortage);
+  }
+
+  /** Of a yard that keeps its one round whatever is sent, nothing is ordered either. */
+  @Test
+  void anOrderThatBringsNoRoundMoreIsNotGiven() {
+    Job job = job(2, logs(2, 2, "12", "12"));
+    Choice choice = DEAL.choose(job, FEW);
+    assertEquals(4, choice.shortage().orElseThrow().count());
+    Shortage shortage =
+        Reorder.proved((asked, effort) -> choice, job, choice, FEW).shortage().orElseThrow();
+    assertEquals(new Shortage(2, 1, List.of()), shortage);
   }
 
   private static Job job(int rounds, List<Log> logs) {

@@ -16,7 +16,8 @@ import roundbook.units.Bulk;
 import roundbook.units.Length;
 
 /**
- * The lifts, the heaviest first, with balance points and the usual cautions.
+ * The lifts, the heaviest first, with balance points and the usual cautions; before them what sling
+ * legs pull, what there is to haul, and the order in which logs are picked from the pile.
  *
  * <p>The spread of a weight runs from wood all of heart to wood all of sap at the published
  * moistures of its species; where those are not known, as wide as they lie for the softwoods.
@@ -24,6 +25,9 @@ import roundbook.units.Length;
 public final class LiftingSheet {
   private static final double CAUTION_HEIGHT = 225;
   private static final double[] WIDTHS = {5, 9, 7, 6, 11, 11, 11, 11, 11, 12, 11};
+
+  private static final int[] ONE_EACH = {1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1};
+  private static final int HEAVIEST_AT_ONCE = 8;
 
   private LiftingSheet() {}
 
@@ -39,7 +43,12 @@ public final class LiftingSheet {
             .toList();
     Cells cells = new Cells(context);
     list.text(Role.PLAIN_BOLD, most(cells, heaviest));
-    list.text(Role.NOTE, context.text("lifting.note")).headOf("lifting.head");
+    YardPart yard = new YardPart(context, list);
+    yard.slings(heaviest.stream().mapToDouble(LiftingSheet::unhewn).max().orElse(0));
+    yard.hauling();
+    yard.picking();
+    list.room(ListSheet.tableHeight(HEAVIEST_AT_ONCE)).heading(context.text("lifting.heaviest"));
+    list.spans(ONE_EACH).text(Role.NOTE, context.text("lifting.note")).headOf("lifting.head");
     list.sheet().printTitles(list.next() - 1, list.next() - 1);
     for (int index = 0; index < heaviest.size(); index++) {
       list.row(row(cells, index + 1, heaviest.get(index)));

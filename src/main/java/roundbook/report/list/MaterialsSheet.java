@@ -1,16 +1,12 @@
 package roundbook.report.list;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import roundbook.job.Wall;
 import roundbook.page.Area;
 import roundbook.page.Cell;
 import roundbook.page.Cell.Format;
-import roundbook.page.CellNames;
 import roundbook.page.Figure;
 import roundbook.page.Figure.Axes;
 import roundbook.page.Figure.Look;
@@ -19,10 +15,8 @@ import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.plan.ClassSupply;
-import roundbook.plan.LogCost;
 import roundbook.plan.PiecePlan;
 import roundbook.plan.Plan;
-import roundbook.plan.Plan.Use;
 import roundbook.plan.Quantity;
 import roundbook.report.frame.Cells;
 import roundbook.report.frame.CrewContext;
@@ -65,39 +59,9 @@ final class MaterialsSheet {
             Collectors.groupingBy(
                 Quantity::section, java.util.LinkedHashMap::new, Collectors.toList()))
         .forEach(this::section);
-    costs();
+    new CostPart(context, list).write();
     order();
     return list.build();
-  }
-
-  /** Writes what the logs cost by each of the builder's prices, live from the sheet Settings. */
-  private void costs() {
-    List<LogCost> costs = LogCost.of(plan);
-    if (costs.isEmpty()) {
-      return;
-    }
-    list.room(ListSheet.tableHeight(costs.size()));
-    list.heading(context.text("materials.cost"));
-    list.spans(7, 3, 3, 4, 4, 3).headOf("materials.cost.head");
-    for (int at = 0; at < costs.size(); at++) {
-      LogCost cost = costs.get(at);
-      String price = CellNames.item("Selling", at + 1, "price");
-      list.row(
-          cells.bold(
-              context.text("buy.basis." + cost.price().basis().name().toLowerCase(Locale.ROOT))),
-          Cell.number(cost.all().doubleValue()).format(Format.GENERAL),
-          Cell.formula(price, cost.price().price().doubleValue()).format(Format.GENERAL),
-          money(cost.all(), price, cost),
-          money(cost.byUse().get(Use.PLACED), price, cost),
-          money(cost.byUse().get(Use.SPARE), price, cost));
-    }
-    list.text(Role.NOTE, context.text("materials.cost.note"));
-  }
-
-  private static Cell money(BigDecimal quantity, String price, LogCost cost) {
-    BigDecimal now = quantity.multiply(cost.price().price()).setScale(2, RoundingMode.HALF_UP);
-    String formula = "ROUND(" + quantity.toPlainString() + "*" + price + ",2)";
-    return Cell.formula(formula, now.doubleValue()).format(Format.DECIMAL_2);
   }
 
   private void classes() {
@@ -238,7 +202,7 @@ final class MaterialsSheet {
 
   private void order() {
     list.room(60).heading(context.text("materials.order"));
-    String key = plan.order().isEmpty() ? "order.none" : "materials.order.see";
+    String key = OrderSheet.nothing(plan).orElse("materials.order.see");
     list.spans(24)
         .row(
             Cell.text(context.text(key, plan.order().size()))

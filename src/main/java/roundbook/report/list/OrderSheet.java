@@ -2,6 +2,7 @@ package roundbook.report.list;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import roundbook.page.Cell;
 import roundbook.page.PageSetup;
 import roundbook.page.PageSetup.PageKind;
@@ -29,8 +30,9 @@ final class OrderSheet {
     PageSetup page = context.page(PageKind.TABLE).fit(PageSetup.Fit.ONE_PAGE);
     ListSheet list = new ListSheet(context, Tab.ORDER, page, WIDTHS).title(Tab.ORDER);
     List<OrderLine> order = context.plan().order();
+    nothing(context.plan()).ifPresent(key -> list.text(Role.PLAIN_BOLD, context.text(key)));
     if (order.isEmpty()) {
-      return List.of(list.text(Role.PLAIN_BOLD, context.text("order.none")).build());
+      return List.of(list.build());
     }
     Cells cells = new Cells(context);
     list.text(Role.PLAIN, context.text("order.note"));
@@ -46,6 +48,15 @@ final class OrderSheet {
     context.words().lines("order.rule").forEach(line -> list.text(Role.PLAIN, line));
     tally(context, list);
     return List.of(list.build());
+  }
+
+  /** Returns what to say where nothing is ordered, or nothing that rounds lack. */
+  static Optional<String> nothing(Plan plan) {
+    Optional<Shortage> shortage = plan.choice().shortage();
+    if (shortage.isPresent()) {
+      return shortage.filter(each -> each.missing().isEmpty()).map(each -> "order.no_help");
+    }
+    return plan.order().isEmpty() ? Optional.of("order.none") : Optional.empty();
   }
 
   private static List<Cell> row(CrewContext context, Cells cells, OrderLine line) {
