@@ -4,8 +4,8 @@ package roundbook.takeoff;
  * Two sling legs of one length that lift a log level from one hook.
  *
  * <p>The balance of forces: two legs at an angle from the level carry the load by the upright part
- * of their pulls, so each pulls {@code load / (2 sin angle)}. That is the pull of a still load; jerks
- * and wind come on top. Caution: numbers alone choose no rigging.
+ * of their pulls, so each pulls {@code load / (2 sin angle)}. That is the pull of a still load;
+ * jerks and wind come on top. Caution: numbers alone choose no rigging.
  *
  * @param degrees the angle of each leg from the level, over 0 and up to 90
  */
