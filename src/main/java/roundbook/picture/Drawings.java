@@ -1,5 +1,15 @@
 package roundbook.picture;
 
+import roundbook.picture.canvas.DrawingFault;
+import roundbook.picture.canvas.Picture;
+import roundbook.picture.words.Wording;
+import roundbook.picture.face.FaceCase;
+import roundbook.picture.face.FaceDrawing;
+import roundbook.picture.wall.WallDrawing;
+import roundbook.picture.full.SlopeTemplate;
+import roundbook.picture.full.StoryPole;
+import roundbook.picture.ground.PlanDrawing;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,5 +1,10 @@
 package roundbook.picture;
 
+import roundbook.picture.canvas.Canvas;
+import roundbook.picture.canvas.DrawingFault;
+import roundbook.picture.canvas.Picture;
+import roundbook.picture.words.Wording;
+
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;

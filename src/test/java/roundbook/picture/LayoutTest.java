@@ -1,5 +1,15 @@
 package roundbook.picture;
 
+import roundbook.picture.raster.Box;
+import roundbook.picture.canvas.Canvas;
+import roundbook.picture.words.Wording;
+import roundbook.picture.face.FaceCase;
+import roundbook.picture.face.FaceDrawing;
+import roundbook.picture.wall.WallDrawing;
+import roundbook.picture.full.SlopeTemplate;
+import roundbook.picture.full.StoryPole;
+import roundbook.picture.ground.PlanDrawing;
+
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;

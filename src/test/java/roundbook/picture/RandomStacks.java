@@ -1,5 +1,7 @@
 package roundbook.picture;
 
+import roundbook.picture.words.Wording;
+
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,7 +26,7 @@ import roundbook.units.Length;
 import roundbook.units.LengthFormat;
 
 /** Stacks of made-up logs, walls and openings from a seed, of every kind that can be asked for. */
-final class RandomStacks {
+public final class RandomStacks {
   static final String LONG_TAG = "Lot 7/2 #1042 from the upper landing, second heap";
 
   private static final ResourceBundle WORDS =
@@ -50,12 +52,12 @@ final class RandomStacks {
   }
 
   /** Returns a stack of a seed; odd seeds are metric. */
-  static Stack of(long seed, int rounds) {
+  public static Stack of(long seed, int rounds) {
     return new RandomStacks(seed, rounds).stack();
   }
 
   /** Returns openings for the walls of a stack, some of them badly placed. */
-  static List<Opening> openings(Stack stack, long seed) {
+  public static List<Opening> openings(Stack stack, long seed) {
     SplittableRandom random = new SplittableRandom(seed * 31 + 7);
     List<Opening> openings = new ArrayList<>();
     for (Wall wall : stack.building().walls()) {
@@ -79,7 +81,7 @@ final class RandomStacks {
   }
 
   /** Returns English wording in the unit of a stack. */
-  static Wording wording(Stack stack) {
+  public static Wording wording(Stack stack) {
     return new Wording(format(stack), RandomStacks::english);
   }
 

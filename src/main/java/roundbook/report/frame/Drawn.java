@@ -7,10 +7,10 @@ import roundbook.page.Cell;
 import roundbook.page.Figure;
 import roundbook.page.Role;
 import roundbook.page.SheetBuilder;
-import roundbook.picture.DrawingFault;
+import roundbook.picture.canvas.DrawingFault;
 import roundbook.picture.Drawings;
-import roundbook.picture.Picture;
-import roundbook.picture.Wording;
+import roundbook.picture.canvas.Picture;
+import roundbook.picture.words.Wording;
 import roundbook.units.Length;
 import roundbook.units.LengthUnit;
 

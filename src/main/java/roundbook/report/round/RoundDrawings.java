@@ -2,7 +2,7 @@ package roundbook.report.round;
 
 import java.util.List;
 import roundbook.picture.Drawings;
-import roundbook.picture.Picture;
+import roundbook.picture.canvas.Picture;
 import roundbook.report.frame.Drawn;
 import roundbook.report.live.Live;
 

@@ -3,7 +3,7 @@ package roundbook.report.round;
 import java.util.List;
 import roundbook.page.Area;
 import roundbook.page.SheetBuilder;
-import roundbook.picture.Picture;
+import roundbook.picture.canvas.Picture;
 import roundbook.report.frame.Drawn;
 import roundbook.report.live.Live;
 

@@ -5,7 +5,7 @@ import java.util.Optional;
 import roundbook.job.Opening;
 import roundbook.job.Wall;
 import roundbook.page.SheetBuilder;
-import roundbook.picture.Picture;
+import roundbook.picture.canvas.Picture;
 import roundbook.report.frame.Drawn;
 import roundbook.report.live.Live;
 import roundbook.units.Length;

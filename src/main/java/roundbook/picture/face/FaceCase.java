@@ -1,0 +1,99 @@
+package roundbook.picture.face;
+
+import java.util.stream.Stream;
+import roundbook.job.BuildRules;
+import roundbook.job.Setting;
+import roundbook.notch.Notch;
+import roundbook.stack.Course;
+import roundbook.stack.FilledPlace;
+import roundbook.stack.Stack;
+import roundbook.units.Length;
+
+/**
+ * What decides how a log's two faces look: logs with equal cases share a drawing.
+ *
+ * @param notch the notch of the round
+ * @param thickness T of the log's own wall
+ * @param butt what crosses at the butt end
+ * @param tip what crosses at the tip end
+ * @param buttAtStart whether its butt lies left, seen from inside
+ * @param special how it differs from the common log
+ * @param putRight whether a corner of the round is put right, so that lower marks differ by end
+ */
+public record FaceCase(
+    Notch notch,
+    Length thickness,
+    End butt,
+    End tip,
+    boolean buttAtStart,
+    Special special,
+    boolean putRight) {
+  /** How a log differs from the common one with full notches at both ends. */
+  public enum Special {
+    /** Not at all. */
+    NONE,
+    /** Sawn flat underneath at the lower mark, all along; no lower notch. */
+    BED_WHOLE,
+    /** Sawn flat underneath between the shoulders, with lower notches past them. */
+    BED_BETWEEN,
+    /** Nothing of this plan crosses above it. */
+    TOP_FREE
+  }
+
+  /**
+   * What crosses at one end.
+   *
+   * @param crossing T_x of the crossing wall
+   * @param overhang o, from the crossing wall's outer face to the trimmed end
+   */
+  record End(Length crossing, Length overhang) {
+    /** Returns the distance of the shoulder from the trimmed end. */
+    Length shoulder() {
+      return crossing.plus(overhang);
+    }
+  }
+
+  /** Returns the case of a placed log. */
+  public static FaceCase of(Stack stack, FilledPlace log) {
+    Course course = stack.courses().get(log.round() - 1);
+    Length overhang = stack.rules().overhang();
+    return new FaceCase(
+        course.notch(),
+        log.wall().thickness(),
+        new End(log.crossingAtButt(stack.building()).thickness(), overhang),
+        new End(log.crossingAtTip(stack.building()).thickness(), overhang),
+        log.buttAtStart(),
+        special(stack, log),
+        isPutRight(stack, log.round()));
+  }
+
+  private static boolean isPutRight(Stack stack, int round) {
+    return stack.building().corners().stream()
+        .anyMatch(
+            corner ->
+                Stream.of(true, false)
+                    .anyMatch(first -> !stack.corners().change(round, first, corner).isZero()));
+  }
+
+  /** Returns how a placed log differs from the common one. */
+  public static Special special(Stack stack, FilledPlace log) {
+    boolean first = log.wall().laidFirst();
+    if (log.round() == 1 && first && !bed(stack.rules(), "starter")) {
+      return Special.BED_WHOLE;
+    }
+    if (log.round() == 1 && !first && bed(stack.rules(), "flat")) {
+      return Special.BED_BETWEEN;
+    }
+    return log.round() == stack.courses().size() && !first ? Special.TOP_FREE : Special.NONE;
+  }
+
+  /** Returns the lower mark at the corner line of an end. */
+  Length lowerCorner(End end) {
+    return notch.lowerCorner(end.crossing());
+  }
+
+  /** Returns whether the rules ask for a kind of first bed. */
+  private static boolean bed(BuildRules rules, String kind) {
+    return rules.text(Setting.FIRST_BED).equals(kind);
+  }
+}

@@ -1,0 +1,102 @@
+package roundbook.picture.face;
+
+import roundbook.picture.raster.Spot;
+import roundbook.picture.letter.Label;
+import roundbook.picture.canvas.Canvas;
+import roundbook.picture.words.Wording;
+
+import java.util.List;
+import roundbook.picture.face.FaceCase.Special;
+import roundbook.units.Length;
+
+/**
+ * Both faces of a log side by side, each with its two ends and all marks.
+ *
+ * <p>Heights and lengths are not to scale, so that every mark can be read: the numbers rule. The
+ * middle of the log is broken out.
+ */
+public final class FaceDrawing {
+  static final double BETWEEN = 16;
+  static final double WIDTH = 2 * FaceStrip.WIDTH + BETWEEN;
+  static final double HEIGHT = FaceStrip.HEIGHT + 18;
+
+  /** The least lettering: a drawing is laid at seven tenths of its size, the page at nine. */
+  static final double SMALL = 13;
+
+  private static final double LINE = 9.5;
+
+  private final FaceCase faces;
+  private final Wording wording;
+  private final Canvas canvas = new Canvas(WIDTH, HEIGHT, SMALL);
+
+  /**
+   * Creates the drawing of logs that are cut alike.
+   *
+   * @param faces what decides how they look
+   * @param wording how lengths and words are printed
+   */
+  public FaceDrawing(FaceCase faces, Wording wording) {
+    this.faces = faces;
+    this.wording = wording;
+  }
+
+  /** Returns the sheet with both faces, under a heading that says which logs it is for. */
+  public Canvas draw(String heading) {
+    strip(new FaceStrip(this, true, 0), "inside", heading);
+    strip(new FaceStrip(this, false, FaceStrip.WIDTH + BETWEEN), "outside", "");
+    String foot = wording.say("faces.foot", wording.unit());
+    canvas.write(Label.of(foot, SMALL, new Spot(4, HEIGHT - 9)).within(WIDTH - 8));
+    return canvas;
+  }
+
+  Canvas canvas() {
+    return canvas;
+  }
+
+  FaceCase faces() {
+    return faces;
+  }
+
+  Wording wording() {
+    return wording;
+  }
+
+  /** Draws one face with its title, where to stand, and at the first one the heading. */
+  private void strip(FaceStrip strip, String face, String heading) {
+    strip.draw();
+    Spot begin = new Spot(strip.left() + 4, LINE);
+    Label name = Label.of(wording.say("faces." + face), 15, begin).bold();
+    double left = canvas.write(name.within(150)).right() + 10;
+    double end = strip.left() + FaceStrip.WIDTH - 4;
+    double room = end - left;
+    if (!heading.isEmpty()) {
+      Label right = Label.of(heading, 15, new Spot(end, LINE)).bold().ending();
+      room -= canvas.write(right.within(170)).width() + 10;
+    }
+    String side = strip.buttLeft() ? ".left" : ".right";
+    String stand = wording.say("faces." + face + side);
+    canvas.write(Label.of(stand, SMALL, new Spot(left, LINE)).within(room));
+  }
+
+  /** Returns the words for those who cannot see the drawing. */
+  public String altText(String heading) {
+    String ends = numbers(faces.notch().lower(), faces.lowerCorner(faces.butt()));
+    Length outside = faces.notch().upperOutside(faces.thickness());
+    return wording.say(
+        "faces.alt",
+        heading,
+        wording.mark(faces.notch().upper()),
+        wording.mark(outside),
+        ends,
+        wording.unit());
+  }
+
+  /** Returns the lower marks in words; a log flat all along has only the one. */
+  private String numbers(Length shoulder, Length corner) {
+    if (faces.putRight()) {
+      return "▼";
+    }
+    String both = String.join(" / ", List.of(wording.mark(shoulder), wording.mark(corner)));
+    return faces.special() == Special.BED_WHOLE ? wording.mark(shoulder) : both;
+  }
+}

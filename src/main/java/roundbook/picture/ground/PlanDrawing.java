@@ -1,0 +1,188 @@
+package roundbook.picture.ground;
+
+import roundbook.picture.raster.Spot;
+import roundbook.picture.raster.Box;
+import roundbook.picture.raster.Ink;
+import roundbook.picture.letter.Label;
+import roundbook.picture.canvas.Canvas;
+import roundbook.picture.canvas.Line;
+import roundbook.picture.canvas.Arrows;
+import roundbook.picture.canvas.DrawingFault;
+import roundbook.picture.words.Wording;
+
+import java.util.List;
+import java.util.Optional;
+import roundbook.job.Building;
+import roundbook.job.Wall;
+import roundbook.stack.Course;
+import roundbook.stack.FilledPlace;
+import roundbook.stack.PlacedLog;
+
+/** The building seen from above: four walls, their corners, where each butt lies. */
+public final class PlanDrawing {
+  static final double WIDTH = 176;
+  static final double HEIGHT = 124;
+
+  private static final double SMALL = 9.4;
+  private static final double LOG = 11;
+  private static final double PAST = 8;
+  private static final double UPRIGHT_ROOM = 30;
+  private static final double LEVEL_ROOM = 84;
+  private static final Box WALLS = new Box(36, 24, WIDTH - 36, HEIGHT - 26);
+
+  private final Building building;
+  private final Wording wording;
+  private final Canvas canvas = new Canvas(WIDTH, HEIGHT, SMALL);
+
+  /**
+   * Creates the plan of a building.
+   *
+   * @param building its four walls
+   * @param wording how words are printed
+   * @throws DrawingFault if it has another number of walls
+   */
+  public PlanDrawing(Building building, Wording wording) {
+    if (building.walls().size() != 4) {
+      throw new DrawingFault("a plan of " + building.walls().size() + " walls", null);
+    }
+    this.building = building;
+    this.wording = wording;
+  }
+
+  /** Returns the sheet with the logs of a round. */
+  public Canvas draw(Course course) {
+    List<Wall> walls = building.walls();
+    walls.stream().filter(Wall::laidFirst).forEach(wall -> log(course, wall));
+    walls.stream().filter(wall -> !wall.laidFirst()).forEach(wall -> log(course, wall));
+    walls.forEach(this::corner);
+    walls.forEach(wall -> name(course, wall));
+    middle(course);
+    return canvas;
+  }
+
+  /** Returns the words for those who cannot see the drawing. */
+  public String altText(Course course) {
+    List<String> butts =
+        course.places().stream()
+            .map(place -> place.wall().name() + " " + place.buttCorner(building))
+            .toList();
+    return wording.say("plan.alt", course.round(), run(course), String.join(", ", butts));
+  }
+
+  /** Draws a wall as a log with an arrow from its butt to its tip. */
+  private void log(Course course, Wall wall) {
+    PlanSide side = side(wall);
+    canvas.shape(Line.NORMAL, side.log(), Ink.WHITE);
+    Optional<FilledPlace> placed = course.on(wall);
+    if (placed.isEmpty()) {
+      return;
+    }
+    List<PlacedLog> logs = placed.get().logs();
+    if (logs.size() == 1) {
+      butt(side, logs.get(0), 0.13, 0.87);
+      boolean atStart = logs.get(0).buttAtStart();
+      sign("○", side.along(atStart ? 0.915 : 0.085));
+      return;
+    }
+    butt(side, logs.get(1), 0.11, 0.4);
+    butt(side, logs.get(0), 0.6, 0.89);
+  }
+
+  /** Points from the butt of a log to its tip, between two parts of a side. */
+  private void butt(PlanSide side, PlacedLog log, double from, double to) {
+    Spot butt = side.along(log.buttAtStart() ? from : to);
+    Arrows.pointer(canvas, butt, side.along(log.buttAtStart() ? to : from), 9);
+    sign("●", butt);
+  }
+
+  /** Writes a sign on a white field, so that the arrow does not run through it. */
+  private void sign(String sign, Spot at) {
+    Box field = new Box(at.x() - 5, at.y() - 5, at.x() + 5, at.y() + 5);
+    canvas.fill(field, Ink.WHITE);
+    canvas.write(Label.of(sign, 12, at).centred());
+  }
+
+  /** Writes the name of a wall's first corner outside of it. */
+  private void corner(Wall wall) {
+    Spot start = side(wall).start();
+    Spot middle = WALLS.middle();
+    double right = start.x() < middle.x() ? -1 : 1;
+    double down = start.y() < middle.y() ? -1 : 1;
+    Spot at = start.plus(right * (PAST + 4), down * (PAST + 5));
+    Label label = Label.of(building.startCorner(wall), 13, at).bold();
+    canvas.write(label.across(right < 0 ? 1 : 0).within(27));
+  }
+
+  /** Writes the name of a wall and the tag of its log inside of it. */
+  private void name(Course course, Wall wall) {
+    PlanSide side = side(wall);
+    String tag = course.on(wall).map(FilledPlace::tags).orElse("");
+    Spot at = side.inwards(side.along(0.5), side.upright() ? 9 : 14);
+    if (!side.upright()) {
+      String both = (wall.name() + "  " + tag).strip();
+      canvas.write(Label.of(both, 12, at).bold().centred().within(LEVEL_ROOM));
+      return;
+    }
+    double across = at.x() < WALLS.middle().x() ? 0 : 1;
+    Label name = Label.of(wall.name(), 12, at.plus(0, -7)).bold().across(across);
+    canvas.write(name.within(UPRIGHT_ROOM));
+    canvas.write(Label.of(tag, SMALL, at.plus(0, 7)).across(across).within(UPRIGHT_ROOM));
+  }
+
+  /** Shows which way the butts run, which the page says too, and says where this is seen from. */
+  private void middle(Course course) {
+    Spot at = WALLS.middle();
+    String turn = course.clockwise() ? "↻" : "↺";
+    canvas.write(Label.of(turn, 20, at).centred());
+    Spot foot = new Spot(at.x(), HEIGHT - 7);
+    canvas.write(Label.of(wording.say("plan.above"), SMALL, foot).centred().within(100));
+  }
+
+  private String run(Course course) {
+    return wording.say(course.clockwise() ? "plan.clockwise" : "plan.counterclockwise");
+  }
+
+  /** Returns the side of a wall: the first wall lies on top, the others follow clockwise. */
+  private PlanSide side(Wall wall) {
+    List<Spot> corners = WALLS.corners();
+    int index = building.walls().indexOf(wall);
+    return new PlanSide(corners.get(index), corners.get((index + 1) % 4));
+  }
+
+  /**
+   * One side of the plan, clockwise.
+   *
+   * @param start its first corner
+   * @param end its last corner
+   */
+  private record PlanSide(Spot start, Spot end) {
+    /** Returns whether the side runs up or down the sheet. */
+    boolean upright() {
+      return start.x() == end.x();
+    }
+
+    /** Returns the point a part of the way from the first corner to the last. */
+    Spot along(double part) {
+      double x = start.x() + part * (end.x() - start.x());
+      return new Spot(x, start.y() + part * (end.y() - start.y()));
+    }
+
+    /** Returns a point moved towards the inside, which lies right of the way. */
+    Spot inwards(Spot at, double by) {
+      double length = Math.abs(end.x() - start.x()) + Math.abs(end.y() - start.y());
+      double right = -(end.y() - start.y()) / length * by;
+      return at.plus(right, (end.x() - start.x()) / length * by);
+    }
+
+    /** Returns the outline of the log, its ends past the corners. */
+    List<Spot> log() {
+      return grown(Box.around(List.of(start, end))).corners();
+    }
+
+    private Box grown(Box box) {
+      double x = upright() ? LOG / 2 : PAST;
+      double y = upright() ? PAST : LOG / 2;
+      return new Box(box.left() - x, box.top() - y, box.right() + x, box.bottom() + y);
+    }
+  }
+}

@@ -1,0 +1,79 @@
+package roundbook.picture.wall;
+
+import roundbook.picture.raster.Spot;
+import roundbook.picture.raster.Box;
+import roundbook.picture.raster.Ink;
+import roundbook.picture.letter.Lettering;
+import roundbook.picture.letter.Label;
+import roundbook.picture.letter.Paragraph;
+import roundbook.picture.canvas.Canvas;
+import roundbook.picture.canvas.Line;
+import roundbook.picture.words.Wording;
+
+import java.util.List;
+import roundbook.job.Building;
+import roundbook.job.Setting;
+import roundbook.job.Wall;
+
+/** What stands under a wall drawing: corner names, a scale, what the signs mean. */
+final class WallFoot {
+  private static final double SMALL = WallDrawing.SMALL;
+  private static final int LINES = 3;
+
+  private final WallDrawing drawing;
+  private final double top;
+
+  WallFoot(WallDrawing drawing) {
+    this.drawing = drawing;
+    this.top = drawing.on(0, 0).y();
+  }
+
+  /** Draws all of it. */
+  void draw() {
+    Wall wall = drawing.elevation().wall();
+    Building building = drawing.stack().building();
+    double left = drawing.on(0, 0).x();
+    double right = drawing.on(drawing.elevation().length(), 0).x();
+    corner(building.endCorner(wall), left, 0);
+    corner(building.startCorner(wall), right, 1);
+    scale((left + right) / 2);
+    legend(building, wall);
+  }
+
+  /** Writes the name of a corner under its end of the wall. */
+  private void corner(String name, double x, double across) {
+    Label label = Label.of(name, 11, new Spot(x, top + 11)).bold().across(across);
+    drawing.canvas().write(label.within(40));
+  }
+
+  /** Draws a rule of five feet or a metre, so that the scale holds however it is printed. */
+  private void scale(double middle) {
+    boolean metric = drawing.wording().lengths().unit().metric();
+    double part = (metric ? 1 / 0.0254 / 4 : 12) * drawing.scale();
+    int parts = metric ? 4 : 5;
+    double from = middle - parts * part / 2;
+    Canvas canvas = drawing.canvas();
+    for (int i = 0; i < parts; i++) {
+      Box box = new Box(from + i * part, top + 24, from + (i + 1) * part, top + 28);
+      canvas.shape(Line.THIN, box.corners(), i % 2 == 0 ? Ink.BLACK : Ink.WHITE);
+    }
+    String end = drawing.wording().say(metric ? "wall.metre" : "wall.feet");
+    Spot at = new Spot(from + parts * part + 5, top + 26);
+    canvas.write(Label.of(end, SMALL, at).within(110));
+  }
+
+  /** Says what the signs mean and what the limits of the gaps are. */
+  private void legend(Building building, Wall wall) {
+    Wording wording = drawing.wording();
+    String least = wording.mark(drawing.stack().rules().length(Setting.GAP_LEAST));
+    String most = wording.mark(drawing.stack().rules().length(Setting.GAP_MOST));
+    String ends = building.after(wall).name() + ", " + building.before(wall).name();
+    String unit = wording.unit();
+    String text = wording.say("wall.legend", least, most, unit, ends);
+    List<String> lines = Paragraph.lines(text, new Lettering(SMALL, false), WallDrawing.WIDTH - 8);
+    for (int i = 0; i < Math.min(LINES, lines.size()); i++) {
+      Spot at = new Spot(4, top + 42 + i * 12);
+      drawing.canvas().write(Label.of(lines.get(i), SMALL, at).within(WallDrawing.WIDTH - 8));
+    }
+  }
+}
