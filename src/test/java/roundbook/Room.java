@@ -52,7 +52,29 @@ record Room(String name, List<String> rooms, List<String> outside) {
               core(
                   "plan",
                   "units problem job notch stack balance rounds wood takeoff exchange buying"),
-              with("picture", "units job notch stack", STREAMS + " java.util.zip"),
+              with("picture.raster", "", STREAMS + " java.util.zip"),
+              // It reads the forms of its letters from the archive, never a file.
+              with("picture.letter", "picture.raster", STREAMS),
+              core("picture.canvas", "picture.raster picture.letter"),
+              core("picture.words", "units"),
+              core(
+                  "picture.face",
+                  "units job notch stack picture.raster picture.letter picture.canvas"
+                      + " picture.words"),
+              core(
+                  "picture.wall",
+                  "units job notch stack picture.raster picture.letter picture.canvas"
+                      + " picture.words picture.face"),
+              core(
+                  "picture.full",
+                  "units job stack picture.raster picture.letter picture.canvas picture.words"),
+              core(
+                  "picture.ground",
+                  "job stack picture.raster picture.letter picture.canvas picture.words"),
+              core(
+                  "picture",
+                  "units job stack picture.canvas picture.words picture.face picture.wall"
+                      + " picture.full picture.ground"),
               core("site", "units problem problem.words table page job intake"),
               core(
                   "replan",
@@ -60,8 +82,8 @@ record Room(String name, List<String> rooms, List<String> outside) {
               core("report.words", "units problem problem.words job plan"),
               core(
                   "report.frame",
-                  "units problem problem.words page job stack exchange plan picture replan"
-                      + " report.words"),
+                  "units problem problem.words page job stack exchange plan picture picture.canvas"
+                      + " picture.words replan report.words"),
               core(
                   "report.live",
                   "units problem.words page job notch stack rounds plan" + " report.frame"),
@@ -71,16 +93,17 @@ record Room(String name, List<String> rooms, List<String> outside) {
                       + " report.frame report.live"),
               core(
                   "report.round",
-                  "units page job notch stack rounds plan picture"
+                  "units page job notch stack rounds plan picture picture.canvas"
                       + " report.words report.frame report.live report.mark"),
               core(
                   "report.wall",
-                  "units problem page job stack takeoff plan picture report.words"
+                  "units problem page job stack takeoff plan picture picture.canvas report.words"
                       + " report.frame report.live report.mark"),
               core(
                   "report.list",
                   "units problem problem.words page job notch stack rounds wood takeoff exchange"
-                      + " plan picture buying report.words report.frame report.live report.mark"),
+                      + " plan picture picture.canvas buying report.words report.frame report.live"
+                      + " report.mark"),
               core(
                   "report.start",
                   "units problem page job notch stack rounds takeoff plan replan"

@@ -1,15 +1,5 @@
 package roundbook.picture;
 
-import roundbook.picture.canvas.DrawingFault;
-import roundbook.picture.canvas.Picture;
-import roundbook.picture.words.Wording;
-import roundbook.picture.face.FaceCase;
-import roundbook.picture.face.FaceDrawing;
-import roundbook.picture.wall.WallDrawing;
-import roundbook.picture.full.SlopeTemplate;
-import roundbook.picture.full.StoryPole;
-import roundbook.picture.ground.PlanDrawing;
-
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,6 +11,15 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import roundbook.job.Opening;
 import roundbook.job.Wall;
+import roundbook.picture.canvas.DrawingFault;
+import roundbook.picture.canvas.Picture;
+import roundbook.picture.face.FaceCase;
+import roundbook.picture.face.FaceDrawing;
+import roundbook.picture.full.SlopeTemplate;
+import roundbook.picture.full.StoryPole;
+import roundbook.picture.ground.PlanDrawing;
+import roundbook.picture.wall.WallDrawing;
+import roundbook.picture.words.Wording;
 import roundbook.stack.Course;
 import roundbook.stack.FilledPlace;
 import roundbook.stack.Stack;

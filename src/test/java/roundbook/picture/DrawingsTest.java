@@ -1,10 +1,5 @@
 package roundbook.picture;
 
-import roundbook.picture.canvas.Canvas;
-import roundbook.picture.canvas.DrawingFault;
-import roundbook.picture.canvas.Picture;
-import roundbook.picture.words.Wording;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -22,6 +17,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 import roundbook.job.Building;
 import roundbook.job.Opening;
 import roundbook.job.Wall;
+import roundbook.picture.canvas.Canvas;
+import roundbook.picture.canvas.DrawingFault;
+import roundbook.picture.canvas.Picture;
+import roundbook.picture.words.Wording;
 import roundbook.stack.Stack;
 import roundbook.units.Length;
 

@@ -1,15 +1,5 @@
 package roundbook.picture;
 
-import roundbook.picture.raster.Box;
-import roundbook.picture.canvas.Canvas;
-import roundbook.picture.words.Wording;
-import roundbook.picture.face.FaceCase;
-import roundbook.picture.face.FaceDrawing;
-import roundbook.picture.wall.WallDrawing;
-import roundbook.picture.full.SlopeTemplate;
-import roundbook.picture.full.StoryPole;
-import roundbook.picture.ground.PlanDrawing;
-
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -22,6 +12,15 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import roundbook.job.Wall;
+import roundbook.picture.canvas.Canvas;
+import roundbook.picture.face.FaceCase;
+import roundbook.picture.face.FaceDrawing;
+import roundbook.picture.full.SlopeTemplate;
+import roundbook.picture.full.StoryPole;
+import roundbook.picture.ground.PlanDrawing;
+import roundbook.picture.raster.Box;
+import roundbook.picture.wall.WallDrawing;
+import roundbook.picture.words.Wording;
 import roundbook.stack.Course;
 import roundbook.stack.Stack;
 import roundbook.units.Length;

@@ -1,7 +1,5 @@
 package roundbook.picture;
 
-import roundbook.picture.words.Wording;
-
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,6 +15,7 @@ import roundbook.job.Opening;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
+import roundbook.picture.words.Wording;
 import roundbook.plan.Jobs;
 import roundbook.problem.CellRef;
 import roundbook.stack.Course;

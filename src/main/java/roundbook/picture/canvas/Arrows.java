@@ -1,9 +1,8 @@
 package roundbook.picture.canvas;
 
-import roundbook.picture.raster.Spot;
-import roundbook.picture.raster.Ink;
-
 import java.util.List;
+import roundbook.picture.raster.Ink;
+import roundbook.picture.raster.Spot;
 
 /** Arrows, for dimensions and for directions. */
 public final class Arrows {

@@ -1,14 +1,13 @@
 package roundbook.picture.canvas;
 
-import roundbook.picture.raster.Raster;
-import roundbook.picture.raster.Spot;
-import roundbook.picture.raster.Box;
-import roundbook.picture.raster.Ink;
-import roundbook.picture.letter.Glyph;
-import roundbook.picture.letter.Label;
-
 import java.util.ArrayList;
 import java.util.List;
+import roundbook.picture.letter.Glyph;
+import roundbook.picture.letter.Label;
+import roundbook.picture.raster.Box;
+import roundbook.picture.raster.Ink;
+import roundbook.picture.raster.Raster;
+import roundbook.picture.raster.Spot;
 
 /**
  * A sheet to draw on, measured in points of 1/72 inch from its top left corner.

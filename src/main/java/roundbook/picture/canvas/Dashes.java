@@ -1,9 +1,8 @@
 package roundbook.picture.canvas;
 
-import roundbook.picture.raster.Spot;
-
 import java.util.ArrayList;
 import java.util.List;
+import roundbook.picture.raster.Spot;
 
 /** A dashed line on its way: strokes and blanks in turn, running on round corners. */
 final class Dashes {

@@ -1,10 +1,9 @@
 package roundbook.picture.canvas;
 
-import roundbook.picture.raster.Raster;
-import roundbook.picture.raster.Png;
-
 import java.util.Arrays;
 import java.util.Objects;
+import roundbook.picture.raster.Png;
+import roundbook.picture.raster.Raster;
 
 /**
  * A finished drawing as a PNG file, with its true size.

@@ -1,12 +1,11 @@
 package roundbook.picture.face;
 
-import roundbook.picture.raster.Spot;
-import roundbook.picture.letter.Label;
-import roundbook.picture.canvas.Canvas;
-import roundbook.picture.words.Wording;
-
 import java.util.List;
+import roundbook.picture.canvas.Canvas;
 import roundbook.picture.face.FaceCase.Special;
+import roundbook.picture.letter.Label;
+import roundbook.picture.raster.Spot;
+import roundbook.picture.words.Wording;
 import roundbook.units.Length;
 
 /**

@@ -1,17 +1,16 @@
 package roundbook.picture.face;
 
-import roundbook.picture.raster.Spot;
-import roundbook.picture.raster.Box;
-import roundbook.picture.raster.Ink;
-import roundbook.picture.letter.Label;
+import java.util.List;
+import roundbook.picture.canvas.Arrows;
 import roundbook.picture.canvas.Canvas;
 import roundbook.picture.canvas.Line;
-import roundbook.picture.canvas.Arrows;
-import roundbook.picture.words.Wording;
-
-import java.util.List;
 import roundbook.picture.face.FaceCase.End;
 import roundbook.picture.face.FaceCase.Special;
+import roundbook.picture.letter.Label;
+import roundbook.picture.raster.Box;
+import roundbook.picture.raster.Ink;
+import roundbook.picture.raster.Spot;
+import roundbook.picture.words.Wording;
 import roundbook.units.Length;
 
 /** One end of a log's face: cuts, hatched waste, the marks with their numbers, butt or tip. */

@@ -1,16 +1,15 @@
 package roundbook.picture.face;
 
-import roundbook.picture.raster.Spot;
-import roundbook.picture.raster.Ink;
-import roundbook.picture.letter.Label;
-import roundbook.picture.canvas.Canvas;
-import roundbook.picture.canvas.Line;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import roundbook.picture.canvas.Canvas;
+import roundbook.picture.canvas.Line;
 import roundbook.picture.face.FaceCase.End;
 import roundbook.picture.face.FaceCase.Special;
+import roundbook.picture.letter.Label;
+import roundbook.picture.raster.Ink;
+import roundbook.picture.raster.Spot;
 
 /**
  * One face of a log: both ends, broken in the middle, centre line level.

@@ -1,13 +1,12 @@
 package roundbook.picture.full;
 
-import roundbook.picture.raster.Spot;
-import roundbook.picture.raster.Ink;
-import roundbook.picture.letter.Label;
+import java.util.List;
 import roundbook.picture.canvas.Canvas;
 import roundbook.picture.canvas.Line;
+import roundbook.picture.letter.Label;
+import roundbook.picture.raster.Ink;
+import roundbook.picture.raster.Spot;
 import roundbook.picture.words.Wording;
-
-import java.util.List;
 
 /**
  * The end grain of a log past its corner, not to scale: what is left of it and which way it falls.

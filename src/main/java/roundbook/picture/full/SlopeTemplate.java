@@ -1,19 +1,18 @@
 package roundbook.picture.full;
 
-import roundbook.picture.raster.Spot;
-import roundbook.picture.raster.Box;
-import roundbook.picture.raster.Ink;
-import roundbook.picture.letter.Lettering;
-import roundbook.picture.letter.Label;
-import roundbook.picture.letter.Paragraph;
-import roundbook.picture.canvas.Canvas;
-import roundbook.picture.canvas.Line;
-import roundbook.picture.words.Wording;
-
 import java.util.List;
 import java.util.TreeSet;
 import roundbook.job.BuildRules;
 import roundbook.job.Wall;
+import roundbook.picture.canvas.Canvas;
+import roundbook.picture.canvas.Line;
+import roundbook.picture.letter.Label;
+import roundbook.picture.letter.Lettering;
+import roundbook.picture.letter.Paragraph;
+import roundbook.picture.raster.Box;
+import roundbook.picture.raster.Ink;
+import roundbook.picture.raster.Spot;
+import roundbook.picture.words.Wording;
 import roundbook.stack.Stack;
 import roundbook.units.Length;
 import roundbook.units.LengthUnit;

@@ -1,18 +1,17 @@
 package roundbook.picture.full;
 
-import roundbook.picture.raster.Spot;
-import roundbook.picture.raster.Box;
-import roundbook.picture.letter.Lettering;
-import roundbook.picture.letter.Label;
-import roundbook.picture.letter.Paragraph;
-import roundbook.picture.canvas.Canvas;
-import roundbook.picture.canvas.Line;
-import roundbook.picture.words.Wording;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import roundbook.job.Wall;
+import roundbook.picture.canvas.Canvas;
+import roundbook.picture.canvas.Line;
+import roundbook.picture.letter.Label;
+import roundbook.picture.letter.Lettering;
+import roundbook.picture.letter.Paragraph;
+import roundbook.picture.raster.Box;
+import roundbook.picture.raster.Spot;
+import roundbook.picture.words.Wording;
 import roundbook.stack.Stack;
 import roundbook.units.Length;
 

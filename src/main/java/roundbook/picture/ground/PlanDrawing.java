@@ -1,19 +1,18 @@
 package roundbook.picture.ground;
 
-import roundbook.picture.raster.Spot;
-import roundbook.picture.raster.Box;
-import roundbook.picture.raster.Ink;
-import roundbook.picture.letter.Label;
-import roundbook.picture.canvas.Canvas;
-import roundbook.picture.canvas.Line;
-import roundbook.picture.canvas.Arrows;
-import roundbook.picture.canvas.DrawingFault;
-import roundbook.picture.words.Wording;
-
 import java.util.List;
 import java.util.Optional;
 import roundbook.job.Building;
 import roundbook.job.Wall;
+import roundbook.picture.canvas.Arrows;
+import roundbook.picture.canvas.Canvas;
+import roundbook.picture.canvas.DrawingFault;
+import roundbook.picture.canvas.Line;
+import roundbook.picture.letter.Label;
+import roundbook.picture.raster.Box;
+import roundbook.picture.raster.Ink;
+import roundbook.picture.raster.Spot;
+import roundbook.picture.words.Wording;
 import roundbook.stack.Course;
 import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;

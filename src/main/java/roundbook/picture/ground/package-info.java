@@ -1,4 +1,2 @@
-/**
- * The building seen from above: its walls, its corners and where each butt of a round lies.
- */
+/** The building seen from above: its walls, its corners and where each butt of a round lies. */
 package roundbook.picture.ground;

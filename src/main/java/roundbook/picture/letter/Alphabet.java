@@ -1,7 +1,5 @@
 package roundbook.picture.letter;
 
-import roundbook.picture.raster.Spot;
-
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
@@ -13,6 +11,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import roundbook.picture.raster.Spot;
 
 /**
  * The letters that drawings are lettered with, the project's own single-stroke forms.

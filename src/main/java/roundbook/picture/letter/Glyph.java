@@ -1,9 +1,8 @@
 package roundbook.picture.letter;
 
-import roundbook.picture.raster.Spot;
-
 import java.util.ArrayList;
 import java.util.List;
+import roundbook.picture.raster.Spot;
 
 /**
  * One letter as strokes on a grid, its base line at nothing and its capitals ten high.

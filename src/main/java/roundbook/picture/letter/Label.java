@@ -1,10 +1,9 @@
 package roundbook.picture.letter;
 
-import roundbook.picture.raster.Spot;
-import roundbook.picture.raster.Box;
-
 import java.util.ArrayList;
 import java.util.List;
+import roundbook.picture.raster.Box;
+import roundbook.picture.raster.Spot;
 
 /**
  * A text with its place and look, ready to be written on a drawing.

@@ -1,11 +1,10 @@
 package roundbook.picture.letter;
 
-import roundbook.picture.raster.Spot;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import roundbook.picture.raster.Spot;
 
 /**
  * Text of one size and weight, measured and turned into strokes of the pen.

@@ -1,15 +1,14 @@
 package roundbook.picture.wall;
 
-import roundbook.picture.raster.Spot;
-import roundbook.picture.raster.Box;
-import roundbook.picture.face.FaceCase;
-
 import java.util.ArrayList;
 import java.util.List;
 import roundbook.job.Opening;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.notch.Notch;
+import roundbook.picture.face.FaceCase;
+import roundbook.picture.raster.Box;
+import roundbook.picture.raster.Spot;
 import roundbook.stack.Course;
 import roundbook.stack.FilledPlace;
 import roundbook.stack.Stack;

@@ -1,18 +1,17 @@
 package roundbook.picture.wall;
 
-import roundbook.picture.raster.Spot;
-import roundbook.picture.raster.Box;
-import roundbook.picture.raster.Ink;
-import roundbook.picture.letter.Label;
-import roundbook.picture.canvas.Canvas;
-import roundbook.picture.canvas.Line;
-import roundbook.picture.words.Wording;
-
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import roundbook.job.Opening;
 import roundbook.job.Wall;
+import roundbook.picture.canvas.Canvas;
+import roundbook.picture.canvas.Line;
+import roundbook.picture.letter.Label;
+import roundbook.picture.raster.Box;
+import roundbook.picture.raster.Ink;
+import roundbook.picture.raster.Spot;
+import roundbook.picture.words.Wording;
 import roundbook.stack.Course;
 import roundbook.stack.FilledPlace;
 import roundbook.stack.Joint;

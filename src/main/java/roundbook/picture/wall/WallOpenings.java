@@ -1,20 +1,19 @@
 package roundbook.picture.wall;
 
-import roundbook.picture.raster.Spot;
-import roundbook.picture.raster.Box;
-import roundbook.picture.raster.Ink;
-import roundbook.picture.letter.Lettering;
-import roundbook.picture.letter.Label;
-import roundbook.picture.letter.Paragraph;
-import roundbook.picture.canvas.Line;
-import roundbook.picture.words.Wording;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import roundbook.job.Opening;
 import roundbook.job.Setting;
+import roundbook.picture.canvas.Line;
+import roundbook.picture.letter.Label;
+import roundbook.picture.letter.Lettering;
+import roundbook.picture.letter.Paragraph;
+import roundbook.picture.raster.Box;
+import roundbook.picture.raster.Ink;
+import roundbook.picture.raster.Spot;
+import roundbook.picture.words.Wording;
 import roundbook.stack.Joint;
 import roundbook.units.Length;
 

@@ -1,13 +1,12 @@
 package roundbook.picture.wall;
 
-import roundbook.picture.raster.Spot;
-import roundbook.picture.raster.Box;
-import roundbook.picture.letter.Label;
-import roundbook.picture.canvas.Canvas;
-import roundbook.picture.words.Wording;
-
 import java.util.List;
 import java.util.Optional;
+import roundbook.picture.canvas.Canvas;
+import roundbook.picture.letter.Label;
+import roundbook.picture.raster.Box;
+import roundbook.picture.raster.Spot;
+import roundbook.picture.words.Wording;
 import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;
 

@@ -1,12 +1,11 @@
 package roundbook.picture.canvas;
 
-import roundbook.picture.raster.Box;
-
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import javax.imageio.ImageIO;
+import roundbook.picture.raster.Box;
 
 /** A finished picture read back pixel by pixel, places given in inches. */
 public final class Pixels {

@@ -1,13 +1,5 @@
 package roundbook.picture.face;
 
-import roundbook.picture.raster.Box;
-import roundbook.picture.raster.Ink;
-import roundbook.picture.canvas.Picture;
-import roundbook.picture.words.Wording;
-import roundbook.picture.Drawings;
-import roundbook.picture.canvas.Pixels;
-import roundbook.picture.RandomStacks;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static roundbook.picture.canvas.Pixels.pixels;
@@ -19,6 +11,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import roundbook.job.Setting;
+import roundbook.picture.Drawings;
+import roundbook.picture.RandomStacks;
+import roundbook.picture.canvas.Picture;
+import roundbook.picture.canvas.Pixels;
+import roundbook.picture.raster.Box;
+import roundbook.picture.raster.Ink;
+import roundbook.picture.words.Wording;
 import roundbook.plan.PlanFixtures;
 import roundbook.stack.Stack;
 

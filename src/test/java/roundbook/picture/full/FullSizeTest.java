@@ -1,11 +1,5 @@
 package roundbook.picture.full;
 
-import roundbook.picture.raster.Box;
-import roundbook.picture.canvas.Picture;
-import roundbook.picture.Drawings;
-import roundbook.picture.canvas.Pixels;
-import roundbook.picture.RandomStacks;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -15,6 +9,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import roundbook.job.Setting;
+import roundbook.picture.Drawings;
+import roundbook.picture.RandomStacks;
+import roundbook.picture.canvas.Picture;
+import roundbook.picture.canvas.Pixels;
+import roundbook.picture.raster.Box;
 import roundbook.plan.PlanFixtures;
 import roundbook.stack.Stack;
 import roundbook.units.Length;

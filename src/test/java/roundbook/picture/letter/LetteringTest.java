@@ -1,13 +1,12 @@
 package roundbook.picture.letter;
 
-import roundbook.picture.raster.Spot;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import roundbook.picture.raster.Spot;
 
 class LetteringTest {
   private static final Lettering PLAIN = new Lettering(10, false);

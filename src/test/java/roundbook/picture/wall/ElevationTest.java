@@ -1,9 +1,5 @@
 package roundbook.picture.wall;
 
-import roundbook.picture.raster.Spot;
-import roundbook.picture.raster.Box;
-import roundbook.picture.RandomStacks;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -15,6 +11,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
+import roundbook.picture.RandomStacks;
+import roundbook.picture.raster.Box;
+import roundbook.picture.raster.Spot;
 import roundbook.plan.PlanFixtures;
 import roundbook.stack.FilledPlace;
 import roundbook.stack.Joint;

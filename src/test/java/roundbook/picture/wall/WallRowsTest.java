@@ -1,9 +1,5 @@
 package roundbook.picture.wall;
 
-import roundbook.picture.raster.Box;
-import roundbook.picture.canvas.Canvas;
-import roundbook.picture.RandomStacks;
-
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -12,6 +8,9 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import roundbook.job.Wall;
+import roundbook.picture.RandomStacks;
+import roundbook.picture.canvas.Canvas;
+import roundbook.picture.raster.Box;
 import roundbook.stack.FilledPlace;
 import roundbook.stack.Stack;
 
