@@ -192,7 +192,7 @@ class ArchitectureTest {
           app     | System.err
           csv     | org.apache.commons.csv.CSVFormat.RFC4180
           sheet.read | org.apache.poi.ss.util.CellReference.convertNumToColString(3)
-          picture | new java.util.zip.CRC32()
+          picture.raster | new java.util.zip.CRC32()
           plan    | roundbook.units.Length.ZERO
           """)
   void neitherComplainsOfWhatIsAllowed(String room, String expression) throws IOException {

@@ -29,7 +29,7 @@ public final class RandomStacks {
   static final String LONG_TAG = "Lot 7/2 #1042 from the upper landing, second heap";
 
   private static final ResourceBundle WORDS =
-      ResourceBundle.getBundle("roundbook.report.words", java.util.Locale.ROOT);
+      ResourceBundle.getBundle("roundbook.report.words.words", java.util.Locale.ROOT);
 
   private final SplittableRandom random;
   private final BuildRules rules;
