@@ -70,7 +70,8 @@ final class FileRun {
           broken instanceof UncheckedIOException wrapped
               ? wrapped.getCause()
               : (IOException) broken;
-      String message = file.getFileName() + ": error: cannot read or write: " + Denied.said(cause);
+      String message =
+          file.getFileName() + ": error: cannot read or write: " + FileFailure.said(cause);
       console.fail(message);
       return failed(Exit.NO_ACCESS, message);
     } catch (OutOfMemoryError full) {

@@ -87,8 +87,8 @@ final class PlanRun {
       return Optional.empty();
     }
     Optional<Path> newest = output.newest();
-    Optional<Made> made = newest.flatMap(Made::read);
-    if (made.isEmpty() || !made.get().inputs().equals(Made.inputs(file, run.options()))) {
+    Optional<BookOrigin> made = newest.flatMap(BookOrigin::read);
+    if (made.isEmpty() || !made.get().inputs().equals(BookOrigin.inputs(file, run.options()))) {
       return Optional.empty();
     }
     console.say("%s: planned before, as %s".formatted(file.getFileName(), newest.get()));
@@ -181,11 +181,13 @@ final class PlanRun {
     console.say(file, first.problems());
     Exit exit =
         Exit.planned(plan, first.problems(), chosen.stopped(), run.options().run().strict());
-    String inputs = chosen.stopped() ? "stopped" : Made.inputs(file, run.options());
-    String made = Made.of(inputs, Outcome.planned(file, exit, file, plan, first.problems())).text();
+    String inputs = chosen.stopped() ? "stopped" : BookOrigin.inputs(file, run.options());
+    String made =
+        BookOrigin.of(inputs, Outcome.planned(file, exit, file, plan, first.problems())).text();
     Path written =
         output.write(
-            revision -> output.book(context(plan, found, revision)).property(Made.PROPERTY, made));
+            revision ->
+                output.book(context(plan, found, revision)).property(BookOrigin.PROPERTY, made));
     output.tables(PlainTables.of(first));
     LOG.info("{} planned: {} rounds, written to {}", file, plan.rounds(), written);
     say(plan, written);

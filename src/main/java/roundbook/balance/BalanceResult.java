@@ -2,7 +2,7 @@ package roundbook.balance;
 
 import java.util.Arrays;
 import java.util.stream.IntStream;
-import roundbook.balance.BalanceTask.Place;
+import roundbook.balance.BalanceTask.RingPlace;
 
 /** The log and the cut chosen for every place, with the score. */
 public final class BalanceResult {
@@ -49,12 +49,12 @@ public final class BalanceResult {
   }
 
   /** Returns the log in a place of the task that was filled. */
-  public int log(Place place) {
+  public int log(RingPlace place) {
     return model.variantLog[variants[model.slots.of(place)]];
   }
 
   /** Returns the number of the cut among the cuts of the log for the length class of its place. */
-  public int cut(Place place) {
+  public int cut(RingPlace place) {
     int slot = model.slots.of(place);
     return variants[slot] - model.firstVariant(model.variantLog[variants[slot]], slot);
   }

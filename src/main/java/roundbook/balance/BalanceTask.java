@@ -24,10 +24,10 @@ public final class BalanceTask {
   private final long[] classLengths;
   private final List<Ring> rings;
   private final List<List<List<Cut>>> cuts;
-  private final Map<Place, Integer> pins;
-  private final Map<Place, BitSet> only;
-  private final Map<Integer, List<Place>> kept;
-  private final Map<Place, Long> sizes;
+  private final Map<RingPlace, Integer> pins;
+  private final Map<RingPlace, BitSet> only;
+  private final Map<Integer, List<RingPlace>> kept;
+  private final Map<RingPlace, Long> sizes;
   private final BitSet excluded;
 
   private BalanceTask(Builder from) {
@@ -62,7 +62,7 @@ public final class BalanceTask {
    * @param round the round's number, from 0 for the lowest
    * @param side the side's number, from 0 in the order they were added
    */
-  public record Place(int building, int round, int side) {}
+  public record RingPlace(int building, int round, int side) {}
 
   /** Fine units in a unit of the score and in a tick. */
   record Scale(long unit, long tick) {}
@@ -143,28 +143,28 @@ public final class BalanceTask {
   }
 
   /** Returns the log that a place is pinned to, if any. */
-  public OptionalInt pinned(Place place) {
+  public OptionalInt pinned(RingPlace place) {
     Integer log = pins.get(place);
     return log == null ? OptionalInt.empty() : OptionalInt.of(log);
   }
 
   /** Returns the size that the round of a building is bound to, if any. */
   public Optional<Long> fixedSize(int building, int round) {
-    return Optional.ofNullable(sizes.get(new Place(building, round, 0)));
+    return Optional.ofNullable(sizes.get(new RingPlace(building, round, 0)));
   }
 
   /** Returns the pins, by place. */
-  Map<Place, Integer> pins() {
+  Map<RingPlace, Integer> pins() {
     return pins;
   }
 
   /** Returns the logs that each restricted place takes. */
-  Map<Place, BitSet> only() {
+  Map<RingPlace, BitSet> only() {
     return only;
   }
 
   /** Returns the places that each restricted log may take. */
-  Map<Integer, List<Place>> kept() {
+  Map<Integer, List<RingPlace>> kept() {
     return kept;
   }
 
@@ -201,10 +201,10 @@ public final class BalanceTask {
     private final List<Long> lengths = new ArrayList<>();
     private final List<Ring> rings = new ArrayList<>();
     private final List<List<List<Cut>>> cuts = new ArrayList<>();
-    private final Map<Place, Integer> pins = new LinkedHashMap<>();
-    private final Map<Place, BitSet> only = new LinkedHashMap<>();
-    private final Map<Integer, List<Place>> kept = new LinkedHashMap<>();
-    private final Map<Place, Long> sizes = new LinkedHashMap<>();
+    private final Map<RingPlace, Integer> pins = new LinkedHashMap<>();
+    private final Map<RingPlace, BitSet> only = new LinkedHashMap<>();
+    private final Map<Integer, List<RingPlace>> kept = new LinkedHashMap<>();
+    private final Map<RingPlace, Long> sizes = new LinkedHashMap<>();
     private final BitSet excluded = new BitSet();
 
     private Builder(Scale scale, Aims aims) {
@@ -247,13 +247,13 @@ public final class BalanceTask {
     }
 
     /** Binds a place to a log. */
-    public Builder pin(Place place, int log) {
+    public Builder pin(RingPlace place, int log) {
       pins.put(place, log);
       return this;
     }
 
     /** Lets a place take only some logs. */
-    public Builder only(Place place, Collection<Integer> logs) {
+    public Builder only(RingPlace place, Collection<Integer> logs) {
       BitSet set = new BitSet();
       logs.forEach(set::set);
       only.put(place, set);
@@ -261,7 +261,7 @@ public final class BalanceTask {
     }
 
     /** Keeps a log for some places: it may be used there or not at all. */
-    public Builder keep(int log, Collection<Place> places) {
+    public Builder keep(int log, Collection<RingPlace> places) {
       kept.put(log, List.copyOf(places));
       return this;
     }
@@ -274,7 +274,7 @@ public final class BalanceTask {
 
     /** Binds the size of a round, such as one that is cut already. */
     public Builder size(int building, int round, long size) {
-      sizes.put(new Place(building, round, 0), size);
+      sizes.put(new RingPlace(building, round, 0), size);
       return this;
     }
 

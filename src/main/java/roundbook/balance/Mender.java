@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import roundbook.balance.BalanceTask.Place;
+import roundbook.balance.BalanceTask.RingPlace;
 
 /**
  * Changes a choice that people work by, one small change after the other, each of which must pay.
@@ -39,7 +39,7 @@ public final class Mender {
    *     changed
    * @param gain by how much the score fell, in unit²
    */
-  public record Step(Place place, Place other, double gain) {}
+  public record Step(RingPlace place, RingPlace other, double gain) {}
 
   /**
    * What came of it.
@@ -63,11 +63,11 @@ public final class Mender {
    * @param price how much the score must fall for each log that is moved, in unit²
    */
   public static Mended mend(
-      BalanceTask task, Map<Place, Integer> logs, Map<Place, Integer> cuts, double price) {
+      BalanceTask task, Map<RingPlace, Integer> logs, Map<RingPlace, Integer> cuts, double price) {
     Model model = new Model(task);
     int[] variants = new int[model.slots.count];
     for (int slot = 0; slot < variants.length; slot++) {
-      Place place = model.slots.place(slot);
+      RingPlace place = model.slots.place(slot);
       variants[slot] = model.firstVariant(logs.get(place), slot) + cuts.get(place);
     }
     State state = new State(model);
@@ -96,8 +96,8 @@ public final class Mender {
     put(move);
     state.trial();
     state.keep();
-    Place place = model.slots.place(move.slot());
-    Place other = move.other() < 0 ? place : model.slots.place(move.other());
+    RingPlace place = model.slots.place(move.slot());
+    RingPlace other = move.other() < 0 ? place : model.slots.place(move.other());
     steps.add(new Step(place, other, -model.area(move.change())));
   }
 

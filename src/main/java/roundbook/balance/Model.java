@@ -2,7 +2,7 @@ package roundbook.balance;
 
 import java.util.Arrays;
 import java.util.List;
-import roundbook.balance.BalanceTask.Place;
+import roundbook.balance.BalanceTask.RingPlace;
 
 /**
  * A task laid out in flat arrays of integers for the search.
@@ -130,7 +130,7 @@ final class Model {
     task.pins().forEach(this::pin);
   }
 
-  private void pin(Place place, int log) {
+  private void pin(RingPlace place, int log) {
     slotPin[slots.of(place)] = log;
     logPin[log] = slots.of(place);
   }

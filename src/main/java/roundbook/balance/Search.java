@@ -150,7 +150,7 @@ final class Search implements Balancer {
       Population population = new Population(model, dice);
       for (int i = 0; i < starts; i += AT_ONCE) {
         int count = Math.min(AT_ONCE, starts - i);
-        atOnce(count, () -> new Begun(dealt, Optional.empty()), START, START_MOVES * places)
+        atOnce(count, () -> new AnnealStart(dealt, Optional.empty()), START, START_MOVES * places)
             .forEach(made -> population.add(made.member));
       }
       return population;
@@ -178,19 +178,20 @@ final class Search implements Balancer {
       return done < moves && goOn();
     }
 
-    private Begun begun(Population population) {
+    private AnnealStart begun(Population population) {
       if (dice.below(10) < CROSSED) {
-        return new Begun(population.cross(), Optional.empty());
+        return new AnnealStart(population.cross(), Optional.empty());
       }
       Member from = population.any();
-      return new Begun(from.variants(), Optional.of(from));
+      return new AnnealStart(from.variants(), Optional.of(from));
     }
 
     /** Anneals choices at once, on as many threads as there are. */
-    private List<Made> atOnce(int count, Supplier<Begun> begin, Schedule schedule, long each) {
-      List<Begun> all = Stream.generate(begin).limit(count).toList();
+    private List<AnnealResult> atOnce(
+        int count, Supplier<AnnealStart> begin, Schedule schedule, long each) {
+      List<AnnealStart> all = Stream.generate(begin).limit(count).toList();
       IntStream turns = IntStream.range(0, count);
-      List<Made> made =
+      List<AnnealResult> made =
           (effort.anyThreads() ? turns.parallel() : turns)
               .mapToObj(i -> made(i, all.get(i), schedule, each))
               .toList();
@@ -199,8 +200,9 @@ final class Search implements Balancer {
       return made;
     }
 
-    private Made made(int i, Begun begun, Schedule schedule, long count) {
-      return new Made(anneal(i, begun.variants, schedule, count, since -> goOn()), begun.from);
+    private AnnealResult made(int i, AnnealStart begun, Schedule schedule, long count) {
+      return new AnnealResult(
+          anneal(i, begun.variants, schedule, count, since -> goOn()), begun.from);
     }
 
     private Member anneal(int i, int[] from, Schedule schedule, long count, LongPredicate goOn) {
@@ -224,9 +226,9 @@ final class Search implements Balancer {
     }
 
     /** What an annealing begins with: a choice, and the one of the population that it is, if so. */
-    private record Begun(int[] variants, Optional<Member> from) {}
+    private record AnnealStart(int[] variants, Optional<Member> from) {}
 
     /** What an annealing made, and what of the population it was made from, if from one. */
-    private record Made(Member member, Optional<Member> from) {}
+    private record AnnealResult(Member member, Optional<Member> from) {}
   }
 }

@@ -3,7 +3,7 @@ package roundbook.balance;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collection;
-import roundbook.balance.BalanceTask.Place;
+import roundbook.balance.BalanceTask.RingPlace;
 
 /** Numbers places and rounds of all buildings in one row, from the lowest round up. */
 final class Slots {
@@ -50,21 +50,21 @@ final class Slots {
   }
 
   /** Returns the slot of a place. */
-  int of(Place place) {
+  int of(RingPlace place) {
     return courseSlot[buildingCourse[place.building()] + place.round()] + place.side();
   }
 
   /** Returns whether a place exists (it may lie above a lowered top). */
-  boolean has(Place place) {
+  boolean has(RingPlace place) {
     int course = buildingCourse[place.building()] + place.round();
     return course < buildingCourse[place.building() + 1];
   }
 
   /** Returns the place of a slot. */
-  Place place(int slot) {
+  RingPlace place(int slot) {
     int course = courseOf[slot];
     int building = buildingOf[course];
-    return new Place(building, course - buildingCourse[building], slot - courseSlot[course]);
+    return new RingPlace(building, course - buildingCourse[building], slot - courseSlot[course]);
   }
 
   /** Returns the side of a slot. */
@@ -83,7 +83,7 @@ final class Slots {
   }
 
   /** Returns the slots of those places that exist. */
-  BitSet setOf(Collection<Place> places) {
+  BitSet setOf(Collection<RingPlace> places) {
     BitSet set = new BitSet();
     places.stream().filter(this::has).forEach(place -> set.set(of(place)));
     return set;

@@ -2,7 +2,7 @@ package roundbook.balance;
 
 import java.util.HashSet;
 import java.util.Set;
-import roundbook.balance.BalanceTask.Place;
+import roundbook.balance.BalanceTask.RingPlace;
 
 /** Refuses tasks that no caller should have built. */
 final class TaskCheck {
@@ -48,14 +48,14 @@ final class TaskCheck {
     task.pins().forEach((place, log) -> pin(place, log, seen));
   }
 
-  private void pin(Place place, int log, Set<Integer> seen) {
+  private void pin(RingPlace place, int log, Set<Integer> seen) {
     require(log >= 0 && log < task.logs(), "pin of log " + log);
     require(seen.add(log), "log " + log + " is pinned twice");
     int lengthClass = task.lengthClass(place.building(), place.side());
     require(!task.cuts(log, lengthClass).isEmpty(), "log " + log + " is too short for its pin");
   }
 
-  private void place(Place place) {
+  private void place(RingPlace place) {
     boolean there = place.building() >= 0 && place.building() < task.buildings();
     require(
         there

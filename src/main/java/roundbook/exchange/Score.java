@@ -25,7 +25,7 @@ final class Score {
 
   private final Job job;
   private final List<Wall> walls;
-  private final List<Station[]> rounds = new ArrayList<>();
+  private final List<ScoredPlace[]> rounds = new ArrayList<>();
   private final Aims aims;
   private final Aims.Weights weights = Aims.Weights.USUAL;
   private final double gap;
@@ -41,7 +41,7 @@ final class Score {
     this.spreadMost = rules.length(Setting.SPREAD_MOST).inches();
     this.aims = Aims.usual(INCH).withSizeStep(rules.sizeStep().nanometres());
     for (Course course : courses) {
-      rounds.add(course.places().stream().map(this::station).toArray(Station[]::new));
+      rounds.add(course.places().stream().map(this::station).toArray(ScoredPlace[]::new));
     }
   }
 
@@ -51,15 +51,15 @@ final class Score {
   }
 
   /** Puts a piece in a place and returns what stood there. */
-  Station put(int round, int side, Station piece) {
-    Station before = rounds.get(round - 1)[side];
+  ScoredPlace put(int round, int side, ScoredPlace piece) {
+    ScoredPlace before = rounds.get(round - 1)[side];
     rounds.get(round - 1)[side] = piece;
     return before;
   }
 
   /** Returns the numbers of a place. */
-  Station station(FilledPlace place) {
-    return Station.of(place, job);
+  ScoredPlace station(FilledPlace place) {
+    return ScoredPlace.of(place, job);
   }
 
   /** Returns the whole score. */
@@ -92,11 +92,11 @@ final class Score {
 
   /** Returns what a round costs by itself: its spread and its waste. */
   private double own(int round) {
-    Station[] logs = rounds.get(round - 1);
+    ScoredPlace[] logs = rounds.get(round - 1);
     double least = Double.MAX_VALUE;
     double most = 0;
     double offcut = 0;
-    for (Station log : logs) {
+    for (ScoredPlace log : logs) {
       least = Math.min(least, log.mid());
       most = Math.max(most, log.mid());
       offcut += log.offcut();
@@ -126,8 +126,8 @@ final class Score {
       return job.built().cut().get(round - 1).size().inches();
     }
     long sum = 0;
-    Station[] logs = rounds.get(round - 1);
-    for (Station log : logs) {
+    ScoredPlace[] logs = rounds.get(round - 1);
+    for (ScoredPlace log : logs) {
       sum += log.exact();
     }
     return Length.ofNanometres(aims.size(sum, logs.length)).inches();

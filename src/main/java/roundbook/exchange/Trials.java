@@ -156,7 +156,7 @@ final class Trials {
     int round = place.round();
     int side = score.side(place.wall());
     double before = score.around(round);
-    Station stood = score.put(round, side, score.station(place));
+    ScoredPlace stood = score.put(round, side, score.station(place));
     double after = score.around(round);
     score.put(round, side, stood);
     return after - before;
@@ -168,8 +168,8 @@ final class Trials {
     double before = score.around(touched);
     int side = score.side(one.wall());
     int otherSide = score.side(other.wall());
-    Station stood = score.put(one.round(), side, score.station(one));
-    Station otherStood = score.put(other.round(), otherSide, score.station(other));
+    ScoredPlace stood = score.put(one.round(), side, score.station(one));
+    ScoredPlace otherStood = score.put(other.round(), otherSide, score.station(other));
     double after = score.around(touched);
     score.put(one.round(), side, stood);
     score.put(other.round(), otherSide, otherStood);

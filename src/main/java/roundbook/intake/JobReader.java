@@ -217,7 +217,7 @@ public final class JobReader {
     List<Table> candidates = tables.stream().filter(table -> !isOwn(table)).toList();
     List<Table> tallies = candidates.stream().filter(this::hasTally).toList();
     boolean allHidden = tallies.stream().allMatch(Table::hidden);
-    Doubles doubles = new Doubles(tallies.size() > 1, problems, taker);
+    UniqueLogs doubles = new UniqueLogs(tallies.size() > 1, problems, taker);
     boolean any = false;
     for (Table table : candidates) {
       boolean chosen =

@@ -30,7 +30,7 @@ final class PlainRows implements RowTaker {
 
   private static final int MOST_NAMES = 1000;
 
-  private final Doubles taker;
+  private final UniqueLogs taker;
   private final RowTaker longWay;
   private final int[] columns = new int[MEASURES.size()];
   private final Readings.OfField[] readings = new Readings.OfField[MEASURES.size()];
@@ -52,7 +52,7 @@ final class PlainRows implements RowTaker {
    * @param taker takes the logs of plain rows
    * @param longWay takes all other rows
    */
-  PlainRows(Doubles taker, RowTaker longWay) {
+  PlainRows(UniqueLogs taker, RowTaker longWay) {
     this.taker = taker;
     this.longWay = longWay;
   }

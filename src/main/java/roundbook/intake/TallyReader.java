@@ -59,7 +59,7 @@ final class TallyReader {
   }
 
   /** Reads the tally and gives its logs to the taker. */
-  void read(Doubles taker) {
+  void read(UniqueLogs taker) {
     Optional<HeadingRow> found = Header.find(table, mapping);
     boolean sideways = Header.sideways(table, mapping);
     if (sideways && (found.isEmpty() || found.get().row().filled().size() < 4)) {
@@ -138,7 +138,7 @@ final class TallyReader {
     }
   }
 
-  private void take(Row row, Doubles taker) {
+  private void take(Row row, UniqueLogs taker) {
     switch (kinds.of(row)) {
       case HEADINGS -> headings(row, taker);
       case SUMMARY ->
@@ -153,7 +153,7 @@ final class TallyReader {
   }
 
   /** Words under the headings: the headings again, other headings, a note, or a poor log. */
-  private void headings(Row row, Doubles taker) {
+  private void headings(Row row, UniqueLogs taker) {
     HeadingRow next = next(row);
     if (next.isUnits()) {
       endBlocks();
@@ -176,7 +176,7 @@ final class TallyReader {
     return index < 0 ? HeadingRow.of(row, mapping) : HeadingRow.at(table.rows(), index, mapping);
   }
 
-  private void log(Row row, Doubles taker) {
+  private void log(Row row, UniqueLogs taker) {
     seenLog = true;
     if (row.hidden()) {
       problems.add(Problem.of(ProblemCode.HIDDEN_ROW, table.at(row)));

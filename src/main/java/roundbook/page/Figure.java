@@ -12,7 +12,7 @@ import roundbook.units.LengthUnit;
 public sealed interface Figure {
 
   /** Returns where it lies. */
-  Place place();
+  FigureAnchor place();
 
   /** Returns the words for those who cannot see it. */
   String altText();
@@ -54,14 +54,14 @@ public sealed interface Figure {
   }
 
   /** Where a figure lies on its sheet. */
-  sealed interface Place {}
+  sealed interface FigureAnchor {}
 
   /**
    * Stretched over cells; the caller keeps the aspect.
    *
    * @param area the cells it covers
    */
-  record Over(Area area) implements Place {}
+  record Over(Area area) implements FigureAnchor {}
 
   /**
    * At its own size, with its top left corner in a cell.
@@ -72,7 +72,8 @@ public sealed interface Figure {
    * @param width how wide
    * @param height how high
    */
-  record At(Area cell, Length right, Length down, Length width, Length height) implements Place {
+  record At(Area cell, Length right, Length down, Length width, Length height)
+      implements FigureAnchor {
     /** Returns the place of a figure whose corner is the cell's own. */
     public static At corner(String cell, Length width, Length height) {
       return new At(Area.of(cell), Length.ZERO, Length.ZERO, width, height);
@@ -87,9 +88,9 @@ public sealed interface Figure {
    * @param altText the words for those who cannot see it
    * @param letters the size of its smallest letters in points as it lies at 100 percent, 0 if none
    */
-  record Picture(byte[] png, Place place, String altText, double letters) implements Figure {
+  record Picture(byte[] png, FigureAnchor place, String altText, double letters) implements Figure {
     /** A picture without letters. */
-    public Picture(byte[] png, Place place, String altText) {
+    public Picture(byte[] png, FigureAnchor place, String altText) {
       this(png, place, altText, 0);
     }
 
@@ -128,7 +129,7 @@ public sealed interface Figure {
    * @param place where it lies
    * @param altText the words for those who cannot see it
    */
-  record Chart(String title, Axes axes, List<Series> series, Place place, String altText)
+  record Chart(String title, Axes axes, List<Series> series, FigureAnchor place, String altText)
       implements Figure {
     /** Copies the list. */
     public Chart {

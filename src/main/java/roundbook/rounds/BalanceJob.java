@@ -7,7 +7,7 @@ import java.util.stream.IntStream;
 import roundbook.balance.Aims;
 import roundbook.balance.BalanceResult;
 import roundbook.balance.BalanceTask;
-import roundbook.balance.BalanceTask.Place;
+import roundbook.balance.BalanceTask.RingPlace;
 import roundbook.balance.Cut;
 import roundbook.balance.Score;
 import roundbook.job.BuildRules;
@@ -45,12 +45,12 @@ final class BalanceJob {
   }
 
   /** Returns what a result lays in a place. */
-  FilledPlace filled(BalanceResult result, Place place) {
+  FilledPlace filled(BalanceResult result, RingPlace place) {
     int at = place.round() * places.walls().size() + place.side();
     return places.pair(at).orElseGet(() -> filled(result, place, at));
   }
 
-  private FilledPlace filled(BalanceResult result, Place place, int at) {
+  private FilledPlace filled(BalanceResult result, RingPlace place, int at) {
     Piece piece = places.pieces(result.log(place), at).get(result.cut(place));
     int round = places.round(at);
     return FilledPlace.of(piece, places.wall(at), round, job.rules().clockwise(round));
@@ -75,7 +75,7 @@ final class BalanceJob {
     for (int round = job.built().rounds(); round < places.rounds(); round++) {
       Length size = Length.ofNanometres(result.size(0, round));
       for (int side = 0; side < places.walls().size(); side++) {
-        FilledPlace filled = filled(result, new Place(0, round, side));
+        FilledPlace filled = filled(result, new RingPlace(0, round, side));
         if (!isSettled(filled) && !bears(filled.thinEnd(), filled.wall(), size)) {
           return false;
         }
@@ -151,7 +151,7 @@ final class BalanceJob {
     for (int at = 0; at < places.count(); at++) {
       int place = at;
       Wall wall = places.wall(at);
-      Place here = new Place(0, places.round(at) - 1, at % places.walls().size());
+      RingPlace here = new RingPlace(0, places.round(at) - 1, at % places.walls().size());
       Optional<Integer> pair = places.number(at);
       if (pair.isPresent()) {
         builder.pin(here, pair.get());

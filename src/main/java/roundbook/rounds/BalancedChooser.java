@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import roundbook.balance.BalanceResult;
-import roundbook.balance.BalanceTask.Place;
+import roundbook.balance.BalanceTask.RingPlace;
 import roundbook.balance.Balancer;
 import roundbook.balance.Effort;
 import roundbook.job.Job;
@@ -89,7 +89,7 @@ public final class BalancedChooser implements Chooser {
     for (int round = 1; round <= places.rounds(); round++) {
       List<FilledPlace> filled = new ArrayList<>();
       for (int side = 0; side < places.walls().size(); side++) {
-        filled.add(balance.filled(result, new Place(0, round - 1, side)));
+        filled.add(balance.filled(result, new RingPlace(0, round - 1, side)));
       }
       filled.forEach(place -> place.logs().forEach(log -> unused.remove(log.piece().log())));
       courses.add(course(job, round, filled));

@@ -15,7 +15,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import roundbook.balance.BalanceResult;
 import roundbook.balance.BalanceTask;
-import roundbook.balance.BalanceTask.Place;
+import roundbook.balance.BalanceTask.RingPlace;
 import roundbook.balance.Balancer;
 import roundbook.balance.Effort;
 import roundbook.balance.Mender;
@@ -202,7 +202,7 @@ public record KeepingChooser(Map<AsBuilt.Place, Held> before, OptionalInt wanted
   }
 
   /** A whole choice to begin with, in the engine's numbers. */
-  private record Start(Map<Place, Integer> logs, Map<Place, Integer> cuts) {}
+  private record Start(Map<RingPlace, Integer> logs, Map<RingPlace, Integer> cuts) {}
 
   private Start start(Places places, BalanceJob balance, int[] logs, Effort effort) {
     int[] kept = kept(places);
@@ -216,10 +216,10 @@ public record KeepingChooser(Map<AsBuilt.Place, Held> before, OptionalInt wanted
     }
     Optional<BalanceResult> filled =
         holes ? Optional.of(Balancer.search().solve(builder.build(), effort)) : Optional.empty();
-    Map<Place, Integer> start = new HashMap<>();
-    Map<Place, Integer> cuts = new HashMap<>();
+    Map<RingPlace, Integer> start = new HashMap<>();
+    Map<RingPlace, Integer> cuts = new HashMap<>();
     for (int at = 0; at < logs.length; at++) {
-      Place place = place(places, at);
+      RingPlace place = place(places, at);
       boolean keeps = logs[at] == kept[at];
       start.put(place, keeps ? logs[at] : filled.orElseThrow().log(place));
       cuts.put(place, keeps ? cut(places, logs[at], at) : filled.orElseThrow().cut(place));
@@ -227,8 +227,8 @@ public record KeepingChooser(Map<AsBuilt.Place, Held> before, OptionalInt wanted
     return new Start(start, cuts);
   }
 
-  private static Place place(Places places, int at) {
-    return new Place(0, places.round(at) - 1, at % places.walls().size());
+  private static RingPlace place(Places places, int at) {
+    return new RingPlace(0, places.round(at) - 1, at % places.walls().size());
   }
 
   private static List<Move> moves(Job job, List<Mender.Step> steps) {
@@ -239,7 +239,7 @@ public record KeepingChooser(Map<AsBuilt.Place, Held> before, OptionalInt wanted
     return moves;
   }
 
-  private static AsBuilt.Place named(Job job, Place place) {
+  private static AsBuilt.Place named(Job job, RingPlace place) {
     String wall = job.building().walls().get(place.side()).name();
     return new AsBuilt.Place(place.round() + 1, wall);
   }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import roundbook.balance.BalanceResult;
-import roundbook.balance.BalanceTask.Place;
+import roundbook.balance.BalanceTask.RingPlace;
 import roundbook.balance.Balancer;
 import roundbook.balance.Effort;
 import roundbook.job.Job;
@@ -85,7 +85,7 @@ final class OrderSizes {
   private List<Length> chosen(int count, Places places, BalanceJob balance, BalanceResult result) {
     List<Length> chosen = new ArrayList<>(java.util.Collections.nCopies(count, middle()));
     for (int at = 0; result.isComplete() && at < places.count(); at++) {
-      Place place = new Place(0, places.round(at) - 1, at % places.walls().size());
+      RingPlace place = new RingPlace(0, places.round(at) - 1, at % places.walls().size());
       int number = result.log(place) - job.logs().size();
       if (number >= 0 && number < count) {
         chosen.set(number, balance.filled(result, place).first().piece().log().mid());

@@ -66,7 +66,7 @@ public final class CrewReader {
     if (!isOurs()) {
       return Optional.empty();
     }
-    new Gone(book, problems).say();
+    new DeletedCells(book, problems).say();
     RulesFields settings = new RulesFields(book, problems);
     BuildRules now = settings.now(asked);
     BuildRules printed = settings.printed();

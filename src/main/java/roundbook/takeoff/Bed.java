@@ -69,7 +69,7 @@ public record Bed(String kind, Length step, List<Under> logs) {
 
   private static Under under(Stack stack, FilledPlace log, Length step) {
     boolean flat = isFlat(stack.rules(), log.round(), log.wall());
-    RoundProfile profile = Along.butt(log);
+    RoundProfile profile = WallProfiles.butt(log);
     Length[] at = new Length[3];
     for (int i = 0; i < at.length; i++) {
       double diameter = profile.at(profile.length() * i / 2);
@@ -83,11 +83,11 @@ public record Bed(String kind, Length step, List<Under> logs) {
     Notch notch = stack.courses().get(0).notch();
     double k = notch.lower().inches();
     double half = Math.sqrt(Math.max(0, diameter * diameter / 4 - k * k));
-    return Along.inches(2 * half).least(log.wall().thickness());
+    return WallProfiles.inches(2 * half).least(log.wall().thickness());
   }
 
   private static Length room(Stack stack, FilledPlace log, double diameter, Length step) {
     Length foundation = log.wall().laidFirst() ? Length.ZERO : step;
-    return stack.centre(log).minus(Along.inches(diameter / 2)).minus(foundation);
+    return stack.centre(log).minus(WallProfiles.inches(diameter / 2)).minus(foundation);
   }
 }

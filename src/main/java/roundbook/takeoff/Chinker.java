@@ -83,8 +83,8 @@ final class Chinker {
     }
     double left = from.inches();
     double right = to.inches();
-    RoundProfile lower = Along.left(joint.lower()).between(left, right);
-    RoundProfile upper = Along.left(joint.upper()).between(left, right);
+    RoundProfile lower = WallProfiles.left(joint.lower()).between(left, right);
+    RoundProfile upper = WallProfiles.left(joint.upper()).between(left, right);
     double thickness = joint.lower().wall().thickness().inches();
     parts.add(new ChinkJoint(lower, upper, joint.spacing().inches(), thickness));
   }

@@ -102,7 +102,7 @@ final class OpeningCutter {
 
   private Length thickest(FilledPlace log, Opening opening) {
     Length from = opening.left().plus(job.rules().overhang());
-    return Along.thickest(log, from, from.plus(opening.width()));
+    return WallProfiles.thickest(log, from, from.plus(opening.width()));
   }
 
   private RemainingPieces sides(Opening opening, FilledPlace log) {
@@ -159,7 +159,7 @@ final class OpeningCutter {
     Length buck = rules.length(Setting.BUCK_THICKNESS);
     Length pin = rules.length(Setting.PIN_CLEAR);
     return new OpeningCut.Frame(
-        Along.inches(settling.mean().clearance(opening.head().inches(), stand.inches())),
+        WallProfiles.inches(settling.mean().clearance(opening.head().inches(), stand.inches())),
         room,
         high.minus(room).minus(buck.times(sill ? 2 : 1)),
         opening.width(),
@@ -170,7 +170,7 @@ final class OpeningCutter {
 
   /** Returns decimal inches rounded up to the print step: a little more room does no harm. */
   private Length roundedUp(double inches) {
-    Length exact = Along.inches(inches);
+    Length exact = WallProfiles.inches(inches);
     Length near = exact.roundedTo(job.rules().printStep());
     return near.isLessThan(exact) ? near.plus(job.rules().printStep()) : near;
   }

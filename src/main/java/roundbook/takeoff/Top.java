@@ -12,7 +12,7 @@ import roundbook.stack.Course;
 import roundbook.stack.FilledPlace;
 import roundbook.stack.Stack;
 import roundbook.units.Length;
-import roundbook.wood.RoundProfile;
+import roundbook.wood.RoundProfile.ProfilePoint;
 import roundbook.wood.SawnLog;
 
 /**
@@ -102,7 +102,7 @@ public record Top(
     if (reach.isEmpty()) {
       return Optional.empty();
     }
-    Length flat = roundedDown(Along.inches(reach.getAsDouble()), stack.rules().printStep());
+    Length flat = roundedDown(WallProfiles.inches(reach.getAsDouble()), stack.rules().printStep());
     if (!flat.isMoreThan(notch.upper())) {
       return Optional.empty();
     }
@@ -113,7 +113,7 @@ public record Top(
 
   private static java.util.stream.DoubleStream reaches(FilledPlace log) {
     double thickness = log.wall().thickness().inches();
-    Stream<RoundProfile.Station> stations = Along.left(log).stations().stream();
+    Stream<ProfilePoint> stations = WallProfiles.left(log).stations().stream();
     return stations.mapToDouble(each -> SawnLog.faceReach(each.diameter(), thickness));
   }
 

@@ -83,7 +83,7 @@ final class WoodMeasure {
         sawn.volume(),
         finished,
         weights(match.species(), sawn.volume(), finished),
-        Along.inches(sawn.balancePoint()));
+        WallProfiles.inches(sawn.balancePoint()));
   }
 
   private Weights weights(Species species, double sawn, double finished) {
@@ -168,7 +168,7 @@ final class WoodMeasure {
   private double openingCut(OpeningCut opening, LogCut cut) {
     double from = opening.opening().left().plus(stack.rules().overhang()).inches();
     RoundProfile part =
-        Along.left(cut.log()).between(from, from + opening.opening().width().inches());
+        WallProfiles.left(cut.log()).between(from, from + opening.opening().width().inches());
     SawnLog sawn = new SawnLog(part, cut.log().wall().thickness().inches());
     double centre = stack.centre(cut.log()).inches();
     double over = new PlaneCut(sawn, opening.opening().head().inches() - centre).volume();

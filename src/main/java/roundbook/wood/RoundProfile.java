@@ -13,14 +13,14 @@ import roundbook.job.Piece;
  *
  * @param stations two or more stations at rising distances
  */
-public record RoundProfile(List<Station> stations) {
+public record RoundProfile(List<ProfilePoint> stations) {
   /**
    * One diameter at one distance.
    *
    * @param distance how far along the piece
    * @param diameter the natural diameter there
    */
-  public record Station(double distance, double diameter) {}
+  public record ProfilePoint(double distance, double diameter) {}
 
   /** Checks that the distances rise and that no diameter is negative. */
   public RoundProfile {
@@ -29,7 +29,7 @@ public record RoundProfile(List<Station> stations) {
       throw new IllegalArgumentException("a profile needs two stations or more");
     }
     for (int i = 0; i < stations.size(); i++) {
-      Station station = stations.get(i);
+      ProfilePoint station = stations.get(i);
       boolean rises = i == 0 || station.distance() > stations.get(i - 1).distance();
       if (!rises || !(station.diameter() >= 0) || Double.isInfinite(station.diameter())) {
         throw new IllegalArgumentException("station " + i + " is out of order: " + station);
@@ -39,7 +39,7 @@ public record RoundProfile(List<Station> stations) {
 
   /** Returns the profile of a straight taper from one end diameter to the other. */
   public static RoundProfile ofEnds(double length, double first, double last) {
-    return new RoundProfile(List.of(new Station(0, first), new Station(length, last)));
+    return new RoundProfile(List.of(new ProfilePoint(0, first), new ProfilePoint(length, last)));
   }
 
   /**
@@ -47,18 +47,18 @@ public record RoundProfile(List<Station> stations) {
    * ends: butt, middle and tip, for instance.
    */
   public static RoundProfile ofEven(double length, double... diameters) {
-    List<Station> stations = new ArrayList<>();
+    List<ProfilePoint> stations = new ArrayList<>();
     for (int i = 0; i < diameters.length; i++) {
-      stations.add(new Station(length * i / (diameters.length - 1), diameters[i]));
+      stations.add(new ProfilePoint(length * i / (diameters.length - 1), diameters[i]));
     }
     return new RoundProfile(stations);
   }
 
   /** Returns the profile of a trimmed piece in inches, from its trimmed butt end. */
   public static RoundProfile inchesOf(Piece piece) {
-    List<Station> stations =
+    List<ProfilePoint> stations =
         piece.log().profile().stations().stream()
-            .map(s -> new Station(s.fromButt().inches(), s.diameter().inches()))
+            .map(s -> new ProfilePoint(s.fromButt().inches(), s.diameter().inches()))
             .toList();
     double butt = piece.cutOffButt().inches();
     return new RoundProfile(stations).between(butt, butt + piece.trimmed().inches());
@@ -85,8 +85,8 @@ public record RoundProfile(List<Station> stations) {
     while (upper < stations.size() - 1 && distance > stations.get(upper).distance()) {
       upper++;
     }
-    Station low = stations.get(upper - 1);
-    Station high = stations.get(upper);
+    ProfilePoint low = stations.get(upper - 1);
+    ProfilePoint high = stations.get(upper);
     if (distance == high.distance()) {
       return high.diameter();
     }
@@ -102,22 +102,22 @@ public record RoundProfile(List<Station> stations) {
    */
   public RoundProfile between(double from, double to) {
     double length = to - from;
-    List<Station> part = new ArrayList<>();
-    part.add(new Station(0, at(from)));
+    List<ProfilePoint> part = new ArrayList<>();
+    part.add(new ProfilePoint(0, at(from)));
     // Shifted first: two distances that differ by a rounding may be one when they are shifted.
     stations.stream()
-        .map(station -> new Station(station.distance() - from, station.diameter()))
+        .map(station -> new ProfilePoint(station.distance() - from, station.diameter()))
         .filter(station -> station.distance() > 0 && station.distance() < length)
         .forEach(part::add);
-    part.add(new Station(length, at(to)));
+    part.add(new ProfilePoint(length, at(to)));
     return new RoundProfile(part);
   }
 
   /** Returns the same piece turned end for end, its distances counted from the other end. */
   public RoundProfile reversed() {
-    List<Station> turned = new ArrayList<>();
-    for (Station station : stations) {
-      turned.add(0, new Station(end() - station.distance(), station.diameter()));
+    List<ProfilePoint> turned = new ArrayList<>();
+    for (ProfilePoint station : stations) {
+      turned.add(0, new ProfilePoint(end() - station.distance(), station.diameter()));
     }
     return new RoundProfile(turned);
   }
@@ -126,8 +126,8 @@ public record RoundProfile(List<Station> stations) {
   List<Taper> tapers(double halfThickness) {
     List<Taper> tapers = new ArrayList<>();
     for (int i = 1; i < stations.size(); i++) {
-      Station low = stations.get(i - 1);
-      Station high = stations.get(i);
+      ProfilePoint low = stations.get(i - 1);
+      ProfilePoint high = stations.get(i);
       new Taper(low.distance(), high.distance(), low.diameter() / 2, high.diameter() / 2)
           .splitAt(halfThickness)
           .forEach(tapers::add);

@@ -52,7 +52,7 @@ class InterruptTest {
     assertTrue(text.contains("tally.csv: warning search-stopped: the search was stopped"), text);
     Path book = folder.resolve("tally - rounds rev1.xlsx");
     assertTrue(text(book).contains("the search was stopped early"), "the workbook says so");
-    String made = Made.read(book).orElseThrow().inputs();
+    String made = BookOrigin.read(book).orElseThrow().inputs();
     assertFalse(made.matches("[0-9a-f]{64}"), "not to be taken for a whole run: " + made);
   }
 

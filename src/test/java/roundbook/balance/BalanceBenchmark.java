@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
-import roundbook.balance.BalanceTask.Place;
+import roundbook.balance.BalanceTask.RingPlace;
 
 /**
  * How good the choice of logs is, yard by yard, against the best scores known and against sorting
@@ -53,7 +53,7 @@ class BalanceBenchmark {
     for (int building = 0; building < exact.task().buildings(); building++) {
       for (int round = 0; round < exact.task().rounds(building); round++) {
         for (int side = 0; side < exact.task().sides(building); side++) {
-          Place place = new Place(building, round, side);
+          RingPlace place = new RingPlace(building, round, side);
           same.pin(place, exact.log(place));
         }
       }

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import roundbook.balance.BalanceTask.Place;
+import roundbook.balance.BalanceTask.RingPlace;
 
 /** The usual search reaches optima that were proven apart from it. */
 @Tag("long")
@@ -85,7 +85,7 @@ class KnownOptimaTest {
   private static long distinct(BalanceResult found) {
     List<Integer> logs = new ArrayList<>();
     for (int place = 0; place < 8; place++) {
-      logs.add(found.log(new Place(0, place / 4, place % 4)));
+      logs.add(found.log(new RingPlace(0, place / 4, place % 4)));
     }
     return logs.stream().distinct().count();
   }

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import roundbook.page.Figure.FigureAnchor;
 import roundbook.units.Length;
 import roundbook.units.LengthUnit;
 
@@ -65,7 +66,7 @@ class CellTest {
 
   @Test
   void picturesAreEqualWhenTheirBytesAre() {
-    Figure.Place place = new Figure.Over(Area.of("A1:B2"));
+    FigureAnchor place = new Figure.Over(Area.of("A1:B2"));
     byte[] bytes = {1, 2, 3};
     Figure.Picture picture = new Figure.Picture(bytes, place, "dots");
     bytes[0] = 9;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
+import roundbook.wood.RoundProfile.ProfilePoint;
 
 /** Random pieces of invented logs, and an integrator that knows nothing of closed forms. */
 final class Pieces {
@@ -31,10 +32,10 @@ final class Pieces {
   static RoundProfile profile(Random random, double length) {
     int last = 1 + random.nextInt(5);
     double[] steps = {0, 1e-12, 1e-9, 1e-7, 1e-5, 1e-3, 0.1, 1, 3};
-    List<RoundProfile.Station> stations = new ArrayList<>();
+    List<ProfilePoint> stations = new ArrayList<>();
     double diameter = 7 + 10 * random.nextDouble();
     for (int i = 0; i <= last; i++) {
-      stations.add(new RoundProfile.Station(length * i / last, diameter));
+      stations.add(new ProfilePoint(length * i / last, diameter));
       double step = steps[random.nextInt(steps.length)] * (random.nextInt(3) == 0 ? 1 : -1);
       diameter = Math.max(3, diameter + step);
     }

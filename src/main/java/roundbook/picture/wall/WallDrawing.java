@@ -179,13 +179,13 @@ public final class WallDrawing {
   /** Writes the gap of a joint at both inside faces and in the middle. */
   private void gaps(Joint joint, WallOpenings holes) {
     double size = gapSize();
-    gap(joint, holes, new Station(elevation.leftFace(), 0, joint.left(), size));
-    gap(joint, holes, new Station(elevation.length() / 2, 0.5, joint.middle(), size));
-    gap(joint, holes, new Station(elevation.rightFace(), 1, joint.right(), size));
+    gap(joint, holes, new GapLabel(elevation.leftFace(), 0, joint.left(), size));
+    gap(joint, holes, new GapLabel(elevation.length() / 2, 0.5, joint.middle(), size));
+    gap(joint, holes, new GapLabel(elevation.rightFace(), 1, joint.right(), size));
   }
 
   /** Writes a gap on its joint unless an opening takes the place; white on black when flagged. */
-  private void gap(Joint joint, WallOpenings holes, Station station) {
+  private void gap(Joint joint, WallOpenings holes, GapLabel station) {
     Joint.Flag flag = Joint.flag(station.gap(), stack().rules());
     String text = (flag.symbol() + " " + wording.mark(station.gap())).strip();
     double middle = elevation.crown(joint.lower(), station.x()) + station.gap().inches() / 2;
@@ -206,5 +206,5 @@ public final class WallDrawing {
    * @param gap the gap there
    * @param size of the lettering
    */
-  private record Station(double x, double across, Length gap, double size) {}
+  private record GapLabel(double x, double across, Length gap, double size) {}
 }

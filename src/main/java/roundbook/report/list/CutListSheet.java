@@ -12,7 +12,7 @@ import roundbook.report.frame.Cells;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.ListSheet;
 import roundbook.report.frame.Tab;
-import roundbook.report.live.Live;
+import roundbook.report.live.LiveContext;
 import roundbook.report.mark.PieceCells;
 import roundbook.report.mark.ShortRows;
 
@@ -43,7 +43,7 @@ final class CutListSheet {
         context,
         piece,
         beside -> beside.cut(cells),
-        () -> row(cells, new PieceCells(Live.of(context), piece)));
+        () -> row(cells, new PieceCells(LiveContext.of(context), piece)));
   }
 
   private static List<Cell> row(Cells cells, PieceCells live) {

@@ -9,7 +9,7 @@ import roundbook.page.Figure;
 import roundbook.page.Figure.Look;
 import roundbook.page.Role;
 import roundbook.page.SheetBuilder;
-import roundbook.report.live.Live;
+import roundbook.report.live.LiveContext;
 import roundbook.report.live.LiveMap;
 import roundbook.units.Length;
 
@@ -25,7 +25,7 @@ final class DriftChart {
   };
   private static final double HEIGHT = 230;
 
-  private final Live live;
+  private final LiveContext live;
   private final SheetBuilder sheet;
   private final int column;
   private final List<String> corners;
@@ -35,7 +35,7 @@ final class DriftChart {
    *
    * @param column the first column right of what is printed
    */
-  DriftChart(Live live, SheetBuilder sheet, int column) {
+  DriftChart(LiveContext live, SheetBuilder sheet, int column) {
     this.live = live;
     this.sheet = sheet;
     this.column = column + 1;

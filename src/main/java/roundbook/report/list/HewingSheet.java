@@ -16,7 +16,7 @@ import roundbook.report.frame.Cells;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.ListSheet;
 import roundbook.report.frame.Tab;
-import roundbook.report.live.Live;
+import roundbook.report.live.LiveContext;
 import roundbook.report.mark.PieceCells;
 import roundbook.report.mark.ShortRows;
 import roundbook.stack.PlacedLog;
@@ -58,7 +58,7 @@ final class HewingSheet {
         context,
         piece,
         beside -> row(beside.cells(), cells.word("beside.mind")),
-        () -> row(new PieceCells(Live.of(context), piece), cells.text(notes(piece))));
+        () -> row(new PieceCells(LiveContext.of(context), piece), cells.text(notes(piece))));
   }
 
   private List<Cell> row(PieceCells live, Cell notes) {

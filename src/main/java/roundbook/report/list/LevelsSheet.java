@@ -16,7 +16,7 @@ import roundbook.page.TypedBox;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.Tab;
 import roundbook.report.frame.TextHeight;
-import roundbook.report.live.Live;
+import roundbook.report.live.LiveContext;
 import roundbook.report.live.LiveMap.CornerColumn;
 import roundbook.report.live.LiveMap.RoundColumn;
 import roundbook.report.live.LiveMap.RuleLine;
@@ -34,11 +34,11 @@ import roundbook.units.Length;
 final class LevelsSheet {
   private static final int HEAD_ROW = 4;
   private static final int FIRST_CORNER = 4;
-  private final Live live;
+  private final LiveContext live;
   private final List<String> corners;
   private final SheetBuilder sheet;
 
-  private LevelsSheet(Live live) {
+  private LevelsSheet(LiveContext live) {
     this.live = live;
     this.corners = live.map().building().corners();
     PageSetup page = live.context().page(PageKind.SITE).lying();
@@ -47,11 +47,11 @@ final class LevelsSheet {
 
   /** Returns the sheet. */
   static List<Sheet> of(CrewContext context) {
-    return List.of(new LevelsSheet(Live.of(context)).sheet());
+    return List.of(new LevelsSheet(LiveContext.of(context)).sheet());
   }
 
   /** Returns the name on the sheet's tab. */
-  private static String tab(Live live) {
+  private static String tab(LiveContext live) {
     return Tab.LEVELS.in(live.context().words());
   }
 

@@ -9,7 +9,7 @@ import roundbook.page.Role;
 import roundbook.page.Rule;
 import roundbook.page.SheetBuilder;
 import roundbook.page.TypedBox;
-import roundbook.report.live.Live;
+import roundbook.report.live.LiveContext;
 import roundbook.report.live.LiveMap.CornerColumn;
 import roundbook.report.live.LiveMap.RoundColumn;
 import roundbook.report.live.LiveMath;
@@ -21,11 +21,11 @@ import roundbook.units.Length;
 final class LevelsWithin {
   private static final double ROW = 20;
   private static final double HEAD = 32;
-  private final Live live;
+  private final LiveContext live;
   private final SheetBuilder sheet;
   private final List<String> corners;
 
-  LevelsWithin(Live live, SheetBuilder sheet) {
+  LevelsWithin(LiveContext live, SheetBuilder sheet) {
     this.live = live;
     this.sheet = sheet;
     this.corners = live.map().building().corners();

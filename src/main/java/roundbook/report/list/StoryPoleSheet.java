@@ -12,7 +12,7 @@ import roundbook.report.frame.Cells;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.ListSheet;
 import roundbook.report.frame.Tab;
-import roundbook.report.live.Live;
+import roundbook.report.live.LiveContext;
 import roundbook.report.live.LiveMap.RoundColumn;
 import roundbook.units.Length;
 
@@ -34,7 +34,7 @@ final class StoryPoleSheet {
         context.text("story_pole.centre", walls(context, false)),
         context.text("story_pole.seat", walls(context, false)),
         context.text("story_pole.marked"));
-    Live live = Live.of(context);
+    LiveContext live = LiveContext.of(context);
     for (int round = context.plan().rounds(); round >= 1; round--) {
       list.row(row(live, new Cells(context), round));
     }
@@ -42,7 +42,7 @@ final class StoryPoleSheet {
     return List.of(list.build());
   }
 
-  private static List<Cell> row(Live live, Cells cells, int round) {
+  private static List<Cell> row(LiveContext live, Cells cells, int round) {
     Length first = live.plan().stack().firstHeights().get(round - 1);
     Length second = live.plan().stack().secondHeights().get(round - 1);
     Length seat = live.plan().stack().levelHeight(round);

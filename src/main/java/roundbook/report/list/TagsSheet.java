@@ -15,7 +15,7 @@ import roundbook.report.frame.Cells;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.ListSheet;
 import roundbook.report.frame.Tab;
-import roundbook.report.live.Live;
+import roundbook.report.live.LiveContext;
 import roundbook.report.live.LiveMath;
 import roundbook.report.mark.LowerMarks;
 import roundbook.report.mark.PieceCells;
@@ -98,7 +98,7 @@ final class TagsSheet {
     String tag = placed.piece().log().tag();
     Area first = Area.cell(area.top(), area.left());
     sheet.merge(first.sized(2, 1), Cell.text(place).role(brief ? Role.TAG_HUGE : Role.TAG_LARGE));
-    PieceCells live = new PieceCells(Live.of(context), piece);
+    PieceCells live = new PieceCells(LiveContext.of(context), piece);
     sheet.put(
         area.top(),
         area.right(),
@@ -119,7 +119,7 @@ final class TagsSheet {
     boolean ends =
         item.beside().isEmpty()
             && !live.flatBed()
-            && new LowerMarks(Live.of(context), piece).differNow();
+            && new LowerMarks(LiveContext.of(context), piece).differNow();
     list.sheet()
         .merge(
             first.moved(4, 0).sized(1, 2),
@@ -153,7 +153,7 @@ final class TagsSheet {
             : ((Cell.Text) chart.result()).text());
   }
 
-  private static Cell ends(Live live, LowerMarks marks) {
+  private static Cell ends(LiveContext live, LowerMarks marks) {
     String[] around = live.text("tags.lower.ends", HOLE, HOLE, HOLE).split(HOLE, -1);
     String space = LiveMath.literal(" ");
     LiveLength[] spots = {

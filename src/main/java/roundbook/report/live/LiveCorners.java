@@ -21,12 +21,12 @@ import roundbook.stack.Corners;
  * by, in the way of {@link Corners}.
  */
 final class LiveCorners {
-  private final Live live;
+  private final LiveContext live;
   private final LiveMap map;
   private final List<String> corners;
   private final Corners now;
 
-  LiveCorners(Live live) {
+  LiveCorners(LiveContext live) {
     this.live = live;
     this.map = live.map();
     this.corners = map.building().corners();

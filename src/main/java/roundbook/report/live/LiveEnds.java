@@ -20,10 +20,10 @@ import roundbook.stack.FilledPlace;
 public final class LiveEnds {
   private static final String PLUS = " + ";
 
-  private final Live live;
+  private final LiveContext live;
   private final LiveMap map;
 
-  public LiveEnds(Live live) {
+  public LiveEnds(LiveContext live) {
     this.live = live;
     this.map = live.map();
   }

@@ -13,16 +13,16 @@ import roundbook.units.Length;
 
 /** The gap under each log at three stations, with its flag, as formulas. */
 public final class LiveGaps {
-  private final Live live;
+  private final LiveContext live;
   private final LiveMap map;
 
-  LiveGaps(Live live) {
+  LiveGaps(LiveContext live) {
     this.live = live;
     this.map = live.map();
   }
 
   /** Returns the joint under a log; empty in the first round. */
-  public static Optional<Joint> under(Live live, FilledPlace upper) {
+  public static Optional<Joint> under(LiveContext live, FilledPlace upper) {
     List<Joint> joints = live.plan().stack().joints(upper.wall());
     return upper.round() == 1 ? Optional.empty() : Optional.of(joints.get(upper.round() - 2));
   }

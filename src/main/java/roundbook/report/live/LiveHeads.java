@@ -9,7 +9,7 @@ final class LiveHeads {
   private LiveHeads() {}
 
   /** Returns the heading of a column: the text of {@code working.table.column}. */
-  static Cell of(Live live, String table, Enum<?> column) {
+  static Cell of(LiveContext live, String table, Enum<?> column) {
     String key = "working." + table + "." + column.name().toLowerCase(Locale.ROOT);
     return Cell.text(live.text(key)).role(Role.COLUMN_HEAD);
   }

@@ -27,10 +27,10 @@ public final class LiveLogs {
   private static final int STATIONS = 5;
   private static final int MIDDLE = 2;
 
-  private final Live live;
+  private final LiveContext live;
   private final List<ShoulderDistances> kinds;
 
-  LiveLogs(Live live) {
+  LiveLogs(LiveContext live) {
     this.live = live;
     this.kinds =
         live.plan().pieces().stream()

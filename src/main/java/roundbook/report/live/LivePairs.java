@@ -15,9 +15,9 @@ import roundbook.units.Length;
  * is that of the log which lies at the middle of the wall, or lies on the line across the opening.
  */
 final class LivePairs {
-  private final Live live;
+  private final LiveContext live;
 
-  LivePairs(Live live) {
+  LivePairs(LiveContext live) {
     this.live = live;
   }
 

@@ -25,14 +25,14 @@ final class LivePieces {
   /** What is a log's own, be it alone in its place or one of two. */
   private static final Set<PieceColumn> OWN = EnumSet.range(PieceColumn.ROUND, PieceColumn.TIP);
 
-  private final Live live;
+  private final LiveContext live;
   private final LiveMap map;
   private final LiveLogs logs;
   private final LiveGaps gaps;
   private final LiveEnds ends;
   private final LivePairs pairs;
 
-  LivePieces(Live live) {
+  LivePieces(LiveContext live) {
     this.live = live;
     this.map = live.map();
     this.logs = new LiveLogs(live);

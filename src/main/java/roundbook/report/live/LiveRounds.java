@@ -18,10 +18,10 @@ import roundbook.units.Length;
 
 /** Size, marks, heights and nominal gaps of every round as formulas of what was measured. */
 public final class LiveRounds {
-  private final Live live;
+  private final LiveContext live;
   private final LiveMap map;
 
-  public LiveRounds(Live live) {
+  public LiveRounds(LiveContext live) {
     this.live = live;
     this.map = live.map();
   }

@@ -26,9 +26,9 @@ final class LiveRules {
           RuleLine.SHOULDER_LEAST, Setting.SHOULDER_LEAST,
           RuleLine.NECK_LEAST, Setting.NECK_LEAST);
 
-  private final Live live;
+  private final LiveContext live;
 
-  LiveRules(Live live) {
+  LiveRules(LiveContext live) {
     this.live = live;
   }
 

@@ -22,7 +22,7 @@ public final class LiveSheet {
 
   /** Returns the sheet. */
   public static List<Sheet> of(CrewContext context) {
-    Live live = Live.of(context);
+    LiveContext live = LiveContext.of(context);
     SheetBuilder sheet = new SheetBuilder(live.map().sheet(), context.page(PageKind.TABLE));
     sheet.id(ID).hidden().widths(14, 12);
     sheet.put("A1", Cell.text(live.text("working.title")).role(Role.HEADING));

@@ -61,14 +61,14 @@ public record LiveSpot(Place place, PlacedLog placed, Length near, Length far) {
   }
 
   /** Returns the conditions that no other end is typed than was known when this was planned. */
-  Stream<String> endsAsPlanned(Live live) {
+  Stream<String> endsAsPlanned(LiveContext live) {
     AsBuilt.Measures typed = live.plan().job().built().measures(place);
     return Stream.of(
         asPlanned(live, typed.butt(), named(TypedBox.MEASURED_BUTT)),
         asPlanned(live, typed.tip(), named(TypedBox.MEASURED_TIP)));
   }
 
-  private static String asPlanned(Live live, java.util.Optional<Length> known, String name) {
+  private static String asPlanned(LiveContext live, java.util.Optional<Length> known, String name) {
     return known
         .map(length -> "N(" + name + ")=" + live.number(length))
         .orElse("COUNT(" + name + ")=0");

@@ -10,12 +10,12 @@ import roundbook.units.Length;
 
 /** What the corner readings of a round say, as far as they were typed before this revision. */
 public final class Readings {
-  private final Live live;
+  private final LiveContext live;
   private final int round;
   private final List<Length> read;
   private final Levelling levelling;
 
-  public Readings(Live live, int round) {
+  public Readings(LiveContext live, int round) {
     AsBuilt built = live.plan().job().built();
     this.live = live;
     this.round = round;
@@ -27,7 +27,7 @@ public final class Readings {
   }
 
   /** Returns a cell of a formula that is a number where there is one now, else an empty text. */
-  public static Cell cell(Live live, String formula, Optional<Length> now) {
+  public static Cell cell(LiveContext live, String formula, Optional<Length> now) {
     return now.map(length -> Cell.formula(formula, live.number(length)))
         .orElseGet(() -> Cell.formula(formula, ""))
         .role(Role.BODY_CENTRE)

@@ -6,7 +6,7 @@ import roundbook.job.Building;
 import roundbook.job.Wall;
 import roundbook.notch.Notch;
 import roundbook.plan.PiecePlan;
-import roundbook.report.live.Live;
+import roundbook.report.live.LiveContext;
 import roundbook.report.live.LiveMap.CornerColumn;
 import roundbook.report.live.LiveMap.RoundColumn;
 import roundbook.report.live.LiveMap.WallColumn;
@@ -22,7 +22,7 @@ import roundbook.units.Length;
  * @param live what the live sheets share
  * @param piece the placed log
  */
-public record LowerMarks(Live live, PiecePlan piece) {
+public record LowerMarks(LiveContext live, PiecePlan piece) {
   private static final String BUTT = "● ";
   private static final String TIP = "○ ";
 

@@ -15,7 +15,7 @@ import roundbook.page.Role;
 import roundbook.page.Rule;
 import roundbook.page.SheetBuilder;
 import roundbook.report.frame.TextHeight;
-import roundbook.report.live.Live;
+import roundbook.report.live.LiveContext;
 import roundbook.report.live.LiveMap.PieceColumn;
 import roundbook.report.live.LiveMap.RoundColumn;
 import roundbook.report.live.LiveMap.RuleLine;
@@ -38,27 +38,27 @@ final class NotchChange {
   private static final String ROUND = "Change_round";
   private static final int FIRST_RESULT = 2;
   private static final Positions<Result> COLUMNS = Positions.of(Result.class);
-  private final Live live;
+  private final LiveContext live;
   private final SheetBuilder sheet;
 
-  NotchChange(Live live, SheetBuilder sheet) {
+  NotchChange(LiveContext live, SheetBuilder sheet) {
     this.live = live;
     this.sheet = sheet;
   }
 
   /** Returns how high the block stands under columns of these widths, in points. */
-  static double height(Live live, double[] widths) {
+  static double height(LiveContext live, double[] widths) {
     return TITLE + HEWN + boxes(live, widths) + HEADS + RESULTS;
   }
 
   /** Returns the height of the boxes' row, beside which the words on ends must have room. */
-  private static double boxes(Live live, double[] widths) {
+  private static double boxes(LiveContext live, double[] widths) {
     double room = Arrays.stream(widths).skip(live.walls().size() + 1L).sum();
     return Math.max(BOXES, TextHeight.of(ends(live), Role.PLAIN, room) - HEWN);
   }
 
   /** Returns what is meant by the words for ends that do not hold every mark, and what to do. */
-  private static String ends(Live live) {
+  private static String ends(LiveContext live) {
     String shoulder = live.formats().mark(live.rules().length(Setting.SHOULDER_LEAST));
     String most = shoulder + " " + live.unit().symbol();
     return String.join("\n", live.context().words().lines("ends.meaning", most));

@@ -20,7 +20,7 @@ import roundbook.page.TypedBox;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.Tab;
 import roundbook.report.frame.TextHeight;
-import roundbook.report.live.Live;
+import roundbook.report.live.LiveContext;
 import roundbook.report.live.LiveMap.RoundColumn;
 import roundbook.report.live.LiveMap.RuleLine;
 import roundbook.report.live.LiveMap.WallColumn;
@@ -33,7 +33,7 @@ public final class NotchChartSheet {
   /** The row of the table's headings. */
   public static final int HEAD_ROW = 2;
 
-  private static final Positions<Column> COLUMNS = Positions.of(Column.class);
+  private static final Positions<NotchChartColumn> COLUMNS = Positions.of(NotchChartColumn.class);
   private static final double[] WIDTHS = {8, 10, 13, 13, 13, 13, 8.5, 8.5, 11, 11, 7, 9, 8, 8};
   private static final int FIRST_MARK = 2;
   private static final int MARKS = 4;
@@ -42,10 +42,10 @@ public final class NotchChartSheet {
   private static final double HEAD = 46;
   private static final double LEAST_HEIGHT = 26;
   private static final double MOST_HEIGHT = 34;
-  private final Live live;
+  private final LiveContext live;
   private final SheetBuilder sheet;
 
-  private NotchChartSheet(Live live) {
+  private NotchChartSheet(LiveContext live) {
     this.live = live;
     PageSetup page = live.context().page(PageKind.SITE).lying().fit(Fit.ONE_WIDE);
     String tab = Tab.NOTCH_CHART.in(live.context().words());
@@ -53,7 +53,7 @@ public final class NotchChartSheet {
   }
 
   /** The columns of the chart. */
-  private enum Column {
+  private enum NotchChartColumn {
     /** The round, ticked when cut. */
     ROUND,
     /** The size taken. */
@@ -86,7 +86,7 @@ public final class NotchChartSheet {
 
   /** Returns the sheet. */
   public static List<Sheet> of(CrewContext context) {
-    return List.of(new NotchChartSheet(Live.of(context)).sheet());
+    return List.of(new NotchChartSheet(LiveContext.of(context)).sheet());
   }
 
   /** Writes the sheet from the top down. */
@@ -95,7 +95,7 @@ public final class NotchChartSheet {
     heads();
     for (Course course : live.plan().choice().courses()) {
       sheet.nextRow().height(rowHeight());
-      for (Column column : Column.values()) {
+      for (NotchChartColumn column : NotchChartColumn.values()) {
         sheet.add(cell(course, column));
       }
       flags(course.round());
@@ -173,10 +173,11 @@ public final class NotchChartSheet {
   /** Writes the headings. */
   private void heads() {
     sheet.row(HEAD_ROW).height(HEAD);
-    for (Column column : Column.values()) {
+    for (NotchChartColumn column : NotchChartColumn.values()) {
       String key = "chart.head." + column.name().toLowerCase(Locale.ROOT);
-      boolean lower = column == Column.LOWER_SHOULDER || column == Column.LOWER_CORNER;
-      boolean first = column == Column.FIRST_TOP || column == Column.FIRST_GAP;
+      boolean lower =
+          column == NotchChartColumn.LOWER_SHOULDER || column == NotchChartColumn.LOWER_CORNER;
+      boolean first = column == NotchChartColumn.FIRST_TOP || column == NotchChartColumn.FIRST_GAP;
       Cell head = Cell.text(live.text(key, live.names(first)));
       sheet.add(head.role(lower ? Role.COLUMN_HEAD_SHADED : Role.COLUMN_HEAD));
     }
@@ -184,7 +185,7 @@ public final class NotchChartSheet {
   }
 
   /** Returns the cell of a column. */
-  private Cell cell(Course course, Column column) {
+  private Cell cell(Course course, NotchChartColumn column) {
     int round = course.round();
     return switch (column) {
       case ROUND -> round(round);
@@ -273,21 +274,21 @@ public final class NotchChartSheet {
   /** Marks the lower marks of a round in which corners are put right: its page has those. */
   private void putRight(Course course) {
     String changed = new RoundLowers(live, course, sheet).changed();
-    int column = COLUMNS.number(Column.LOWER_SHOULDER);
+    int column = COLUMNS.number(NotchChartColumn.LOWER_SHOULDER);
     Area lowers = new Area(sheet.row(), column, sheet.row(), column + 1);
     sheet.rule(new Rule.LooksLike(lowers, changed, Role.CHANGED));
   }
 
   /** Turns gaps outside the limits, and necks that are too thin, black. */
   private void flags(int round) {
-    int first = COLUMNS.number(Column.FIRST_GAP);
+    int first = COLUMNS.number(NotchChartColumn.FIRST_GAP);
     Area gaps = new Area(sheet.row(), first, sheet.row(), first + 1);
     String cell = Area.cell(sheet.row(), first).toString();
     String small = cell + "<" + live.map().rule(RuleLine.GAP_LEAST);
     String large = cell + ">" + live.map().rule(RuleLine.GAP_MOST);
     String out = "AND(ISNUMBER(" + cell + "),OR(" + small + "," + large + "))";
     sheet.rule(new Rule.LooksLike(gaps, out, Role.FLAG));
-    Area neck = Area.cell(sheet.row(), COLUMNS.number(Column.NECK));
+    Area neck = Area.cell(sheet.row(), COLUMNS.number(NotchChartColumn.NECK));
     String drops =
         live.walls().stream()
             .map(wall -> live.map().wall(wall, WallColumn.DROP))

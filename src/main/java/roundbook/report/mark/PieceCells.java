@@ -10,7 +10,7 @@ import roundbook.page.Cell;
 import roundbook.page.Role;
 import roundbook.plan.PiecePlan;
 import roundbook.plan.PiecePlan.Note;
-import roundbook.report.live.Live;
+import roundbook.report.live.LiveContext;
 import roundbook.report.live.LiveMap.PieceColumn;
 import roundbook.report.live.LiveMap.RoundColumn;
 import roundbook.report.live.LiveMap.WallColumn;
@@ -26,11 +26,11 @@ import roundbook.units.Length;
  * @param piece the place
  * @param spot the log that lies there, or the one of two
  */
-public record PieceCells(Live live, PiecePlan piece, LiveSpot spot) {
+public record PieceCells(LiveContext live, PiecePlan piece, LiveSpot spot) {
   private static final String HOLE = "\u0001";
 
   /** The cells of a log that fills its place alone, and of marks that are those of the place. */
-  public PieceCells(Live live, PiecePlan piece) {
+  public PieceCells(LiveContext live, PiecePlan piece) {
     this(live, piece, LiveSpot.whole(piece));
   }
 

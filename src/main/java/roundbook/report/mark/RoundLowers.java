@@ -9,7 +9,7 @@ import roundbook.page.Cell;
 import roundbook.page.Role;
 import roundbook.page.Rule;
 import roundbook.page.SheetBuilder;
-import roundbook.report.live.Live;
+import roundbook.report.live.LiveContext;
 import roundbook.report.live.LiveMap.CornerColumn;
 import roundbook.report.live.LiveMap.RoundColumn;
 import roundbook.report.live.LiveMap.WallColumn;
@@ -22,12 +22,12 @@ import roundbook.units.Length;
  * stand there alone that some end is not cut by.
  */
 public final class RoundLowers {
-  private final Live live;
+  private final LiveContext live;
   private final Course course;
   private final SheetBuilder sheet;
   private final List<String> corners;
 
-  public RoundLowers(Live live, Course course, SheetBuilder sheet) {
+  public RoundLowers(LiveContext live, Course course, SheetBuilder sheet) {
     this.live = live;
     this.course = course;
     this.sheet = sheet;
@@ -93,7 +93,7 @@ public final class RoundLowers {
   }
 
   /** Returns by how much the corner line's mark is larger than the shoulder's. */
-  public static String drops(Live live) {
+  public static String drops(LiveContext live) {
     return live.walls().stream()
         .map(wall -> live.rules().slope().dropOver(wall.thickness()))
         .map(drop -> live.formats().mark(drop))

@@ -11,7 +11,7 @@ import roundbook.page.Role;
 import roundbook.plan.PiecePlan;
 import roundbook.report.frame.Cells;
 import roundbook.report.frame.CrewContext;
-import roundbook.report.live.Live;
+import roundbook.report.live.LiveContext;
 import roundbook.report.live.LiveSpot;
 import roundbook.units.Length;
 
@@ -80,7 +80,7 @@ public record ShortRows(CrewContext context, PiecePlan piece, PiecePlan.Half hal
 
   /** Returns its cells, which follow what is typed. */
   public PieceCells cells() {
-    return new PieceCells(Live.of(context), piece, LiveSpot.of(half));
+    return new PieceCells(LiveContext.of(context), piece, LiveSpot.of(half));
   }
 
   private String said() {

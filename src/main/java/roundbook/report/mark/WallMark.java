@@ -10,7 +10,7 @@ import roundbook.notch.Notch;
 import roundbook.page.Cell;
 import roundbook.page.Cell.Align;
 import roundbook.page.Role;
-import roundbook.report.live.Live;
+import roundbook.report.live.LiveContext;
 import roundbook.report.live.LiveMap.WallColumn;
 import roundbook.report.live.LiveMath;
 import roundbook.units.Length;
@@ -25,19 +25,20 @@ import roundbook.units.Length;
 public record WallMark(String formula, Length now, String whom) {
 
   /** Returns the upper marks on the outside face: the inside one less the drop of the own wall. */
-  public static List<WallMark> outside(Live live, String upper, Notch notch) {
+  public static List<WallMark> outside(LiveContext live, String upper, Notch notch) {
     return of(live, upper + "-", "round.on_walls", notch::upperOutside);
   }
 
   /**
    * Returns the lower marks at the corner line: the shoulder's and the drop over a crossing wall.
    */
-  public static List<WallMark> corner(Live live, String lower, Notch notch) {
+  public static List<WallMark> corner(LiveContext live, String lower, Notch notch) {
     return of(live, lower + "+", "round.over_walls", notch::lowerCorner);
   }
 
   /** Returns a mark for each thickness that the walls have. */
-  private static List<WallMark> of(Live live, String base, String key, UnaryOperator<Length> now) {
+  private static List<WallMark> of(
+      LiveContext live, String base, String key, UnaryOperator<Length> now) {
     Map<Length, List<Wall>> groups = new LinkedHashMap<>();
     for (Wall wall : live.walls()) {
       groups.computeIfAbsent(wall.thickness(), thickness -> new ArrayList<>()).add(wall);
@@ -54,7 +55,7 @@ public record WallMark(String formula, Length now, String whom) {
   }
 
   /** Returns one cell for marks: a number in a role, or a text where they differ by wall. */
-  static Cell cell(Live live, List<WallMark> marks, Role role) {
+  static Cell cell(LiveContext live, List<WallMark> marks, Role role) {
     if (marks.size() == 1) {
       return live.mark(marks.get(0).formula(), marks.get(0).now(), role);
     }

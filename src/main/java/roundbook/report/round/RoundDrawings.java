@@ -4,7 +4,7 @@ import java.util.List;
 import roundbook.picture.Drawings;
 import roundbook.picture.canvas.Picture;
 import roundbook.report.frame.Drawn;
-import roundbook.report.live.Live;
+import roundbook.report.live.LiveContext;
 
 /**
  * The drawings of one round, each made when it is first asked for.
@@ -18,7 +18,7 @@ final class RoundDrawings {
   private List<Picture> faces;
   private List<Picture> plans;
 
-  RoundDrawings(Live live, int round) {
+  RoundDrawings(LiveContext live, int round) {
     this.drawings = Drawn.drawings(live.context());
     this.round = round;
   }

@@ -10,18 +10,18 @@ import roundbook.page.Role;
 import roundbook.page.Rule;
 import roundbook.page.SheetBuilder;
 import roundbook.plan.PiecePlan;
-import roundbook.report.live.Live;
+import roundbook.report.live.LiveContext;
 import roundbook.report.live.LiveEnds;
 import roundbook.report.live.LiveMap.PieceColumn;
 import roundbook.report.live.LiveMath;
 
 /** The line that says which ends of a round's logs do not hold all their marks. */
 final class RoundEnds {
-  private final Live live;
+  private final LiveContext live;
   private final int round;
   private final SheetBuilder sheet;
 
-  RoundEnds(Live live, int round, SheetBuilder sheet) {
+  RoundEnds(LiveContext live, int round, SheetBuilder sheet) {
     this.live = live;
     this.round = round;
     this.sheet = sheet;

@@ -8,7 +8,7 @@ import roundbook.page.Cell;
 import roundbook.page.Cell.Align;
 import roundbook.page.Role;
 import roundbook.page.SheetBuilder;
-import roundbook.report.live.Live;
+import roundbook.report.live.LiveContext;
 import roundbook.report.live.LiveMap.RoundColumn;
 import roundbook.report.live.LiveMath;
 import roundbook.report.mark.RoundLowers;
@@ -25,12 +25,12 @@ final class RoundHead {
   private static final int LAST_ROW = 5;
   private static final int TITLE = 7;
   private static final int SIDE = 24;
-  private final Live live;
+  private final LiveContext live;
   private final Course course;
   private final SheetBuilder sheet;
   private final RoundLowers lowers;
 
-  RoundHead(Live live, Course course, SheetBuilder sheet) {
+  RoundHead(LiveContext live, Course course, SheetBuilder sheet) {
     this.live = live;
     this.course = course;
     this.sheet = sheet;

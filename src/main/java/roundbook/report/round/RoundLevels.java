@@ -13,7 +13,7 @@ import roundbook.page.Rule;
 import roundbook.page.SheetBuilder;
 import roundbook.page.TypedBox;
 import roundbook.report.frame.TextHeight;
-import roundbook.report.live.Live;
+import roundbook.report.live.LiveContext;
 import roundbook.report.live.LiveMap.CornerColumn;
 import roundbook.report.live.LiveMap.RoundColumn;
 import roundbook.report.live.LiveMath;
@@ -34,12 +34,12 @@ final class RoundLevels {
   private static final int TICK = 2;
   private static final int ASKED = 4;
   private static final String HOLE = "\u0001";
-  private final Live live;
+  private final LiveContext live;
   private final int round;
   private final SheetBuilder sheet;
   private final List<String> corners;
 
-  RoundLevels(Live live, int round, SheetBuilder sheet) {
+  RoundLevels(LiveContext live, int round, SheetBuilder sheet) {
     this.live = live;
     this.round = round;
     this.sheet = sheet;

@@ -13,7 +13,7 @@ import roundbook.plan.PiecePlan;
 import roundbook.plan.PiecePlan.Note;
 import roundbook.report.frame.ExchangeWords;
 import roundbook.report.frame.TextHeight;
-import roundbook.report.live.Live;
+import roundbook.report.live.LiveContext;
 import roundbook.report.mark.RoundLowers;
 import roundbook.report.mark.Squareness;
 import roundbook.stack.Course;
@@ -21,12 +21,12 @@ import roundbook.units.Length;
 
 /** How to lay out, what is special about this round, and the cautions, at the foot of its page. */
 final class RoundNotes {
-  private final Live live;
+  private final LiveContext live;
   private final int round;
   private final SheetBuilder sheet;
   private final RoundEnds ends;
 
-  RoundNotes(Live live, int round, SheetBuilder sheet) {
+  RoundNotes(LiveContext live, int round, SheetBuilder sheet) {
     this.live = live;
     this.round = round;
     this.sheet = sheet;

@@ -5,7 +5,7 @@ import roundbook.page.Area;
 import roundbook.page.SheetBuilder;
 import roundbook.picture.canvas.Picture;
 import roundbook.report.frame.Drawn;
-import roundbook.report.live.Live;
+import roundbook.report.live.LiveContext;
 
 /**
  * The drawings on a round's page: both faces of a log, and the plan with the butts.
@@ -25,7 +25,7 @@ final class RoundPictures {
   private final List<Picture> faces;
   private final List<Picture> plans;
 
-  RoundPictures(Live live, RoundDrawings drawings, SheetBuilder sheet) {
+  RoundPictures(LiveContext live, RoundDrawings drawings, SheetBuilder sheet) {
     this.drawn = new Drawn(live.context(), sheet);
     this.faces = drawn.made(drawings::faces);
     this.plans = drawn.made(drawings::plans);

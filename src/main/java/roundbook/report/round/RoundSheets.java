@@ -13,7 +13,7 @@ import roundbook.page.Sheet;
 import roundbook.page.SheetBuilder;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.Tab;
-import roundbook.report.live.Live;
+import roundbook.report.live.LiveContext;
 import roundbook.stack.Course;
 import roundbook.units.LengthUnit;
 
@@ -33,7 +33,7 @@ public final class RoundSheets {
   /** The least scale at which a page is still read at arm's length: 11 points become 9.7. */
   private static final double LEAST_SCALE = 0.88;
 
-  private final Live live;
+  private final LiveContext live;
   private final int round;
   private final SheetBuilder sheet;
   private final RoundHead head;
@@ -41,7 +41,7 @@ public final class RoundSheets {
   private final RoundNotes notes;
   private int printed;
 
-  private RoundSheets(Live live, Course course, RoundDrawings drawings, Fit fit) {
+  private RoundSheets(LiveContext live, Course course, RoundDrawings drawings, Fit fit) {
     this.live = live;
     this.round = course.round();
     PageSetup page = live.context().page(PageKind.SITE).lying().fit(fit);
@@ -57,7 +57,7 @@ public final class RoundSheets {
 
   /** Returns what makes the sheets of all rounds from the lowest up. */
   public static List<Supplier<List<Sheet>>> parts(CrewContext context) {
-    Live live = Live.of(context);
+    LiveContext live = LiveContext.of(context);
     return context.plan().choice().courses().stream()
         .<Supplier<List<Sheet>>>map(course -> () -> List.of(sheet(live, course)))
         .toList();
@@ -69,7 +69,7 @@ public final class RoundSheets {
    * <p>Before a second page is taken, what is of no use at the log, why these logs were chosen,
    * goes under what is printed.
    */
-  private static Sheet sheet(Live live, Course course) {
+  private static Sheet sheet(LiveContext live, Course course) {
     RoundDrawings drawings = new RoundDrawings(live, course.round());
     for (boolean why : new boolean[] {true, false}) {
       RoundSheets whole = new RoundSheets(live, course, drawings, Fit.ONE_PAGE);

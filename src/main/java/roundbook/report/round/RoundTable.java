@@ -9,7 +9,7 @@ import roundbook.page.Role;
 import roundbook.page.SheetBuilder;
 import roundbook.plan.PiecePlan;
 import roundbook.report.frame.TextWidth;
-import roundbook.report.live.Live;
+import roundbook.report.live.LiveContext;
 import roundbook.report.live.LiveMap.PieceColumn;
 import roundbook.report.live.LiveMath;
 import roundbook.report.live.LiveSpot;
@@ -25,11 +25,11 @@ final class RoundTable {
   private static final double COLUMN_POINTS = 20;
   private static final double MARGIN = 5;
   private static final double LARGE_POINTS = 16;
-  private final Live live;
+  private final LiveContext live;
   private final int round;
   private final SheetBuilder sheet;
 
-  RoundTable(Live live, int round, SheetBuilder sheet) {
+  RoundTable(LiveContext live, int round, SheetBuilder sheet) {
     this.live = live;
     this.round = round;
     this.sheet = sheet;

@@ -12,7 +12,7 @@ import roundbook.page.Cell;
 import roundbook.page.Role;
 import roundbook.page.SheetBuilder;
 import roundbook.page.TypedBox;
-import roundbook.report.live.Live;
+import roundbook.report.live.LiveContext;
 import roundbook.report.live.LiveMap.PieceColumn;
 import roundbook.report.live.LiveSpot;
 import roundbook.report.mark.ShortRows;
@@ -27,11 +27,11 @@ final class RoundTyped {
   private static final List<TypedBox> BOXES =
       Stream.of(TypedBox.Per.LOG, TypedBox.Per.WALL).flatMap(per -> per.boxes().stream()).toList();
 
-  private final Live live;
+  private final LiveContext live;
   private final int round;
   private final SheetBuilder sheet;
 
-  RoundTyped(Live live, int round, SheetBuilder sheet) {
+  RoundTyped(LiveContext live, int round, SheetBuilder sheet) {
     this.live = live;
     this.round = round;
     this.sheet = sheet;

@@ -19,7 +19,7 @@ import roundbook.report.frame.Cells;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.ListSheet;
 import roundbook.report.frame.Tab;
-import roundbook.report.live.Live;
+import roundbook.report.live.LiveContext;
 import roundbook.report.live.LiveEnds;
 import roundbook.report.mark.LowerMarks;
 import roundbook.report.mark.PieceCells;
@@ -139,8 +139,8 @@ final class FirstPair {
   }
 
   private List<Cell> pickUp(PiecePlan piece) {
-    PieceCells live = new PieceCells(Live.of(context), piece);
-    LowerMarks lower = new LowerMarks(Live.of(context), piece);
+    PieceCells live = new PieceCells(LiveContext.of(context), piece);
+    LowerMarks lower = new LowerMarks(LiveContext.of(context), piece);
     return List.of(
         cells.bold(piece.placed().wall().name()).align(Cell.Align.CENTRE),
         live.tag(Role.BODY_BOLD),
@@ -211,7 +211,7 @@ final class FirstPair {
         Cell.blank(Role.TYPED_IN).named(other),
         Cell.formula("IF(COUNT(" + one + "," + other + ")=2," + difference + ",\"\")", "")
             .role(Role.RESULT)
-            .format(Live.of(context).markFormat())
+            .format(LiveContext.of(context).markFormat())
             .named(name + "_difference"));
   }
 }

@@ -9,13 +9,14 @@ import roundbook.page.Figure;
 import roundbook.page.Figure.Look;
 import roundbook.page.Role;
 import roundbook.page.SheetBuilder;
-import roundbook.report.live.Live;
+import roundbook.report.live.LiveContext;
 import roundbook.report.live.LiveMap.RuleLine;
+import roundbook.report.wall.WallSheets.WallColumn;
 
 /** A chart of a wall's gaps by joint, with the least and the largest that the job allows. */
 final class WallChart {
-  private static final int LEFT_GAP = WallSheets.COLUMNS.number(WallSheets.Column.LEFT);
-  private static final int LEAST = WallSheets.Column.values().length + 2;
+  private static final int LEFT_GAP = WallSheets.COLUMNS.number(WallColumn.LEFT);
+  private static final int LEAST = WallColumn.values().length + 2;
   private static final double LEAST_HEIGHT = 150;
   private static final double MOST_HEIGHT = 330;
   private static final double MARGIN = 6;
@@ -31,7 +32,7 @@ final class WallChart {
    * @param table the rows of the wall's logs, from the top down
    * @param left how much room is left on their page, in points; the chart goes there where it can
    */
-  static void put(Live live, SheetBuilder sheet, Area table, double left) {
+  static void put(LiveContext live, SheetBuilder sheet, Area table, double left) {
     if (table.bottom() == table.top()) {
       return;
     }
@@ -65,14 +66,14 @@ final class WallChart {
   }
 
   /** Returns a limit's cell, one for each joint. */
-  private static Cell limit(Live live, RuleLine line, Setting setting) {
+  private static Cell limit(LiveContext live, RuleLine line, Setting setting) {
     double now = live.number(live.rules().length(setting));
     return Cell.formula(live.map().rule(line), now).role(Role.HELPER);
   }
 
   /** Returns the bars or line of one column. */
   private static Figure.Series series(
-      Live live, SheetBuilder sheet, Area joints, int column, Look look) {
+      LiveContext live, SheetBuilder sheet, Area joints, int column, Look look) {
     String[] names = {"left", "middle", "right", "least", "most"};
     int number = column < LEAST ? column - LEFT_GAP : column - LEAST + 3;
     return new Figure.Series(

@@ -11,7 +11,7 @@ import roundbook.plan.PiecePlan;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Severity;
-import roundbook.report.live.Live;
+import roundbook.report.live.LiveContext;
 import roundbook.report.mark.ShortRows;
 
 /** What the symbols on a wall's sheet mean, and what to mend before cutting. */
@@ -35,7 +35,7 @@ final class WallNotes {
   }
 
   /** Puts the lines under the current row, each as high as it needs. */
-  static void put(Live live, Wall wall, SheetBuilder sheet) {
+  static void put(LiveContext live, Wall wall, SheetBuilder sheet) {
     for (Line line : lines(live, wall)) {
       sheet
           .nextRow()
@@ -45,11 +45,11 @@ final class WallNotes {
   }
 
   /** Returns how high all lines stand together, in points. */
-  static double height(Live live, Wall wall) {
+  static double height(LiveContext live, Wall wall) {
     return lines(live, wall).stream().mapToDouble(Line::height).sum();
   }
 
-  private static List<Line> lines(Live live, Wall wall) {
+  private static List<Line> lines(LiveContext live, Wall wall) {
     List<Line> lines = new ArrayList<>();
     String least = live.formats().mark(live.rules().length(Setting.GAP_LEAST));
     String most = live.formats().mark(live.rules().length(Setting.GAP_MOST));
@@ -73,7 +73,7 @@ final class WallNotes {
     return gap.severity() == Severity.INFO;
   }
 
-  private static void say(Live live, List<Line> lines, String heading, List<Problem> gaps) {
+  private static void say(LiveContext live, List<Line> lines, String heading, List<Problem> gaps) {
     if (!gaps.isEmpty()) {
       lines.add(new Line(live.text(heading), Role.PLAIN_BOLD));
     }
@@ -81,7 +81,7 @@ final class WallNotes {
   }
 
   /** Returns the plan's problems with gaps of this wall. */
-  private static List<Problem> gaps(Live live, Wall wall) {
+  private static List<Problem> gaps(LiveContext live, Wall wall) {
     List<String> tags =
         live.plan().pieces().stream()
             .filter(piece -> piece.placed().wall().equals(wall))
@@ -95,7 +95,7 @@ final class WallNotes {
         .toList();
   }
 
-  private static String told(Live live, Problem fix) {
+  private static String told(LiveContext live, Problem fix) {
     return live.context().message(fix) + ". " + live.context().remedy(fix);
   }
 }

@@ -7,7 +7,7 @@ import roundbook.job.Wall;
 import roundbook.page.SheetBuilder;
 import roundbook.picture.canvas.Picture;
 import roundbook.report.frame.Drawn;
-import roundbook.report.live.Live;
+import roundbook.report.live.LiveContext;
 import roundbook.units.Length;
 
 /** The drawing of a wall on its sheet. */
@@ -29,7 +29,8 @@ final class WallPictures {
    *     that where its rounds can still be told apart
    * @return the first row of the page that the table is on
    */
-  static int put(Live live, Wall wall, SheetBuilder sheet, double room, double roomWithChart) {
+  static int put(
+      LiveContext live, Wall wall, SheetBuilder sheet, double room, double roomWithChart) {
     Drawn drawn = new Drawn(live.context(), sheet);
     List<Picture> pictures =
         drawn.made(
@@ -55,7 +56,7 @@ final class WallPictures {
   }
 
   /** Returns the room left over an opening's frame. */
-  private static Optional<Length> settling(Live live, Opening opening) {
+  private static Optional<Length> settling(LiveContext live, Opening opening) {
     return live.plan().takeoff().openings().stream()
         .filter(cut -> cut.opening().equals(opening))
         .map(cut -> cut.frame().most())

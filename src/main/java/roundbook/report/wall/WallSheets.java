@@ -19,7 +19,7 @@ import roundbook.plan.PiecePlan;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.Tab;
 import roundbook.report.frame.TextWidth;
-import roundbook.report.live.Live;
+import roundbook.report.live.LiveContext;
 import roundbook.report.live.LiveGaps;
 import roundbook.report.live.LiveMap.PieceColumn;
 import roundbook.report.live.LiveMap.RuleLine;
@@ -28,7 +28,7 @@ import roundbook.units.Length;
 
 /** One sheet a wall: its drawing, its logs from the top down with their gaps, a chart of them. */
 public final class WallSheets {
-  static final Positions<Column> COLUMNS = Positions.of(Column.class);
+  static final Positions<WallColumn> COLUMNS = Positions.of(WallColumn.class);
   private static final double[] WIDTHS = {8, 12, 10, 10, 14, 11, 11, 11, 9};
   private static final double ROW_HEIGHT = 17;
   private static final double TITLE = 44;
@@ -37,11 +37,11 @@ public final class WallSheets {
   private static final double ROOM_LETTER = 700;
   private static final double ROOM_A4 = 748;
   private static final double TAG_ROOM = 56;
-  private final Live live;
+  private final LiveContext live;
   private final Wall wall;
   private final SheetBuilder sheet;
 
-  private WallSheets(Live live, Wall wall) {
+  private WallSheets(LiveContext live, Wall wall) {
     this.live = live;
     this.wall = wall;
     PageSetup page = live.context().page(PageKind.SITE);
@@ -50,7 +50,7 @@ public final class WallSheets {
   }
 
   /** The columns of the table. */
-  enum Column {
+  enum WallColumn {
     /** The round. */
     ROUND,
     /** The log. */
@@ -73,7 +73,7 @@ public final class WallSheets {
 
   /** Returns what makes the sheets of all walls in clockwise order. */
   public static List<Supplier<List<Sheet>>> parts(CrewContext context) {
-    Live live = Live.of(context);
+    LiveContext live = LiveContext.of(context);
     return live.walls().stream()
         .<Supplier<List<Sheet>>>map(wall -> () -> List.of(new WallSheets(live, wall).sheet()))
         .toList();
@@ -107,10 +107,10 @@ public final class WallSheets {
   /** Writes the headings. */
   private void heads() {
     sheet.nextRow().height(HEAD);
-    for (Column column : Column.values()) {
+    for (WallColumn column : WallColumn.values()) {
       String key = "wall.head." + column.name().toLowerCase(Locale.ROOT);
       String corner =
-          column == Column.LEFT
+          column == WallColumn.LEFT
               ? live.map().building().endCorner(wall)
               : live.map().building().startCorner(wall);
       sheet.add(Cell.text(live.text(key, corner)).role(Role.COLUMN_HEAD));
@@ -151,7 +151,7 @@ public final class WallSheets {
   /** Writes one log's row. */
   private void row(PiecePlan piece) {
     sheet.nextRow().height(height(piece));
-    for (Column column : Column.values()) {
+    for (WallColumn column : WallColumn.values()) {
       sheet.add(cell(piece, column));
     }
     flags(piece.placed().round());
@@ -163,7 +163,7 @@ public final class WallSheets {
   }
 
   /** Returns the cell of a column. */
-  private Cell cell(PiecePlan piece, Column column) {
+  private Cell cell(PiecePlan piece, WallColumn column) {
     int round = piece.placed().round();
     return switch (column) {
       case ROUND ->
@@ -185,8 +185,8 @@ public final class WallSheets {
   }
 
   /** Returns a gap under a log, or its flag. */
-  private Cell gap(int round, Joint joint, Column column) {
-    if (column == Column.FLAG) {
+  private Cell gap(int round, Joint joint, WallColumn column) {
+    if (column == WallColumn.FLAG) {
       String now = joint.flag(live.rules()).symbol();
       return Cell.formula(at(round, PieceColumn.FLAG), now).role(Role.BODY_CENTRE);
     }
@@ -207,13 +207,13 @@ public final class WallSheets {
       return;
     }
     int row = sheet.row();
-    int left = COLUMNS.number(Column.LEFT);
-    Area gaps = new Area(row, left, row, COLUMNS.number(Column.RIGHT));
+    int left = COLUMNS.number(WallColumn.LEFT);
+    Area gaps = new Area(row, left, row, COLUMNS.number(WallColumn.RIGHT));
     String cell = Area.cell(row, left).toString();
     String small = cell + "<" + live.map().rule(RuleLine.GAP_LEAST);
     String large = cell + ">" + live.map().rule(RuleLine.GAP_MOST);
     sheet.rule(new Rule.LooksLike(gaps, "OR(" + small + "," + large + ")", Role.FLAG));
-    Area flag = Area.cell(row, COLUMNS.number(Column.FLAG));
+    Area flag = Area.cell(row, COLUMNS.number(WallColumn.FLAG));
     sheet.rule(new Rule.LooksLike(flag, flag.absolute() + "<>\"\"", Role.FLAG));
   }
 }

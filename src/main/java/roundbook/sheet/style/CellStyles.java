@@ -13,6 +13,7 @@ import org.apache.xmlbeans.XmlCursor;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTStylesheet;
 import roundbook.page.Cell;
 import roundbook.page.Role;
+import roundbook.sheet.style.Look.ContentAlignment;
 
 /** The styles of one workbook, each made once when a cell first needs it. */
 public final class CellStyles {
@@ -148,7 +149,7 @@ public final class CellStyles {
     style.setBorderLeft(edges.left());
   }
 
-  private static void place(XSSFCellStyle style, Look.Place place, Cell.Align align) {
+  private static void place(XSSFCellStyle style, ContentAlignment place, Cell.Align align) {
     style.setAlignment(across(place.across(), align));
     style.setVerticalAlignment(place.up());
     style.setWrapText(place.wrap());

@@ -18,7 +18,12 @@ import org.apache.poi.ss.usermodel.VerticalAlignment;
  * @param unlocked whether the cell can be typed in on a locked sheet
  */
 public record Look(
-    Font font, Ground ground, Edges edges, Place place, String format, boolean unlocked) {
+    Font font,
+    Ground ground,
+    Edges edges,
+    ContentAlignment place,
+    String format,
+    boolean unlocked) {
 
   static final String BLACK = "000000";
   static final String WHITE = "FFFFFF";
@@ -70,7 +75,8 @@ public record Look(
   }
 
   /** Where the content stands, whether it is broken into lines, and its indent. */
-  record Place(HorizontalAlignment across, VerticalAlignment up, boolean wrap, int indent) {}
+  record ContentAlignment(
+      HorizontalAlignment across, VerticalAlignment up, boolean wrap, int indent) {}
 
   Look font(Font other) {
     return new Look(other, ground, edges, place, format, unlocked);
@@ -96,24 +102,24 @@ public record Look(
     return new Look(font, ground, other, place, format, unlocked);
   }
 
-  Look place(Place other) {
+  Look place(ContentAlignment other) {
     return new Look(font, ground, edges, other, format, unlocked);
   }
 
   Look across(HorizontalAlignment across) {
-    return place(new Place(across, place.up, place.wrap, place.indent));
+    return place(new ContentAlignment(across, place.up, place.wrap, place.indent));
   }
 
   Look up(VerticalAlignment up) {
-    return place(new Place(place.across, up, place.wrap, place.indent));
+    return place(new ContentAlignment(place.across, up, place.wrap, place.indent));
   }
 
   Look wrapped() {
-    return place(new Place(place.across, place.up, true, place.indent));
+    return place(new ContentAlignment(place.across, place.up, true, place.indent));
   }
 
   Look indented(int indent) {
-    return place(new Place(place.across, place.up, place.wrap, indent));
+    return place(new ContentAlignment(place.across, place.up, place.wrap, indent));
   }
 
   Look format(String code) {

@@ -12,10 +12,10 @@ import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
 import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
+import roundbook.sheet.style.Look.ContentAlignment;
 import roundbook.sheet.style.Look.Edges;
 import roundbook.sheet.style.Look.Font;
 import roundbook.sheet.style.Look.Ground;
-import roundbook.sheet.style.Look.Place;
 
 /**
  * The built-in looks of all roles, from which the default template is made.
@@ -39,7 +39,7 @@ public final class StandardLooks {
           new Font(FONT, 11, false, false, Look.BLACK),
           Ground.NONE,
           Edges.NONE,
-          new Place(LEFT, VerticalAlignment.CENTER, false, 0),
+          new ContentAlignment(LEFT, VerticalAlignment.CENTER, false, 0),
           "General",
           false);
   private static final Look RULED = BARE.edges(THIN);

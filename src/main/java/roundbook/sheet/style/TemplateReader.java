@@ -27,6 +27,7 @@ import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
+import roundbook.sheet.style.Look.ContentAlignment;
 import roundbook.sheet.style.StandardLooks.Margins;
 
 /** Takes the looks of named cells out of a template workbook. */
@@ -114,8 +115,8 @@ final class TemplateReader {
   }
 
   private static Look look(XSSFCellStyle style) {
-    Look.Place place =
-        new Look.Place(
+    ContentAlignment place =
+        new ContentAlignment(
             style.getAlignment(),
             style.getVerticalAlignment(),
             style.getWrapText(),

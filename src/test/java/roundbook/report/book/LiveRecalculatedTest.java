@@ -24,7 +24,7 @@ import roundbook.plan.Plan;
 import roundbook.plan.PlanFixtures;
 import roundbook.problem.CellRef;
 import roundbook.report.LivePlans;
-import roundbook.report.live.Live;
+import roundbook.report.live.LiveContext;
 import roundbook.report.live.LiveMap;
 import roundbook.report.live.LiveMap.PieceColumn;
 import roundbook.report.live.LiveRounds;
@@ -215,7 +215,7 @@ public class LiveRecalculatedTest {
     Path book = written("plan.xlsx", plan);
     Path after = recalculated(book, typed);
     Plan tried = LivePlans.hewn(plan, mids);
-    LiveRounds rounds = new LiveRounds(Live.of(LivePlans.context(tried)));
+    LiveRounds rounds = new LiveRounds(LiveContext.of(LivePlans.context(tried)));
     var notch = tried.choice().courses().get(1).notch();
     List<Length> wanted =
         List.of(
@@ -263,7 +263,7 @@ public class LiveRecalculatedTest {
    */
   private List<String> unlike(Plan plan, Path typed, List<PieceColumn> but) throws Exception {
     Path wanted = written("wanted.xlsx", plan);
-    LiveMap map = Live.of(LivePlans.context(plan)).map();
+    LiveMap map = LiveContext.of(LivePlans.context(plan)).map();
     LibreOffice.Comparison untyped =
         LibreOffice.compare(wanted, folder.resolve("plan.xlsx"), LivePlans.NANOMETRES);
     assertTrue(untyped.differences().size() > 20, "nothing was to be recomputed");

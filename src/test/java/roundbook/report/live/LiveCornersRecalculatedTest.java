@@ -50,7 +50,7 @@ public class LiveCornersRecalculatedTest {
     Length neck = plan.choice().courses().get(0).notch().lower();
     double cut = neck.inches() + 0.5;
     Path typed = recalculated(written(plan), Map.of("Lower_cut_1_E", cut));
-    LiveMap map = Live.of(LivePlans.context(plan)).map();
+    LiveMap map = LiveContext.of(LivePlans.context(plan)).map();
     for (int round = 1; round <= 3; round++) {
       for (var wall : map.walls()) {
         double planned = plan.stack().centre(round, wall).inches();
@@ -86,7 +86,7 @@ public class LiveCornersRecalculatedTest {
     assertEquals(verdict, LibreOffice.value(after, "Levels!I5"));
     assertEquals(levelling.level(), verdict.equals("ok"));
     Length lower = plan.choice().courses().get(1).notch().lower();
-    Live live = Live.of(LivePlans.context(plan));
+    LiveContext live = LiveContext.of(LivePlans.context(plan));
     for (int index = 0; index < corners.size(); index++) {
       Length next = levelling.nextLower(lower, read.get(index), plan.job().rules());
       Object now =
@@ -109,7 +109,7 @@ public class LiveCornersRecalculatedTest {
         List.of(-5, -3, 2, 0),
         corners);
     Path after = recalculated(written(plan), typed);
-    LiveMap map = Live.of(LivePlans.context(plan)).map();
+    LiveMap map = LiveContext.of(LivePlans.context(plan)).map();
     for (int index = 0; index < corners.size(); index++) {
       String corner = corners.get(index);
       int first = List.of(8, 0, -5, 0).get(index);
@@ -153,7 +153,7 @@ public class LiveCornersRecalculatedTest {
     type(typed, "Reading_2_", plan.stack().levelHeight(2), List.of(3, -12, -9, 20), corners);
     typed.put("Reading_3_" + corners.get(0), plan.stack().levelHeight(3).inches() + 1);
     Path after = recalculated(written(plan), typed);
-    LiveMap map = Live.of(LivePlans.context(plan)).map();
+    LiveMap map = LiveContext.of(LivePlans.context(plan)).map();
     for (int index = 0; index < corners.size(); index++) {
       String corner = corners.get(index);
       int first = List.of(0, 2, 0, 0).get(index);

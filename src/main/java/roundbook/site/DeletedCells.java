@@ -20,7 +20,7 @@ import roundbook.table.NamedBook;
  * @param book the workbook
  * @param problems takes what is said
  */
-record Gone(NamedBook book, Problems problems) {
+record DeletedCells(NamedBook book, Problems problems) {
   /** Says a line for each list that is not whole. */
   void say() {
     say("Built_", Severity.ERROR, "built");

@@ -24,19 +24,19 @@ import roundbook.sheet.read.BookReader;
  * @param inputs a digest of the files, the options and the program's version
  * @param numbers exit code, rounds, logs used, spare and left out, errors and warnings
  */
-record Made(String inputs, List<Integer> numbers) {
+record BookOrigin(String inputs, List<Integer> numbers) {
   /** The custom property of the workbook that holds it. */
   static final String PROPERTY = "roundbook-made";
 
   private static final int NUMBERS = 7;
 
   /** Keeps the numbers from being changed. */
-  Made {
+  BookOrigin {
     numbers = List.copyOf(numbers);
   }
 
   /** Returns it with the outcome of a plan. */
-  static Made of(String inputs, Outcome end) {
+  static BookOrigin of(String inputs, Outcome end) {
     long[] numbers = {
       end.exit().code(),
       end.rounds(),
@@ -46,7 +46,7 @@ record Made(String inputs, List<Integer> numbers) {
       end.errors(),
       end.warnings()
     };
-    return new Made(inputs, Arrays.stream(numbers).mapToObj(each -> (int) each).toList());
+    return new BookOrigin(inputs, Arrays.stream(numbers).mapToObj(each -> (int) each).toList());
   }
 
   /** Returns the digest of everything that a file's workbook is made from. */
@@ -76,14 +76,15 @@ record Made(String inputs, List<Integer> numbers) {
   }
 
   /** Reads it from a workbook; empty where there is none. */
-  static Optional<Made> read(Path book) {
+  static Optional<BookOrigin> read(Path book) {
     return BookReader.property(book, PROPERTY)
         .map(text -> text.split(" "))
         .filter(words -> words.length == 1 + NUMBERS)
         .filter(words -> Arrays.stream(words).skip(1).allMatch(word -> word.matches("\\d{1,9}")))
         .map(
             words ->
-                new Made(words[0], Arrays.stream(words).skip(1).map(Integer::valueOf).toList()));
+                new BookOrigin(
+                    words[0], Arrays.stream(words).skip(1).map(Integer::valueOf).toList()));
   }
 
   /** Returns it as the property's text. */

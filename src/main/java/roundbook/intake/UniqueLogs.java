@@ -18,7 +18,7 @@ import roundbook.problem.Severity;
  * <p>Where logs come from several sheets or files, their tags may be numbers of a load; a tag that
  * is taken then gets the sheet's or file's name before it.
  */
-final class Doubles {
+final class UniqueLogs {
   private static final long MIX = 0x9E3779B97F4A7C15L;
 
   private final boolean several;
@@ -34,7 +34,7 @@ final class Doubles {
    * @param problems takes what is found
    * @param taker takes each log that is kept
    */
-  Doubles(boolean several, Problems problems, Consumer<Log> taker) {
+  UniqueLogs(boolean several, Problems problems, Consumer<Log> taker) {
     this.several = several;
     this.problems = problems;
     this.taker = taker;

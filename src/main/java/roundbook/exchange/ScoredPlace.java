@@ -14,11 +14,11 @@ import roundbook.units.Length;
  * @param exact the middle diameter in nanometres, from which sizes are taken
  * @param offcut length cut off beyond the squaring allowance
  */
-record Station(double butt, double mid, double tip, long exact, double offcut) {
-  static Station of(FilledPlace place, Job job) {
+record ScoredPlace(double butt, double mid, double tip, long exact, double offcut) {
+  static ScoredPlace of(FilledPlace place, Job job) {
     Length offcut = place.offcut(job.rules().length(Setting.SQUARING_ALLOWANCE));
     Length mid = place.mid();
-    return new Station(
+    return new ScoredPlace(
         place.butt().inches(),
         mid.inches(),
         place.tip().inches(),

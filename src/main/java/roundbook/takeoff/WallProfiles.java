@@ -6,15 +6,15 @@ import roundbook.stack.PlacedLog;
 import roundbook.units.Length;
 import roundbook.units.LengthUnit;
 import roundbook.wood.RoundProfile;
-import roundbook.wood.RoundProfile.Station;
+import roundbook.wood.RoundProfile.ProfilePoint;
 
 /** Placed logs as profiles in inches along their wall. */
-final class Along {
-  private Along() {}
+final class WallProfiles {
+  private WallProfiles() {}
 
   /** Returns the natural diameters of a place from its left trimmed end, seen from outside. */
   static RoundProfile left(FilledPlace place) {
-    List<Station> stations =
+    List<ProfilePoint> stations =
         place.logs().stream().flatMap(log -> left(log).stations().stream()).toList();
     return new RoundProfile(stations);
   }
@@ -25,7 +25,7 @@ final class Along {
     double from = log.fromLeft().inches();
     return new RoundProfile(
         turned.stations().stream()
-            .map(each -> new Station(each.distance() + from, each.diameter()))
+            .map(each -> new ProfilePoint(each.distance() + from, each.diameter()))
             .toList());
   }
 
@@ -37,7 +37,7 @@ final class Along {
   /** Returns the greatest diameter of a place between two distances from its left trimmed end. */
   static Length thickest(FilledPlace place, Length from, Length to) {
     RoundProfile part = left(place).between(from.inches(), to.inches());
-    double most = part.stations().stream().mapToDouble(Station::diameter).max().orElseThrow();
+    double most = part.stations().stream().mapToDouble(ProfilePoint::diameter).max().orElseThrow();
     return inches(most);
   }
 

@@ -26,12 +26,12 @@ import roundbook.units.LengthUnit;
  * @param context what the workbook is made from
  * @param map where the numbers of the working sheet stand
  */
-public record Live(CrewContext context, LiveMap map) {
+public record LiveContext(CrewContext context, LiveMap map) {
   private static final String WORKING = "tab.working";
 
   /** Returns what the live sheets of a workbook share. */
-  public static Live of(CrewContext context) {
-    return new Live(context, new LiveMap(context.text(WORKING), context.plan()));
+  public static LiveContext of(CrewContext context) {
+    return new LiveContext(context, new LiveMap(context.text(WORKING), context.plan()));
   }
 
   /** Returns the plan. */

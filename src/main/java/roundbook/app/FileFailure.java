@@ -9,8 +9,8 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 
 /** Says in words why a file could not be read or written. */
-final class Denied {
-  private Denied() {}
+final class FileFailure {
+  private FileFailure() {}
 
   /** Returns the file and why, in one line without a closing stop. */
   static String said(IOException broken) {
@@ -25,7 +25,7 @@ final class Denied {
   private static String why(FileSystemException denied) {
     if (denied instanceof FileAlreadyExistsException) {
       return "there is a file of that name already; give another name, or --force where it is"
-                 + " taken";
+          + " taken";
     } else if (denied instanceof NoSuchFileException) {
       return "there is no such file or folder";
     } else if (denied instanceof AccessDeniedException) {
