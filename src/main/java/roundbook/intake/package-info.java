@@ -32,7 +32,7 @@
  * tallies alone, the long way, and as one of many. In a run of two seconds the compiling is half
  * the work, and what is called through many small methods is compiled once for each of them with
  * all below it; so {@code PlainRows} takes rows from their source itself, by an interface of one
- * method ({@code RowTaker}), and hands logs to {@code UniqueLogs} by its name. That brought the code
- * compiled for a row from three times 30 kB to once 15 kB.
+ * method ({@code RowTaker}), and hands logs to {@code UniqueLogs} by its name. That brought the
+ * code compiled for a row from three times 30 kB to once 15 kB.
  */
 package roundbook.intake;

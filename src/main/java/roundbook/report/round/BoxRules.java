@@ -4,7 +4,7 @@ import java.util.List;
 import roundbook.page.Area;
 import roundbook.page.Rule;
 import roundbook.page.TypedBox;
-import roundbook.report.live.Live;
+import roundbook.report.live.LiveContext;
 import roundbook.report.live.LiveLogs;
 
 /** Lets only what is meant be typed into the boxes of a round's page. */
@@ -12,7 +12,7 @@ final class BoxRules {
   private BoxRules() {}
 
   /** Returns the check of what is typed into an area of boxes, with advice. */
-  static Rule of(Live live, TypedBox box, Area area) {
+  static Rule of(LiveContext live, TypedBox box, Area area) {
     TypedBox.Entry entry = box.entry();
     String key = "advice." + entry.key();
     String title = live.text(key + ".title");
