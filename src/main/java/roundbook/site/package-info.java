@@ -9,8 +9,9 @@
  * layout; a workbook of another layout is refused.
  *
  * <p><b>What was deleted is missed aloud.</b> A deleted cell leaves its name in the file, standing
- * for {@code #REF!} or for a sheet that is not there; {@code site.DeletedCells} looks for such names.
- * Without the record of what is cut nothing is written; without the list of problems, a column of
- * the log list or the row of an opening or a pin a line says what the next plan leaves out.
+ * for {@code #REF!} or for a sheet that is not there; {@code site.DeletedCells} looks for such
+ * names. Without the record of what is cut nothing is written; without the list of problems, a
+ * column of the log list or the row of an opening or a pin a line says what the next plan leaves
+ * out.
  */
 package roundbook.site;
