@@ -1,9 +1,8 @@
 package roundbook.report.table;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import roundbook.exchange.Effect;
+import java.util.Optional;
 import roundbook.exchange.Reason;
 import roundbook.exchange.Substitute;
 import roundbook.page.PlainTable;
@@ -27,55 +26,39 @@ final class ExchangeTables {
   }
 
   private PlainTable spares() {
-    return new PlainTable(
-        "spares",
-        decimals.header(
-            "round,wall,log,spare,cut_off_butt_#,least_gap_#,most_gap_#,flags_before,flags_after,"
-                + "score_change_in2"),
-        plan.exchanges().substitutes().stream().map(this::row).toList());
-  }
-
-  private List<String> row(Substitute each) {
-    Effect effect = each.effect();
-    FilledPlace placed = each.placed();
-    List<String> row = new ArrayList<>();
-    row.add(String.valueOf(placed.round()));
-    row.add(placed.wall().name());
-    row.add(each.out());
-    row.add(each.in().log().tag());
-    row.addAll(decimals.of(each.in().cutOffButt(), effect.least(), effect.most()));
-    row.add(String.valueOf(effect.flagsBefore()));
-    row.add(String.valueOf(effect.flagsAfter()));
-    row.add(score(effect.change()));
-    return row;
+    return new PlainColumns<Substitute>(decimals)
+        .count("round", each -> each.placed().round())
+        .text("wall", each -> each.placed().wall().name())
+        .text("log", Substitute::out)
+        .text("spare", each -> each.in().log().tag())
+        .length("cut_off_butt", each -> each.in().cutOffButt())
+        .length("least_gap", each -> each.effect().least())
+        .length("most_gap", each -> each.effect().most())
+        .count("flags_before", each -> each.effect().flagsBefore())
+        .count("flags_after", each -> each.effect().flagsAfter())
+        .text("score_change_in2", each -> score(each.effect().change()))
+        .table("spares", plan.exchanges().substitutes());
   }
 
   private PlainTable reasons() {
-    return new PlainTable(
-        "reasons",
-        decimals.header(
-            "round,thin_#,thick_#,on_hand_thin_#,on_hand_thick_#,thicker_above,long_on_short,"
-                + "next_out,next_in,next_in_round,next_in_wall,next_cost_in2"),
-        plan.exchanges().reasons().stream().map(this::row).toList());
+    return new PlainColumns<Reason>(decimals)
+        .count("round", Reason::round)
+        .length("thin", Reason::thin)
+        .length("thick", Reason::thick)
+        .length("on_hand_thin", Reason::handThin)
+        .length("on_hand_thick", Reason::handThick)
+        .count("thicker_above", Reason::thickerAbove)
+        .count("long_on_short", Reason::longOnShort)
+        .textIf("next_out", reason -> reason.next().map(next -> next.out().tags()))
+        .textIf("next_in", reason -> reason.next().map(Reason.Exchange::in))
+        .textIf("next_in_round", reason -> from(reason).map(log -> String.valueOf(log.round())))
+        .textIf("next_in_wall", reason -> from(reason).map(log -> log.wall().name()))
+        .textIf("next_cost_in2", reason -> reason.next().map(next -> score(next.cost())))
+        .table("reasons", plan.exchanges().reasons());
   }
 
-  private List<String> row(Reason reason) {
-    List<String> row = new ArrayList<>();
-    row.add(String.valueOf(reason.round()));
-    row.addAll(decimals.of(reason.thin(), reason.thick(), reason.handThin(), reason.handThick()));
-    row.add(String.valueOf(reason.thickerAbove()));
-    row.add(String.valueOf(reason.longOnShort()));
-    row.addAll(reason.next().map(ExchangeTables::next).orElse(List.of("", "", "", "", "")));
-    return row;
-  }
-
-  private static List<String> next(Reason.Exchange next) {
-    return List.of(
-        next.out().tags(),
-        next.in(),
-        next.from().map(log -> String.valueOf(log.round())).orElse(""),
-        next.from().map(log -> log.wall().name()).orElse(""),
-        score(next.cost()));
+  private static Optional<FilledPlace> from(Reason reason) {
+    return reason.next().flatMap(Reason.Exchange::from);
   }
 
   private static String score(double squareInches) {

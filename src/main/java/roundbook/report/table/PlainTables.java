@@ -1,8 +1,8 @@
 package roundbook.report.table;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 import roundbook.job.BuildRules;
 import roundbook.job.Log;
@@ -10,7 +10,6 @@ import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.SettingKind;
 import roundbook.job.Wall;
-import roundbook.notch.Notch;
 import roundbook.page.PlainTable;
 import roundbook.plan.OrderLine;
 import roundbook.plan.PiecePlan;
@@ -18,7 +17,6 @@ import roundbook.plan.PiecePlan.Weight;
 import roundbook.plan.Plan;
 import roundbook.plan.Plan.LogUse;
 import roundbook.plan.Quantity;
-import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.words.Sentences;
 import roundbook.report.frame.CrewContext;
@@ -28,6 +26,7 @@ import roundbook.report.words.Words;
 import roundbook.stack.Course;
 import roundbook.stack.Joint;
 import roundbook.stack.PlacedLog;
+import roundbook.units.Length;
 
 /**
  * A plan as plain tables for other programs, one a file.
@@ -81,240 +80,218 @@ public final class PlainTables {
    * @param metric whether the job is metric
    */
   public static List<String> logHeader(boolean metric) {
-    return logHeader(new Decimals(metric));
+    return logs(new Decimals(metric)).headings();
   }
 
   /** Returns the row of a log as it is read; its use, round, wall and note are empty. */
   public static List<String> logRow(Log log, boolean metric) {
-    return logRow(log, new Decimals(metric), List.of("", "", "", ""));
+    return logs(new Decimals(metric)).row(new TalliedLog(log, Optional.empty()));
   }
 
   /** Returns the table of problems. */
   public static PlainTable problems(List<Problem> problems) {
-    return table(
-        "problems",
-        "file,sheet,cell,row,column,severity,code,log,found,message,remedy",
-        problems,
-        PlainTables::problemRow);
+    Sentences english = Sentences.english();
+    Decimals noLengths = new Decimals(true);
+    return new PlainColumns<Problem>(noLengths)
+        .text("file", problem -> problem.where().file())
+        .text("sheet", problem -> problem.where().sheet())
+        .text("cell", problem -> problem.where().column() == 0 ? "" : problem.where().address())
+        .number("row", problem -> problem.where().row())
+        .number("column", problem -> problem.where().column())
+        .text("severity", problem -> problem.severity().word())
+        .text("code", problem -> problem.code().id())
+        .text("log", Problem::log)
+        .text("found", english::found)
+        .text("message", english::message)
+        .text("remedy", english::remedy)
+        .table("problems", problems);
   }
 
   /** Returns the table of settings, those without a value too. */
   public static PlainTable settings(BuildRules rules) {
     Decimals decimals = new Decimals(rules.metric());
-    return table(
-        "settings",
-        "name,value,unit,source",
-        List.of(Setting.values()),
-        setting -> settingRow(setting, rules, decimals));
+    return new PlainColumns<Setting>(decimals)
+        .text("name", Setting::label)
+        .text("value", setting -> decimals.setting(setting, rules))
+        .text("unit", setting -> setting.kind() == SettingKind.LENGTH ? decimals.symbol() : "")
+        .text("source", setting -> source(setting, rules))
+        .table("settings", List.of(Setting.values()));
+  }
+
+  private static String source(Setting setting, BuildRules rules) {
+    return rules
+        .value(setting)
+        .map(BuildRules.Value::origin)
+        .orElse(BuildRules.Origin.DEFAULT)
+        .name()
+        .toLowerCase(Locale.ROOT);
+  }
+
+  /**
+   * A log of the tally.
+   *
+   * @param log the log as it was read
+   * @param use what becomes of it, once there is a plan
+   */
+  private record TalliedLog(Log log, Optional<LogUse> use) {
+    Optional<PlacedLog> placed() {
+      return use.flatMap(LogUse::placed);
+    }
+  }
+
+  private static PlainColumns<TalliedLog> logs(Decimals decimals) {
+    return new PlainColumns<TalliedLog>(decimals)
+        .text("file", row -> row.log().origin().file())
+        .text("sheet", row -> row.log().origin().sheet())
+        .number("row", row -> row.log().origin().row())
+        .text("log", row -> row.log().tag())
+        .text("species", row -> row.log().traits().species())
+        .length("length", row -> row.log().length())
+        .length("butt", row -> row.log().butt())
+        .length("mid", row -> row.log().mid())
+        .length("tip", row -> row.log().tip())
+        .text("mid_source", row -> row.log().sources().mid().word())
+        .textIf("use", row -> row.use().map(use -> use.use().words()))
+        .textIf("round", row -> row.placed().map(placed -> String.valueOf(placed.round())))
+        .textIf("wall", row -> row.placed().map(placed -> placed.wall().name()))
+        .textIf("note", row -> row.use().map(use -> use.note().in(Sentences.english())));
   }
 
   private PlainTable logs() {
-    List<List<String>> rows = new ArrayList<>();
-    for (LogUse use : plan.uses()) {
-      List<String> rest =
-          List.of(
-              use.use().words(),
-              use.placed().map(placed -> String.valueOf(placed.round())).orElse(""),
-              use.placed().map(placed -> placed.wall().name()).orElse(""),
-              use.note().in(Sentences.english()));
-      rows.add(logRow(use.log(), decimals, rest));
-    }
-    return new PlainTable("logs", logHeader(decimals), rows);
-  }
-
-  private static List<String> logHeader(Decimals decimals) {
-    return decimals.header(
-        "file,sheet,row,log,species,length_#,butt_#,mid_#,tip_#,mid_source,use,round,wall,note");
-  }
-
-  private static List<String> logRow(Log log, Decimals decimals, List<String> rest) {
-    List<String> row = new ArrayList<>();
-    row.add(log.origin().file());
-    row.add(log.origin().sheet());
-    row.add(number(log.origin().row()));
-    row.add(log.tag());
-    row.add(log.traits().species());
-    row.addAll(decimals.of(log.length(), log.butt(), log.mid(), log.tip()));
-    row.add(log.sources().mid().word());
-    row.addAll(rest);
-    return row;
-  }
-
-  private static List<String> problemRow(Problem problem) {
-    Sentences english = Sentences.english();
-    CellRef where = problem.where();
-    return List.of(
-        where.file(),
-        where.sheet(),
-        where.column() == 0 ? "" : where.address(),
-        number(where.row()),
-        number(where.column()),
-        problem.severity().word(),
-        problem.code().id(),
-        problem.log(),
-        english.found(problem),
-        english.message(problem),
-        english.remedy(problem));
+    return logs(decimals)
+        .table(
+            "logs",
+            plan.uses().stream().map(use -> new TalliedLog(use.log(), Optional.of(use))).toList());
   }
 
   private PlainTable rounds() {
-    return new PlainTable(
-        "rounds",
-        decimals.header(
-            "round,mean_#,size_#,lower_#,upper_#,upper_outside_#,lower_corner_#,neck_#,"
-                + "first_height_#,second_height_#,spread_#,butts_run"),
-        plan.stack().courses().stream().map(this::roundRow).toList());
-  }
-
-  private List<String> roundRow(Course course) {
-    Notch notch = course.notch();
     Wall first = plan.job().building().walls().stream().filter(Wall::laidFirst).findFirst().get();
     Wall crossing = plan.job().building().before(first);
-    List<String> row = new ArrayList<>();
-    row.add(number(course.round()));
-    row.addAll(
-        decimals.of(
-            course.size().mean(),
-            notch.size(),
-            notch.lower(),
-            notch.upper(),
-            notch.upperOutside(first.thickness()),
-            notch.lowerCorner(crossing.thickness()),
-            notch.neckHeight(),
-            plan.stack().firstHeights().get(course.round() - 1),
-            plan.stack().secondHeights().get(course.round() - 1),
-            course.spread()));
-    row.add(course.clockwise() ? "clockwise" : "counterclockwise");
-    return row;
+    return new PlainColumns<Course>(decimals)
+        .number("round", Course::round)
+        .length("mean", course -> course.size().mean())
+        .length("size", course -> course.notch().size())
+        .length("lower", course -> course.notch().lower())
+        .length("upper", course -> course.notch().upper())
+        .length("upper_outside", course -> course.notch().upperOutside(first.thickness()))
+        .length("lower_corner", course -> course.notch().lowerCorner(crossing.thickness()))
+        .length("neck", course -> course.notch().neckHeight())
+        .length("first_height", course -> plan.stack().firstHeights().get(course.round() - 1))
+        .length("second_height", course -> plan.stack().secondHeights().get(course.round() - 1))
+        .length("spread", Course::spread)
+        .text("butts_run", course -> course.clockwise() ? "clockwise" : "counterclockwise")
+        .table("rounds", plan.stack().courses());
   }
 
   private PlainTable pieces() {
-    String weight = decimals.metric() ? "weight_kg" : "weight_lb";
-    return new PlainTable(
-        "pieces",
-        decimals.header(
-            "round,wall,log,butt_at,cut_off_butt_#,trimmed_#,near_shoulder_#,far_shoulder_#,"
-                + "falls_off_#,butt_#,mid_#,tip_#,centre_height_#,"
-                + weight
-                + ",balance_#"),
-        plan.pieces().stream().flatMap(this::pieceRows).toList());
+    return new PlainColumns<Lying>(decimals)
+        .number("round", row -> row.placed().round())
+        .text("wall", row -> row.placed().wall().name())
+        .text("log", row -> row.piece().log().tag())
+        .text("butt_at", Lying::buttAt)
+        .length("cut_off_butt", row -> row.piece().cutOffButt())
+        .length("trimmed", row -> row.piece().trimmed())
+        .lengthIf("near_shoulder", Lying::near)
+        .lengthIf("far_shoulder", Lying::far)
+        .length("falls_off", row -> row.piece().fallsOff())
+        .length("butt", row -> row.piece().butt())
+        .length("mid", row -> row.piece().mid())
+        .length("tip", row -> row.piece().tip())
+        .length("centre_height", Lying::centre)
+        .text(decimals.metric() ? "weight_kg" : "weight_lb", row -> decimals.weight(row.weight()))
+        .length("balance", row -> row.weight().balance())
+        .table("pieces", plan.pieces().stream().flatMap(Lying::of).toList());
   }
 
-  private Stream<List<String>> pieceRows(PiecePlan piece) {
-    List<String> both = decimals.of(piece.nearShoulder(), piece.farShoulder());
-    PlacedLog first = piece.placed().first();
-    return piece.halves().isEmpty()
-        ? Stream.of(row(piece, first, piece.buttAt(), both, piece.weight()))
-        : piece.halves().stream().map(half -> row(piece, half));
-  }
+  /**
+   * A log as it lies; a short one beside an opening has one shoulder only.
+   *
+   * @param placed the log in its place
+   * @param buttAt the corner at which its butt lies, or the opening
+   * @param near distance of the near shoulder from the trimmed butt
+   * @param far distance of the far shoulder from the trimmed butt
+   * @param centre height of its centre
+   * @param weight its weight and balance
+   */
+  private record Lying(
+      PlacedLog placed,
+      String buttAt,
+      Optional<Length> near,
+      Optional<Length> far,
+      Length centre,
+      Weight weight) {
+    static Stream<Lying> of(PiecePlan plan) {
+      if (!plan.halves().isEmpty()) {
+        return plan.halves().stream().map(half -> of(plan, half));
+      }
+      return Stream.of(
+          new Lying(
+              plan.placed().first(),
+              plan.buttAt(),
+              Optional.of(plan.nearShoulder()),
+              Optional.of(plan.farShoulder()),
+              plan.centre(),
+              plan.weight()));
+    }
 
-  /** Returns the row of a short log beside an opening, which has one shoulder only. */
-  private List<String> row(PiecePlan piece, PiecePlan.Half half) {
-    String one = decimals.one(half.shoulder());
-    boolean out = half.buttOut();
-    List<String> shoulders = out ? List.of(one, "") : List.of("", one);
-    return row(piece, half.placed(), out ? half.corner() : "opening", shoulders, half.weight());
-  }
+    private static Lying of(PiecePlan plan, PiecePlan.Half half) {
+      Optional<Length> shoulder = Optional.of(half.shoulder());
+      boolean out = half.buttOut();
+      return new Lying(
+          half.placed(),
+          out ? half.corner() : "opening",
+          shoulder.filter(near -> out),
+          shoulder.filter(far -> !out),
+          plan.centre(),
+          half.weight());
+    }
 
-  private List<String> row(
-      PiecePlan plan, PlacedLog placed, String buttAt, List<String> shoulders, Weight weight) {
-    Piece piece = placed.piece();
-    List<String> row = new ArrayList<>();
-    row.add(number(placed.round()));
-    row.add(placed.wall().name());
-    row.add(piece.log().tag());
-    row.add(buttAt);
-    row.addAll(decimals.of(piece.cutOffButt(), piece.trimmed()));
-    row.addAll(shoulders);
-    row.addAll(
-        decimals.of(piece.fallsOff(), piece.butt(), piece.mid(), piece.tip(), plan.centre()));
-    row.add(decimals.weight(weight));
-    row.addAll(decimals.of(weight.balance()));
-    return row;
+    Piece piece() {
+      return placed.piece();
+    }
   }
 
   private PlainTable gaps() {
-    return new PlainTable(
-        "gaps",
-        decimals.header(
-            "wall,lower_round,upper_round,lower_log,upper_log,left_#,middle_#,right_#,least_#,"
-                + "most_#,flag"),
-        plan.stack().joints().stream().map(this::gapRow).toList());
-  }
-
-  private List<String> gapRow(Joint joint) {
-    List<String> row = new ArrayList<>();
-    row.add(joint.lower().wall().name());
-    row.add(number(joint.lower().round()));
-    row.add(number(joint.upper().round()));
-    row.add(joint.lower().tags());
-    row.add(joint.upper().tags());
-    row.addAll(
-        decimals.of(joint.left(), joint.middle(), joint.right(), joint.least(), joint.most()));
-    row.add(joint.flag(plan.job().rules()).symbol());
-    return row;
+    return new PlainColumns<Joint>(decimals)
+        .text("wall", joint -> joint.lower().wall().name())
+        .number("lower_round", joint -> joint.lower().round())
+        .number("upper_round", joint -> joint.upper().round())
+        .text("lower_log", joint -> joint.lower().tags())
+        .text("upper_log", joint -> joint.upper().tags())
+        .length("left", Joint::left)
+        .length("middle", Joint::middle)
+        .length("right", Joint::right)
+        .length("least", Joint::least)
+        .length("most", Joint::most)
+        .text("flag", joint -> joint.flag(plan.job().rules()).symbol())
+        .table("gaps", plan.stack().joints());
   }
 
   private PlainTable materials() {
-    return table(
-        "materials",
-        "section,item,quantity,unit,note",
-        plan.quantities(),
-        PlainTables::materialRow);
-  }
-
-  private static List<String> materialRow(Quantity quantity) {
     QuantityWords words = new QuantityWords(Words.of("en"));
-    return List.of(
-        quantity.section(),
-        words.item(quantity),
-        Decimals.plain(quantity.amount()),
-        quantity.unit(),
-        words.note(quantity));
+    return new PlainColumns<Quantity>(decimals)
+        .text("section", Quantity::section)
+        .text("item", words::item)
+        .text("quantity", quantity -> Decimals.plain(quantity.amount()))
+        .text("unit", Quantity::unit)
+        .text("note", words::note)
+        .table("materials", plan.quantities());
   }
 
   private PlainTable order() {
-    return new PlainTable(
-        "order",
-        decimals.header(
-            "count,length_#,mid_from_#,mid_to_#,walls,for,butt_ask_length_#,butt_mid_at_#,"
-                + "second_ask_length_#,second_mid_at_#,least_tip_#,better_tip_#"),
-        plan.order().stream().map(this::orderRow).toList());
-  }
-
-  private List<String> orderRow(OrderLine line) {
-    List<String> row = new ArrayList<>();
-    row.add(number(line.count()));
-    row.addAll(decimals.of(line.least(), line.midFrom(), line.midTo()));
-    row.add(line.walls());
-    row.add(line.needed() ? "needed" : "spare");
-    row.addAll(
-        decimals.of(
-            line.butt().ask(),
-            line.butt().midAt(),
-            line.second().ask(),
-            line.second().midAt(),
-            line.tips().least(),
-            line.tips().better()));
-    return row;
-  }
-
-  private static List<String> settingRow(Setting setting, BuildRules rules, Decimals decimals) {
-    String source =
-        rules.value(setting).map(BuildRules.Value::origin).orElse(BuildRules.Origin.DEFAULT).name();
-    return List.of(
-        setting.label(),
-        decimals.setting(setting, rules),
-        setting.kind() == SettingKind.LENGTH ? decimals.symbol() : "",
-        source.toLowerCase(java.util.Locale.ROOT));
-  }
-
-  private static <T> PlainTable table(
-      String name, String header, List<T> values, Function<T, List<String>> row) {
-    return new PlainTable(name, List.of(header.split(",")), values.stream().map(row).toList());
-  }
-
-  private static String number(int number) {
-    return number == 0 ? "" : String.valueOf(number);
+    return new PlainColumns<OrderLine>(decimals)
+        .number("count", OrderLine::count)
+        .length("length", OrderLine::least)
+        .length("mid_from", OrderLine::midFrom)
+        .length("mid_to", OrderLine::midTo)
+        .text("walls", OrderLine::walls)
+        .text("for", line -> line.needed() ? "needed" : "spare")
+        .length("butt_ask_length", line -> line.butt().ask())
+        .length("butt_mid_at", line -> line.butt().midAt())
+        .length("second_ask_length", line -> line.second().ask())
+        .length("second_mid_at", line -> line.second().midAt())
+        .length("least_tip", line -> line.tips().least())
+        .length("better_tip", line -> line.tips().better())
+        .table("order", plan.order());
   }
 }

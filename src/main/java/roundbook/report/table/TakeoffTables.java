@@ -1,17 +1,13 @@
 package roundbook.report.table;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import roundbook.job.Opening;
-import roundbook.job.Wall;
 import roundbook.page.PlainTable;
 import roundbook.plan.Plan;
 import roundbook.report.words.Decimals;
 import roundbook.stack.FilledPlace;
-import roundbook.stack.Joint;
 import roundbook.takeoff.Chinking;
 import roundbook.takeoff.LogCut;
 import roundbook.takeoff.LogCut.RemainingPieces;
@@ -37,155 +33,123 @@ final class TakeoffTables {
 
   /** Returns the openings with their frames; left, sill and head as they were asked for. */
   PlainTable openings() {
-    return new PlainTable(
-        "openings",
-        decimals.header(
-            "name,wall,left_#,width_#,sill_#,head_#,built,remarks,header_log,clearance_#,"
-                + "leave_#,leg_#,keys_#,pin_left_#,pin_right_#"),
-        plan.job().openings().stream().map(this::opening).toList());
+    return new PlainColumns<Opening>(decimals)
+        .text("name", Opening::name)
+        .text("wall", Opening::wall)
+        .length("left", Opening::left)
+        .length("width", Opening::width)
+        .length("sill", Opening::sill)
+        .length("head", Opening::head)
+        .text("built", opening -> opening.shortLogs() ? "short logs" : "cut after stacking")
+        .text("remarks", Opening::remarks)
+        .textIf(
+            "header_log",
+            opening -> cut(opening).flatMap(OpeningCut::header).map(FilledPlace::tags))
+        .lengthIf("clearance", opening -> frame(opening).map(OpeningCut.Frame::clearance))
+        .lengthIf("leave", opening -> frame(opening).map(OpeningCut.Frame::most))
+        .lengthIf("leg", opening -> frame(opening).map(OpeningCut.Frame::leg))
+        .lengthIf("keys", opening -> frame(opening).map(OpeningCut.Frame::keys))
+        .lengthIf("pin_left", opening -> frame(opening).map(OpeningCut.Frame::pinLeft))
+        .lengthIf("pin_right", opening -> frame(opening).map(OpeningCut.Frame::pinRight))
+        .table("openings", plan.job().openings());
   }
 
-  private List<String> opening(Opening opening) {
-    List<String> row = new ArrayList<>(List.of(opening.name(), opening.wall()));
-    row.addAll(decimals.of(opening.left(), opening.width(), opening.sill(), opening.head()));
-    row.add(opening.shortLogs() ? "short logs" : "cut after stacking");
-    row.add(opening.remarks());
-    Optional<OpeningCut> cut =
-        plan.takeoff().openings().stream().filter(each -> each.opening() == opening).findFirst();
-    row.addAll(cut.map(this::frame).orElse(List.of("", "", "", "", "", "", "")));
-    return row;
+  private Optional<OpeningCut> cut(Opening opening) {
+    return plan.takeoff().openings().stream().filter(each -> each.opening() == opening).findFirst();
   }
 
-  private List<String> frame(OpeningCut cut) {
-    OpeningCut.Frame frame = cut.frame();
-    List<String> row = new ArrayList<>();
-    row.add(cut.header().map(FilledPlace::tags).orElse(""));
-    row.addAll(
-        decimals.of(
-            frame.clearance(),
-            frame.most(),
-            frame.leg(),
-            frame.keys(),
-            frame.pinLeft(),
-            frame.pinRight()));
-    return row;
+  private Optional<OpeningCut.Frame> frame(Opening opening) {
+    return cut(opening).map(OpeningCut::frame);
+  }
+
+  /** What an opening does to a log of its wall. */
+  private record Cutting(Opening opening, LogCut cut) {
+    Optional<RemainingPieces> sides() {
+      return cut.sides();
+    }
   }
 
   /** Returns what each opening does to each log of its wall, untouched ones too. */
   PlainTable cuts() {
-    List<List<String>> rows = new ArrayList<>();
-    for (OpeningCut opening : plan.takeoff().openings()) {
-      opening.cuts().forEach(cut -> rows.add(cut(opening, cut)));
-    }
-    String header = "opening,wall,round,log,cut,depth_#,left_piece_#,right_piece_#,short";
-    return new PlainTable("cuts", decimals.header(header), rows);
-  }
-
-  private List<String> cut(OpeningCut opening, LogCut cut) {
-    List<String> row = new ArrayList<>();
-    row.add(opening.opening().name());
-    row.addAll(place(cut.log().wall(), cut.log().round(), cut.log().tags()));
-    row.add(cut.kind().name().toLowerCase(Locale.ROOT).replace('_', ' '));
-    row.add(decimals.one(cut.depth()));
-    row.add(cut.sides().map(sides -> decimals.one(sides.left().length())).orElse(""));
-    row.add(cut.sides().map(sides -> decimals.one(sides.right().length())).orElse(""));
-    row.add(cut.sides().filter(RemainingPieces::tooShort).map(sides -> "short").orElse(""));
-    return row;
-  }
-
-  private static List<String> place(Wall wall, int round, String tags) {
-    return List.of(wall.name(), String.valueOf(round), tags);
+    return new PlainColumns<Cutting>(decimals)
+        .text("opening", row -> row.opening().name())
+        .text("wall", row -> row.cut().log().wall().name())
+        .count("round", row -> row.cut().log().round())
+        .text("log", row -> row.cut().log().tags())
+        .text("cut", row -> row.cut().kind().name().toLowerCase(Locale.ROOT).replace('_', ' '))
+        .length("depth", row -> row.cut().depth())
+        .lengthIf("left_piece", row -> row.sides().map(sides -> sides.left().length()))
+        .lengthIf("right_piece", row -> row.sides().map(sides -> sides.right().length()))
+        .textIf("short", row -> row.sides().filter(RemainingPieces::tooShort).map(sides -> "short"))
+        .table(
+            "cuts",
+            plan.takeoff().openings().stream()
+                .flatMap(each -> each.cuts().stream().map(cut -> new Cutting(each.opening(), cut)))
+                .toList());
   }
 
   /** Returns the filling of every joint; strip is the chinking of both faces. */
   PlainTable chinking() {
-    String header =
-        "wall,lower_round,upper_round,run_#,face_least_#,face_most_#,section_#2,face_area_$2,"
-            + "gap_$3,strip_$3,widest_#,backer_#";
-    return new PlainTable(
-        "chinking",
-        decimals.header(header.replace("$", bulk.symbol())),
-        plan.takeoff().chinking().joints().stream().map(this::fill).toList());
-  }
-
-  private List<String> fill(Chinking.Fill fill) {
-    Joint joint = fill.joint();
-    double side = new Bulk(true).length(1) * 1000;
-    double section = decimals.metric() ? fill.section() * side * side : fill.section();
-    List<String> row = new ArrayList<>();
-    row.add(joint.lower().wall().name());
-    row.add(String.valueOf(joint.lower().round()));
-    row.add(String.valueOf(joint.upper().round()));
-    row.addAll(inches(fill.run(), fill.faceLeast(), fill.faceMost()));
-    row.add(Decimals.plain(section));
-    row.add(Decimals.plain(bulk.area(fill.faceArea())));
-    row.add(Decimals.plain(bulk.volume(fill.gapVolume())));
-    row.add(Decimals.plain(bulk.volume(fill.stripVolume())));
-    row.addAll(inches(fill.widest()));
-    row.add(stock(fill.backer()));
-    return row;
+    double side = decimals.metric() ? new Bulk(true).length(1) * 1000 : 1;
+    String area = "_" + bulk.symbol() + "2";
+    String volume = "_" + bulk.symbol() + "3";
+    return new PlainColumns<Chinking.Fill>(decimals)
+        .text("wall", fill -> fill.joint().lower().wall().name())
+        .count("lower_round", fill -> fill.joint().lower().round())
+        .count("upper_round", fill -> fill.joint().upper().round())
+        .length("run", fill -> inches(fill.run()))
+        .length("face_least", fill -> inches(fill.faceLeast()))
+        .length("face_most", fill -> inches(fill.faceMost()))
+        .text(
+            "section_" + decimals.symbol() + "2",
+            fill -> Decimals.plain(fill.section() * side * side))
+        .text("face_area" + area, fill -> Decimals.plain(bulk.area(fill.faceArea())))
+        .text("gap" + volume, fill -> Decimals.plain(bulk.volume(fill.gapVolume())))
+        .text("strip" + volume, fill -> Decimals.plain(bulk.volume(fill.stripVolume())))
+        .length("widest", fill -> inches(fill.widest()))
+        .text("backer_" + decimals.symbol(), fill -> stock(fill.backer()))
+        .table("chinking", plan.takeoff().chinking().joints());
   }
 
   private static String stock(OptionalDouble size) {
     return size.isPresent() ? Decimals.plain(size.getAsDouble()) : "";
   }
 
-  private List<String> inches(double... inches) {
-    Length[] lengths = new Length[inches.length];
-    for (int i = 0; i < inches.length; i++) {
-      lengths[i] = Length.of(inches[i], LengthUnit.INCH);
-    }
-    return decimals.of(lengths);
+  private static Length inches(double inches) {
+    return Length.of(inches, LengthUnit.INCH);
   }
 
   /** Returns the wood of every placed log and its weights. */
   PlainTable wood() {
-    String weight = decimals.metric() ? "kg" : "lb";
-    String header =
-        "wall,round,log,species,sureness,round_$3,sawn_$3,finished_$3,green_%,least_%,most_%,"
-            + "service_%,balance_#";
-    return new PlainTable(
-        "wood",
-        decimals.header(header.replace("$", bulk.symbol()).replace("%", weight)),
-        plan.takeoff().wood().stream().map(this::piece).toList());
-  }
-
-  private List<String> piece(PieceWood wood) {
-    List<String> row =
-        new ArrayList<>(
-            place(wood.log().wall(), wood.log().round(), wood.log().piece().log().tag()));
-    row.add(wood.species().species().name());
-    row.add(wood.species().sureness().name().toLowerCase(Locale.ROOT));
-    for (double volume : new double[] {wood.round(), wood.sawn(), wood.finished()}) {
-      row.add(Decimals.plain(bulk.volume(volume)));
-    }
-    PieceWood.Weights weights = wood.weights();
-    for (double pounds :
-        new double[] {weights.green(), weights.least(), weights.most(), weights.service()}) {
-      row.add(Decimals.plain(bulk.weight(pounds)));
-    }
-    row.add(decimals.one(wood.balance()));
-    return row;
+    String weight = decimals.metric() ? "_kg" : "_lb";
+    String volume = "_" + bulk.symbol() + "3";
+    return new PlainColumns<PieceWood>(decimals)
+        .text("wall", wood -> wood.log().wall().name())
+        .count("round", wood -> wood.log().round())
+        .text("log", wood -> wood.log().piece().log().tag())
+        .text("species", wood -> wood.species().species().name())
+        .text("sureness", wood -> wood.species().sureness().name().toLowerCase(Locale.ROOT))
+        .text("round" + volume, wood -> Decimals.plain(bulk.volume(wood.round())))
+        .text("sawn" + volume, wood -> Decimals.plain(bulk.volume(wood.sawn())))
+        .text("finished" + volume, wood -> Decimals.plain(bulk.volume(wood.finished())))
+        .text("green" + weight, wood -> Decimals.plain(bulk.weight(wood.weights().green())))
+        .text("least" + weight, wood -> Decimals.plain(bulk.weight(wood.weights().least())))
+        .text("most" + weight, wood -> Decimals.plain(bulk.weight(wood.weights().most())))
+        .text("service" + weight, wood -> Decimals.plain(bulk.weight(wood.weights().service())))
+        .length("balance", PieceWood::balance)
+        .table("wood", plan.takeoff().wood());
   }
 
   /** Returns the mill's scale of every log of the tally, a column a rule. */
   PlainTable scale() {
-    List<String> header = new ArrayList<>(List.of("log"));
+    PlainColumns<Scaled> columns =
+        new PlainColumns<Scaled>(decimals).text("log", scaled -> scaled.log().tag());
     for (LogRule rule : LogRule.values()) {
       String unit = rule.unit() == LogRule.Unit.BOARD_FEET ? "_bd_ft" : "_ft3";
-      header.add(rule.name().toLowerCase(Locale.ROOT) + unit);
+      columns.text(
+          rule.name().toLowerCase(Locale.ROOT) + unit,
+          scaled -> Decimals.plain(scaled.byRule().get(rule)));
     }
-    return new PlainTable(
-        "scale",
-        header,
-        plan.takeoff().scale().logs().stream().map(TakeoffTables::scaled).toList());
-  }
-
-  private static List<String> scaled(Scaled scaled) {
-    List<String> row = new ArrayList<>(List.of(scaled.log().tag()));
-    for (LogRule rule : LogRule.values()) {
-      row.add(Decimals.plain(scaled.byRule().get(rule)));
-    }
-    return row;
+    return columns.table("scale", plan.takeoff().scale().logs());
   }
 }
