@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import roundbook.units.LengthUnit;
 
 /** A heading understood by its words: what they mean, the units among them, and the strangers. */
@@ -46,7 +47,15 @@ public final class Wording {
     this.choice = marks.leavesChoice();
     this.decimetre = tokens.size() == 1 && tokens.get(0).word().equals("dm");
     this.dotInches = FEET_DOT_INCHES.matcher(text).matches();
-    settle();
+    settle(isInBark(tokens));
+  }
+
+  /** Says whether "in" stands before the bark: in bark, in Rinde, with the bark on. */
+  private boolean isInBark(List<Tokens.Token> tokens) {
+    return IntStream.range(1, tokens.size())
+        .filter(i -> tokens.get(i - 1).word().equals("in"))
+        .mapToObj(i -> vocabulary.heading(tokens.get(i).word(), languages))
+        .anyMatch(meaning -> meaning != null && meaning.terms().contains(Term.BARK));
   }
 
   /** Understands the headings of a row together. */
@@ -116,9 +125,9 @@ public final class Wording {
   }
 
   /** Settles what a word means only beside another: a preposition before the bark, a foot. */
-  private void settle() {
+  private void settle(boolean inBark) {
     boolean bark = terms.contains(Term.BARK);
-    if (bark && (terms.contains(Term.WITH) || terms.contains(Term.ON))) {
+    if (inBark || bark && (terms.contains(Term.WITH) || terms.contains(Term.ON))) {
       terms.add(Term.OVER);
     }
     if (bark && terms.contains(Term.WITHOUT)) {

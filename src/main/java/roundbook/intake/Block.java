@@ -1,6 +1,8 @@
 package roundbook.intake;
 
+import java.util.EnumSet;
 import java.util.Map;
+import java.util.Set;
 import java.util.Optional;
 import roundbook.heading.CellWords;
 import roundbook.job.Log.Bark;
@@ -72,6 +74,18 @@ record Block(
   Heading through(Field diameter) {
     Heading own = columns.get(diameter);
     return own == null ? columns.get(diameter.asGirth()) : own;
+  }
+
+  /** Returns whether one diameter is headed as over bark and another as under it. */
+  boolean barksDiffer() {
+    Set<Bark> barks = EnumSet.noneOf(Bark.class);
+    columns.forEach(
+        (field, heading) -> {
+          if (field.diameter() || field.girth()) {
+            barks.add(heading.bark());
+          }
+        });
+    return barks.contains(Bark.OVER) && barks.contains(Bark.OFF);
   }
 
   /** Returns whether the headings say over or under bark; over where they differ. */

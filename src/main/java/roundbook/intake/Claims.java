@@ -176,7 +176,10 @@ final class Claims {
     }
     Field[] order = {Field.TAG, Field.STEM, Field.RUNNING, Field.LABEL};
     if (settled.containsKey(Field.STEM) && settled.containsKey(Field.RUNNING)) {
-      boolean within = !settled.get(Field.RUNNING).wording().has(Term.RUNNING);
+      // A number counts the logs of a stem only where a stem stands in several rows.
+      boolean within =
+          !settled.get(Field.RUNNING).wording().has(Term.RUNNING)
+              && fit.repeats(settled.get(Field.STEM));
       order[1] = within ? Field.RUNNING : Field.STEM;
       order[2] = within ? Field.STEM : Field.RUNNING;
     }

@@ -186,6 +186,9 @@ final class ColumnDoubts {
 
   private void sayBark(boolean barkOff) {
     Optional<Heading> where = Optional.ofNullable(block.heading(Field.BARK));
+    if (block.barksDiffer()) {
+      block.say(block.ofColumn(ProblemCode.BARK_UNCERTAIN, "columns", where));
+    }
     if (over > 0 && off > 0 || (over > 0 || off > 0) && over + off < logs) {
       block.say(
           block

@@ -72,13 +72,18 @@ record Fit(List<Row> rows, boolean comma) {
 
   /** Returns whether a column holds small whole numbers of which some stand twice: counts. */
   boolean isCount(Heading heading) {
+    boolean whole =
+        filled(heading).stream()
+            .map(this::number)
+            .allMatch(number -> number.filter(each -> each.scale() <= 0).isPresent());
+    return whole && isUnder(heading, MOST_ALIKE) && repeats(heading);
+  }
+
+  /** Returns whether something stands twice in a column. */
+  boolean repeats(Heading heading) {
     List<Cell> cells = filled(heading);
     Set<String> texts = new HashSet<>();
     cells.forEach(cell -> texts.add(cell.text()));
-    boolean whole =
-        cells.stream()
-            .map(this::number)
-            .allMatch(number -> number.filter(each -> each.scale() <= 0).isPresent());
-    return whole && isUnder(heading, MOST_ALIKE) && texts.size() < cells.size();
+    return texts.size() < cells.size();
   }
 }

@@ -31,6 +31,7 @@ public record WallsFault(Optional<Wall> wall, Phrase said, Phrase remedy) {
     return Optional.<WallsFault>empty()
         .or(() -> count(walls))
         .or(() -> twice(walls))
+        .or(() -> tooShort(walls))
         .or(() -> laidFirst(walls))
         .or(() -> unequal(walls, 0))
         .or(() -> unequal(walls, 1));
@@ -49,6 +50,14 @@ public record WallsFault(Optional<Wall> wall, Phrase said, Phrase remedy) {
         .filter(wall -> walls.stream().filter(each -> each.name().equals(wall.name())).count() > 1)
         .findFirst()
         .map(wall -> new WallsFault(wall, said("same-name").with("wall", wall.name()), "name"));
+  }
+
+  /** A wall lies between two that cross it; without a room between them there is no house. */
+  private static Optional<WallsFault> tooShort(List<Wall> walls) {
+    return walls.stream()
+        .filter(wall -> wall.outside().compareTo(wall.thickness().times(2)) <= 0)
+        .findFirst()
+        .map(wall -> new WallsFault(wall, said("short").with("wall", wall.name()), "outside"));
   }
 
   private static Optional<WallsFault> laidFirst(List<Wall> walls) {

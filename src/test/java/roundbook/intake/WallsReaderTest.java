@@ -37,6 +37,7 @@ class WallsReaderTest {
     "a trapezium, A 240 x/B 168/C 250 x/D 168, A4, walls A and C face each other",
     "a kite, A 240 x/B 168/C 240 x/D 160, A5, walls B and D face each other",
     "a name twice, A 240 x/B 168/A 240 x/D 168, A4, two walls are named A",
+    "one below nothing, A 240 x/B -168/C 240 x/D -168, A3, wall B is no longer than the two logs",
     "side by side, A 240 x/C 240 x/B 168/D 168, A3, walls A and C meet at a corner",
     "none first, A 240/B 168/C 240/D 168, A3, walls A and B meet at a corner",
     "lengths side by side, A 240 x/B 240/C 168 x/D 168, A4, walls A and C face each other",
