@@ -2,8 +2,8 @@ package roundbook.intake;
 
 import java.util.EnumSet;
 import java.util.Map;
-import java.util.Set;
 import java.util.Optional;
+import java.util.Set;
 import roundbook.heading.CellWords;
 import roundbook.job.Log.Bark;
 import roundbook.problem.Phrase;
