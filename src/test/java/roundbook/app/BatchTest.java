@@ -65,7 +65,7 @@ class BatchTest {
   void logsThatMakeNoRoundAreSaidWithTheirFile() throws IOException {
     Path file = folder.resolve("a.csv");
     Files.writeString(file, "Log,Length ft,Butt in,Mid in,Tip in\n1,24,14,13,12\n");
-    assertEquals(3, run(file.toString(), "--walls", "18x18"), err.toString());
+    assertEquals(4, run(file.toString(), "--walls", "18x18"), err.toString());
     assertTrue(err.toString().startsWith("a.csv: error too-few-logs: "), err.toString());
   }
 

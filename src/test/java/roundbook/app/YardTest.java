@@ -171,7 +171,7 @@ class YardTest {
   @Test
   void aJobThatWouldTakeAllIsWarnedOf() throws IOException {
     Path all = job("all", Map.of(), 18);
-    assertEquals(3, plan(all, house), err());
+    assertEquals(4, plan(all, house), err());
     assertTrue(err().contains("all.xlsx: warning takes-all"), err());
     err.reset();
     assertEquals(0, plan(house, all), err());
