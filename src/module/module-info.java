@@ -1,11 +1,13 @@
 /**
- * The program and its libraries as one module, for the app image: Java keeps its classes wherever it lies.
+ * The program and its libraries as one module, for the app image: Java keeps its classes wherever
+ * it lies.
  *
- * <p>Java 17 ties an archive of classes to the path of the jar they came from, so an image that had been moved, as all
- * are that are handed on, took 0.65 s of processor time more. Classes in Java's own file of modules are kept in its own
- * archive wherever it lies. The module has all the libraries in it and is open, so the plain jar knows nothing of it;
- * what a library looks for by {@code META-INF/services} has to stand here too. An image made by JDK 25 keeps an AOT
- * cache besides; it is 199 MB instead of 156, and no quicker (see src/site/measured.md).
+ * <p>Java 17 ties an archive of classes to the path of the jar they came from, so an image that had
+ * been moved, as all are that are handed on, took 0.65 s of processor time more. Classes in Java's
+ * own file of modules are kept in its own archive wherever it lies. The module has all the
+ * libraries in it and is open, so the plain jar knows nothing of it; what a library looks for by
+ * {@code META-INF/services} has to stand here too. An image made by JDK 25 keeps an AOT cache
+ * besides; it is 199 MB instead of 156, and no quicker (see src/site/measured.md).
  */
 open module roundbook {
   requires java.desktop;

@@ -48,7 +48,8 @@ final class BookParts {
     book.put(
         RELATIONS,
         HEAD
-            + "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\">"
+            + "<Relationships"
+            + " xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\">"
             + relation("rId1", "worksheet", "worksheets/sheet1.xml")
             + relation("rId2", "styles", "styles.xml")
             + relation("rId3", "sharedStrings", "sharedStrings.xml")

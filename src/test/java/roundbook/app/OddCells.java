@@ -320,8 +320,10 @@ final class OddCells {
     add("two-data.xlsx", sound().with(SHEET, "</sheetData>", "</sheetData><sheetData/>"), READ);
     add("1904.xlsx", sound().with(BOOK, "<workbookPr/>", "<workbookPr date1904=\"1\"/>"), READ);
     String choice =
-        "<mc:AlternateContent xmlns:mc=\"http://schemas.openxmlformats.org/markup-compatibility/2006\">"
-            + "<mc:Choice Requires=\"zz\"><zz:a xmlns:zz=\"urn:z\"/></mc:Choice><mc:Fallback/></mc:AlternateContent>";
+        "<mc:AlternateContent"
+            + " xmlns:mc=\"http://schemas.openxmlformats.org/markup-compatibility/2006\"><mc:Choice"
+            + " Requires=\"zz\"><zz:a"
+            + " xmlns:zz=\"urn:z\"/></mc:Choice><mc:Fallback/></mc:AlternateContent>";
     add("choice.xlsx", sound().with(SHEET, "<sheetData>", choice + "<sheetData>"), READ);
     add(
         "strike-alone.xlsx",

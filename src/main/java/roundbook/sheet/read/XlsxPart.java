@@ -1,6 +1,5 @@
 package roundbook.sheet.read;
 
-
 import java.io.IOException;
 import java.io.InputStream;
 import javax.xml.stream.XMLStreamConstants;
