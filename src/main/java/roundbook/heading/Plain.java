@@ -25,6 +25,11 @@ final class Plain {
   }
 
   private static boolean isAscii(String text) {
-    return text.chars().allMatch(letter -> letter < 128);
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) >= 128) {
+        return false;
+      }
+    }
+    return true;
   }
 }

@@ -1,6 +1,8 @@
 package roundbook.heading;
 
+import java.util.HashMap;
 import java.util.Locale;
+import java.util.Map;
 
 /** What a single word of a tally can mean. */
 public enum Term {
@@ -111,12 +113,18 @@ public enum Term {
 
   /** Returns the term of a name such as {@code tip} or {@code count-of}; null when none has it. */
   static Term named(String name) {
-    for (Term term : values()) {
-      if (term.name().toLowerCase(Locale.ROOT).replace('_', '-').equals(name)) {
-        return term;
+    return Named.TERMS.get(name);
+  }
+
+  /** The terms by name: a language has hundreds of lines, and each names one. */
+  private static final class Named {
+    static final Map<String, Term> TERMS = new HashMap<>();
+
+    static {
+      for (Term term : values()) {
+        TERMS.put(term.name().toLowerCase(Locale.ROOT).replace('_', '-'), term);
       }
     }
-    return null;
   }
 
   /** Returns whether it is a word of cells, not of headings. */

@@ -13,6 +13,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -25,6 +26,8 @@ import java.util.stream.Collectors;
 public final class Vocabulary {
   /** Words that belong to no language. */
   private static final int COMMON = 0;
+
+  private static final Pattern BETWEEN = Pattern.compile("[,\\s]+");
 
   private static final List<String> LANGUAGES =
       List.of(
@@ -78,7 +81,7 @@ public final class Vocabulary {
 
   private static List<Term> terms(String line) {
     List<Term> terms = new ArrayList<>();
-    for (String name : line.substring(line.lastIndexOf('=') + 1).strip().split("[,\\s]+")) {
+    for (String name : BETWEEN.split(line.substring(line.lastIndexOf('=') + 1).strip())) {
       terms.add(Term.named(name.toLowerCase(java.util.Locale.ROOT)));
     }
     return terms;
