@@ -78,6 +78,18 @@ record Block(
 
   /** Returns whether one diameter is headed as over bark and another as under it. */
   boolean barksDiffer() {
+    return barks().containsAll(EnumSet.of(Bark.OVER, Bark.OFF));
+  }
+
+  /** Returns whether the headings say over or under bark; over where they differ. */
+  Bark bark() {
+    Set<Bark> barks = barks();
+    return barks.contains(Bark.OVER)
+        ? Bark.OVER
+        : barks.contains(Bark.OFF) ? Bark.OFF : Bark.UNSTATED;
+  }
+
+  private Set<Bark> barks() {
     Set<Bark> barks = EnumSet.noneOf(Bark.class);
     columns.forEach(
         (field, heading) -> {
@@ -85,19 +97,7 @@ record Block(
             barks.add(heading.bark());
           }
         });
-    return barks.contains(Bark.OVER) && barks.contains(Bark.OFF);
-  }
-
-  /** Returns whether the headings say over or under bark; over where they differ. */
-  Bark bark() {
-    Bark bark = Bark.UNSTATED;
-    for (Map.Entry<Field, Heading> each : columns.entrySet()) {
-      if (each.getKey().diameter() || each.getKey().girth()) {
-        Bark own = each.getValue().bark();
-        bark = bark == Bark.OVER || own == Bark.UNSTATED ? bark : own;
-      }
-    }
-    return bark;
+    return barks;
   }
 
   /**
