@@ -115,7 +115,8 @@ record Room(String name, List<String> rooms, List<String> outside) {
               core("report.form", "units problem problem.words page job"),
               core(
                   "report.buy",
-                  "units page job wood plan buying report.words report.frame report.form"),
+                  "units page job wood plan buying report.words report.frame report.form"
+                      + " report.table"),
               core(
                   "report.book",
                   "page job plan report.words report.frame report.live report.mark report.round"

@@ -2,7 +2,7 @@ package roundbook.page;
 
 /**
  * The defined names by which cells of a crew workbook are found again, but for those of {@link
- * TypedBox}.
+ * TypedBox} and {@link LogColumn}.
  *
  * <p>They are the same in every language, so that a later revision and other programs find them.
  */
@@ -34,9 +34,6 @@ public final class CellNames {
   /** What the names of the boxes for lost logs begin with. */
   public static final String LOST = "Lost_";
 
-  /** Name of the column of tags on the log list. */
-  public static final String TAGS = "Log_tags";
-
   private CellNames() {}
 
   /** Returns the name of the lower mark that the second-laid log gets at a corner. */
@@ -57,11 +54,6 @@ public final class CellNames {
   /** Returns the name of the cell with the first letter of who set a setting. */
   public static String setBy(String setting) {
     return Book.nameOf("Set_by", setting);
-  }
-
-  /** Returns the name of a column of the log list, such as {@code Log_stations}. */
-  public static String log(String column) {
-    return Book.nameOf("Log", column);
   }
 
   /** Returns the name of a column of the problems found while the tally was read. */

@@ -15,7 +15,7 @@ import roundbook.job.AsBuilt.Place;
 import roundbook.job.BuildRules;
 import roundbook.job.Job;
 import roundbook.job.Setting;
-import roundbook.page.CellNames;
+import roundbook.page.LogColumn;
 import roundbook.page.TypedBox;
 import roundbook.plan.Plan;
 import roundbook.plan.Planner;
@@ -104,7 +104,7 @@ public final class Replanner {
       int wanted = site.issue().wanted().orElse(site.rounds());
       return Read.of(Planner.of(job, Placement.choice(job, site.plan(), wanted)), List.of());
     } catch (IllegalArgumentException | IllegalStateException broken) {
-      CellRef where = site.where(CellNames.TAGS);
+      CellRef where = site.where(LogColumn.TAGS.named());
       return Read.failed(
           List.of(
               Problem.of(ProblemCode.CELL_LOST, "lists", where)

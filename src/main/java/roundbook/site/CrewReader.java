@@ -15,6 +15,7 @@ import roundbook.job.Building;
 import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.page.CellNames;
+import roundbook.page.LogColumn;
 import roundbook.page.TypedBox;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
@@ -158,7 +159,7 @@ public final class CrewReader {
 
   private boolean isOurs() {
     CellRef file = CellRef.ofFile(book.file());
-    boolean crew = book.has(CellNames.VERSION) && book.has(CellNames.TAGS);
+    boolean crew = book.has(CellNames.VERSION) && book.has(LogColumn.TAGS.named());
     if (!crew) {
       problems.add(Problem.of(ProblemCode.NOT_A_CREW_WORKBOOK, file));
       return false;

@@ -3,7 +3,7 @@ package roundbook.site;
 import java.util.List;
 import java.util.stream.Stream;
 import roundbook.job.Setting;
-import roundbook.page.CellNames;
+import roundbook.page.LogColumn;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
@@ -43,7 +43,7 @@ record DeletedCells(NamedBook book, Problems problems) {
   private boolean isSaidElsewhere(String name) {
     boolean setting =
         Stream.of(Setting.values()).anyMatch(each -> each.label().equalsIgnoreCase(name));
-    boolean list = name.startsWith("log_") && !book.gone(CellNames.log("tags")).isEmpty();
+    boolean list = name.startsWith("log_") && !book.gone(LogColumn.TAGS.named()).isEmpty();
     return setting || list;
   }
 }

@@ -1,6 +1,7 @@
 package roundbook.site;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,6 +11,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import roundbook.job.AsBuilt.Held;
 import roundbook.job.AsBuilt.HeldLog;
 import roundbook.job.AsBuilt.Place;
@@ -17,7 +19,7 @@ import roundbook.job.BuildRules;
 import roundbook.job.DiameterProfile;
 import roundbook.job.DiameterProfile.Station;
 import roundbook.job.Log;
-import roundbook.page.CellNames;
+import roundbook.page.LogColumn;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
@@ -37,11 +39,15 @@ import roundbook.units.LengthReader;
  * where they are when rows are sorted.
  */
 final class LogRows {
+  private static final Set<LogColumn> NEEDED =
+      Set.of(LogColumn.LENGTHS, LogColumn.STATIONS, LogColumn.LOST);
+
   private final NamedBook book;
   private final Fields fields;
   private final LengthReader reader;
   private final Problems problems;
-  private final Map<String, Range> columns = new HashMap<>();
+  private final Map<LogColumn, Range> columns = new EnumMap<>(LogColumn.class);
+  private final List<Range> extras = new ArrayList<>();
   private final List<Log> logs = new ArrayList<>();
   private final Map<Place, Held> plan = new TreeMap<>();
   private final Map<Place, HeldLog> shortLogs = new TreeMap<>();
@@ -57,13 +63,16 @@ final class LogRows {
 
   /** Reads every row; false when the list is gone. */
   boolean read() {
-    String start = CellNames.log("");
-    for (String name : book.beginning(start)) {
-      book.range(name).ifPresent(range -> columns.put(name.substring(start.length()), range));
+    for (LogColumn column : LogColumn.values()) {
+      book.range(column.named()).ifPresent(range -> columns.put(column, range));
     }
-    Range tagged = columns.get("tags");
+    IntStream.iterate(1, extra -> extra + 1)
+        .mapToObj(extra -> book.range(LogColumn.extra(extra)))
+        .takeWhile(Optional::isPresent)
+        .forEach(range -> extras.add(range.get()));
+    Range tagged = columns.get(LogColumn.TAGS);
     Optional<Table> table = Optional.ofNullable(tagged).flatMap(range -> book.sheet(range.sheet()));
-    if (table.isEmpty() || !columns.keySet().containsAll(Set.of("lengths", "stations", "lost"))) {
+    if (table.isEmpty() || !columns.keySet().containsAll(NEEDED)) {
       problems.add(Problem.of(ProblemCode.CELL_LOST, "log-list", CellRef.ofFile(book.file())));
       return false;
     }
@@ -98,22 +107,22 @@ final class LogRows {
   }
 
   private void read(Table table, Row row, Optional<Row> heading) {
-    String tag = text(row, "tags");
+    String tag = text(row, LogColumn.TAGS);
     if (tag.isEmpty()) {
       return;
     }
-    Optional<Length> length = length(table, row, "lengths");
-    List<Station> stations = stations(text(row, "stations"));
+    Optional<Length> length = length(table, row, LogColumn.LENGTHS);
+    List<Station> stations = stations(text(row, LogColumn.STATIONS));
     if (length.isEmpty() || stations.size() < 2 || !tags.add(tag)) {
-      CellRef where = table.at(row, columns.get("tags").left());
+      CellRef where = table.at(row, columns.get(LogColumn.TAGS).left());
       problems.add(
           Problem.of(ProblemCode.CELL_LOST, "log", where).with("log", tag).found(tag).about(tag));
       return;
     }
     logs.add(log(row, tag, length.get(), stations, heading));
     place(table, row, tag);
-    Cell box = row.cell(columns.get("lost").left());
-    CellRef where = table.at(row, columns.get("lost").left());
+    Cell box = row.cell(columns.get(LogColumn.LOST).left());
+    CellRef where = table.at(row, columns.get(LogColumn.LOST).left());
     if (fields.ticked(box, where)) {
       lost.put(tag, where);
     }
@@ -126,43 +135,51 @@ final class LogRows {
         length,
         new DiameterProfile(stations),
         new Log.Sources(
-            source(row, "butt_sources"), source(row, "mid_sources"), source(row, "tip_sources")),
+            source(row, LogColumn.BUTT_SOURCES),
+            source(row, LogColumn.MID_SOURCES),
+            source(row, LogColumn.TIP_SOURCES)),
         new Log.Traits(
-            text(row, "species"),
-            constant(Log.Bark.class, text(row, "barks"), Log.Bark.UNSTATED),
-            reader.read(text(row, "sweeps")).map(LengthReader.Reading::length).orElse(Length.ZERO),
-            constant(Log.Keep.class, text(row, "keeps"), Log.Keep.ANY),
-            !text(row, "skips").isEmpty(),
-            text(row, "remarks")),
-        new Log.Wish(text(row, "wished_walls"), number(row, "wished_rounds")),
+            text(row, LogColumn.SPECIES),
+            constant(Log.Bark.class, text(row, LogColumn.BARKS), Log.Bark.UNSTATED),
+            reader
+                .read(text(row, LogColumn.SWEEPS))
+                .map(LengthReader.Reading::length)
+                .orElse(Length.ZERO),
+            constant(Log.Keep.class, text(row, LogColumn.KEEPS), Log.Keep.ANY),
+            !text(row, LogColumn.SKIPS).isEmpty(),
+            text(row, LogColumn.REMARKS)),
+        new Log.Wish(text(row, LogColumn.WISHED_WALLS), number(row, LogColumn.WISHED_ROUNDS)),
         new CellRef(
-            text(row, "files"), text(row, "sheets"), number(row, "rows").orElse(row.number()), 0),
+            text(row, LogColumn.FILES),
+            text(row, LogColumn.SHEETS),
+            number(row, LogColumn.ROWS).orElse(row.number()),
+            0),
         heading.map(head -> extras(row, head)).orElse(Map.of()));
   }
 
   private Map<String, String> extras(Row row, Row heading) {
-    Map<String, String> extras = new LinkedHashMap<>();
-    for (int extra = 1; columns.containsKey("extra_" + extra); extra++) {
-      String value = text(row, "extra_" + extra);
+    Map<String, String> read = new LinkedHashMap<>();
+    for (Range extra : extras) {
+      String value = row.cell(extra.left()).text();
       if (!value.isEmpty()) {
-        extras.put(text(heading, "extra_" + extra), value);
+        read.put(heading.cell(extra.left()).text(), value);
       }
     }
-    return extras;
+    return read;
   }
 
   private void place(Table table, Row row, String tag) {
-    OptionalInt round = number(row, "rounds");
-    String wall = text(row, "walls");
+    OptionalInt round = number(row, LogColumn.ROUNDS);
+    String wall = text(row, LogColumn.WALLS);
     if (round.isPresent() && !wall.isEmpty()) {
-      Length cut = length(table, row, "off_butts").orElse(Length.ZERO);
+      Length cut = length(table, row, LogColumn.OFF_BUTTS).orElse(Length.ZERO);
       Place place = new Place(round.getAsInt(), wall);
-      String side = text(row, "sides");
+      String side = text(row, LogColumn.SIDES);
       if (side.isEmpty()) {
         plan.put(place, new Held(tag, cut));
       } else {
-        Length trimmed = length(table, row, "side_lengths").orElse(Length.ZERO);
-        boolean buttOut = text(row, "side_butts").equals("corner");
+        Length trimmed = length(table, row, LogColumn.SIDE_LENGTHS).orElse(Length.ZERO);
+        boolean buttOut = text(row, LogColumn.SIDE_BUTTS).equals("corner");
         beside(place, side.equals("left"), HeldLog.beside(tag, cut, trimmed, buttOut));
       }
     }
@@ -193,24 +210,24 @@ final class LogRows {
     return stations;
   }
 
-  private String text(Row row, String column) {
+  private String text(Row row, LogColumn column) {
     Range range = columns.get(column);
     return range == null ? "" : row.cell(range.left()).text();
   }
 
-  private Optional<Length> length(Table table, Row row, String column) {
+  private Optional<Length> length(Table table, Row row, LogColumn column) {
     Range range = columns.get(column);
     return range == null
         ? Optional.empty()
         : fields.length(row.cell(range.left()), table.at(row, range.left()));
   }
 
-  private OptionalInt number(Row row, String column) {
+  private OptionalInt number(Row row, LogColumn column) {
     String text = text(row, column);
     return text.matches("\\d{1,9}") ? OptionalInt.of(Integer.parseInt(text)) : OptionalInt.empty();
   }
 
-  private Log.Source source(Row row, String column) {
+  private Log.Source source(Row row, LogColumn column) {
     return constant(Log.Source.class, text(row, column), Log.Source.MEASURED);
   }
 

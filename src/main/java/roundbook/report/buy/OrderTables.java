@@ -3,6 +3,7 @@ package roundbook.report.buy;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import roundbook.buying.Cost;
 import roundbook.buying.Cost.LineCost;
 import roundbook.buying.Line;
@@ -10,6 +11,7 @@ import roundbook.buying.Loads.Item;
 import roundbook.buying.Loads.Load;
 import roundbook.buying.Purchase;
 import roundbook.page.PlainTable;
+import roundbook.report.table.PlainColumns;
 import roundbook.report.words.Decimals;
 import roundbook.units.Bulk;
 
@@ -46,87 +48,93 @@ public final class OrderTables {
   }
 
   private PlainTable order() {
-    String volume = decimals.metric() ? "volume_m3,weight_kg" : "volume_ft3,weight_lb";
-    return new PlainTable(
-        "order",
-        decimals.header(
-            "line,walls,rounds,from,logs,spares,least_length_#,ask_length_#,mid_from_#,mid_to_#,"
-                + "mid_at_#,least_tip_#,better_tip_#,"
-                + volume
-                + ",cost"),
-        purchase.order().lines().stream().map(this::orderRow).toList());
+    return new PlainColumns<Line>(decimals)
+        .count("line", Line::number)
+        .text("walls", Line::wallNames)
+        .text("rounds", line -> line.rounds().toString())
+        .text("from", line -> line.from().word())
+        .count("logs", line -> line.count().logs())
+        .count("spares", line -> line.count().spares())
+        .length("least_length", line -> line.lengths().least())
+        .length("ask_length", line -> line.lengths().ask())
+        .length("mid_from", line -> line.band().from())
+        .length("mid_to", line -> line.band().to())
+        .length("mid_at", line -> line.lengths().midAt())
+        .length("least_tip", line -> line.tips().least())
+        .length("better_tip", line -> line.tips().better())
+        .text(
+            decimals.metric() ? "volume_m3" : "volume_ft3",
+            line -> Decimals.plain(bulk.volume(all(line) * line.cubicFeet() * CUBIC_FOOT)))
+        .text(weight(), line -> Decimals.plain(bulk.weight(all(line) * line.pounds())))
+        .textIf(
+            "cost", line -> purchase.cost().of(line).map(LineCost::cost).map(OrderTables::plain))
+        .table("order", purchase.order().lines());
   }
 
-  private List<String> orderRow(Line line) {
-    int count = line.count().all();
-    List<String> row = new ArrayList<>();
-    row.add(String.valueOf(line.number()));
-    row.add(line.wallNames());
-    row.add(line.rounds().toString());
-    row.add(line.from().word());
-    row.add(String.valueOf(line.count().logs()));
-    row.add(String.valueOf(line.count().spares()));
-    row.addAll(
-        decimals.of(
-            line.lengths().least(),
-            line.lengths().ask(),
-            line.band().from(),
-            line.band().to(),
-            line.lengths().midAt(),
-            line.tips().least(),
-            line.tips().better()));
-    row.add(Decimals.plain(bulk.volume(count * line.cubicFeet() * CUBIC_FOOT)));
-    row.add(Decimals.plain(bulk.weight(count * line.pounds())));
-    row.add(purchase.cost().of(line).map(LineCost::cost).map(OrderTables::plain).orElse(""));
-    return row;
+  private static int all(Line line) {
+    return line.count().all();
+  }
+
+  private String weight() {
+    return decimals.metric() ? "weight_kg" : "weight_lb";
+  }
+
+  /** What is paid: a line of the order, or the delivery of all loads. */
+  private record Paid(
+      String line, String basis, String quantity, BigDecimal price, BigDecimal cost) {
+    static Paid of(LineCost line) {
+      return new Paid(
+          String.valueOf(line.line().number()),
+          line.of().basis().words(),
+          line.quantity().stripTrailingZeros().toPlainString(),
+          line.of().price(),
+          line.cost());
+    }
+
+    static Paid of(Cost.Delivery delivery) {
+      String loads = String.valueOf(delivery.loads());
+      return new Paid("delivery", "load", loads, delivery.each(), delivery.cost());
+    }
   }
 
   private PlainTable cost() {
-    List<List<String>> rows = new ArrayList<>();
-    for (LineCost line : purchase.cost().lines()) {
-      rows.add(
-          List.of(
-              String.valueOf(line.line().number()),
-              line.of().basis().words(),
-              line.quantity().stripTrailingZeros().toPlainString(),
-              plain(line.of().price()),
-              plain(line.cost())));
-    }
-    purchase.cost().delivery().ifPresent(each -> rows.add(delivery(each)));
-    return new PlainTable("cost", List.of("line", "basis", "quantity", "price", "cost"), rows);
+    Stream<Paid> lines = purchase.cost().lines().stream().map(Paid::of);
+    Stream<Paid> delivery = purchase.cost().delivery().stream().map(Paid::of);
+    return new PlainColumns<Paid>(decimals)
+        .text("line", Paid::line)
+        .text("basis", Paid::basis)
+        .text("quantity", Paid::quantity)
+        .text("price", paid -> plain(paid.price()))
+        .text("cost", paid -> plain(paid.cost()))
+        .table("cost", Stream.concat(lines, delivery).toList());
   }
 
-  private static List<String> delivery(Cost.Delivery delivery) {
-    return List.of(
-        "delivery",
-        "load",
-        String.valueOf(delivery.loads()),
-        plain(delivery.each()),
-        plain(delivery.cost()));
+  /** Logs of one line of the order on one load, counted from 1. */
+  private record Loaded(int load, List<Item> alike) {
+    Item first() {
+      return alike.get(0);
+    }
+
+    double pounds() {
+      return alike.stream().mapToDouble(Item::pounds).sum();
+    }
   }
 
   private PlainTable loads() {
-    List<List<String>> rows = new ArrayList<>();
-    int number = 0;
-    for (Load load : purchase.loads().map(all -> all.loads()).orElse(List.of())) {
-      number++;
-      for (List<Item> alike : load.byLine().values()) {
-        rows.add(loadRow(number, alike));
+    List<Load> loads = purchase.loads().map(all -> all.loads()).orElse(List.of());
+    List<Loaded> rows = new ArrayList<>();
+    for (int load = 1; load <= loads.size(); load++) {
+      for (List<Item> alike : loads.get(load - 1).byLine().values()) {
+        rows.add(new Loaded(load, alike));
       }
     }
-    String weight = decimals.metric() ? "weight_kg" : "weight_lb";
-    return new PlainTable(
-        "loads", decimals.header("load,line,logs," + weight + ",longest_#"), rows);
-  }
-
-  private List<String> loadRow(int number, List<Item> alike) {
-    double pounds = alike.stream().mapToDouble(Item::pounds).sum();
-    return List.of(
-        String.valueOf(number),
-        String.valueOf(alike.get(0).line()),
-        String.valueOf(alike.size()),
-        Decimals.plain(bulk.weight(pounds)),
-        decimals.one(alike.get(0).length()));
+    return new PlainColumns<Loaded>(decimals)
+        .count("load", Loaded::load)
+        .count("line", row -> row.first().line())
+        .count("logs", row -> row.alike().size())
+        .text(weight(), row -> Decimals.plain(bulk.weight(row.pounds())))
+        .length("longest", row -> row.first().length())
+        .table("loads", rows);
   }
 
   private static String plain(BigDecimal money) {

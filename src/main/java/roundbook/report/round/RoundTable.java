@@ -2,6 +2,7 @@ package roundbook.report.round;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
 import roundbook.page.Cell.Format;
@@ -35,41 +36,43 @@ final class RoundTable {
     this.sheet = sheet;
   }
 
-  /** The columns of the table with their width on the page's grid. */
+  /** The columns of the table with their width on the page's grid and the cell of a row. */
   private enum Column {
     /** The wall. */
-    WALL(2),
+    WALL(2, Row::wall),
     /** The tag. */
-    LOG(3),
+    LOG(3, Row::tag),
     /** How long the log is as it lies in the yard. */
-    RAW(3),
+    RAW(3, Row::raw),
     /** The corner at which the butt lies. */
-    BUTT_AT(3),
+    BUTT_AT(3, Row::buttAt),
     /** What is squared off the butt first. */
-    OFF_BUTT(3),
+    OFF_BUTT(3, Row::offButt),
     /** The near shoulder. */
-    NEAR(3),
+    NEAR(3, Row::near),
     /** The far shoulder. */
-    FAR(4),
+    FAR(4, Row::far),
     /** The trimmed length. */
-    CUT(4),
+    CUT(4, Row::cut),
     /** What is left over at the tip. */
-    FALLS_OFF(3),
+    FALLS_OFF(3, Row::fallsOff),
     /** The weight. */
-    WEIGHT(2),
+    WEIGHT(2, Row::weight),
     /** The balance point. */
-    BALANCE(3),
+    BALANCE(3, Row::balance),
     /** A box to tick when it is marked. */
-    MARKED(1),
+    MARKED(1, Row::tick),
     /** A box to tick when it is cut. */
-    SAWN(1),
+    SAWN(1, Row::tick),
     /** A box to tick when it is set. */
-    SET(1);
+    SET(1, Row::tick);
 
     private final int span;
+    private final Function<Row, Cell> cell;
 
-    Column(int span) {
+    Column(int span, Function<Row, Cell> cell) {
       this.span = span;
+      this.cell = cell;
     }
 
     /** Returns whether it is one of the boxes to tick, which share a heading. */
@@ -93,7 +96,7 @@ final class RoundTable {
         Row row = new Row(piece, spot, half(piece, spot));
         sheet.nextRow().height(height(spot));
         for (Column column : Column.values()) {
-          sheet.addAcross(column.span, row.cell(column));
+          sheet.addAcross(column.span, column.cell.apply(row));
         }
       }
     }
@@ -154,24 +157,31 @@ final class RoundTable {
       this.half = half;
     }
 
-    /** Returns the cell of a column. */
-    Cell cell(Column column) {
-      return switch (column) {
-        case WALL ->
-            fitted(Cell.text(half.map(ShortRows::place).orElse(spot.wall().name())), column);
-        case LOG -> fitted(Cell.formula(at(PieceColumn.TAG), spot.piece().log().tag()), column);
-        case RAW -> raw();
-        case BUTT_AT ->
-            fitted(Cell.text("● " + half.map(ShortRows::buttAt).orElse(piece.buttAt())), column);
-        case OFF_BUTT -> fitted(tape(at(PieceColumn.OFF_BUTT), spot.piece().cutOffButt()), column);
-        case NEAR -> fitted(Cell.text(near()), column);
-        case FAR -> fitted(Cell.text(far()), column);
-        case CUT -> cut();
-        case FALLS_OFF -> fitted(tape(at(PieceColumn.FALLS_OFF), spot.piece().fallsOff()), column);
-        case WEIGHT -> weight();
-        case BALANCE -> balance();
-        default -> Cell.blank(Role.TICK);
-      };
+    private Cell wall() {
+      String wall = half.map(ShortRows::place).orElse(spot.wall().name());
+      return fitted(Cell.text(wall), Column.WALL);
+    }
+
+    private Cell tag() {
+      String tag = spot.piece().log().tag();
+      return fitted(Cell.formula(at(PieceColumn.TAG), tag), Column.LOG);
+    }
+
+    private Cell buttAt() {
+      String corner = half.map(ShortRows::buttAt).orElse(piece.buttAt());
+      return fitted(Cell.text("● " + corner), Column.BUTT_AT);
+    }
+
+    private Cell offButt() {
+      return fitted(tape(at(PieceColumn.OFF_BUTT), spot.piece().cutOffButt()), Column.OFF_BUTT);
+    }
+
+    private Cell fallsOff() {
+      return fitted(tape(at(PieceColumn.FALLS_OFF), spot.piece().fallsOff()), Column.FALLS_OFF);
+    }
+
+    private Cell tick() {
+      return Cell.blank(Role.TICK);
     }
 
     /** Returns the log's length to the inch or centimetre, by which it is known in the yard. */
@@ -195,12 +205,13 @@ final class RoundTable {
     }
 
     /** A short log has one shoulder only. */
-    private String near() {
-      return spot.near().isZero() ? "–" : shortTape(spot.near());
+    private Cell near() {
+      return fitted(Cell.text(spot.near().isZero() ? "–" : shortTape(spot.near())), Column.NEAR);
     }
 
-    private String far() {
-      return spot.far().equals(spot.piece().trimmed()) ? "–" : tape(spot.far());
+    private Cell far() {
+      boolean none = spot.far().equals(spot.piece().trimmed());
+      return fitted(Cell.text(none ? "–" : tape(spot.far())), Column.FAR);
     }
 
     /** Returns where a value of the log stands. */

@@ -14,46 +14,51 @@ import roundbook.units.Length;
  *
  * @param <T> what a row is about
  */
-final class PlainColumns<T> {
+public final class PlainColumns<T> {
   private final Decimals decimals;
   private final List<String> headings = new ArrayList<>();
   private final List<Function<T, String>> values = new ArrayList<>();
 
-  PlainColumns(Decimals decimals) {
+  /**
+   * Begins a table.
+   *
+   * @param decimals how numbers are written
+   */
+  public PlainColumns(Decimals decimals) {
     this.decimals = decimals;
   }
 
   /** Adds a column of texts. */
-  PlainColumns<T> text(String heading, Function<T, String> value) {
+  public PlainColumns<T> text(String heading, Function<T, String> value) {
     headings.add(heading);
     values.add(value);
     return this;
   }
 
   /** Adds a column of texts; empty where there is none. */
-  PlainColumns<T> textIf(String heading, Function<T, Optional<String>> value) {
+  public PlainColumns<T> textIf(String heading, Function<T, Optional<String>> value) {
     return text(heading, row -> value.apply(row).orElse(""));
   }
 
   /** Adds a column of whole numbers. */
-  PlainColumns<T> count(String heading, ToIntFunction<T> value) {
+  public PlainColumns<T> count(String heading, ToIntFunction<T> value) {
     return text(heading, row -> String.valueOf(value.applyAsInt(row)));
   }
 
   /** Adds a column of numbers of rows or columns; empty where it is none. */
-  PlainColumns<T> number(String heading, ToIntFunction<T> value) {
+  public PlainColumns<T> number(String heading, ToIntFunction<T> value) {
     return textIf(
         heading,
         row -> Optional.of(value.applyAsInt(row)).filter(n -> n != 0).map(String::valueOf));
   }
 
   /** Adds a column of lengths, its heading with their unit. */
-  PlainColumns<T> length(String heading, Function<T, Length> value) {
+  public PlainColumns<T> length(String heading, Function<T, Length> value) {
     return lengthIf(heading, row -> Optional.of(value.apply(row)));
   }
 
   /** Adds a column of lengths, its heading with their unit; empty where there is none. */
-  PlainColumns<T> lengthIf(String heading, Function<T, Optional<Length>> value) {
+  public PlainColumns<T> lengthIf(String heading, Function<T, Optional<Length>> value) {
     String unit = heading + "_" + decimals.symbol();
     return textIf(unit, row -> value.apply(row).map(decimals::one));
   }
@@ -69,7 +74,7 @@ final class PlainColumns<T> {
   }
 
   /** Returns the table of such rows. */
-  PlainTable table(String name, List<T> rows) {
+  public PlainTable table(String name, List<T> rows) {
     return new PlainTable(name, headings, rows.stream().map(this::row).toList());
   }
 }

@@ -2,8 +2,6 @@ package roundbook.report.words;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.List;
-import java.util.stream.Stream;
 import roundbook.job.BuildRules;
 import roundbook.job.Setting;
 import roundbook.plan.PiecePlan.Weight;
@@ -26,16 +24,6 @@ public record Decimals(boolean metric) {
   /** Returns the symbol in the headings. */
   public String symbol() {
     return unit().symbol();
-  }
-
-  /** Returns headings, each {@code #} in them being the unit. */
-  public List<String> header(String headings) {
-    return List.of(headings.replace("#", symbol()).split(","));
-  }
-
-  /** Returns lengths as decimals without trailing zeros. */
-  public List<String> of(Length... lengths) {
-    return Stream.of(lengths).map(this::one).toList();
   }
 
   /** Returns a length as a decimal without trailing zeros. */

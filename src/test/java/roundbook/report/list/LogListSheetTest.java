@@ -12,6 +12,7 @@ import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.page.Area;
 import roundbook.page.Cell;
+import roundbook.page.LogColumn;
 import roundbook.page.Role;
 import roundbook.page.Rule;
 import roundbook.page.Sheet;
@@ -43,16 +44,16 @@ class LogListSheetTest {
   void namedColumnsHoldTheTallyExactly(CrewContext context) {
     Sheet sheet = sheet(context);
     List<Log> logs = context.plan().uses().stream().map(LogUse::log).toList();
-    Area tags = column(context, LogListSheet.TAGS);
+    Area tags = column(context, LogColumn.TAGS.named());
     assertEquals(logs.size(), tags.bottom() - tags.top() + 1);
     for (int index = 0; index < logs.size(); index++) {
       Log log = logs.get(index);
       int row = tags.top() + index;
       assertEquals(log.tag(), ListFixtures.shown(sheet.cell(row, tags.left()).orElseThrow()));
-      assertLength(context, LogListSheet.LENGTHS, row, log.length());
-      assertLength(context, LogListSheet.BUTTS, row, log.butt());
-      assertLength(context, LogListSheet.MIDS, row, log.mid());
-      assertLength(context, LogListSheet.TIPS, row, log.tip());
+      assertLength(context, LogColumn.LENGTHS.named(), row, log.length());
+      assertLength(context, LogColumn.BUTTS.named(), row, log.butt());
+      assertLength(context, LogColumn.MIDS.named(), row, log.mid());
+      assertLength(context, LogColumn.TIPS.named(), row, log.tip());
     }
   }
 
@@ -126,7 +127,7 @@ class LogListSheetTest {
   void guessedMiddlesAreMarkedInWords() {
     CrewContext context = ListFixtures.inches(4);
     Sheet sheet = sheet(context);
-    int row = column(context, LogListSheet.TAGS).top();
+    int row = column(context, LogColumn.TAGS.named()).top();
     List<String> measured = ListFixtures.row(sheet, row);
     List<String> guessed = ListFixtures.row(sheet, row + 3);
     assertEquals("measured", measured.get(6));
@@ -138,7 +139,7 @@ class LogListSheetTest {
     CrewContext context = ListFixtures.inches(2);
     Sheet sheet = sheet(context);
     int head = ListFixtures.headRow(sheet, "Bin");
-    assertEquals(column(context, LogListSheet.TAGS).top() - 1, head);
+    assertEquals(column(context, LogColumn.TAGS.named()).top() - 1, head);
     assertEquals("B0", ListFixtures.row(sheet, head + 1).get(31));
     assertEquals("B1", ListFixtures.row(sheet, head + 2).get(31));
   }
@@ -147,7 +148,7 @@ class LogListSheetTest {
   void useAndPlaceAreThoseOfThePlan() {
     CrewContext context = ListFixtures.metric(4);
     Sheet sheet = sheet(context);
-    int row = column(context, LogListSheet.TAGS).top();
+    int row = column(context, LogColumn.TAGS.named()).top();
     for (LogUse use : context.plan().uses()) {
       List<String> shown = ListFixtures.row(sheet, row);
       assertEquals(use.use().words(), shown.get(9));
@@ -162,7 +163,7 @@ class LogListSheetTest {
     CrewContext context = ListFixtures.inches(1);
     Log log = context.plan().uses().get(0).log();
     String stations =
-        ListFixtures.row(sheet(context), column(context, LogListSheet.TAGS).top()).get(15);
+        ListFixtures.row(sheet(context), column(context, LogColumn.TAGS.named()).top()).get(15);
     assertEquals("0=14.6875; 149=13.75; 298=12.8125", stations);
     assertEquals(3, log.profile().stations().size());
   }
@@ -171,7 +172,7 @@ class LogListSheetTest {
   void onlyThePeoplesColumnsArePrinted() {
     CrewContext context = ListFixtures.inches(2);
     Area printed = sheet(context).print().area().orElseThrow();
-    assertEquals(column(context, LogListSheet.LENGTHS).left() - 1, printed.right());
+    assertEquals(column(context, LogColumn.LENGTHS.named()).left() - 1, printed.right());
   }
 
   @Test
