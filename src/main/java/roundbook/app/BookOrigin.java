@@ -54,6 +54,7 @@ record BookOrigin(String inputs, List<Integer> numbers) {
     List<Path> files = new ArrayList<>(List.of(file));
     files.addAll(options.setting().logs());
     options.book().template().ifPresent(files::add);
+    OwnWords.file(file).ifPresent(files::add);
     MessageDigest digest = digest();
     String asked = options.asked() + " " + options.book().pictures() + " " + Version.NUMBER;
     asked += options.job().yard().isEmpty() ? "" : " shared yard " + options.job().yard();

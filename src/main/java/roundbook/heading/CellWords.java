@@ -17,12 +17,11 @@ public final class CellWords {
 
   private final Vocabulary vocabulary;
   private final Map<String, Boolean> summaries = new HashMap<>();
-  private final Pattern unfit;
+  private Pattern unfit;
 
   /** Begins with the words of some languages. */
   public CellWords(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
-    this.unfit = pattern(vocabulary);
   }
 
   private static Pattern pattern(Vocabulary vocabulary) {
@@ -81,6 +80,9 @@ public final class CellWords {
   /** Finds words in a text that say that a log cannot be built with; empty where there are none. */
   public Optional<String> unfit(String text) {
     String plain = Plain.of(text).replaceAll("\\s+", " ");
+    if (unfit == null) {
+      unfit = pattern(vocabulary);
+    }
     Matcher matcher = unfit.matcher(plain);
     while (matcher.find()) {
       List<String> before = List.of(WORDS.split(plain.substring(0, matcher.start())));

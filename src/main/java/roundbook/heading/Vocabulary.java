@@ -1,9 +1,7 @@
 package roundbook.heading;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -39,12 +37,16 @@ public final class Vocabulary {
 
   private final List<Map<String, Set<Term>>> headings = new ArrayList<>();
   private final Map<String, Set<Term>> cells = new HashMap<>();
+
+  /** What lines say behind their words: a few dozen meanings in two thousand lines. */
+  private final Map<String, List<Term>> meanings = new HashMap<>();
+
   private final int own;
 
   private Vocabulary(List<String> added) {
     for (String language : LANGUAGES) {
       headings.add(new HashMap<>());
-      lines(language).forEach(line -> add(headings.size() - 1, line));
+      addAll(text(language));
     }
     own = added.isEmpty() ? -1 : headings.size();
     if (!added.isEmpty()) {
@@ -87,24 +89,38 @@ public final class Vocabulary {
     return terms;
   }
 
-  private static List<String> lines(String language) {
-    try (InputStream in = Vocabulary.class.getResourceAsStream(language + ".txt");
-        BufferedReader reader =
-            new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
-      return reader.lines().toList();
+  private static String text(String language) {
+    try (InputStream in = Vocabulary.class.getResourceAsStream(language + ".txt")) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException broken) {
       throw new UncheckedIOException(broken);
     }
+  }
+
+  /** Adds the lines of the last language; line ends are found by hand, for this runs at a start. */
+  private void addAll(String text) {
+    int from = 0;
+    for (int end = text.indexOf('\n'); end >= 0; end = text.indexOf('\n', from)) {
+      add(headings.size() - 1, text.substring(from, end));
+      from = end + 1;
+    }
+    add(headings.size() - 1, text.substring(from));
   }
 
   private void add(int language, String line) {
     if (isRemark(line)) {
       return;
     }
-    String word = Plain.of(line.substring(0, line.lastIndexOf('=')).strip());
-    List<Term> terms = terms(line);
+    int equals = line.lastIndexOf('=');
+    String word = Plain.of(line.substring(0, equals).strip());
+    List<Term> terms = meanings.computeIfAbsent(line.substring(equals), Vocabulary::terms);
     Map<String, Set<Term>> words = terms.get(0).inCells() ? cells : headings.get(language);
-    words.computeIfAbsent(word, each -> EnumSet.noneOf(Term.class)).addAll(terms);
+    Set<Term> known = words.get(word);
+    if (known == null) {
+      words.put(word, EnumSet.copyOf(terms));
+    } else {
+      known.addAll(terms);
+    }
   }
 
   /**
@@ -115,8 +131,9 @@ public final class Vocabulary {
   Languages ranked(Set<String> words) {
     int[] known = new int[headings.size()];
     for (int i = 0; i < known.length; i++) {
-      int number = i;
-      known[i] = (int) words.stream().filter(word -> tells(number, word)).count();
+      for (String word : words) {
+        known[i] += tells(i, word) ? 1 : 0;
+      }
     }
     List<Integer> order =
         java.util.stream.IntStream.range(0, known.length)

@@ -22,6 +22,7 @@ public final class Wording {
           Term.OTHER,
           Term.RADIUS);
   private static final Pattern GLUED = Pattern.compile("(\\p{L}+)(\\d+)");
+  private static final Pattern JOINT = Pattern.compile("(?:en|[esn])$");
   private static final Pattern FEET_DOT_INCHES =
       Pattern.compile("(?iu).*(?<!\\p{L})(?:ft|feet)\\.(?:in|ins|inch|inches)(?!\\p{L}).*");
 
@@ -46,7 +47,7 @@ public final class Wording {
     this.units = new ArrayList<>(marks.stated());
     this.choice = marks.leavesChoice();
     this.decimetre = tokens.size() == 1 && tokens.get(0).word().equals("dm");
-    this.dotInches = FEET_DOT_INCHES.matcher(text).matches();
+    this.dotInches = text.indexOf('.') >= 0 && FEET_DOT_INCHES.matcher(text).matches();
     settle(isInBark(tokens));
   }
 
@@ -104,7 +105,7 @@ public final class Wording {
       String first = word.substring(0, cut);
       String last = word.substring(cut);
       if (addBoth(first, last, LAST_OF_COMPOUND)
-          || addBoth(first.replaceFirst("(?:en|[esn])$", ""), last, LAST_OF_COMPOUND)) {
+          || addBoth(JOINT.matcher(first).replaceFirst(""), last, LAST_OF_COMPOUND)) {
         return true;
       }
     }

@@ -69,13 +69,15 @@ final class Outliers {
   }
 
   private static double[] values(Heading heading, List<Row> rows, LengthReader reader) {
-    return rows.stream()
-        .limit(LOOKED_AT)
-        .map(row -> row.cell(heading.column()))
-        .map(cell -> Measures.plain(cell, reader))
-        .flatMap(Optional::stream)
-        .mapToDouble(Length::nanometres)
-        .toArray();
+    double[] values = new double[Math.min(LOOKED_AT, rows.size())];
+    int count = 0;
+    for (Row row : rows.subList(0, values.length)) {
+      Optional<Length> value = Measures.plain(row.cell(heading.column()), reader);
+      if (value.isPresent()) {
+        values[count++] = value.get().nanometres();
+      }
+    }
+    return Arrays.copyOf(values, count);
   }
 
   /** Returns whether a value is far from its column's others and among them by another unit. */

@@ -110,8 +110,12 @@ final class RowKinds {
   }
 
   private boolean isFilled(Row row, int block) {
-    Part part = parts.get(block);
-    return row.cells().stream().anyMatch(cell -> !cell.isBlank() && part.holds(cell));
+    for (Cell cell : row.cells()) {
+      if (!cell.isBlank() && parts.get(block).holds(cell)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**
@@ -153,8 +157,14 @@ final class RowKinds {
 
   /** Returns whether a row holds nothing but the number of a log that was never written in. */
   private boolean isNumbered(Row row) {
-    List<Cell> filled = row.filled();
-    return filled.stream().allMatch(this::isName) && filled.size() <= parts.size();
+    int filled = 0;
+    for (Cell cell : row.cells()) {
+      filled += cell.isBlank() ? 0 : 1;
+      if (filled > parts.size()) {
+        return false;
+      }
+    }
+    return row.filled().stream().allMatch(this::isName);
   }
 
   private boolean isName(Cell cell) {
@@ -168,7 +178,12 @@ final class RowKinds {
   }
 
   private static boolean hasDigit(String text) {
-    return text.chars().anyMatch(Character::isDigit);
+    for (int i = 0; i < text.length(); i++) {
+      if (Character.isDigit(text.charAt(i))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static boolean isSentence(Cell cell) {

@@ -178,6 +178,11 @@ class BatchTest {
     Files.writeString(first, Files.readString(first) + "\n");
     run(folder.toString(), "--walls", "18x20", "--resume");
     assertEquals(5, workbooks(folder).size(), "a changed tally is planned again");
+    Files.writeString(folder.resolve("roundbook-words.txt"), "Kopfende = tip\n");
+    run(first.toString(), "--walls", "18x20", "--resume");
+    assertEquals(6, workbooks(folder).size(), "other words may read it otherwise");
+    run(first.toString(), "--walls", "18x20", "--resume");
+    assertEquals(6, workbooks(folder).size(), "the same words do not");
   }
 
   /** The order of an unordered map changes from process to process; this is seen in three. */

@@ -1,6 +1,7 @@
 package roundbook.sheet.read;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -19,12 +20,13 @@ import roundbook.table.NamedBook;
  * What stands beside the cells of a sheet: comments, and cells merged downwards, which hold for
  * every row that they cover.
  *
- * <p>A sheet's merged cells stand after all of its rows, so its part is read twice; of a part
- * longer than any tally with merged cells they are left, and the cells below stay empty.
+ * <p>A sheet's merged cells stand after all of its rows, so a part that names any is read twice; of
+ * a part longer than any tally with merged cells they are left, and the cells below stay empty.
  */
 final class XlsxBeside {
   private static final long LONGEST = 20_000_000;
   private static final String COMMENTS = "/comments";
+  private static final String MERGED = "mergeCell";
 
   private final Map<Integer, String> notes = new HashMap<>();
   private final List<NamedBook.Range> merged = new ArrayList<>();
@@ -36,7 +38,7 @@ final class XlsxBeside {
       throws IOException, XMLStreamException, InvalidFormatException {
     XlsxBeside beside = new XlsxBeside();
     long size = sheet.part().getSize();
-    if (size >= 0 && size <= LONGEST) {
+    if (size >= 0 && size <= LONGEST && hasMerged(sheet.part())) {
       try (XlsxPart xml = book.read(sheet)) {
         beside.readMerged(xml);
       }
@@ -56,9 +58,32 @@ final class XlsxBeside {
     return beside;
   }
 
+  /** Looks for the name alone, in a tenth of the time that the XML takes; UTF-16 is not looked at. */
+  private static boolean hasMerged(PackagePart part) throws IOException {
+    byte[] buffer = new byte[1 << 14];
+    int found = 0;
+    long all = 0;
+    try (InputStream in = part.getInputStream()) {
+      for (int count = in.read(buffer); count > 0 && all <= LONGEST; count = in.read(buffer)) {
+        if (all == 0 && (buffer[0] == (byte) 0xFE || buffer[0] == (byte) 0xFF)) {
+          return true;
+        }
+        all += count;
+        for (int i = 0; i < count; i++) {
+          byte next = buffer[i];
+          found = next == MERGED.charAt(found) ? found + 1 : next == MERGED.charAt(0) ? 1 : 0;
+          if (found == MERGED.length()) {
+            return true;
+          }
+        }
+      }
+    }
+    return false;
+  }
+
   private void readMerged(XlsxPart xml) throws XMLStreamException {
     for (String name = xml.nextStart(); name != null; name = xml.nextStart()) {
-      if (name.equals("mergeCell") && xml.attribute("ref") != null) {
+      if (name.equals(MERGED) && xml.attribute("ref") != null) {
         DefinedArea.of("x!" + xml.attribute("ref"))
             .filter(range -> range.bottom() > range.top())
             .ifPresent(merged::add);
