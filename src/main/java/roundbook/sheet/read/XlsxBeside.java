@@ -58,7 +58,9 @@ final class XlsxBeside {
     return beside;
   }
 
-  /** Looks for the name alone, in a tenth of the time that the XML takes; UTF-16 is not looked at. */
+  /**
+   * Looks for the name alone, in a tenth of the time that the XML takes; UTF-16 is not looked at.
+   */
   private static boolean hasMerged(PackagePart part) throws IOException {
     byte[] buffer = new byte[1 << 14];
     int found = 0;
