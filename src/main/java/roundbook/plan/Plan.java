@@ -8,6 +8,7 @@ import roundbook.job.Log;
 import roundbook.problem.Problem;
 import roundbook.problem.Value;
 import roundbook.rounds.Choice;
+import roundbook.rounds.Verifier.Verdict;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
 import roundbook.takeoff.Takeoff;
@@ -26,6 +27,7 @@ import roundbook.takeoff.Takeoff;
  * @param order what the yard should send
  * @param exchanges spares, substitutes, and why each round has its logs
  * @param problems every doubt of the plan, in order of rounds
+ * @param verdict what of the plan was checked from first principles, without a fault
  */
 public record Plan(
     Job job,
@@ -38,7 +40,8 @@ public record Plan(
     List<Quantity> quantities,
     List<OrderLine> order,
     Exchanges exchanges,
-    List<Problem> problems) {
+    List<Problem> problems,
+    Verdict verdict) {
   /** Copies the lists. */
   public Plan {
     pieces = List.copyOf(pieces);

@@ -20,6 +20,7 @@ import roundbook.rounds.Chooser;
 import roundbook.rounds.Fit;
 import roundbook.rounds.Reorder;
 import roundbook.rounds.Verifier;
+import roundbook.rounds.Verifier.Verdict;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
 import roundbook.takeoff.Takeoff;
@@ -74,9 +75,10 @@ public final class Planner {
         whole.withLogs(whole.logs().stream().filter(log -> !gone.contains(log.tag())).toList());
     Choice choice = made.without(gone);
     Stack stack = Stack.of(job.rules(), job.building(), choice.courses(), job.built());
-    List<String> faults = Verifier.faults(job, choice, stack);
-    if (!faults.isEmpty()) {
-      throw new IllegalStateException("the plan does not hold: " + String.join("; ", faults));
+    Verdict verdict = Verifier.verify(job, choice, stack);
+    if (!verdict.faults().isEmpty()) {
+      String faults = String.join("; ", verdict.faults());
+      throw new IllegalStateException("the plan does not hold: " + faults);
     }
     Takeoff takeoff = Takeoff.of(job, stack);
     List<PiecePlan> pieces = new PiecePlanner(job, stack, takeoff).pieces();
@@ -93,7 +95,8 @@ public final class Planner {
         Quantities.of(job, pieces, takeoff),
         supplies.order(classes),
         Exchanges.of(job, choice, stack),
-        new Doubts(job, choice, stack, pieces, takeoff).all());
+        new Doubts(job, choice, stack, pieces, takeoff).all(),
+        verdict);
   }
 
   private static List<LogUse> uses(Job job, List<PiecePlan> pieces, List<Taken> taken) {

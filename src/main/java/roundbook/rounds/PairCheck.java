@@ -1,12 +1,11 @@
 package roundbook.rounds;
 
-import java.util.ArrayList;
-import java.util.List;
 import roundbook.job.Job;
 import roundbook.job.Opening;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
+import roundbook.rounds.Verifier.Subject;
 import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
@@ -22,19 +21,19 @@ final class PairCheck {
 
   private final Job job;
   private final Stack stack;
-  private final List<String> faults = new ArrayList<>();
+  private final Checks checks;
 
-  PairCheck(Job job, Stack stack) {
+  PairCheck(Job job, Stack stack, Checks checks) {
     this.job = job;
     this.stack = stack;
+    this.checks = checks;
   }
 
-  List<String> faults() {
+  void pairs() {
     stack.courses().stream()
         .flatMap(course -> course.places().stream())
         .filter(FilledPlace::isShared)
         .forEach(this::pair);
-    return faults;
   }
 
   private void pair(FilledPlace place) {
@@ -104,16 +103,16 @@ final class PairCheck {
   }
 
   private void check(boolean holds, PlacedLog log, String what) {
-    if (!holds) {
-      faults.add(
-          "short log "
-              + log.piece().log().tag()
-              + " of round "
-              + log.round()
-              + " on wall "
-              + log.wall().name()
-              + " "
-              + what);
-    }
+    checks.that(
+        Subject.LENGTHS,
+        holds,
+        "short log "
+            + log.piece().log().tag()
+            + " of round "
+            + log.round()
+            + " on wall "
+            + log.wall().name()
+            + " "
+            + what);
   }
 }

@@ -1,11 +1,11 @@
 package roundbook.rounds;
 
-import java.util.ArrayList;
 import java.util.List;
 import roundbook.job.DiameterProfile.Station;
 import roundbook.job.Job;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
+import roundbook.rounds.Verifier.Subject;
 import roundbook.stack.Course;
 import roundbook.stack.FilledPlace;
 import roundbook.stack.Joint;
@@ -23,23 +23,23 @@ final class StackCheck {
   private final Stack stack;
   private final double gap;
   private final double step;
-  private final List<String> faults = new ArrayList<>();
+  private final Checks checks;
 
-  StackCheck(Job job, List<Course> courses, Stack stack) {
+  StackCheck(Job job, List<Course> courses, Stack stack, Checks checks) {
     this.job = job;
     this.courses = courses;
     this.stack = stack;
+    this.checks = checks;
     this.gap = job.rules().length(Setting.CHINKING_GAP).inches();
     this.step = job.rules().length(Setting.PRINT_STEP).inches();
   }
 
-  List<String> faults() {
+  void check() {
     courses.forEach(this::sizeAndMarks);
     heights();
     for (Wall wall : job.building().walls()) {
       stack.joints(wall).forEach(this::gaps);
     }
-    return faults;
   }
 
   private void sizeAndMarks(Course course) {
@@ -54,9 +54,9 @@ final class StackCheck {
             .map(cut -> cut.size().inches())
             .orElse(rounded(mean, job.rules().length(Setting.SIZE_STEP).inches()));
     String round = "round " + course.round();
-    same(round + " size", size, course.notch().size().inches());
-    same(round + " lower mark", lower(course), course.notch().lower().inches());
-    same(round + " upper mark", upper(course), course.notch().upper().inches());
+    checks.same(Subject.MARKS, round + " size", size, course.notch().size().inches());
+    checks.same(Subject.MARKS, round + " lower mark", lower(course), course.notch().lower().inches());
+    checks.same(Subject.MARKS, round + " upper mark", upper(course), course.notch().upper().inches());
   }
 
   private double lower(Course course) {
@@ -79,8 +79,8 @@ final class StackCheck {
       Course course = courses.get(i);
       double first = top + cut(course, true, true);
       double second = first + cut(course, true, false) + cut(course, false, true);
-      same("height of round " + (i + 1), first, stack.firstHeights().get(i).inches());
-      same("second height of " + (i + 1), second, stack.secondHeights().get(i).inches());
+      checks.same(Subject.HEIGHTS, "height of round " + (i + 1), first, stack.firstHeights().get(i).inches());
+      checks.same(Subject.HEIGHTS, "second height of " + (i + 1), second, stack.secondHeights().get(i).inches());
       top = second + cut(course, false, false);
     }
   }
@@ -107,16 +107,16 @@ final class StackCheck {
     double to =
         trimmed - overhang() - job.building().before(joint.lower().wall()).thickness().inches();
     String name = "gap of " + joint.lower().wall().name() + " over round " + joint.lower().round();
-    same(name + ", left", gapAt(joint, from, trimmed), joint.left().inches());
-    same(name + ", middle", gapAt(joint, trimmed / 2, trimmed), joint.middle().inches());
-    same(name + ", right", gapAt(joint, to, trimmed), joint.right().inches());
+    checks.same(Subject.GAPS, name + ", left", gapAt(joint, from, trimmed), joint.left().inches());
+    checks.same(Subject.GAPS, name + ", middle", gapAt(joint, trimmed / 2, trimmed), joint.middle().inches());
+    checks.same(Subject.GAPS, name + ", right", gapAt(joint, to, trimmed), joint.right().inches());
+    boolean inside = true;
     for (int i = 0; i <= SAMPLES; i++) {
       double here = gapAt(joint, from + (to - from) * i / SAMPLES, trimmed);
-      if (here < joint.least().inches() - TOLERANCE || here > joint.most().inches() + TOLERANCE) {
-        faults.add(name + " passes its own extremes");
-        return;
-      }
+      inside &= here > joint.least().inches() - TOLERANCE;
+      inside &= here < joint.most().inches() + TOLERANCE;
     }
+    checks.that(Subject.GAPS, inside, name + " passes its own extremes");
   }
 
   private double gapAt(Joint joint, double fromLeft, double trimmed) {
@@ -189,11 +189,5 @@ final class StackCheck {
   /** Rounds to a step, ties up, after the quotient is rounded to six decimals. */
   static double rounded(double value, double step) {
     return step == 0 ? value : Math.floor(Math.rint(value / step * 1e6) / 1e6 + 0.5) * step;
-  }
-
-  private void same(String name, double expected, double found) {
-    if (!(Math.abs(expected - found) < TOLERANCE)) {
-      faults.add(name + " should be " + expected + " in, not " + found);
-    }
   }
 }

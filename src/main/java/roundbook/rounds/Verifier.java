@@ -1,9 +1,10 @@
 package roundbook.rounds;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.job.Setting;
@@ -22,10 +23,51 @@ import roundbook.stack.Stack;
  */
 public final class Verifier {
   private final Job job;
-  private final List<String> faults = new ArrayList<>();
+  private final Checks checks = new Checks();
 
   private Verifier(Job job) {
     this.job = job;
+  }
+
+  /** What a check is about. */
+  public enum Subject {
+    /** Each log is of the tally, lies once, and only where it may lie. */
+    LOGS,
+    /** Every wall of every round has its log. */
+    PLACES,
+    /** Butts run round the building, the other way in the next round. */
+    BUTTS,
+    /** Logs are long enough, with wood to square off at both ends. */
+    LENGTHS,
+    /** Sizes and marks follow from the middles. */
+    MARKS,
+    /** Heights follow from the marks. */
+    HEIGHTS,
+    /** Gaps follow from heights and diameters. */
+    GAPS,
+    /** Tips hold their marks, where thin ones are refused. */
+    TIPS,
+    /** Pins, wishes and what is built are kept. */
+    WISHES
+  }
+
+  /**
+   * What was checked and what was found.
+   *
+   * @param counts how many checks were made about each subject; a subject without one is missing
+   * @param faults every fault in words; empty when the plan holds
+   */
+  public record Verdict(Map<Subject, Integer> counts, List<String> faults) {
+    /** Copies both. */
+    public Verdict {
+      counts = new TreeMap<>(counts);
+      faults = List.copyOf(faults);
+    }
+
+    /** Returns how many checks were made in all. */
+    public int checks() {
+      return counts.values().stream().mapToInt(Integer::intValue).sum();
+    }
   }
 
   /**
@@ -34,9 +76,9 @@ public final class Verifier {
    * @param job what was asked
    * @param choice which log goes where
    * @param stack the heights and gaps that will be printed
-   * @return every fault in words; empty when the plan holds
+   * @return how many checks were made, and every fault
    */
-  public static List<String> faults(Job job, Choice choice, Stack stack) {
+  public static Verdict verify(Job job, Choice choice, Stack stack) {
     Verifier verifier = new Verifier(job);
     verifier.eachLogOnce(choice);
     for (Course course : choice.courses()) {
@@ -49,12 +91,12 @@ public final class Verifier {
         verifier.thinTips(course);
       }
     }
-    verifier.faults.addAll(new PairCheck(job, stack).faults());
+    new PairCheck(job, stack, verifier.checks).pairs();
     verifier.asBuilt(choice);
     verifier.wishesKept(choice);
     verifier.pinsKept(choice);
-    verifier.faults.addAll(new StackCheck(job, choice.courses(), stack).faults());
-    return List.copyOf(verifier.faults);
+    new StackCheck(job, choice.courses(), stack, verifier.checks).check();
+    return verifier.checks.verdict();
   }
 
   private void eachLogOnce(Choice choice) {
@@ -62,34 +104,34 @@ public final class Verifier {
     for (Course course : choice.courses()) {
       for (PlacedLog placed : course.logs()) {
         Log log = placed.piece().log();
-        check(seen.add(log.tag()), "log " + log.tag() + " stands in two places");
+        checks.that(Subject.LOGS, seen.add(log.tag()), "log " + log.tag() + " stands in two places");
         boolean skipped = log.traits().skip() && !isSettled(log);
-        check(!skipped, "log " + log.tag() + " was to be skipped");
-        check(job.logs().contains(log), "log " + log.tag() + " is not of this tally");
+        checks.that(Subject.LOGS, !skipped, "log " + log.tag() + " was to be skipped");
+        checks.that(Subject.LOGS, job.logs().contains(log), "log " + log.tag() + " is not of this tally");
         if (!isSettled(log)) {
           keptForItsPlace(log, course.round(), choice.courses().size());
         }
       }
     }
     for (Log log : choice.unused()) {
-      check(seen.add(log.tag()), "log " + log.tag() + " is both placed and unused");
+      checks.that(Subject.LOGS, seen.add(log.tag()), "log " + log.tag() + " is both placed and unused");
     }
-    check(seen.size() == job.logs().size(), "some logs are neither placed nor unused");
+    checks.that(Subject.LOGS, seen.size() == job.logs().size(), "some logs are neither placed nor unused");
   }
 
   private void keptForItsPlace(Log log, int round, int rounds) {
     Log.Keep keep = log.traits().keep();
-    check(keep != Log.Keep.SPARE, "spare " + log.tag() + " is placed");
-    check(keep != Log.Keep.SILL || round == 1, "sill " + log.tag() + " lies in round " + round);
-    check(
+    checks.that(Subject.LOGS, keep != Log.Keep.SPARE, "spare " + log.tag() + " is placed");
+    checks.that(Subject.LOGS, keep != Log.Keep.SILL || round == 1, "sill " + log.tag() + " lies in round " + round);
+    checks.that(Subject.LOGS, 
         keep != Log.Keep.PLATE || round == rounds,
         "plate " + log.tag() + " lies in round " + round);
   }
 
   private void oneLogAWall(Course course) {
     List<Wall> walls = course.places().stream().map(FilledPlace::wall).toList();
-    check(walls.equals(job.building().walls()), name(course) + " has not one log on every wall");
-    check(
+    checks.that(Subject.PLACES, walls.equals(job.building().walls()), name(course) + " has not one log on every wall");
+    checks.that(Subject.PLACES, 
         course.places().stream().allMatch(place -> place.round() == course.round()),
         name(course) + " holds a log of another round");
   }
@@ -97,13 +139,12 @@ public final class Verifier {
   private void buttsRunRound(Course course) {
     boolean odd = course.round() % 2 == 1;
     boolean clockwise = odd != job.rules().text(Setting.BUTTS_RUN).equals("counterclockwise");
-    check(
-        course.places().stream()
-            .allMatch(
-                place ->
-                    place.buttAtStart() == clockwise
-                        && (place.isShared() || place.first().buttAtStart() == clockwise)),
-        name(course) + " has a butt at the wrong end");
+    for (FilledPlace place : course.places()) {
+      boolean rightWay =
+          place.buttAtStart() == clockwise
+              && (place.isShared() || place.first().buttAtStart() == clockwise);
+      checks.that(Subject.BUTTS, rightWay, name(course) + " has a butt at the wrong end");
+    }
   }
 
   private void longEnough(PlacedLog placed) {
@@ -113,13 +154,13 @@ public final class Verifier {
     double offButt = placed.piece().cutOffButt().inches();
     double left = log.length().inches() - offButt - trimmed;
     if (isSettled(log)) {
-      check(left > -1e-7, "log " + log.tag() + " is cut longer than it is");
+      checks.that(Subject.LENGTHS, left > -1e-7, "log " + log.tag() + " is cut longer than it is");
       return;
     }
-    check(
+    checks.that(Subject.LENGTHS, 
         Math.abs(placed.piece().trimmed().inches() - trimmed) < 1e-7,
         "log " + log.tag() + " is trimmed to another length than its wall's");
-    check(
+    checks.that(Subject.LENGTHS, 
         offButt >= least && left >= least,
         "log " + log.tag() + " lacks the squaring allowance on wall " + placed.wall().name());
   }
@@ -136,7 +177,7 @@ public final class Verifier {
       double diameter = StackCheck.diameter(place, place.buttAtStart() ? 0 : trimmed, trimmed);
       double thickness = place.wall().thickness().inches();
       double depth = Math.max(course.notch().upper().inches(), bearingDepth(place, course));
-      check(
+      checks.that(Subject.TIPS, 
           diameter + 1e-6 >= StrictMath.hypot(thickness, 2 * depth),
           "log " + place.tags() + " has a thin tip, which the rules refuse");
     }
@@ -167,7 +208,7 @@ public final class Verifier {
                               (filled.wall().name().equals(place.wall())
                                       || job.built().isMovable(place))
                                   && filled.held().equals(held));
-              check(kept, "log " + held.words() + " of round " + place.round() + " was moved");
+              checks.that(Subject.WISHES, kept, "log " + held.words() + " of round " + place.round() + " was moved");
             });
   }
 
@@ -183,10 +224,10 @@ public final class Verifier {
         }
         Log.Wish wish = placed.piece().log().place();
         String tag = placed.piece().log().tag();
-        check(
+        checks.that(Subject.WISHES, 
             wish.wall().isEmpty() || wish.wall().equalsIgnoreCase(placed.wall().name()),
             "log " + tag + " stands on another wall than the tally asks");
-        check(
+        checks.that(Subject.WISHES, 
             wish.round().isEmpty() || wish.round().getAsInt() == course.round(),
             "log " + tag + " stands in another round than the tally asks");
       }
@@ -203,7 +244,7 @@ public final class Verifier {
         .forEach(
             pin -> {
               Course course = choice.courses().get(pin.round().getAsInt() - 1);
-              check(
+              checks.that(Subject.WISHES, 
                   course.logs().stream()
                       .anyMatch(
                           placed ->
@@ -219,11 +260,5 @@ public final class Verifier {
 
   private static String name(Course course) {
     return "round " + course.round();
-  }
-
-  private void check(boolean holds, String fault) {
-    if (!holds) {
-      faults.add(fault);
-    }
   }
 }

@@ -24,7 +24,8 @@
  *
  * <p><b>The verifier shares no code with the planner</b>: it works in binary inches from the
  * stations of each log. It runs on every plan before anything is written; a fault ends the run with
- * exit 1.
+ * exit 1. It counts what it checks, by subject, where it is checked, so that no page has to claim a
+ * number.
  *
  * <p><b>Two short logs beside an opening are one log to the choice.</b> Where short logs are asked
  * for, a place that an opening cuts through may be filled by two, which the engine sees as one log

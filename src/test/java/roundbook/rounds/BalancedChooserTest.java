@@ -99,7 +99,7 @@ class BalancedChooserTest {
     raised.set(1, raised.get(1).plus(Length.ofInchFraction(1, 16)));
     Stack wrong =
         new Stack(job.rules(), job.building(), choice.courses(), raised, stack.secondHeights());
-    assertTrue(Verifier.faults(job, choice, wrong).size() > 0);
+    assertTrue(Verifier.verify(job, choice, wrong).faults().size() > 0);
   }
 
   private enum Fault {
@@ -128,7 +128,7 @@ class BalancedChooserTest {
   }
 
   private static List<String> faults(Job job, Choice choice) {
-    return Verifier.faults(job, choice, Stack.of(job.rules(), job.building(), choice.courses()));
+    return Verifier.verify(job, choice, Stack.of(job.rules(), job.building(), choice.courses())).faults();
   }
 
   private static String tag(Choice choice, int round, String wall) {

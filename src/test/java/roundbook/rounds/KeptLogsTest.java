@@ -189,6 +189,6 @@ class KeptLogsTest {
 
   private static void assertVerified(Job job, Choice choice) {
     Stack stack = Stack.of(job.rules(), job.building(), choice.courses());
-    assertEquals(List.of(), Verifier.faults(job, choice, stack));
+    assertEquals(List.of(), Verifier.verify(job, choice, stack).faults());
   }
 }

@@ -143,7 +143,9 @@ class PairCheckByHandTest {
       courses.add(Course.of(round, logs, job.rules()));
     }
     Stack stack = Stack.of(job.rules(), job.building(), courses);
-    return new PairCheck(job, stack).faults();
+    Checks checks = new Checks();
+    new PairCheck(job, stack, checks).pairs();
+    return checks.verdict().faults();
   }
 
   private static Piece whole(Job job, Wall wall) {

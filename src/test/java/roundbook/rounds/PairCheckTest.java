@@ -34,7 +34,7 @@ class PairCheckTest {
   @Test
   void aSoundPlanHasNoFault() {
     assertTrue(CHOICE.placedPairs().size() >= 2);
-    assertEquals(List.of(), Verifier.faults(JOB, CHOICE, stack(CHOICE.courses())));
+    assertEquals(List.of(), Verifier.verify(JOB, CHOICE, stack(CHOICE.courses())).faults());
   }
 
   @Test
@@ -42,7 +42,7 @@ class PairCheckTest {
     Job unasked = ShortYards.of(4, 5, 9, 12).job(false);
     assertFault(
         "lies where no opening cuts through",
-        Verifier.faults(unasked, CHOICE, stack(CHOICE.courses())));
+        Verifier.verify(unasked, CHOICE, stack(CHOICE.courses())).faults());
   }
 
   /** Changes every pair. */
@@ -55,7 +55,9 @@ class PairCheckTest {
               .toList();
       courses.add(Course.of(course.round(), places, JOB.rules()));
     }
-    return new PairCheck(JOB, stack(courses)).faults();
+    Checks checks = new Checks();
+    new PairCheck(JOB, stack(courses), checks).pairs();
+    return checks.verdict().faults();
   }
 
   /** Cuts a log otherwise, its left end staying where it was. */

@@ -118,7 +118,9 @@ class StackCheckTest {
   private static List<String> faults(Job asked, Job planned) {
     Choice choice = choice(planned);
     List<Course> courses = choice.courses();
-    return new StackCheck(asked, courses, TwoRounds.stack(planned, choice)).faults();
+    Checks checks = new Checks();
+    new StackCheck(asked, courses, TwoRounds.stack(planned, choice), checks).check();
+    return checks.verdict().faults();
   }
 
   private static void assertFault(String words, List<String> faults) {

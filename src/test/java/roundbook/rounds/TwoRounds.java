@@ -55,6 +55,6 @@ final class TwoRounds {
 
   /** Returns what the check of a finished plan says. */
   static List<String> faults(Job job, Choice choice) {
-    return Verifier.faults(job, choice, stack(job, choice));
+    return Verifier.verify(job, choice, stack(job, choice)).faults();
   }
 }

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import roundbook.job.AsBuilt;
@@ -34,6 +35,8 @@ import roundbook.plan.Jobs;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
+import roundbook.rounds.Verifier.Subject;
+import roundbook.rounds.Verifier.Verdict;
 import roundbook.stack.Course;
 import roundbook.stack.FilledPlace;
 import roundbook.stack.Stack;
@@ -48,6 +51,28 @@ class VerifierTest {
     assertEquals(List.of(), faults(JOB, choice(JOB)));
     Job starter = JOB.with(JOB.rules().with(Setting.FIRST_BED, "starter", Origin.OPTION));
     assertEquals(List.of(), faults(starter, choice(starter)));
+  }
+
+  /**
+   * Counted by hand for ten logs, eight of them in two rounds of four walls: of each log that lies,
+   * that it lies once, is not skipped, is of the tally, and is no spare, sill or plate elsewhere;
+   * of each that does not lie, that it does not; that none is missing.
+   */
+  @Test
+  void everyCheckIsCounted() {
+    Choice choice = choice(JOB);
+    Verdict verdict = Verifier.verify(JOB, choice, TwoRounds.stack(JOB, choice));
+    Map<Subject, Integer> wanted = new TreeMap<>();
+    wanted.put(Subject.LOGS, 8 * 6 + 2 + 1);
+    wanted.put(Subject.PLACES, 2 * 2);
+    wanted.put(Subject.BUTTS, 2 * 4);
+    wanted.put(Subject.LENGTHS, 8 * 2);
+    wanted.put(Subject.MARKS, 2 * 3);
+    wanted.put(Subject.HEIGHTS, 2 * 2);
+    wanted.put(Subject.GAPS, 4 * (3 + 1));
+    wanted.put(Subject.WISHES, 8 * 2);
+    assertEquals(wanted, verdict.counts());
+    assertEquals(51 + 4 + 8 + 16 + 6 + 4 + 16 + 16, verdict.checks());
   }
 
   @Test
@@ -240,14 +265,14 @@ class VerifierTest {
     firsts.set(0, firsts.get(0).plus(off));
     Stack low =
         new Stack(JOB.rules(), JOB.building(), choice.courses(), firsts, stack.secondHeights());
-    assertFault("height of round 1", Verifier.faults(JOB, choice, low));
+    assertFault("height of round 1", Verifier.verify(JOB, choice, low).faults());
     List<Length> seconds = new ArrayList<>(stack.secondHeights());
     seconds.set(1, seconds.get(1).plus(off));
     Stack high =
         new Stack(JOB.rules(), JOB.building(), choice.courses(), stack.firstHeights(), seconds);
-    assertFault("second height of 2", Verifier.faults(JOB, choice, high));
+    assertFault("second height of 2", Verifier.verify(JOB, choice, high).faults());
     Job starter = JOB.with(JOB.rules().with(Setting.FIRST_BED, "starter", Origin.OPTION));
-    assertFault("height of round 1", Verifier.faults(starter, choice, stack));
+    assertFault("height of round 1", Verifier.verify(starter, choice, stack).faults());
   }
 
   private static void assertFault(String words, Job job) {

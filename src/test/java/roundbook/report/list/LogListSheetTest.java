@@ -106,7 +106,8 @@ class LogListSheetTest {
             plan.quantities(),
             plan.order(),
             plan.exchanges(),
-            plan.problems());
+            plan.problems(),
+            plan.verdict());
     return ListFixtures.of(moved);
   }
 
@@ -193,7 +194,8 @@ class LogListSheetTest {
             plan.quantities(),
             plan.order(),
             plan.exchanges(),
-            plan.problems());
+            plan.problems(),
+            plan.verdict());
     assertTrue(LogListSheet.names(ListFixtures.of(empty)).isEmpty());
   }
 }
