@@ -55,8 +55,10 @@ final class StackCheck {
             .orElse(rounded(mean, job.rules().length(Setting.SIZE_STEP).inches()));
     String round = "round " + course.round();
     checks.same(Subject.MARKS, round + " size", size, course.notch().size().inches());
-    checks.same(Subject.MARKS, round + " lower mark", lower(course), course.notch().lower().inches());
-    checks.same(Subject.MARKS, round + " upper mark", upper(course), course.notch().upper().inches());
+    checks.same(
+        Subject.MARKS, round + " lower mark", lower(course), course.notch().lower().inches());
+    checks.same(
+        Subject.MARKS, round + " upper mark", upper(course), course.notch().upper().inches());
   }
 
   private double lower(Course course) {
@@ -79,8 +81,16 @@ final class StackCheck {
       Course course = courses.get(i);
       double first = top + cut(course, true, true);
       double second = first + cut(course, true, false) + cut(course, false, true);
-      checks.same(Subject.HEIGHTS, "height of round " + (i + 1), first, stack.firstHeights().get(i).inches());
-      checks.same(Subject.HEIGHTS, "second height of " + (i + 1), second, stack.secondHeights().get(i).inches());
+      checks.same(
+          Subject.HEIGHTS,
+          "height of round " + (i + 1),
+          first,
+          stack.firstHeights().get(i).inches());
+      checks.same(
+          Subject.HEIGHTS,
+          "second height of " + (i + 1),
+          second,
+          stack.secondHeights().get(i).inches());
       top = second + cut(course, false, false);
     }
   }
@@ -108,7 +118,11 @@ final class StackCheck {
         trimmed - overhang() - job.building().before(joint.lower().wall()).thickness().inches();
     String name = "gap of " + joint.lower().wall().name() + " over round " + joint.lower().round();
     checks.same(Subject.GAPS, name + ", left", gapAt(joint, from, trimmed), joint.left().inches());
-    checks.same(Subject.GAPS, name + ", middle", gapAt(joint, trimmed / 2, trimmed), joint.middle().inches());
+    checks.same(
+        Subject.GAPS,
+        name + ", middle",
+        gapAt(joint, trimmed / 2, trimmed),
+        joint.middle().inches());
     checks.same(Subject.GAPS, name + ", right", gapAt(joint, to, trimmed), joint.right().inches());
     boolean inside = true;
     for (int i = 0; i <= SAMPLES; i++) {

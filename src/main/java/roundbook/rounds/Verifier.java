@@ -104,34 +104,46 @@ public final class Verifier {
     for (Course course : choice.courses()) {
       for (PlacedLog placed : course.logs()) {
         Log log = placed.piece().log();
-        checks.that(Subject.LOGS, seen.add(log.tag()), "log " + log.tag() + " stands in two places");
+        checks.that(
+            Subject.LOGS, seen.add(log.tag()), "log " + log.tag() + " stands in two places");
         boolean skipped = log.traits().skip() && !isSettled(log);
         checks.that(Subject.LOGS, !skipped, "log " + log.tag() + " was to be skipped");
-        checks.that(Subject.LOGS, job.logs().contains(log), "log " + log.tag() + " is not of this tally");
+        checks.that(
+            Subject.LOGS, job.logs().contains(log), "log " + log.tag() + " is not of this tally");
         if (!isSettled(log)) {
           keptForItsPlace(log, course.round(), choice.courses().size());
         }
       }
     }
     for (Log log : choice.unused()) {
-      checks.that(Subject.LOGS, seen.add(log.tag()), "log " + log.tag() + " is both placed and unused");
+      checks.that(
+          Subject.LOGS, seen.add(log.tag()), "log " + log.tag() + " is both placed and unused");
     }
-    checks.that(Subject.LOGS, seen.size() == job.logs().size(), "some logs are neither placed nor unused");
+    checks.that(
+        Subject.LOGS, seen.size() == job.logs().size(), "some logs are neither placed nor unused");
   }
 
   private void keptForItsPlace(Log log, int round, int rounds) {
     Log.Keep keep = log.traits().keep();
     checks.that(Subject.LOGS, keep != Log.Keep.SPARE, "spare " + log.tag() + " is placed");
-    checks.that(Subject.LOGS, keep != Log.Keep.SILL || round == 1, "sill " + log.tag() + " lies in round " + round);
-    checks.that(Subject.LOGS, 
+    checks.that(
+        Subject.LOGS,
+        keep != Log.Keep.SILL || round == 1,
+        "sill " + log.tag() + " lies in round " + round);
+    checks.that(
+        Subject.LOGS,
         keep != Log.Keep.PLATE || round == rounds,
         "plate " + log.tag() + " lies in round " + round);
   }
 
   private void oneLogAWall(Course course) {
     List<Wall> walls = course.places().stream().map(FilledPlace::wall).toList();
-    checks.that(Subject.PLACES, walls.equals(job.building().walls()), name(course) + " has not one log on every wall");
-    checks.that(Subject.PLACES, 
+    checks.that(
+        Subject.PLACES,
+        walls.equals(job.building().walls()),
+        name(course) + " has not one log on every wall");
+    checks.that(
+        Subject.PLACES,
         course.places().stream().allMatch(place -> place.round() == course.round()),
         name(course) + " holds a log of another round");
   }
@@ -157,10 +169,12 @@ public final class Verifier {
       checks.that(Subject.LENGTHS, left > -1e-7, "log " + log.tag() + " is cut longer than it is");
       return;
     }
-    checks.that(Subject.LENGTHS, 
+    checks.that(
+        Subject.LENGTHS,
         Math.abs(placed.piece().trimmed().inches() - trimmed) < 1e-7,
         "log " + log.tag() + " is trimmed to another length than its wall's");
-    checks.that(Subject.LENGTHS, 
+    checks.that(
+        Subject.LENGTHS,
         offButt >= least && left >= least,
         "log " + log.tag() + " lacks the squaring allowance on wall " + placed.wall().name());
   }
@@ -177,7 +191,8 @@ public final class Verifier {
       double diameter = StackCheck.diameter(place, place.buttAtStart() ? 0 : trimmed, trimmed);
       double thickness = place.wall().thickness().inches();
       double depth = Math.max(course.notch().upper().inches(), bearingDepth(place, course));
-      checks.that(Subject.TIPS, 
+      checks.that(
+          Subject.TIPS,
           diameter + 1e-6 >= StrictMath.hypot(thickness, 2 * depth),
           "log " + place.tags() + " has a thin tip, which the rules refuse");
     }
@@ -208,7 +223,10 @@ public final class Verifier {
                               (filled.wall().name().equals(place.wall())
                                       || job.built().isMovable(place))
                                   && filled.held().equals(held));
-              checks.that(Subject.WISHES, kept, "log " + held.words() + " of round " + place.round() + " was moved");
+              checks.that(
+                  Subject.WISHES,
+                  kept,
+                  "log " + held.words() + " of round " + place.round() + " was moved");
             });
   }
 
@@ -224,10 +242,12 @@ public final class Verifier {
         }
         Log.Wish wish = placed.piece().log().place();
         String tag = placed.piece().log().tag();
-        checks.that(Subject.WISHES, 
+        checks.that(
+            Subject.WISHES,
             wish.wall().isEmpty() || wish.wall().equalsIgnoreCase(placed.wall().name()),
             "log " + tag + " stands on another wall than the tally asks");
-        checks.that(Subject.WISHES, 
+        checks.that(
+            Subject.WISHES,
             wish.round().isEmpty() || wish.round().getAsInt() == course.round(),
             "log " + tag + " stands in another round than the tally asks");
       }
@@ -244,7 +264,8 @@ public final class Verifier {
         .forEach(
             pin -> {
               Course course = choice.courses().get(pin.round().getAsInt() - 1);
-              checks.that(Subject.WISHES, 
+              checks.that(
+                  Subject.WISHES,
                   course.logs().stream()
                       .anyMatch(
                           placed ->

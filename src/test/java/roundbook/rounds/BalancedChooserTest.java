@@ -128,7 +128,8 @@ class BalancedChooserTest {
   }
 
   private static List<String> faults(Job job, Choice choice) {
-    return Verifier.verify(job, choice, Stack.of(job.rules(), job.building(), choice.courses())).faults();
+    return Verifier.verify(job, choice, Stack.of(job.rules(), job.building(), choice.courses()))
+        .faults();
   }
 
   private static String tag(Choice choice, int round, String wall) {
