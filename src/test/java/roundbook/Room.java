@@ -43,6 +43,7 @@ record Room(String name, List<String> rooms, List<String> outside) {
               core("notch", "units job"),
               core("stack", "units job notch"),
               core("balance", ""),
+              core("bucking", "balance"),
               core("rounds", "units problem job notch stack balance takeoff"),
               // It reads a table of its own from the archive, never a file.
               with("wood", "units job", STREAMS),

@@ -1,0 +1,28 @@
+/**
+ * The pure integer engine that chooses where stems are cut: plain ints in, a piece for every place
+ * out.
+ *
+ * <p><b>Cross-cuts are chosen with the plan.</b> A piece of a stem is as thick as the place on the
+ * stem that it comes from, so which piece lies where and where it is cut are one question. Sliding
+ * a cut by a foot moves a middle diameter by a tenth of an inch and more near the butt; a rule that
+ * cuts first gives that away. On 28 measured stems for 32 places the gaps outside their limits were
+ * 18.8 of 84 when cut from the butt, 0.4 with two feet of flare off first, none when chosen with
+ * the plan, for no more wood.
+ *
+ * <p><b>Three parts.</b> {@link roundbook.bucking.Counts} says, exactly, how many whole rounds the
+ * stems hold and gives one way to cut so many pieces: lengths alone. {@link
+ * roundbook.bucking.JointSearch} starts there and makes the score of {@link
+ * roundbook.balance.Aims} and the wood skipped small together: it exchanges the stems of two
+ * places, slides a piece along its stem, or lays it in any free stretch, and cools from 3 to 0.02
+ * in². {@link roundbook.bucking.PricedCuts} is the dynamic programme of the bucking literature
+ * (Pnevmaticos and Mann 1972): one stem alone, each length at a price. Prices know nothing of
+ * rounds, so it cuts what is left over and is a bound, never the plan.
+ *
+ * <p><b>Wood is priced where it is skipped</b>: from the butt to the end of a stem's last piece,
+ * less its pieces. The top above it stays whole and is worth something; of a log that was cut
+ * already the whole rest counts.
+ *
+ * <p>Distances are whole steps (a quarter inch, say), diameters whole ticks. It knows nothing of
+ * the rest of the project but what makes a choice good.
+ */
+package roundbook.bucking;
