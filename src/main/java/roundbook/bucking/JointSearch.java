@@ -71,7 +71,9 @@ public final class JointSearch {
     return Optional.of(BuckingResult.of(task, List.of(search.best)));
   }
 
-  /** Lays settled pieces, and the others by size, the thickest lowest; false where one finds none. */
+  /**
+   * Lays settled pieces, and the others by size, the thickest lowest; false where one finds none.
+   */
   private boolean deal(List<Cut> cuts) {
     for (int place = 0; place < task.places(); place++) {
       Cut settled = task.settled().piece(place);
@@ -187,7 +189,9 @@ public final class JointSearch {
     int room = stretch.length() - raw(place);
     if (room >= 0) {
       int start =
-          dice.nextBoolean() ? snapped(stem, stretch, place) : stretch.from() + dice.nextInt(room + 1);
+          dice.nextBoolean()
+              ? snapped(stem, stretch, place)
+              : stretch.from() + dice.nextInt(room + 1);
       lay(place, stem, start, heat);
     }
   }

@@ -152,8 +152,7 @@ final class JointState {
       last = Math.max(last, from[place] + raw);
       used += raw;
     }
-    long cost =
-        count[stem] == 0 ? 0 : grains.waste * (task.boles().get(stem).end(last) - used);
+    long cost = count[stem] == 0 ? 0 : grains.waste * (task.boles().get(stem).end(last) - used);
     total += cost - waste[stem];
     waste[stem] = cost;
   }

@@ -11,12 +11,12 @@
  *
  * <p><b>Three parts.</b> {@link roundbook.bucking.Counts} says, exactly, how many whole rounds the
  * stems hold and gives one way to cut so many pieces: lengths alone. {@link
- * roundbook.bucking.JointSearch} starts there and makes the score of {@link
- * roundbook.balance.Aims} and the wood skipped small together: it exchanges the stems of two
- * places, slides a piece along its stem, or lays it in any free stretch, and cools from 3 to 0.02
- * in². {@link roundbook.bucking.PricedCuts} is the dynamic programme of the bucking literature
- * (Pnevmaticos and Mann 1972): one stem alone, each length at a price. Prices know nothing of
- * rounds, so it cuts what is left over and is a bound, never the plan.
+ * roundbook.bucking.JointSearch} starts there and makes the score of {@link roundbook.balance.Aims}
+ * and the wood skipped small together: it exchanges the stems of two places, slides a piece along
+ * its stem, or lays it in any free stretch, and cools from 3 to 0.02 in². {@link
+ * roundbook.bucking.PricedCuts} is the dynamic programme of the bucking literature (Pnevmaticos and
+ * Mann 1972): one stem alone, each length at a price. Prices know nothing of rounds, so it cuts
+ * what is left over and is a bound, never the plan.
  *
  * <p><b>Wood is priced where it is skipped</b>: from the butt to the end of a stem's last piece,
  * less its pieces. The top above it stays whole and is worth something; of a log that was cut

@@ -67,8 +67,7 @@ class JointSearchTest {
     }
     BuckingTask plain = MeasuredStems.task(boles, 0.001);
     BuckingTask task =
-        new BuckingTask(
-            plain.aims(), plain.unit(), boles, plain.sides(), 5, 1, 0, Settled.NOTHING);
+        new BuckingTask(plain.aims(), plain.unit(), boles, plain.sides(), 5, 1, 0, Settled.NOTHING);
     BuckingResult result =
         JointSearch.solve(task, INCH, Effort.usual(1).withMoves(300_000)).orElseThrow();
     assertEquals(List.of(), OverlapCheck.faults(task, result.cuts()));
@@ -84,8 +83,7 @@ class JointSearchTest {
             (bole, place) -> bole != 4 || place / MeasuredStems.SIDES.size() == 3);
     BuckingTask plain = measured();
     BuckingTask task =
-        new BuckingTask(
-            plain.aims(), plain.unit(), plain.boles(), plain.sides(), 4, 1, 0, settled);
+        new BuckingTask(plain.aims(), plain.unit(), plain.boles(), plain.sides(), 4, 1, 0, settled);
     BuckingResult result =
         JointSearch.solve(task, INCH, Effort.usual(1).withMoves(300_000)).orElseThrow();
     assertEquals(sill, result.cuts().get(0));

@@ -47,7 +47,9 @@ final class MeasuredStems {
     return read.values().stream().map(each -> each.toArray(double[][]::new)).toList();
   }
 
-  /** Returns the diameter of a stem in inches at a distance in inches, straight between stations. */
+  /**
+   * Returns the diameter of a stem in inches at a distance in inches, straight between stations.
+   */
   static double at(double[][] stem, double inches) {
     int i = 1;
     while (i < stem.length - 1 && inches > stem[i][0]) {
@@ -68,9 +70,7 @@ final class MeasuredStems {
 
   /** Returns the stems as boles whose pieces are 8 in thick at the least. */
   static List<Bole> boles(List<double[][]> stems) {
-    return stems.stream()
-        .map(stem -> Bole.of(diameters(stem), List.of(), 8 * INCH))
-        .toList();
+    return stems.stream().map(stem -> Bole.of(diameters(stem), List.of(), 8 * INCH)).toList();
   }
 
   static BuckingTask task(List<Bole> boles, double wastePriceAnInch) {

@@ -8,7 +8,9 @@ import roundbook.bucking.BuckingTask.Cut;
 final class OverlapCheck {
   private OverlapCheck() {}
 
-  /** Returns what is wrong: a step of a stem used twice, unsound or thin, a cut without its kerf. */
+  /**
+   * Returns what is wrong: a step of a stem used twice, unsound or thin, a cut without its kerf.
+   */
   static List<String> faults(BuckingTask task, List<Cut> cuts) {
     List<String> faults = new ArrayList<>();
     for (int stem = 0; stem < task.boles().size(); stem++) {

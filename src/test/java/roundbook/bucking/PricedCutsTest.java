@@ -62,7 +62,10 @@ class PricedCutsTest {
   }
 
   private static double price(List<Priced> lengths, Laid piece) {
-    return lengths.stream().filter(each -> each.raw() == piece.raw()).findFirst().orElseThrow()
+    return lengths.stream()
+        .filter(each -> each.raw() == piece.raw())
+        .findFirst()
+        .orElseThrow()
         .price();
   }
 
