@@ -161,6 +161,11 @@ public record Log(
     return new Log(tag, length, other, Sources.MEASURED, traits, place, origin, extra);
   }
 
+  /** Returns the same log of another length, its profile as it is. */
+  public Log cutTo(Length other) {
+    return new Log(tag, other, profile, sources, traits, place, origin, extra);
+  }
+
   /** Returns the same log under another tag. */
   public Log tagged(String other) {
     return new Log(other, length, profile, sources, traits, place, origin, extra);

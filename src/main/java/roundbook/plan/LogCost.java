@@ -14,6 +14,7 @@ import roundbook.job.Setting;
 import roundbook.plan.Plan.LogUse;
 import roundbook.plan.Plan.Use;
 import roundbook.stack.PlacedLog;
+import roundbook.takeoff.LogScale;
 import roundbook.units.Length;
 import roundbook.wood.LogRule;
 import roundbook.wood.RoundProfile;
@@ -75,7 +76,7 @@ public record LogCost(Price price, Map<Use, BigDecimal> byUse, BigDecimal waste)
   static Quantities quantities(Job job, Log log) {
     double mostFeet = job.rules().length(Setting.SCALE_LENGTH_MOST).inches() / 12;
     RoundProfile profile = RoundProfile.inchesOf(new Piece(log, Length.ZERO, log.length()));
-    double cubicFeet = LogRule.HUBER.scale(profile, mostFeet);
+    double cubicFeet = LogScale.of(job, log, LogRule.HUBER);
     double pounds = Species.find(log.traits().species()).species().greenPounds();
     return new Quantities(profile, cubicFeet, cubicFeet * pounds, mostFeet);
   }

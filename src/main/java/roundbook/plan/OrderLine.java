@@ -1,5 +1,6 @@
 package roundbook.plan;
 
+import java.util.Locale;
 import roundbook.buying.LeastTips;
 import roundbook.buying.LogLengths;
 import roundbook.units.Length;
@@ -12,7 +13,7 @@ import roundbook.units.Length;
  * @param midFrom least middle diameter
  * @param midTo largest middle diameter
  * @param walls the walls they are for, such as {@code N S}
- * @param needed whether rounds are missing without them; otherwise they are spares
+ * @param purpose what they are for
  * @param butt how long a butt log is to be, whose flare is sawn off
  * @param second how long another log is to be
  * @param tips how thick the thin end is to be
@@ -23,7 +24,22 @@ public record OrderLine(
     Length midFrom,
     Length midTo,
     String walls,
-    boolean needed,
+    Purpose purpose,
     LogLengths butt,
     LogLengths second,
-    LeastTips tips) {}
+    LeastTips tips) {
+  /** What a line of an order is for. */
+  public enum Purpose {
+    /** Rounds are missing without them. */
+    NEEDED,
+    /** Half logs under the second-laid walls are sawn from it. */
+    STARTER,
+    /** They stand in for logs cut wrong. */
+    SPARE;
+
+    /** Returns the word used in plain tables and keys. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+  }
+}

@@ -23,6 +23,7 @@ import roundbook.rounds.Verifier;
 import roundbook.rounds.Verifier.Verdict;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
+import roundbook.takeoff.Starter;
 import roundbook.takeoff.Takeoff;
 
 /** Makes the whole plan of a job from the choice of its logs. */
@@ -82,7 +83,9 @@ public final class Planner {
     }
     Takeoff takeoff = Takeoff.of(job, stack);
     List<PiecePlan> pieces = new PiecePlanner(job, stack, takeoff).pieces();
-    Supplies supplies = new Supplies(job, choice);
+    Starter starter = takeoff.starter();
+    Choice free = choice.without(starter.tags());
+    Supplies supplies = new Supplies(job, free);
     List<ClassSupply> classes = supplies.classes();
     return new Plan(
         job,
@@ -90,21 +93,26 @@ public final class Planner {
         stack,
         pieces,
         takeoff,
-        uses(whole, pieces, taken),
+        uses(whole, pieces, starter, taken),
         classes,
         Quantities.of(job, pieces, takeoff),
-        supplies.order(classes),
-        Exchanges.of(job, choice, stack),
+        supplies.order(classes, starter),
+        Exchanges.of(job, free, stack),
         new Doubts(job, choice, stack, pieces, takeoff).all(),
         verdict);
   }
 
-  private static List<LogUse> uses(Job job, List<PiecePlan> pieces, List<Taken> taken) {
+  private static List<LogUse> uses(
+      Job job, List<PiecePlan> pieces, Starter starter, List<Taken> taken) {
     Map<String, LogUse> known = new HashMap<>();
     pieces.stream().flatMap(Planner::placed).forEach(use -> known.put(use.log().tag(), use));
     taken.stream()
         .map(each -> new LogUse(each.log(), Use.TAKEN, Optional.empty(), each.phrase()))
         .forEach(use -> known.put(use.log().tag(), use));
+    starter
+        .log()
+        .map(log -> new LogUse(log, Use.SPARE, Optional.empty(), Phrase.of("use.starter")))
+        .ifPresent(use -> known.put(use.log().tag(), use));
     Fit fit = new Fit(job);
     return job.logs().stream()
         .map(log -> known.containsKey(log.tag()) ? known.get(log.tag()) : unused(log, fit))

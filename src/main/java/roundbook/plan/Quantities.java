@@ -15,6 +15,7 @@ import roundbook.problem.Value;
 import roundbook.takeoff.Chinking;
 import roundbook.takeoff.OpeningCut;
 import roundbook.takeoff.PieceWood;
+import roundbook.takeoff.Starter;
 import roundbook.takeoff.Takeoff;
 import roundbook.units.Length;
 import roundbook.units.LengthFormat;
@@ -161,15 +162,11 @@ final class Quantities {
             .map(piece -> piece.placed().tags())
             .toList();
     lines.count(FIXING, "anchors", anchored.size(), Value.text(String.join(", ", anchored)));
-    takeoff
-        .bed()
-        .filter(bed -> bed.onStarter())
-        .ifPresent(
-            bed ->
-                lines.count(
-                    FIXING,
-                    "starters",
-                    bed.logs().stream().filter(each -> !each.log().wall().laidFirst()).count()));
+    Starter starter = takeoff.starter();
+    if (!starter.halves().isEmpty()) {
+      String tag = starter.log().map(Log::tag).orElse("–");
+      lines.count(FIXING, "starters", starter.halves().size(), Value.text(tag));
+    }
   }
 
   private Set<String> placed() {

@@ -1,6 +1,7 @@
 package roundbook.plan;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import roundbook.problem.Value;
@@ -72,7 +73,9 @@ final class QuantityLines {
     if (rule.unit() == LogRule.Unit.BOARD_FEET) {
       add(section, item, all, "bd ft", title, Value.count(Math.round(part)));
     } else {
-      BigDecimal placed = BigDecimal.valueOf(Math.round(bulk.volume(part * CUBIC_FOOT) * 10), 1);
+      int decimals = metric() ? 2 : 1;
+      double volume = bulk.volume(part * CUBIC_FOOT);
+      BigDecimal placed = BigDecimal.valueOf(volume).setScale(decimals, RoundingMode.HALF_UP);
       volume(section, item, all * CUBIC_FOOT, title, Value.number(placed));
     }
   }

@@ -12,10 +12,12 @@ import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
+import roundbook.plan.OrderLine.Purpose;
 import roundbook.rounds.Choice;
 import roundbook.rounds.Fit;
 import roundbook.rounds.Shortage;
 import roundbook.stack.FilledPlace;
+import roundbook.takeoff.Starter;
 import roundbook.units.Length;
 
 /** Compares logs on hand with logs needed, and writes the order to the yard. */
@@ -96,12 +98,15 @@ final class Supplies {
     return Math.max(1, count);
   }
 
-  /** Returns the order: what the rounds lack first, then the spares that are missing. */
-  List<OrderLine> order(List<ClassSupply> classes) {
+  /** Returns the order: what the rounds lack first, then a starter and spares that are missing. */
+  List<OrderLine> order(List<ClassSupply> classes, Starter starter) {
     List<OrderLine> lines = new ArrayList<>();
     choice
         .shortage()
         .ifPresent(shortage -> shortage.missing().forEach(each -> lines.add(of(each))));
+    if (starter.lacking()) {
+      lines.add(starter(starter));
+    }
     for (ClassSupply supply : classes) {
       if (supply.sparesShort() && !choice.courses().isEmpty()) {
         lines.add(spares(supply));
@@ -111,11 +116,11 @@ final class Supplies {
   }
 
   private OrderLine of(Shortage.Missing missing) {
-    return line(missing.count(), missing.midFrom(), missing.midTo(), missing.walls(), true);
+    return line(missing.count(), missing.midFrom(), missing.midTo(), missing.walls(), Purpose.NEEDED);
   }
 
   /** Returns a line with the lengths and tips that a yard is told; all its walls are as long. */
-  private OrderLine line(int count, Length from, Length to, String names, boolean needed) {
+  private OrderLine line(int count, Length from, Length to, String names, Purpose purpose) {
     List<String> walls = List.of(names.split(" "));
     Wall wall = job.building().wall(walls.get(0)).orElseThrow();
     Length trimmed = fit.trimmed(wall);
@@ -125,7 +130,7 @@ final class Supplies {
         from,
         to,
         names,
-        needed,
+        purpose,
         LogLengths.of(job.rules(), trimmed, true),
         LogLengths.of(job.rules(), trimmed, false),
         LeastTips.of(job.rules(), job.building(), wall, from));
@@ -143,7 +148,14 @@ final class Supplies {
     Length from = mids.get(mids.size() / 4).roundedTo(step);
     Length to = mids.get(mids.size() * 3 / 4).roundedTo(step);
     int count = supply.sparesWanted() - supply.spare();
-    return line(count, from, to, supply.walls(), false);
+    return line(count, from, to, supply.walls(), Purpose.SPARE);
+  }
+
+  /** One log of the first round's size gives the half logs of both walls. */
+  private OrderLine starter(Starter starter) {
+    Length size = choice.courses().get(0).notch().size();
+    List<Wall> walls = starter.halves().stream().map(FilledPlace::wall).toList();
+    return line(1, size, size, names(walls), Purpose.STARTER);
   }
 
   private static boolean within(Log log, Length least, Length above) {

@@ -38,7 +38,8 @@ public record Bed(String kind, Length step, List<Under> logs) {
    *
    * @param log the log
    * @param flat whether its bed is sawn flat; else the widths are heights to fill
-   * @param butt width of the flat, or height from the foundation to the crown, at the butt
+   * @param butt width of the flat, or height from the foundation or the half log under it to the
+   *     underside, at the butt
    * @param mid in the middle
    * @param tip at the tip
    */
@@ -54,11 +55,11 @@ public record Bed(String kind, Length step, List<Under> logs) {
     return round == 1 && flat;
   }
 
-  static Bed of(Stack stack) {
+  static Bed of(Stack stack, Starter starter) {
     String kind = stack.rules().text(Setting.FIRST_BED);
     Length step = kind.equals(STEPPED) ? stack.foundationStep() : Length.ZERO;
     List<Under> logs =
-        stack.courses().get(0).places().stream().map(log -> under(stack, log, step)).toList();
+        stack.courses().get(0).places().stream().map(log -> under(stack, starter, log, step)).toList();
     return new Bed(kind, step, logs);
   }
 
@@ -67,15 +68,24 @@ public record Bed(String kind, Length step, List<Under> logs) {
     return kind.equals(STARTER);
   }
 
-  private static Under under(Stack stack, FilledPlace log, Length step) {
+  private static Under under(Stack stack, Starter starter, FilledPlace log, Length step) {
     boolean flat = isFlat(stack.rules(), log.round(), log.wall());
     RoundProfile profile = WallProfiles.butt(log);
     Length[] at = new Length[3];
     for (int i = 0; i < at.length; i++) {
       double diameter = profile.at(profile.length() * i / 2);
-      at[i] = flat ? flatWidth(stack, log, diameter) : room(stack, log, diameter, step);
+      Length fromButt = log.trimmed().times(i).dividedBy(2);
+      Length under =
+          starter.under(log.wall()).map(half -> crown(log, half, fromButt)).orElse(step);
+      at[i] = flat ? flatWidth(stack, log, diameter) : room(stack, log, diameter, under);
     }
     return new Under(log, flat, at[0], at[1], at[2]);
+  }
+
+  /** Returns how high the half log under a place reaches, at a distance from the place's butt. */
+  private static Length crown(FilledPlace log, FilledPlace half, Length fromButt) {
+    Length fromLeft = log.buttAtStart() ? log.trimmed().minus(fromButt) : fromButt;
+    return half.fromLeft(fromLeft).dividedBy(2);
   }
 
   /** Returns the width of the flat k below the centre line: 2 √((d/2)² − k²), T at most. */

@@ -5,9 +5,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import roundbook.job.BuildRules;
 import roundbook.job.Opening;
 import roundbook.job.Setting;
+import roundbook.job.Wall;
 import roundbook.stack.Joint;
 import roundbook.stack.Stack;
 import roundbook.units.Length;
@@ -20,12 +22,14 @@ final class Chinker {
   private static final double MM = 25.4;
 
   private final Stack stack;
+  private final Starter starter;
   private final List<Opening> openings;
   private final double depth;
   private final BackerStock stock;
 
-  Chinker(Stack stack, List<Opening> openings) {
+  Chinker(Stack stack, Starter starter, List<Opening> openings) {
     this.stack = stack;
+    this.starter = starter;
     this.openings = openings.stream().sorted(Comparator.comparing(Opening::left)).toList();
     BuildRules rules = stack.rules();
     this.depth = rules.length(Setting.CHINKING_DEPTH).inches();
@@ -36,7 +40,15 @@ final class Chinker {
 
   Chinking chinking() {
     double waste = stack.rules().number(Setting.WASTE_PERCENT).doubleValue() / 100;
-    return new Chinking(stack.joints().stream().map(this::fill).toList(), waste);
+    return new Chinking(joints().map(this::fill).toList(), waste);
+  }
+
+  /** Returns every joint, wall by wall from the lowest up; the lowest of all may be a starter's. */
+  private Stream<Joint> joints() {
+    Stream<Wall> walls =
+        stack.courses().isEmpty() ? Stream.of() : stack.building().walls().stream();
+    return walls.flatMap(
+        wall -> Stream.concat(starter.joint(stack, wall).stream(), stack.joints(wall).stream()));
   }
 
   private Chinking.Fill fill(Joint joint) {
@@ -95,7 +107,8 @@ final class Chinker {
       return false;
     }
     Length at = opening.left().plus(stack.rules().overhang()).plus(opening.width().dividedBy(2));
-    Length crown = stack.centre(joint.lower()).plus(joint.lower().fromLeft(at).dividedBy(2));
+    Length centre = stack.centre(joint.upper()).minus(joint.spacing());
+    Length crown = centre.plus(joint.lower().fromLeft(at).dividedBy(2));
     Length middle = crown.plus(joint.gapAt(at).dividedBy(2));
     return middle.isMoreThan(opening.sill()) && middle.isLessThan(opening.head());
   }

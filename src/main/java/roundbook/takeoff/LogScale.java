@@ -28,7 +28,8 @@ public record LogScale(List<Scaled> logs) {
   }
 
   /**
-   * The scale of one log, board feet or cubic feet as its rule counts.
+   * The scale of one log, board feet or cubic feet as its rule counts; in a metric job volumes are
+   * those of the log as measured.
    *
    * @param log the log, as tallied
    * @param byRule its scale by each rule
@@ -36,17 +37,24 @@ public record LogScale(List<Scaled> logs) {
   public record Scaled(Log log, Map<LogRule, Double> byRule) {}
 
   static LogScale of(Job job) {
-    double mostFeet = job.rules().length(Setting.SCALE_LENGTH_MOST).inches() / 12;
     List<Scaled> logs = new ArrayList<>();
     for (Log log : job.logs()) {
       Map<LogRule, Double> byRule = new EnumMap<>(LogRule.class);
-      RoundProfile profile = RoundProfile.inchesOf(new Piece(log, Length.ZERO, log.length()));
       for (LogRule rule : LogRule.values()) {
-        byRule.put(rule, rule.scale(profile, mostFeet));
+        byRule.put(rule, of(job, log, rule));
       }
       logs.add(new Scaled(log, byRule));
     }
     return new LogScale(logs);
+  }
+
+  /** Returns the scale of one log of a job by a rule, in the rule's unit. */
+  public static double of(Job job, Log log, LogRule rule) {
+    double mostFeet = job.rules().length(Setting.SCALE_LENGTH_MOST).inches() / 12;
+    RoundProfile profile = RoundProfile.inchesOf(new Piece(log, Length.ZERO, log.length()));
+    return job.rules().metric()
+        ? rule.asMeasured(profile, mostFeet)
+        : rule.scale(profile, mostFeet);
   }
 
   /** Returns the scale of the whole tally by a rule. */

@@ -3,6 +3,7 @@ package roundbook.takeoff;
 import java.util.List;
 import java.util.Optional;
 import roundbook.job.Job;
+import roundbook.job.Opening;
 import roundbook.stack.Stack;
 
 /**
@@ -13,6 +14,7 @@ import roundbook.stack.Stack;
  * @param chinking the filling of the joints
  * @param wood every placed log's wood and weight, by round, then wall; of a pair of short logs both
  * @param scale the mill's scale of the tally
+ * @param starter the half logs under the second-laid walls, where they are asked for
  * @param bed what the first logs lie on; empty when nothing stands
  * @param top how the walls end; empty when nothing stands
  */
@@ -22,6 +24,7 @@ public record Takeoff(
     Chinking chinking,
     List<PieceWood> wood,
     LogScale scale,
+    Starter starter,
     Optional<Bed> bed,
     Optional<Top> top) {
   /** Copies the list. */
@@ -35,14 +38,17 @@ public record Takeoff(
     Settling settling = Settling.of(job, stack);
     boolean stands = !stack.courses().isEmpty();
     List<OpeningCut> openings = stands ? new OpeningCutter(job, stack, settling).cuts() : List.of();
+    Starter starter = Starter.of(job, stack);
+    List<Opening> rough = openings.stream().map(OpeningCut::opening).toList();
     WoodMeasure wood = new WoodMeasure(stack, openings, settling.moisture().service());
     return new Takeoff(
         settling,
         openings,
-        new Chinker(stack, openings.stream().map(OpeningCut::opening).toList()).chinking(),
+        new Chinker(stack, starter, rough).chinking(),
         wood.pieces(),
         LogScale.of(job),
-        stands ? Optional.of(Bed.of(stack)) : Optional.empty(),
+        starter,
+        stands ? Optional.of(Bed.of(stack, starter)) : Optional.empty(),
         stands ? Optional.of(Top.of(stack)) : Optional.empty());
   }
 }

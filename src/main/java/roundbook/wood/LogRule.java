@@ -2,6 +2,7 @@ package roundbook.wood;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -9,8 +10,9 @@ import java.util.function.ToDoubleFunction;
  *
  * <p>Scaling takes peeled diameters in inches and lengths in feet. Each end is read to the nearest
  * whole inch, an exact half falling to the lower (USDA Forest Service volume library, region 9),
- * and a length counts in whole feet, the odd inches being trim. The plain cubic formulas {@link
- * #huber}, {@link #smalian} and {@link #newton} take any one unit and round nothing.
+ * and a length counts in whole feet, the odd inches being trim. The cubic rules also take a log as
+ * it was measured, rounding nothing ({@link #asMeasured}); so do the plain formulas {@link #huber},
+ * {@link #smalian} and {@link #newton}, in any one unit.
  *
  * <p>The rules differ widely for one log. Always name the rule with the number, and read the yard's
  * own sheet: local practice on trim, long logs and defects goes before these.
@@ -42,19 +44,16 @@ public enum LogRule {
   INTERNATIONAL_QUARTER("International 1/4-inch", Unit.BOARD_FEET, BoardFeet::international),
 
   /** The middle's section times the length, {@code π d_m² L / 4}, to a tenth of a cubic foot. */
-  HUBER("Huber", Unit.CUBIC_FEET, m -> tenth(huber(inch(m.middle()) / 12, m.wholeFeet()))),
+  HUBER("Huber", p -> huber(p.at((p.start() + p.end()) / 2), p.length())),
 
   /**
    * The mean of the end sections times the length, {@code 0.00272708 (d₁² + d₂²) L}, to a tenth of
    * a cubic foot (USDA Forest Service volume library). A flared butt makes it read high.
    */
-  SMALIAN(
-      "Smalian",
-      Unit.CUBIC_FEET,
-      m -> tenth(smalian(inch(m.large()) / 12, inch(m.small()) / 12, m.wholeFeet()))),
+  SMALIAN("Smalian", p -> smalian(p.at(p.start()), p.at(p.end()), p.length())),
 
   /** Ends and middle, {@code π (d₁² + 4 d_m² + d₂²) L / 24}, to a tenth of a cubic foot. */
-  NEWTON("Newton", Unit.CUBIC_FEET, LogRule::newtonTenth);
+  NEWTON("Newton", LogRule::newton);
 
   /** What a rule counts in. */
   public enum Unit {
@@ -87,20 +86,36 @@ public enum LogRule {
       return Math.floor(feet + 1e-9);
     }
 
+    /** Returns the log in feet, its diameters to the nearest inch, its length to the whole foot. */
+    private RoundProfile wholeInches() {
+      return RoundProfile.ofEven(wholeFeet(), inch(large) / 12, inch(middle) / 12, smallInch() / 12);
+    }
+
     /** Returns the small end to the nearest inch, an exact half to the lower. */
     public double smallInch() {
       return inch(small);
     }
   }
 
+  private static final double CUBIC_FOOT = 1728;
   private final String title;
   private final Unit unit;
   private final ToDoubleFunction<Measure> rule;
+  private final Optional<ToDoubleFunction<RoundProfile>> volume;
 
   LogRule(String title, Unit unit, ToDoubleFunction<Measure> rule) {
     this.title = title;
     this.unit = unit;
     this.rule = rule;
+    this.volume = Optional.empty();
+  }
+
+  /** A rule of volume, which scaling applies to whole inches and feet. */
+  LogRule(String title, ToDoubleFunction<RoundProfile> volume) {
+    this.title = title;
+    this.unit = Unit.CUBIC_FEET;
+    this.rule = log -> tenth(volume.applyAsDouble(log.wholeInches()));
+    this.volume = Optional.of(volume);
   }
 
   /** Returns the name that the trade uses for the rule. */
@@ -141,6 +156,19 @@ public enum LogRule {
   }
 
   /**
+   * Returns the scale of a log, a volume of the whole log just as it was measured, as metric yards
+   * sell it, without trim, segments or rounding.
+   *
+   * @param inches the profile from the butt end, in inches
+   * @param mostFeet the longest length scaled as one piece by a rule of board feet, ft
+   */
+  public double asMeasured(RoundProfile inches, double mostFeet) {
+    return volume
+        .map(each -> each.applyAsDouble(inches) / CUBIC_FOOT)
+        .orElseGet(() -> scale(inches, mostFeet));
+  }
+
+  /**
    * Returns the lengths that a log is scaled in, ft, from the butt.
    *
    * @param feet the length of the log; odd inches are trim
@@ -176,11 +204,6 @@ public enum LogRule {
    */
   public static double newton(RoundProfile profile) {
     return Simpson.over(profile.start(), profile.end(), x -> huber(profile.at(x), 1));
-  }
-
-  private static double newtonTenth(Measure m) {
-    double[] feet = {inch(m.large()) / 12, inch(m.middle()) / 12, inch(m.small()) / 12};
-    return tenth(newton(RoundProfile.ofEven(m.wholeFeet(), feet)));
   }
 
   /** A diameter to the nearest inch, an exact half falling to the lower. */

@@ -46,7 +46,7 @@ class ShortPairsTest {
     assertTrue(with.choice().shortage().isEmpty());
     assertEquals(8, with.rounds());
     assertTrue(halves(with).size() >= 8, halves(with).size() + " short logs");
-    assertTrue(with.order().stream().noneMatch(OrderLine::needed));
+    assertTrue(with.order().stream().noneMatch(line -> line.purpose() == OrderLine.Purpose.NEEDED));
   }
 
   @Test

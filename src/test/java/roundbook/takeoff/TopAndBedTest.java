@@ -4,10 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import roundbook.job.Setting;
+import roundbook.plan.OrderLine;
+import roundbook.plan.OrderLine.Purpose;
+import roundbook.plan.Plan;
 import roundbook.stack.Stack;
 import roundbook.takeoff.Top.LevelTop;
 import roundbook.takeoff.Top.WantedHeight;
@@ -62,7 +67,41 @@ class TopAndBedTest {
     Bed bed = bed("starter");
     assertTrue(bed.onStarter());
     assertEquals(0.375, bed.logs().get(0).mid().inches(), 1e-6);
-    assertEquals(7.375 + 0.375, bed.logs().get(1).mid().inches(), 1e-6);
+    assertEquals(0.75, bed.logs().get(1).mid().inches(), 1e-6, "over the half log under it");
+  }
+
+  /**
+   * D 12 and g 1, all cylinders: over each half log lies a joint just like those above, and every
+   * second-laid wall has one joint more than the first-laid ones.
+   */
+  @Test
+  void theJointOverAStarterIsFilled() {
+    Takeoff takeoff = Cabins.ofRounds(12, 12, 12).with(Setting.FIRST_BED, "starter").takeoff();
+    List<Chinking.Fill> east =
+        takeoff.chinking().joints().stream()
+            .filter(fill -> fill.joint().lower().wall().name().equals("E"))
+            .toList();
+    assertEquals(3, east.size());
+    assertEquals(0, east.get(0).joint().lower().round());
+    assertEquals(east.get(1).gapVolume(), east.get(0).gapVolume(), 1e-6);
+    assertEquals(2 + 2 + 3 + 3, takeoff.chinking().joints().size());
+    assertTrue(takeoff.starter().lacking(), "no log is left over");
+  }
+
+  /** The log kept is the one left over whose middle comes nearest the round's size. */
+  @Test
+  void aLogIsKeptForTheStarter() {
+    Cabins cabin = Cabins.ofRounds(12).with(Setting.FIRST_BED, "starter");
+    Plan plan = cabin.spare(250, 15).spare(182, 12.25).spare(150, 12).plan();
+    Starter starter = plan.takeoff().starter();
+    assertEquals(Set.of("S902"), starter.tags());
+    assertFalse(starter.lacking());
+    assertTrue(plan.order().stream().noneMatch(line -> line.purpose() == Purpose.STARTER));
+    Plan none = Cabins.ofRounds(12).with(Setting.FIRST_BED, "starter").plan();
+    OrderLine line =
+        none.order().stream().filter(each -> each.purpose() == Purpose.STARTER).findFirst().get();
+    assertEquals("E W", line.walls());
+    assertEquals(12, line.midFrom().inches());
   }
 
   /**

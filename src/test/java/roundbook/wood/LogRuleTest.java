@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -182,6 +183,30 @@ class LogRuleTest {
     assertEquals(59, LogRule.DOYLE.scale(Measure.of(log)));
     assertTrue(LogRule.SMALIAN.scale(log, 20) < LogRule.SMALIAN.scale(Measure.of(log)));
     assertEquals(59, LogRule.DOYLE.scale(log, 32));
+  }
+
+  /**
+   * By hand from the rules' formulas in cubic metres: 25 and 29 cm, 5 m; with 27 cm in the middle;
+   * 18.2 cm in the middle of 3.04 m. Whole inches and feet would give a third of them otherwise.
+   */
+  @Test
+  void metricLogsAreVolumesAsMeasured() {
+    RoundProfile log = centimetres(500, 29, 27, 25);
+    assertEquals(0.2878, metres(LogRule.SMALIAN.asMeasured(log, 20)), 5e-5);
+    assertEquals(0.2868, metres(LogRule.NEWTON.asMeasured(log, 20)), 5e-5);
+    RoundProfile thin = centimetres(304, 18.2, 18.2, 18.2);
+    assertEquals(0.0791, metres(LogRule.HUBER.asMeasured(thin, 20)), 5e-5);
+    RoundProfile board = RoundProfile.ofEnds(26 * 12 + 4, 16, 10);
+    assertEquals(
+        LogRule.DOYLE.scale(board, 20), LogRule.DOYLE.asMeasured(board, 20), "board feet as ever");
+  }
+
+  private static RoundProfile centimetres(double length, double... diameters) {
+    return RoundProfile.ofEven(length / 2.54, DoubleStream.of(diameters).map(d -> d / 2.54).toArray());
+  }
+
+  private static double metres(double cubicFeet) {
+    return cubicFeet * 0.3048 * 0.3048 * 0.3048;
   }
 
   @Test

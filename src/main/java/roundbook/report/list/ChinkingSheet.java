@@ -63,7 +63,7 @@ final class ChinkingSheet {
     Joint joint = fill.joint();
     return List.of(
         cells.centre(joint.lower().wall().name()),
-        cells.centre(joint.upper().round() + " / " + joint.lower().round()),
+        cells.centre(joint.upper().round() + " / " + below(joint)),
         number(bulk.length(fill.run()), Role.BODY_CENTRE, Format.DECIMAL_1),
         high(fill.faceLeast()),
         high(fill.faceMost()),
@@ -71,6 +71,11 @@ final class ChinkingSheet {
         number(bulk.area(fill.faceArea()), Role.BODY_CENTRE, Format.DECIMAL_2),
         number(bulk.volume(fill.stripVolume()), Role.BODY_CENTRE, Format.DECIMAL_3),
         number(bulk.volume(fill.gapVolume()), Role.BODY_CENTRE, Format.DECIMAL_3));
+  }
+
+  private String below(Joint joint) {
+    int round = joint.lower().round();
+    return round == 0 ? context.text("chinking.starter") : "" + round;
   }
 
   private Cell high(double inches) {

@@ -1,8 +1,11 @@
 package roundbook.report.list;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import roundbook.job.Building;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
@@ -209,21 +212,42 @@ final class HeightsSheet {
     list.text(Role.NOTE, context.text("heights.locks.note"));
     boolean metric = context.rules().metric();
     list.spans(4, 6, 7, 7).headOf("heights.locks.head", metric ? "cm²" : "in²");
-    double thickness = context.rules().thickness().inches();
-    double length = thickness + context.rules().overhang().inches();
-    double slope = context.rules().slope().ratio();
+    Map<List<Length>, String> necks = necks();
     for (Course course : stack().courses()) {
-      double neck = course.notch().neckHeight().inches();
-      CornerLock lock =
-          new CornerLock(
-              new CornerNeck(neck, thickness, length, slope, slope),
-              course.notch().size().inches());
-      list.row(
-          cells.count(course.round()),
-          cells.printed(course.notch().size()),
-          area(lock.shoulders(), metric),
-          area(lock.slidingIn(thickness), metric));
+      necks.forEach((thick, walls) -> list.row(lock(course, thick.get(0), thick.get(1), walls)));
     }
+  }
+
+  /**
+   * Returns the walls by their own thickness and that of a wall that crosses them; no names where
+   * all are alike.
+   */
+  private Map<List<Length>, String> necks() {
+    Map<List<Length>, String> necks = new LinkedHashMap<>();
+    Building building = stack().building();
+    for (Wall wall : building.walls()) {
+      for (Wall crossing : List.of(building.before(wall), building.after(wall))) {
+        String corner = " " + wall.name() + "×" + crossing.name();
+        necks.merge(List.of(wall.thickness(), crossing.thickness()), corner, String::concat);
+      }
+    }
+    return necks.size() > 1 ? necks : Map.of(necks.keySet().iterator().next(), "");
+  }
+
+  private List<Cell> lock(Course course, Length thick, Length crossing, String walls) {
+    boolean metric = context.rules().metric();
+    double neck = course.notch().neckHeight().inches();
+    double length = crossing.plus(context.rules().overhang()).inches();
+    double slope = context.rules().slope().ratio();
+    CornerLock lock =
+        new CornerLock(
+            new CornerNeck(neck, thick.inches(), length, slope, slope),
+            course.notch().size().inches());
+    return List.of(
+        cells.centre(course.round() + walls),
+        cells.printed(course.notch().size()),
+        area(lock.shoulders(), metric),
+        area(lock.slidingIn(crossing.inches()), metric));
   }
 
   private static Cell area(double squareInches, boolean metric) {

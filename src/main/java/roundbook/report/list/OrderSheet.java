@@ -9,6 +9,7 @@ import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.plan.OrderLine;
+import roundbook.plan.OrderLine.Purpose;
 import roundbook.plan.Plan;
 import roundbook.report.frame.Cells;
 import roundbook.report.frame.CrewContext;
@@ -71,17 +72,17 @@ final class OrderSheet {
         cells.printed(line.tips().least()),
         cells.printed(line.tips().better()),
         cells.centre(line.walls()),
-        cells.word(line.needed() ? "order.needed" : "order.spare"));
+        cells.word("order." + line.purpose().word()));
   }
 
   /** Says what the lines are for: those that rounds lack, and those that only stand in. */
   private static void why(CrewContext context, ListSheet list) {
     Plan plan = context.plan();
     int wanted = plan.choice().shortage().map(Shortage::wanted).orElse(plan.rounds());
-    if (plan.order().stream().anyMatch(OrderLine::needed)) {
+    if (plan.order().stream().anyMatch(line -> line.purpose() == Purpose.NEEDED)) {
       list.text(Role.PLAIN_BOLD, context.text("order.needed.why", plan.rounds(), wanted));
     }
-    if (plan.order().stream().anyMatch(line -> !line.needed())) {
+    if (plan.order().stream().anyMatch(line -> line.purpose() == Purpose.SPARE)) {
       list.text(Role.PLAIN, context.text("order.spare.why"));
     }
   }

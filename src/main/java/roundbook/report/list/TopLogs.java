@@ -30,6 +30,7 @@ final class TopLogs {
         new ArrayList<>(
             plan.uses().stream()
                 .filter(use -> use.use() == Use.SPARE)
+                .filter(use -> !plan.takeoff().starter().tags().contains(use.log().tag()))
                 .map(Plan.LogUse::log)
                 .toList());
   }

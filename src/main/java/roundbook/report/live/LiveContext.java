@@ -11,6 +11,7 @@ import roundbook.page.Cell.Format;
 import roundbook.page.Role;
 import roundbook.plan.PiecePlan;
 import roundbook.plan.Plan;
+import roundbook.report.frame.Cells;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.live.LiveMap.RuleLine;
 import roundbook.stack.Course;
@@ -128,8 +129,16 @@ public record LiveContext(CrewContext context, LiveMap map) {
 
   /** Returns a cell that is typed in, with what is known already. */
   public Cell typed(Optional<Length> known, String name) {
-    Cell cell = known.map(length -> Cell.length(length, unit())).orElse(Cell.blank(Role.TYPED_IN));
-    return cell.role(Role.TYPED_IN).format(markFormat()).named(name);
+    Cell cell =
+        known
+            .map(new Cells(context)::exact)
+            .orElseGet(() -> Cell.blank(Role.TYPED_IN).format(typedFormat()));
+    return cell.role(Role.TYPED_IN).named(name);
+  }
+
+  /** Metric numbers show as they are typed; those in inches as the fractions they mostly are. */
+  private Format typedFormat() {
+    return unit().metric() ? Format.GENERAL : Format.FRACTION;
   }
 
   /** Returns a live length in the format of marks. */

@@ -3,6 +3,7 @@ package roundbook.report.round;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import roundbook.job.Piece;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
 import roundbook.page.Cell.Format;
@@ -94,7 +95,7 @@ final class RoundTable {
       PiecePlan piece = live.piece(round, wall);
       for (LiveSpot spot : LiveSpot.of(piece)) {
         Row row = new Row(piece, spot, half(piece, spot));
-        sheet.nextRow().height(height(spot));
+        sheet.nextRow().height(row.height());
         for (Column column : Column.values()) {
           sheet.addAcross(column.span, column.cell.apply(row));
         }
@@ -108,11 +109,9 @@ final class RoundTable {
         .findFirst();
   }
 
-  /** Returns the height of a row, which a very long tag makes higher. */
-  private static double height(LiveSpot spot) {
-    String tag = spot.piece().log().tag();
-    double room = Column.LOG.span * COLUMN_POINTS - MARGIN;
-    return StrictMath.max(ROW_HEIGHT, TextWidth.height(tag, room));
+  /** Returns the height of a text in a column. */
+  private static double height(String text, Column column) {
+    return TextWidth.height(text, column.span * COLUMN_POINTS - MARGIN);
   }
 
   /**
@@ -157,6 +156,13 @@ final class RoundTable {
       this.half = half;
     }
 
+    /** Returns the height of the row, which a very long tag or a raw length makes higher. */
+    double height() {
+      double tag = RoundTable.height(spot.piece().log().tag(), Column.LOG);
+      double raw = RoundTable.height(TextWidth.shown(raw()), Column.RAW);
+      return StrictMath.max(ROW_HEIGHT, StrictMath.max(tag, raw));
+    }
+
     private Cell wall() {
       String wall = half.map(ShortRows::place).orElse(spot.wall().name());
       return fitted(Cell.text(wall), Column.WALL);
@@ -184,15 +190,16 @@ final class RoundTable {
       return Cell.blank(Role.TICK);
     }
 
-    /** Returns the log's length to the inch or centimetre, by which it is known in the yard. */
+    /** Returns the log's length: the sum of the printed lengths that come off and that stay. */
     private Cell raw() {
-      String trimmed = String.valueOf(live.number(spot.piece().trimmed()));
-      String sum = at(PieceColumn.OFF_BUTT) + "+" + trimmed + "+" + at(PieceColumn.FALLS_OFF);
-      String digits = live.unit() == LengthUnit.MILLIMETRE ? ",-1)" : ",0)";
-      return live.tape(
-          "ROUND(ROUND(" + sum + ",6)" + digits,
-          spot.piece().log().length().roundedTo(coarse()),
-          Role.BODY_CENTRE);
+      Length step = live.rules().printStep();
+      Piece piece = spot.piece();
+      String trimmed = String.valueOf(live.number(piece.trimmed()));
+      String off = live.toStep(at(PieceColumn.OFF_BUTT));
+      String falls = live.toStep(at(PieceColumn.FALLS_OFF));
+      Length ends = piece.cutOffButt().roundedTo(step).plus(piece.fallsOff().roundedTo(step));
+      String sum = off + "+" + live.toStep(trimmed) + "+" + falls;
+      return live.tape(sum, piece.trimmed().roundedTo(step).plus(ends), Role.BODY_CENTRE);
     }
 
     private Cell cut() {

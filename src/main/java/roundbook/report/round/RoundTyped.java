@@ -3,6 +3,7 @@ package roundbook.report.round;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.PlacePart;
@@ -10,10 +11,12 @@ import roundbook.job.Wall;
 import roundbook.page.Area;
 import roundbook.page.Cell;
 import roundbook.page.Role;
+import roundbook.page.Rule;
 import roundbook.page.SheetBuilder;
 import roundbook.page.TypedBox;
 import roundbook.report.live.LiveContext;
 import roundbook.report.live.LiveMap.PieceColumn;
+import roundbook.report.live.LiveMath;
 import roundbook.report.live.LiveSpot;
 import roundbook.report.mark.ShortRows;
 import roundbook.units.Length;
@@ -70,8 +73,27 @@ final class RoundTyped {
     sheet.addAcross(WALL, Cell.text(ShortRows.place(spot)).role(Role.BODY_CENTRE));
     String planned = live.map().at(spot.place(), PieceColumn.OWN_MID);
     Length now = live.expected(spot.placed()).mid();
-    sheet.addAcross(PLANNED, live.printed(planned, now, Role.BODY_CENTRE));
+    Cell cell = live.printed(planned, now, Role.BODY_CENTRE);
+    sheet.addAcross(PLANNED, unlessText(cell, spot));
     BOXES.forEach(box -> sheet.addAcross(span(box), cell(spot, box)));
+  }
+
+  /**
+   * Returns the planned middle, which gives way to a word while a box beside it holds a length as
+   * text: the page cannot reckon with that.
+   */
+  private Cell unlessText(Cell planned, LiveSpot spot) {
+    Cell.Formula known = (Cell.Formula) planned.value();
+    String texts =
+        Stream.of(TypedBox.MEASURED, TypedBox.MEASURED_BUTT, TypedBox.MEASURED_TIP)
+            .map(box -> "ISTEXT(" + spot.named(box) + ")")
+            .collect(Collectors.joining(","));
+    String word = LiveMath.literal(live.text("round.type.as_number"));
+    String formula = "IF(OR(" + texts + ")," + word + "," + known.expression() + ")";
+    Cell cell = Cell.formula(formula, ((Cell.Number) known.result()).number());
+    Area here = Area.cell(sheet.row(), 1 + WALL).sized(1, PLANNED);
+    sheet.rule(new Rule.LooksLike(here, "OR(" + texts + ")", Role.FLAG));
+    return cell.role(planned.role()).format(planned.format());
   }
 
   /** Returns the cell of a box; the marks of two short logs stand with the left one. */

@@ -285,7 +285,7 @@ public final class PlainTables {
         .length("mid_from", OrderLine::midFrom)
         .length("mid_to", OrderLine::midTo)
         .text("walls", OrderLine::walls)
-        .text("for", line -> line.needed() ? "needed" : "spare")
+        .text("for", line -> line.purpose().word())
         .length("butt_ask_length", line -> line.butt().ask())
         .length("butt_mid_at", line -> line.butt().midAt())
         .length("second_ask_length", line -> line.second().ask())

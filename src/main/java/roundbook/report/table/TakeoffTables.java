@@ -21,6 +21,7 @@ import roundbook.wood.LogRule;
 
 /** The plain tables of openings, their cuts, chinking, wood and the mill's scale. */
 final class TakeoffTables {
+  private static final double CUBIC_FOOT = 1728;
   private final Plan plan;
   private final Decimals decimals;
   private final Bulk bulk;
@@ -145,10 +146,11 @@ final class TakeoffTables {
     PlainColumns<Scaled> columns =
         new PlainColumns<Scaled>(decimals).text("log", scaled -> scaled.log().tag());
     for (LogRule rule : LogRule.values()) {
-      String unit = rule.unit() == LogRule.Unit.BOARD_FEET ? "_bd_ft" : "_ft3";
+      boolean board = rule.unit() == LogRule.Unit.BOARD_FEET;
+      double one = board ? 1 : bulk.volume(CUBIC_FOOT);
       columns.text(
-          rule.name().toLowerCase(Locale.ROOT) + unit,
-          scaled -> Decimals.plain(scaled.byRule().get(rule)));
+          rule.name().toLowerCase(Locale.ROOT) + (board ? "_bd_ft" : "_" + bulk.symbol() + "3"),
+          scaled -> Decimals.plain(scaled.byRule().get(rule) * one, 4));
     }
     return columns.table("scale", plan.takeoff().scale().logs());
   }

@@ -47,7 +47,12 @@ public record Decimals(boolean metric) {
 
   /** Returns a number to a thousandth, without trailing zeros. */
   public static String plain(double number) {
-    return trimmed(BigDecimal.valueOf(number).setScale(3, RoundingMode.HALF_UP));
+    return plain(number, 3);
+  }
+
+  /** Returns a number to so many decimals, without trailing zeros. */
+  public static String plain(double number, int decimals) {
+    return trimmed(BigDecimal.valueOf(number).setScale(decimals, RoundingMode.HALF_UP));
   }
 
   private static String trimmed(BigDecimal number) {

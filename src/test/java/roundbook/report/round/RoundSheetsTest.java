@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.page.Book;
 import roundbook.page.Cell;
@@ -68,6 +69,30 @@ class RoundSheetsTest {
     return value instanceof Cell.Text text
         ? text.text()
         : value instanceof Cell.Number number ? String.valueOf(number.number()) : "";
+  }
+
+  /** What comes off and what stays add up, as they are printed, to the raw length printed. */
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("plans")
+  void printedLengthsAddUpToTheRawLength(String name, Plan plan) {
+    LengthFormat format = LengthFormat.forJob(plan.job().rules().unit(), step(plan));
+    Book book = CrewBook.of(plan, List.of(), LivePlans.ISSUE);
+    for (PiecePlan piece : plan.round(1)) {
+      Piece cut = piece.placed().first().piece();
+      Length sum =
+          Stream.of(cut.cutOffButt(), cut.trimmed(), cut.fallsOff())
+              .map(length -> length.roundedTo(step(plan)))
+              .reduce(Length.ZERO, Length::plus);
+      Sheet round = book.sheets().stream().filter(s -> s.id().equals("round_01")).findFirst().get();
+      assertTrue(
+          cells(List.of(round)).stream()
+              .anyMatch(cell -> shown(cell).equals(format.feetInches(sum))),
+          format.feetInches(sum));
+    }
+  }
+
+  private static Length step(Plan plan) {
+    return plan.job().rules().printStep();
   }
 
   @ParameterizedTest(name = "{0}")
