@@ -26,6 +26,7 @@ import roundbook.plan.Plan;
 import roundbook.plan.PlanFixtures;
 import roundbook.report.LivePlans;
 import roundbook.report.book.CrewBook;
+import roundbook.report.frame.Tab;
 import roundbook.stack.Course;
 import roundbook.units.Length;
 import roundbook.units.LengthFormat;
@@ -76,14 +77,14 @@ class RoundSheetsTest {
   @MethodSource("plans")
   void printedLengthsAddUpToTheRawLength(String name, Plan plan) {
     LengthFormat format = LengthFormat.forJob(plan.job().rules().unit(), step(plan));
-    Book book = CrewBook.of(plan, List.of(), LivePlans.ISSUE);
+    Book book = CrewBook.of(LivePlans.context(plan));
     for (PiecePlan piece : plan.round(1)) {
       Piece cut = piece.placed().first().piece();
       Length sum =
           Stream.of(cut.cutOffButt(), cut.trimmed(), cut.fallsOff())
               .map(length -> length.roundedTo(step(plan)))
               .reduce(Length.ZERO, Length::plus);
-      Sheet round = book.sheets().stream().filter(s -> s.id().equals("round_01")).findFirst().get();
+      Sheet round = book.sheets().stream().filter(s -> s.id().equals(Tab.roundId(1))).findFirst().get();
       assertTrue(
           cells(List.of(round)).stream()
               .anyMatch(cell -> shown(cell).equals(format.feetInches(sum))),
