@@ -28,8 +28,8 @@ public enum Setting {
   /** Thickness of the sawn or hewn logs. */
   LOG_THICKNESS(LENGTH, "6", "150"),
   /**
-   * The gap wanted at the crown. In millimetres it is even, as sizes by tens are: a course of {@code
-   * D + g} is then two whole necks, and nothing is rounded up in every round.
+   * The gap wanted at the crown. In millimetres it is even, as sizes by tens are: a course of
+   * {@code D + g} is then two whole necks, and nothing is rounded up in every round.
    */
   CHINKING_GAP(LENGTH, "1", "24"),
   /** How far a trimmed log reaches past the corner. */

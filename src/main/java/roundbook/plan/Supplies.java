@@ -116,7 +116,8 @@ final class Supplies {
   }
 
   private OrderLine of(Shortage.Missing missing) {
-    return line(missing.count(), missing.midFrom(), missing.midTo(), missing.walls(), Purpose.NEEDED);
+    return line(
+        missing.count(), missing.midFrom(), missing.midTo(), missing.walls(), Purpose.NEEDED);
   }
 
   /** Returns a line with the lengths and tips that a yard is told; all its walls are as long. */

@@ -59,7 +59,9 @@ public record Bed(String kind, Length step, List<Under> logs) {
     String kind = stack.rules().text(Setting.FIRST_BED);
     Length step = kind.equals(STEPPED) ? stack.foundationStep() : Length.ZERO;
     List<Under> logs =
-        stack.courses().get(0).places().stream().map(log -> under(stack, starter, log, step)).toList();
+        stack.courses().get(0).places().stream()
+            .map(log -> under(stack, starter, log, step))
+            .toList();
     return new Bed(kind, step, logs);
   }
 
@@ -75,8 +77,7 @@ public record Bed(String kind, Length step, List<Under> logs) {
     for (int i = 0; i < at.length; i++) {
       double diameter = profile.at(profile.length() * i / 2);
       Length fromButt = log.trimmed().times(i).dividedBy(2);
-      Length under =
-          starter.under(log.wall()).map(half -> crown(log, half, fromButt)).orElse(step);
+      Length under = starter.under(log.wall()).map(half -> crown(log, half, fromButt)).orElse(step);
       at[i] = flat ? flatWidth(stack, log, diameter) : room(stack, log, diameter, under);
     }
     return new Under(log, flat, at[0], at[1], at[2]);

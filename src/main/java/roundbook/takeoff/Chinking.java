@@ -14,7 +14,8 @@ import roundbook.stack.Joint;
  * <p>Caution: the quantities are of the joints as planned. Logs differ from their three diameters;
  * the waste factor is for that.
  *
- * @param joints every joint, wall by wall, from the lowest up; that over a starter has round 0 below
+ * @param joints every joint, wall by wall, from the lowest up; that over a starter has round 0
+ *     below
  * @param waste what is bought over the volume reckoned, as a share
  */
 public record Chinking(List<Fill> joints, double waste) {

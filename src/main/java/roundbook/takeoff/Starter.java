@@ -45,8 +45,7 @@ public record Starter(Optional<Log> log, boolean lacking, List<FilledPlace> halv
       return NONE;
     }
     Course first = stack.courses().get(0);
-    List<Wall> walls =
-        stack.building().walls().stream().filter(wall -> !wall.laidFirst()).toList();
+    List<Wall> walls = stack.building().walls().stream().filter(wall -> !wall.laidFirst()).toList();
     boolean open = !job.built().isCut(1);
     Optional<Log> kept = open ? kept(job, stack, walls) : Optional.empty();
     List<FilledPlace> halves =
@@ -62,8 +61,7 @@ public record Starter(Optional<Log> log, boolean lacking, List<FilledPlace> halv
             .map(piece -> piece.log().tag())
             .collect(Collectors.toSet());
     Length allowance = job.rules().length(Setting.SQUARING_ALLOWANCE).times(2);
-    Length least =
-        walls.stream().map(wall -> trimmed(job, wall)).reduce(Length.ZERO, Length::most);
+    Length least = walls.stream().map(wall -> trimmed(job, wall)).reduce(Length.ZERO, Length::most);
     Length size = stack.courses().get(0).notch().size();
     return job.logs().stream()
         .filter(log -> !log.traits().skip() && !placed.contains(log.tag()))

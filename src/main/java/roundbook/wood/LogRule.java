@@ -88,7 +88,8 @@ public enum LogRule {
 
     /** Returns the log in feet, its diameters to the nearest inch, its length to the whole foot. */
     private RoundProfile wholeInches() {
-      return RoundProfile.ofEven(wholeFeet(), inch(large) / 12, inch(middle) / 12, smallInch() / 12);
+      return RoundProfile.ofEven(
+          wholeFeet(), inch(large) / 12, inch(middle) / 12, smallInch() / 12);
     }
 
     /** Returns the small end to the nearest inch, an exact half to the lower. */

@@ -202,7 +202,8 @@ class LogRuleTest {
   }
 
   private static RoundProfile centimetres(double length, double... diameters) {
-    return RoundProfile.ofEven(length / 2.54, DoubleStream.of(diameters).map(d -> d / 2.54).toArray());
+    return RoundProfile.ofEven(
+        length / 2.54, DoubleStream.of(diameters).map(d -> d / 2.54).toArray());
   }
 
   private static double metres(double cubicFeet) {

@@ -84,7 +84,8 @@ class RoundSheetsTest {
           Stream.of(cut.cutOffButt(), cut.trimmed(), cut.fallsOff())
               .map(length -> length.roundedTo(step(plan)))
               .reduce(Length.ZERO, Length::plus);
-      Sheet round = book.sheets().stream().filter(s -> s.id().equals(Tab.roundId(1))).findFirst().get();
+      Sheet round =
+          book.sheets().stream().filter(s -> s.id().equals(Tab.roundId(1))).findFirst().get();
       assertTrue(
           cells(List.of(round)).stream()
               .anyMatch(cell -> shown(cell).equals(format.feetInches(sum))),
