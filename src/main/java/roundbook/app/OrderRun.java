@@ -2,6 +2,7 @@ package roundbook.app;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -77,9 +78,11 @@ final class OrderRun {
       return refused(problems);
     }
     Read<Purchase> purchase = Purchase.of(job.get());
+    List<Problem> all = new ArrayList<>(problems);
+    all.addAll(purchase.problems());
     return purchase.value().isEmpty()
-        ? refused(purchase.problems())
-        : write(job.get(), purchase.value().get(), problems);
+        ? refused(all)
+        : write(job.get(), purchase.value().get(), all);
   }
 
   /** Names a job of which only walls are given after them. */
@@ -89,7 +92,7 @@ final class OrderRun {
   }
 
   private Outcome write(Job job, Purchase purchase, List<Problem> problems) throws IOException {
-    console.say(file, problems);
+    say(problems);
     Path written = written(job, purchase);
     if (!job.logs().isEmpty()) {
       String logs = Console.count(job.logs().size(), "log");
@@ -144,14 +147,19 @@ final class OrderRun {
     return isWallsAlone() ? name.substring(0, name.length() - NO_FILE.length()) : name;
   }
 
-  private Outcome refused(List<Problem> problems) {
-    List<Problem> errors =
-        problems.stream().filter(each -> each.severity() == Severity.ERROR).toList();
+  /** Says problems, of a file by its name. */
+  private void say(List<Problem> problems) {
     if (isWallsAlone()) {
       console.say(problems);
     } else {
       console.say(file, problems);
     }
+  }
+
+  private Outcome refused(List<Problem> problems) {
+    List<Problem> errors =
+        problems.stream().filter(each -> each.severity() == Severity.ERROR).toList();
+    say(problems);
     return Outcome.failed(file, Exit.refused(problems), problems, Outcome.firstError(errors));
   }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import roundbook.job.BuildRules;
 import roundbook.job.Setting;
+import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
 import roundbook.units.Bulk;
@@ -66,7 +67,7 @@ public record Loads(List<Load> loads) {
   /**
    * Packs logs on the trailer that a job names; empty where it names none.
    *
-   * <p>A log heavier than a load, or longer than the bed, is refused.
+   * <p>Logs heavier than a load, or longer than the bed, lie on none and are said line by line.
    */
   public static Read<Optional<Loads>> of(BuildRules rules, List<Item> items) {
     Bulk bulk = new Bulk(rules.metric());
@@ -75,22 +76,34 @@ public record Loads(List<Load> loads) {
     }
     double most = rules.number(Setting.LOAD_MOST).doubleValue() / bulk.weight(1);
     Optional<Length> bed = rules.optionalLength(Setting.BED_LENGTH);
+    Map<Integer, Problem> left = new TreeMap<>();
+    List<Item> fit = new ArrayList<>();
     for (Item item : items) {
       if (item.pounds() > most) {
-        return Refusal.read(
+        left.put(
+            item.line(),
             Refusal.of(ProblemCode.LOAD_SMALL, "weight")
                 .with("line", item.line())
                 .with("weight", Math.round(bulk.weight(item.pounds())))
                 .with("unit", rules.metric() ? "kg" : "lb"));
-      }
-      if (bed.filter(item.length()::isMoreThan).isPresent()) {
-        return Refusal.read(
+      } else if (bed.filter(item.length()::isMoreThan).isPresent()) {
+        left.put(
+            item.line(),
             Refusal.of(ProblemCode.LOAD_SMALL, "length")
                 .with("line", item.line())
                 .with("length", Refusal.printed(item.length(), rules)));
+      } else {
+        fit.add(item);
       }
     }
-    return Read.of(Optional.of(packed(items, most)), List.of());
+    Optional<Loads> loads = fit.isEmpty() ? Optional.empty() : Optional.of(packed(fit, most));
+    return Read.of(loads, List.copyOf(left.values()));
+  }
+
+  /** Returns whether a line of the order rides on any load. */
+  public boolean carries(int line) {
+    return loads.stream()
+        .anyMatch(load -> load.items().stream().anyMatch(item -> item.line() == line));
   }
 
   /**

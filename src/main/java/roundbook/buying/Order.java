@@ -27,9 +27,11 @@ public record Order(Building building, Sizes sizes, List<Line> lines, Species.Ma
   /** Returns the order for the walls and the height that a job asks for. */
   public static Read<Order> of(BuildRules rules, Building building) {
     Read<Sizes> sizes = Sizes.of(rules, building);
-    return sizes.value().isEmpty()
-        ? Read.failed(sizes.problems())
-        : new OrderLines(rules, building, sizes.value().get()).order();
+    if (sizes.value().isEmpty()) {
+      return Read.failed(sizes.problems());
+    }
+    Read<Order> order = new OrderLines(rules, building, sizes.value().get()).order();
+    return order.value().isEmpty() ? order : Read.of(order.value().get(), sizes.problems());
   }
 
   /**

@@ -119,7 +119,7 @@ final class OrderLines {
     if (rules.length(Setting.BUTT_SPARE).isZero()) {
       return List.of(line(number, group, From.ANY, all));
     }
-    BigDecimal share = rules.number(Setting.BUTT_SHARE).min(BigDecimal.valueOf(100));
+    BigDecimal share = rules.number(Setting.BUTT_SHARE);
     Count butts =
         new Count(
             share(share, all.logs(), RoundingMode.HALF_UP),

@@ -35,24 +35,32 @@ public record Purchase(
   /** Works out the order of a whole job; the logs that it has already do not count. */
   public static Read<Purchase> of(Job job) {
     Read<Order> order = Order.of(job.rules(), job.building());
-    return order.value().isEmpty()
-        ? Read.failed(order.problems())
-        : of(job.rules(), order.value().get(), job.prices());
+    if (order.value().isEmpty()) {
+      return Read.failed(order.problems());
+    }
+    Read<Purchase> purchase = of(job.rules(), order.value().get(), job.prices());
+    List<Problem> problems = new ArrayList<>(order.problems());
+    problems.addAll(purchase.problems());
+    return Read.of(purchase.value().orElseThrow(), problems);
   }
 
-  /** Works out the cost and the loads of an order; without loads where the trailer is refused. */
+  /** Works out the cost and the loads of an order; what fits on no load is said by its line. */
   public static Read<Purchase> of(BuildRules rules, Order order, List<Price> prices) {
     Read<Optional<Loads>> packed = Loads.of(rules, order.items());
-    List<Problem> problems = new ArrayList<>(packed.problems());
-    if (packed.value().isEmpty()) {
-      return Read.failed(problems);
-    }
-    Optional<Loads> loads = packed.value().get();
+    Optional<Loads> loads = packed.value().orElseThrow();
     OptionalInt count =
         loads.map(all -> OptionalInt.of(all.loads().size())).orElse(OptionalInt.empty());
     Cost cost = Cost.of(order, rules, prices, count);
     return Read.of(
-        new Purchase(rules, order, prices, cost, loads, Trees.of(order, rules)), problems);
+        new Purchase(rules, order, prices, cost, loads, Trees.of(order, rules)), packed.problems());
+  }
+
+  /** Returns the lines of the order that ride on no load of the trailer that is named. */
+  public List<Integer> unhauled() {
+    return order.lines().stream()
+        .map(Line::number)
+        .filter(line -> loads.filter(all -> !all.carries(line)).isPresent())
+        .toList();
   }
 
   /** Returns what the other prices, which do not count, would make of the lines they are for. */

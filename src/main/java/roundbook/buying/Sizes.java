@@ -9,8 +9,10 @@ import roundbook.job.Building;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.notch.Notch;
+import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
+import roundbook.problem.Severity;
 import roundbook.units.Length;
 
 /**
@@ -38,24 +40,42 @@ public record Sizes(List<Length> rounds, Length gap, boolean starter) {
    * or the neck.
    */
   public static Read<Sizes> of(BuildRules rules, Building building) {
-    if (rules.rounds().isPresent()) {
-      return checked(of(rules, rules.rounds().getAsInt()), rules, building);
-    }
     Optional<Length> height = rules.optionalLength(Setting.WALL_HEIGHT);
+    if (rules.rounds().isPresent()) {
+      Sizes counted = of(rules, rules.rounds().getAsInt());
+      Read<Sizes> read = checked(counted, rules, building);
+      boolean unused = height.filter(counted::misses).isPresent() && read.value().isPresent();
+      return unused
+          ? Read.of(
+              counted,
+              List.of(
+                  counted
+                      .told("rounds", height.get(), rules)
+                      .as(Severity.WARNING)
+                      .remedyOf("height-or-rounds")))
+          : read;
+    }
     if (height.isEmpty()) {
       return Refusal.read(Refusal.of(ProblemCode.ORDER_HEIGHT, "untold"));
     }
     Sizes nearest = nearest(rules, height.get());
-    Length miss = height.get().minus(nearest.height()).absolute();
-    Length course = nearest.rounds.stream().reduce(Length::most).orElseThrow().plus(nearest.gap);
-    if (miss.times(2).isMoreThan(course)) {
-      return Refusal.read(
-          Refusal.of(ProblemCode.ORDER_HEIGHT, nearest.count() == 1 ? "far.one" : "far")
-              .with("height", Refusal.printed(height.get(), rules))
-              .with("count", nearest.count())
-              .with("nearest", Refusal.printed(nearest.height(), rules)));
-    }
-    return checked(nearest, rules, building);
+    return nearest.misses(height.get())
+        ? Refusal.read(nearest.told("far", height.get(), rules))
+        : checked(nearest, rules, building);
+  }
+
+  /** Returns whether they come to more than half a course more or less than a height. */
+  private boolean misses(Length height) {
+    Length course = rounds.stream().reduce(Length::most).orElseThrow().plus(gap);
+    return miss(height).times(2).isMoreThan(course);
+  }
+
+  /** Returns what they come to beside a height that they miss. */
+  private Problem told(String variant, Length height, BuildRules rules) {
+    return Refusal.of(ProblemCode.ORDER_HEIGHT, count() == 1 ? variant + ".one" : variant)
+        .with("height", Refusal.printed(height, rules))
+        .with("count", count())
+        .with("nearest", Refusal.printed(height(), rules));
   }
 
   private static Sizes nearest(BuildRules rules, Length height) {

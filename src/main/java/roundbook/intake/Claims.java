@@ -104,7 +104,7 @@ final class Claims {
       if (!heading.doubtful() || isMeasure(field) && fit.share(heading) >= FITS) {
         sure.add(heading);
       } else if (isMeasure(field)) {
-        unread.add(heading.unread(Unread.NO_FIT));
+        unread.add(heading.unread(fit.isEmpty(heading) ? Unread.EMPTY : Unread.NO_FIT));
       } else {
         sure.add(heading);
       }

@@ -112,6 +112,11 @@ enum Field {
     return phrase;
   }
 
+  /** Returns the name by which a setting says which column it is, such as {@code Column_butt}. */
+  String label() {
+    return "Column_" + (this == TAG ? "log" : name().toLowerCase(Locale.ROOT));
+  }
+
   /** Finds the field of a name such as {@code mid} or {@code butt_girth}. */
   static Optional<Field> named(String name) {
     String wanted = name.strip().toUpperCase(Locale.ROOT).replaceAll("[\\s-]+", "_");

@@ -29,6 +29,11 @@ record Fit(List<Row> rows, boolean comma) {
     return cells.isEmpty() ? 0 : fit / (double) cells.size();
   }
 
+  /** Returns whether nothing stands in a column. */
+  boolean isEmpty(Heading heading) {
+    return rows.stream().allMatch(row -> row.cell(heading.column()).isBlank());
+  }
+
   private List<Cell> filled(Heading heading) {
     return rows.stream()
         .limit(LOOKED_AT)

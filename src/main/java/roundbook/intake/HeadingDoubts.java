@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import roundbook.heading.Term;
+import roundbook.job.Log.Bark;
 import roundbook.problem.CellRef;
 import roundbook.problem.Phrase;
 import roundbook.problem.Problem;
@@ -32,6 +33,7 @@ final class HeadingDoubts {
   /** Says all. */
   void say() {
     header.blocks().forEach(this::sayBlock);
+    sayBark();
     List<Phrase> listed = new ArrayList<>();
     for (Heading heading : header.others()) {
       Phrase why = heading.unread().phrase();
@@ -52,6 +54,27 @@ final class HeadingDoubts {
     }
   }
 
+  /** A column that measures the bark hints at diameters over it where no heading says so. */
+  private void sayBark() {
+    boolean told =
+        header.blocks().stream()
+            .anyMatch(
+                block ->
+                    block.containsKey(Field.BARK)
+                        || block.values().stream()
+                            .anyMatch(heading -> heading.bark() != Bark.UNSTATED));
+    header.others().stream()
+        .filter(heading -> !told && heading.wording().has(Term.BARK))
+        .filter(heading -> heading.unread() == Unread.OTHER)
+        .findFirst()
+        .ifPresent(
+            heading ->
+                problems.add(
+                    Problem.of(ProblemCode.BARK_UNCERTAIN, "measured", at(heading))
+                        .found(heading.text())
+                        .with("heading", heading.text())));
+  }
+
   private void sayBlock(Map<Field, Heading> block) {
     block.forEach(
         (field, heading) -> {
@@ -62,7 +85,7 @@ final class HeadingDoubts {
                     .with("heading", heading.text())
                     .with("field", field.phrase())
                     .with("word", heading.doubtfulWord())
-                    .remedyOf("mid-column"));
+                    .remedy(Phrase.of("remedy.its-column").with("name", field.label())));
           }
         });
     for (Field end : List.of(Field.BUTT, Field.MID, Field.TIP)) {

@@ -39,6 +39,7 @@ final class LogReader {
   private final int lastHeaded;
   private final int tagColumn;
   private final Predicate<Row> sums;
+  private final Predicate<Row> figures;
   private final Dittos dittos;
 
   /**
@@ -46,10 +47,12 @@ final class LogReader {
    *
    * @param block the block
    * @param rules the job's settings
-   * @param sums tells rows that hold figures over others in this block
+   * @param sums tells rows that name figures over others in this block
+   * @param figures tells rows that hold such figures and no word
    */
-  LogReader(Block block, BuildRules rules, Predicate<Row> sums) {
+  LogReader(Block block, BuildRules rules, Predicate<Row> sums, Predicate<Row> figures) {
     this.sums = sums;
+    this.figures = figures;
     this.dittos = new Dittos(block);
     this.block = block;
     this.barkOff = rules.optionalLength(Setting.BARK_OFF).orElse(Length.ZERO);
@@ -75,6 +78,14 @@ final class LogReader {
     }
     if (sums.test(row)) {
       block.say(block.problem(row, column(row), ProblemCode.SUMMARY_ROW, ""));
+      return;
+    }
+    if (figures.test(row)) {
+      block.say(
+          block
+              .problem(row, 0, ProblemCode.SUMMARY_ROW, "figures")
+              .as(Severity.WARNING)
+              .remedyOf("tag-it"));
       return;
     }
     Optional<String> tag = tags.read(row);

@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import roundbook.job.Price;
 import roundbook.job.Price.Basis;
+import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Problems;
@@ -48,12 +49,29 @@ final class PricesReader {
 
   List<Price> prices() {
     List<Price> prices = new ArrayList<>();
+    if (!isHeaded()) {
+      return prices;
+    }
     for (Row row : columns.below()) {
       if (!columns.text(row, "basis").isEmpty() || !columns.text(row, "price").isEmpty()) {
         price(row).ifPresent(prices::add);
       }
     }
     return prices;
+  }
+
+  /** Asks for a heading that is missing over cells that are filled. */
+  private boolean isHeaded() {
+    for (String heading : List.of("basis", "price")) {
+      if (columns.column(heading) == 0
+          && columns.below().stream().anyMatch(each -> !each.isBlank())) {
+        CellRef where = columns.table().at(columns.table().rows().get(0));
+        problems.add(
+            Problem.of(ProblemCode.BAD_PRICE, "no-heading", where).with("heading", heading));
+        return false;
+      }
+    }
+    return true;
   }
 
   private Optional<Price> price(Row row) {
@@ -83,8 +101,12 @@ final class PricesReader {
             : new LengthReader(LengthUnit.MILLIMETRE, columns.table().decimalComma()).number(bare);
     Optional<BigDecimal> usable =
         money.filter(each -> each.signum() >= 0 && each.compareTo(MOST) <= 0);
-    if (usable.isEmpty()) {
-      problems.add(bad("money", row, heading).with("text", cell.text()).found(cell.text()));
+    boolean nothing =
+        heading.equals("price") && usable.filter(each -> each.signum() == 0).isPresent();
+    if (usable.isEmpty() || nothing) {
+      String variant = nothing ? "nothing" : "money";
+      problems.add(bad(variant, row, heading).with("text", cell.text()).found(cell.text()));
+      return Optional.empty();
     }
     return usable;
   }

@@ -35,6 +35,7 @@ final class SettingsReader {
   private final Problems problems;
   private static final Pattern METRIC = Pattern.compile("\\d\\s*[cm]?m", Pattern.CASE_INSENSITIVE);
   private static final BigDecimal ROUNDS_MOST = BigDecimal.valueOf(200);
+  private static final BigDecimal WHOLE = BigDecimal.valueOf(100);
   private static final Length HEIGHT_MOST = Length.ofInches(2400);
 
   private final Map<Setting, BuildRules.Value> values = new EnumMap<>(Setting.class);
@@ -142,13 +143,16 @@ final class SettingsReader {
   private void set(Setting setting, String text, LengthUnit own, CellRef where, Origin origin) {
     Optional<Object> value = value(setting, text.strip(), own);
     if (value.isEmpty()) {
-      problems.add(
+      Problem bad =
           Problem.of(ProblemCode.BAD_SETTING, "value", where)
               .with("setting", setting.label())
               .with("text", text)
               .with("meaning", setting.meaning())
               .with("limit", limit(setting))
-              .found(text));
+              .found(text);
+      boolean bare = setting.kind() == SettingKind.LENGTH && number(text).isPresent();
+      problems.add(
+          bare ? bad.remedy(Phrase.of("remedy.bare-length").with("unit", own.symbol())) : bad);
       return;
     }
     values.put(setting, new BuildRules.Value(value.get(), origin));
@@ -159,12 +163,21 @@ final class SettingsReader {
       return Value.NONE;
     }
     return switch (setting.kind()) {
-      case LENGTH -> Phrase.of("limit.most").with("most", printed(most(setting)));
+      case LENGTH ->
+          least(setting).isZero()
+              ? Phrase.of("limit.most").with("most", printed(most(setting)))
+              : Phrase.of("limit.between")
+                  .with("least", printed(least(setting)))
+                  .with("most", printed(most(setting)));
       case COUNT ->
           setting == Setting.ROUNDS
               ? Phrase.of("limit.count").with("most", ROUNDS_MOST.longValueExact())
               : Phrase.of("limit.whole");
-      default -> Phrase.of(isSigned(setting) ? "limit.number" : "limit.positive");
+      default ->
+          Phrase.of(
+              isShare(setting)
+                  ? "limit.share"
+                  : isSigned(setting) ? "limit.number" : "limit.positive");
     };
   }
 
@@ -181,6 +194,24 @@ final class SettingsReader {
           Length.ofInches(48);
       default -> Length.ofInches(24);
     };
+  }
+
+  /**
+   * Returns less than any log wall, trailer or tree has: a bare number of feet or metres that is
+   * read as inches or millimetres lies under it.
+   */
+  private static Length least(Setting setting) {
+    return switch (setting) {
+      case WALL_HEIGHT -> Length.ofInches(14);
+      case BED_LENGTH -> Length.ofInches(96);
+      case TREE_HEIGHT -> Length.ofInches(240);
+      default -> Length.ZERO;
+    };
+  }
+
+  /** Returns whether it is a part of a whole, in hundredths. */
+  private static boolean isShare(Setting setting) {
+    return setting == Setting.BUTT_SHARE || setting == Setting.AIR_HUMIDITY;
   }
 
   private static boolean isSigned(Setting setting) {
@@ -213,7 +244,8 @@ final class SettingsReader {
     boolean below = isSigned(setting) && text.matches("[-−].*");
     return number((below ? text.substring(1) : text).replaceAll("\\s*%$", ""))
         .map(number -> below ? number.negate() : number)
-        .filter(number -> isSigned(setting) || number.signum() >= 0);
+        .filter(number -> isSigned(setting) || number.signum() >= 0)
+        .filter(number -> !isShare(setting) || number.compareTo(WHOLE) <= 0);
   }
 
   private static Optional<Length> length(Setting setting, String text, LengthUnit own) {
@@ -235,6 +267,7 @@ final class SettingsReader {
         .map(LengthReader.Reading::length)
         .filter(length -> zeroFits || !length.isZero())
         .filter(length -> setting == Setting.TALLY_CORRECTION || !length.isNegative())
+        .filter(length -> least(setting).isZero() || !length.isLessThan(least(setting)))
         .filter(length -> !length.absolute().isMoreThan(most(setting)));
   }
 

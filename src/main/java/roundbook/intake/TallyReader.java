@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import roundbook.heading.CellWords;
 import roundbook.job.BuildRules;
 import roundbook.problem.CellRef;
@@ -95,12 +96,16 @@ final class TallyReader {
       Map<Field, Heading> columns = header.blocks().get(i);
       int number = i;
       Optional<Block> block = opener.open(columns, sample);
-      block.ifPresent(
-          each -> readers.add(new LogReader(each, rules, row -> kinds.isSummary(row, number))));
+      block.ifPresent(each -> readers.add(reader(each, number, FigureRows.of(each, sample))));
       seenLog |= block.isEmpty() && opener.hasLengths(columns);
     }
     plain.end();
     readers.forEach(reader -> reader.leave(plain));
+  }
+
+  private LogReader reader(Block block, int number, Set<Integer> figures) {
+    Predicate<Row> sums = row -> kinds.isSummary(row, number);
+    return new LogReader(block, rules, sums, row -> figures.contains(row.number()));
   }
 
   /** Returns the logs from the headings down to the next ones that mean something else. */

@@ -35,6 +35,8 @@ enum Unread {
   SAME,
   /** Numbers that the heading's meaning does not fit. */
   NO_FIT,
+  /** Nothing stands in it, and its heading is not certain. */
+  EMPTY,
   /** A diameter that does not say where. */
   NOWHERE,
   /** A diameter of the standing tree. */

@@ -38,7 +38,9 @@ public record Haul(int logs, double usual, double most, Optional<Loads> loads) {
         logs.size(),
         logs.stream().mapToDouble(log -> LogCost.quantities(plan.job(), log).pounds()).sum(),
         items.stream().mapToDouble(Loads.Item::pounds).sum(),
-        Loads.of(plan.job().rules(), items).value().flatMap(loads -> loads));
+        Optional.of(Loads.of(plan.job().rules(), items))
+            .filter(read -> read.problems().isEmpty())
+            .flatMap(read -> read.value().orElseThrow()));
   }
 
   private static double most(Plan plan, Log log) {

@@ -63,11 +63,12 @@ class OrderRunTest {
         "--height 8ft|2|name a job workbook, or give --walls",
         "--walls 20x16|3|order-height: neither Wall_height nor Rounds",
         "--walls 20x16 --height 8ft --yard pile.csv|2|order takes no --yard",
-        "--walls 20x16 --height 6in|3|within half a course of 6 in",
+        "--walls 20x16 --height 6in|3|Wall_height cannot be '6in'",
         "--walls 20 --height 8ft|3|bad-walls",
-        "--walls 20x16 --rounds 7 --set Mid_top=4|3|order-band",
-        "--walls 20x16 --rounds 7 --set Load_most=200|3|load-small",
-        "--walls 20x16 --rounds 7 --set Load_most=9000 --set Bed_length=12ft|3|load-small"
+        "--walls 20x16 --height 8|3|A number alone is in in: write its unit, such as 8ft or 2.4m",
+        "--walls 20x16 --rounds 7 --set Bed_length=20|3|96 in to 2400 in",
+        "--walls 20x16 --rounds 7 --set Butt_share=150|3|Butt_share cannot be '150'",
+        "--walls 20x16 --rounds 7 --set Mid_top=4|3|order-band"
       })
   void whatCannotBeOrderedIsOneLine(String line, int exit, String said) {
     assertEquals(exit, order((line + " -o " + folder).split(" ")));

@@ -53,6 +53,7 @@ class PricesReaderTest {
     "'board foot|45|||', A2",
     "'each|dear|||', B2",
     "'each|-3|||', B2",
+    "'each|0|||', B2",
     "'each|45|three||', C2",
     "'each|45|5-3||', C2",
     "'each|45||soon|', D2"
@@ -62,6 +63,15 @@ class PricesReaderTest {
     assertEquals(1, problems.size());
     assertEquals(ProblemCode.BAD_PRICE, problems.get(0).code());
     assertTrue(problems.get(0).toString().contains("Prices!" + cell), problems.toString());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"How sold|Price, basis", "Basis|We ask, price", "Yard|Telephone, basis"})
+  void aHeadingThatIsMissingIsAskedForOnce(String headings, String missing) {
+    List<Problem> problems = problems(readUnder(headings, "each|45", "each|50"));
+    assertEquals(1, problems.size());
+    assertEquals(ProblemCode.BAD_PRICE, problems.get(0).code());
+    assertTrue(problems.get(0).toString().contains(missing), problems.toString());
   }
 
   @Test
@@ -77,8 +87,12 @@ class PricesReaderTest {
   }
 
   private static Read<Findings> read(String... texts) {
+    return readUnder("Basis|Price|For lines|Delivery a load|Remarks", texts);
+  }
+
+  private static Read<Findings> readUnder(String headings, String... texts) {
     List<Row> rows = new ArrayList<>();
-    rows.add(row(1, "Basis|Price|For lines|Delivery a load|Remarks"));
+    rows.add(row(1, headings));
     for (String text : texts) {
       rows.add(row(rows.size() + 1, text));
     }

@@ -31,7 +31,18 @@ class SettingsReaderTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"Waste_percent, -5", "Air_temperature, --5", "Air_temperature, -", "Seed, -1"})
+  @CsvSource({
+    "Waste_percent, -5",
+    "Air_temperature, --5",
+    "Air_temperature, -",
+    "Seed, -1",
+    "Butt_share, 150",
+    "Air_humidity, 101",
+    "Wall_height, 8",
+    "Wall_height, 2.4",
+    "Bed_length, 20",
+    "Tree_height, 80",
+  })
   void refuses(String label, String text) {
     assertEquals(1, read(label, text).problems().size());
   }

@@ -57,6 +57,11 @@ record BuyCells(CrewContext context, Purchase purchase, Cells cells) {
     return whole + (metric() ? " kg" : " lb");
   }
 
+  /** Returns the lines whose logs ride on no load, such as {@code 1, 3}. */
+  String unhauled() {
+    return String.join(", ", purchase.unhauled().stream().map(String::valueOf).toList());
+  }
+
   /** Returns the word for which log of the tree a line wants. */
   String from(Line line) {
     return text("buy.from." + line.from().word());

@@ -28,6 +28,9 @@ final class LoadsSheet {
     list.text(
         Role.PLAIN_BOLD,
         buy.text("buy.loads.count", loads.loads().size(), buy.weightText(all), least));
+    if (!buy.unhauled().isEmpty()) {
+      list.text(Role.PLAIN_BOLD, buy.text("buy.loads.none", buy.unhauled()));
+    }
     list.text(Role.CAUTION_HEAD, buy.text("buy.loads.caution.head"));
     buy.context().words().lines("buy.loads.caution").forEach(line -> list.text(Role.CAUTION, line));
     list.headOf("buy.loads.head");

@@ -2,6 +2,7 @@ package roundbook.report.buy;
 
 import java.util.List;
 import roundbook.buying.Line;
+import roundbook.buying.Loads;
 import roundbook.buying.Order;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
@@ -97,14 +98,17 @@ final class OrderStart {
             order.species().species().name()));
     fact(
         "buy.loads",
-        buy.purchase()
-            .loads()
-            .map(loads -> String.valueOf(loads.loads().size()))
-            .orElseGet(() -> buy.text("buy.loads.unknown")));
+        buy.purchase().loads().map(this::loads).orElseGet(() -> buy.text("buy.loads.unknown")));
     boolean priced = !buy.purchase().cost().lines().isEmpty();
     fact(
         "buy.cost",
         priced ? buy.money(buy.purchase().cost().total()) : buy.text("buy.cost.unknown"));
+  }
+
+  private String loads(Loads loads) {
+    String count = String.valueOf(loads.loads().size());
+    String left = buy.unhauled();
+    return left.isEmpty() ? count : buy.text("buy.loads.left", count, left);
   }
 
   private void fact(String key, String value) {
