@@ -171,6 +171,11 @@ final class Model {
     return squaredGrains / (grains * grains);
   }
 
+  /** Returns how many slots are not pinned to a log. */
+  int freeSlots() {
+    return (int) Arrays.stream(slotPin).filter(log -> log < 0).count();
+  }
+
   /** Returns the first variant of a log in a slot. */
   int firstVariant(int log, int slot) {
     return first[log * classes + slotClass[slot]];

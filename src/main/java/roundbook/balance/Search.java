@@ -111,7 +111,7 @@ final class Search implements Balancer {
       this.model = model;
       this.effort = effort;
       dice = new Dice(effort.seed());
-      places = Math.max(1, model.slots.count);
+      places = Math.max(1, model.freeSlots());
       moves = effort.moves() == 0 ? usualMoves(places) : effort.moves();
       span = Math.min(moves, Math.min(SPAN_A_PLACE * places, SPAN));
       long room = span * 3 / 10 / (START_MOVES * places);

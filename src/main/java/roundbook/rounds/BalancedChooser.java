@@ -3,7 +3,8 @@ package roundbook.rounds;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
+import java.util.function.Function;
+import java.util.function.ToIntFunction;
 import roundbook.balance.BalanceResult;
 import roundbook.balance.BalanceTask.RingPlace;
 import roundbook.balance.Balancer;
@@ -12,6 +13,7 @@ import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
+import roundbook.rounds.StepPlans.Step;
 import roundbook.stack.Course;
 import roundbook.stack.FilledPlace;
 
@@ -34,44 +36,59 @@ public final class BalancedChooser implements Chooser {
   }
 
   @Override
-  public Choice choose(PairedJob paired, Effort effort) {
-    Job job = paired.job();
-    int guess = new Wanted(paired).rounds();
-    if (job.rules().rounds().isEmpty() && Wanted.height(job).isEmpty()) {
-      return new ShortPairs(paired).choose(with -> choose(with, new Wanted(with).rounds(), effort));
-    }
+  public Choice choose(PairedJob given, Effort effort) {
+    Job job = given.job();
+    StepPlans<Choice> plans =
+        new StepPlans<>(choice -> choice, (step, look) -> choose(step, look, effort), effort);
+    return plans.settled(job, plan -> byHeight(given, plan)).choice();
+  }
+
+  private static Choice byHeight(PairedJob given, Function<Step, Choice> plan) {
+    Job job = given.job();
+    int guess = new Wanted(given).rounds();
+    boolean told = job.rules().rounds().isPresent();
     return Wanted.height(job)
-        .map(height -> new ByHeight(job, height, rounds -> paired(paired, rounds, effort)))
-        .map(search -> search.from(guess))
-        .orElseGet(() -> paired(paired, guess, effort));
+        .map(height -> new ByHeight(job, height, n -> paired(given, with -> n, plan)).from(guess))
+        .orElseGet(() -> paired(given, with -> told ? guess : new Wanted(with).rounds(), plan));
   }
 
-  /** Chooses logs for a number of rounds, short ones beside openings where that is asked for. */
-  private Choice paired(PairedJob job, int wanted, Effort effort) {
-    return new ShortPairs(job).choose(with -> choose(with, wanted, effort));
+  /** Chooses short logs beside openings and header logs over them where that is asked for. */
+  private static Choice paired(
+      PairedJob given, ToIntFunction<PairedJob> wanted, Function<Step, Choice> plan) {
+    return new ShortPairs(given)
+        .choose(
+            with ->
+                new KeptLogs(with.job())
+                    .choose(
+                        headers -> plan.apply(new Step(with, wanted.applyAsInt(with), headers))));
   }
 
-  /** Chooses logs for a number of rounds, or for as many of them as the logs allow. */
-  private Choice choose(PairedJob job, int wanted, Effort effort) {
-    return new KeptLogs(job.job()).choose(headers -> choose(job, wanted, headers, effort));
-  }
-
-  private Choice choose(
-      PairedJob paired, int wanted, Optional<Set<Integer>> headers, Effort effort) {
-    Job job = paired.job();
-    Places places = fillable(new Places(paired, wanted));
+  /**
+   * Chooses logs for a number of rounds, or for as many of them as the logs allow; a round is given
+   * up only after the whole effort.
+   */
+  private Choice choose(Step step, Effort look, Effort effort) {
+    Job job = step.job().job();
+    Places places = fillable(new Places(step.job(), step.rounds()));
     KeptLogs kept = new KeptLogs(job);
     while (places.rounds() > 0) {
-      BalanceJob balance = new BalanceJob(kept.reserved(places, headers));
-      BalanceResult result = balancer.solve(balance.task(), effort);
-      if (result.isComplete() && balance.keepsTips(result)) {
-        return choice(places, balance, result, wanted);
+      BalanceJob balance = new BalanceJob(kept.reserved(places, step.headers()));
+      BalanceResult result = balancer.solve(balance.task(), look);
+      if (look.moves() != effort.moves() && !stands(balance, result)) {
+        result = balancer.solve(balance.task(), effort);
+      }
+      if (stands(balance, result)) {
+        return choice(places, balance, result, step.rounds());
       }
       places = fillable(places.withRounds(places.rounds() - 1));
     }
     Choice.Score none = new Choice.Score(0, 0, 0, 0, 0, 0);
-    Optional<Shortage> shortage = new Wanted(paired).shortage(wanted, 0);
+    Optional<Shortage> shortage = new Wanted(step.job()).shortage(step.rounds(), 0);
     return new Choice(List.of(), job.logs(), none, shortage, problems(job, 0));
+  }
+
+  private static boolean stands(BalanceJob balance, BalanceResult result) {
+    return result.isComplete() && balance.keepsTips(result);
   }
 
   private static Places fillable(Places most) {

@@ -11,7 +11,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
-import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import roundbook.balance.BalanceResult;
 import roundbook.balance.BalanceTask;
@@ -25,6 +24,8 @@ import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
+import roundbook.rounds.StepPlans.Settled;
+import roundbook.rounds.StepPlans.Step;
 import roundbook.stack.FilledPlace;
 import roundbook.units.Length;
 
@@ -78,27 +79,22 @@ public record KeepingChooser(Map<AsBuilt.Place, Held> before, OptionalInt wanted
   public Kept choose(PairedJob given, Effort effort) {
     Job job = given.job();
     int goal = wanted.orElseGet(() -> new Wanted(given).rounds());
-    List<Kept> made = new ArrayList<>();
     Set<AsBuilt.Place> had = new TreeSet<>(before.keySet());
     had.removeIf(place -> !before.get(place).isShared());
-    Choice best =
-        new ShortPairs(given)
-            .keep(
-                pairs(job),
-                had,
-                paired -> {
-                  KeptLogs kept = new KeptLogs(paired.job());
-                  return kept.choose(
-                      headers -> {
-                        made.add(choose(paired, goal, at -> kept.reserved(at, headers), effort));
-                        return made.get(made.size() - 1).choice();
-                      });
-                });
-    return made.stream()
-        .filter(each -> each.choice().courses().equals(best.courses()))
-        .map(each -> new Kept(best, each.moves()))
-        .findFirst()
-        .orElseThrow();
+    StepPlans<Kept> plans =
+        new StepPlans<>(Kept::choice, (step, look) -> choose(step, look, effort), effort);
+    Settled<Kept> settled =
+        plans.settled(
+            job,
+            plan ->
+                new ShortPairs(given)
+                    .keep(
+                        pairs(job),
+                        had,
+                        paired ->
+                            new KeptLogs(paired.job())
+                                .choose(over -> plan.apply(new Step(paired, goal, over)))));
+    return new Kept(settled.choice(), settled.made().moves());
   }
 
   /** Returns the pairs of short logs that can stay: both are there, long enough, nowhere else. */
@@ -124,18 +120,23 @@ public record KeepingChooser(Map<AsBuilt.Place, Held> before, OptionalInt wanted
   }
 
   /** Chooses for as many rounds as can be filled, some of whose places are reserved. */
-  private Kept choose(PairedJob job, int goal, UnaryOperator<Places> reserved, Effort effort) {
-    Places places = new Places(job, goal);
+  private Kept choose(Step step, Effort look, Effort effort) {
+    PairedJob job = step.job();
+    Places places = new Places(job, step.rounds());
     while (places.rounds() > 0 && isShort(fill(places))) {
       places = places.withRounds(places.rounds() - 1);
     }
     if (places.rounds() == 0) {
       return new Kept(new BalancedChooser().choose(job, effort), List.of());
     }
-    return choose(reserved.apply(places), goal, effort);
+    Places reserved = new KeptLogs(job.job()).reserved(places, step.headers());
+    return keeping(reserved, step.rounds(), look)
+        .or(() -> keeping(reserved, step.rounds(), effort))
+        .orElseGet(() -> new Kept(new BalancedChooser().choose(job, effort), List.of()));
   }
 
-  private Kept choose(Places places, int goal, Effort effort) {
+  /** Returns a choice that keeps what can be kept; empty where a tip is refused then. */
+  private Optional<Kept> keeping(Places places, int goal, Effort effort) {
     Job job = places.job();
     int[] logs = fill(places);
     BalanceJob balance = new BalanceJob(places);
@@ -143,10 +144,10 @@ public record KeepingChooser(Map<AsBuilt.Place, Held> before, OptionalInt wanted
     double price = job.rules().number(Setting.CHANGE_PAYS).doubleValue();
     Mender.Mended mended = Mender.mend(balance.task(), start.logs(), start.cuts(), price);
     if (!balance.keepsTips(mended.result())) {
-      return new Kept(new BalancedChooser().choose(places.paired(), effort), List.of());
+      return Optional.empty();
     }
     Choice choice = BalancedChooser.choice(places, balance, mended.result(), goal);
-    return new Kept(choice, moves(job, mended.steps()));
+    return Optional.of(new Kept(choice, moves(job, mended.steps())));
   }
 
   private static boolean isShort(int[] logs) {

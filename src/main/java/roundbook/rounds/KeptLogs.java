@@ -2,15 +2,16 @@ package roundbook.rounds;
 
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import roundbook.job.Job;
 import roundbook.job.Log;
+import roundbook.job.Wall;
 import roundbook.stack.FilledPlace;
 import roundbook.stack.Stack;
 import roundbook.takeoff.OpeningCut;
@@ -22,8 +23,8 @@ import roundbook.takeoff.OpeningCut;
  * as long as every place can still be filled: sills and headers on the first-laid walls first,
  * plates on those laid last, whose crowns stand half a course higher; of each the longest first.
  * Which places lie over openings follows from the heights, so the plan is made once without and
- * again with them, until they stay; where that costs a round, or they never stay, header logs may
- * lie anywhere and the plan says which do.
+ * again with them, until they stay or every header log that has a place lies over one; where that
+ * costs a round, or never comes about, header logs may lie anywhere and the plan says which do.
  */
 final class KeptLogs {
   private static final int TRIES = 3;
@@ -47,7 +48,8 @@ final class KeptLogs {
         return free;
       }
       Set<Integer> found = headers(kept);
-      if (found.equals(places)) {
+      Set<Integer> laid = headerLogs(kept);
+      if (found.equals(places) || !laid.isEmpty() && found.containsAll(laid)) {
         return kept;
       }
       places = found;
@@ -59,14 +61,24 @@ final class KeptLogs {
     return job.logs().stream().anyMatch(log -> log.traits().keep() == keep);
   }
 
+  /** Returns the places where logs kept for headers lie. */
+  private Set<Integer> headerLogs(Choice choice) {
+    return choice.courses().stream()
+        .flatMap(course -> course.places().stream())
+        .filter(place -> place.first().piece().log().traits().keep() == Log.Keep.HEADER)
+        .map(this::number)
+        .collect(Collectors.toSet());
+  }
+
+  private int number(FilledPlace place) {
+    List<Wall> walls = job.building().walls();
+    return (place.round() - 1) * walls.size() + walls.indexOf(place.wall());
+  }
+
+  /** Returns the places over openings. */
   private Set<Integer> headers(Choice choice) {
     Stack stack = Stack.of(job.rules(), job.building(), choice.courses(), job.built());
-    int walls = job.building().walls().size();
-    Set<Integer> places = new HashSet<>();
-    for (FilledPlace log : OpeningCut.headers(job, stack)) {
-      places.add((log.round() - 1) * walls + job.building().walls().indexOf(log.wall()));
-    }
-    return places;
+    return OpeningCut.headers(job, stack).stream().map(this::number).collect(Collectors.toSet());
   }
 
   /** Returns the places with those reserved that kept logs can fill. */

@@ -7,6 +7,17 @@
  * course another number is planned too and the nearer kept (fewer rounds on a tie). Where logs run
  * out, the rounds still missing are counted from the height of what stands.
  *
+ * <p><b>One whole search a plan.</b> Rounds by height, header logs and short logs beside openings
+ * are found in steps, each of which plans the job: ordinary jobs took 2 to 13 searches. What
+ * decides a step, where openings lie and how high the wall gets, shows in a search of a twelfth of
+ * the moves, whose score is a tenth above that of the whole one. So {@code StepPlans} looks at each
+ * step with few moves, searches in full for the one that the way ends at, and goes the way again
+ * with that, until it ends where it has searched; steps are remembered. Where rounds would be given
+ * up for a thin tip, a step is searched for in full first. A re-plan searches for holes only, so
+ * moves are counted by the places that are not settled. Weighed and dropped: keeping the search's
+ * population from step to step, for a step pins pairs and shuts places out, and the whole search
+ * has to begin anew anyway lest all seeds of it agree on one poor choice.
+ *
  * <p><b>The order is minimal, and proved.</b> A greatest matching of logs and places, the longest
  * places first, leaves empty what no fewer logs could fill. The missing logs' diameters are found
  * by the search itself: each may take any of a row of diameters as if that were a way to cut it.

@@ -94,6 +94,28 @@ class KeptLogsByHandTest {
     assertEquals(List.of(Optional.empty(), Optional.of(Set.of(4))), asked);
   }
 
+  /**
+   * A second door in the way of another wall's log makes the places move each time; the header log
+   * lies over the first, which is all that it can do.
+   */
+  @Test
+  void aHeaderLogOverItsOpeningIsEnough() {
+    Job job = door(kept(Log.Keep.HEADER, 5), 9);
+    List<Optional<Set<Integer>>> asked = new ArrayList<>();
+    Choice first = choice(job);
+    Job thin = TwoRounds.job(8, log -> Jobs.log(log.tag(), log.length(), "4", "4", "4"));
+    Choice low = choice(thin);
+    Choice made =
+        new KeptLogs(job)
+            .choose(
+                headers -> {
+                  asked.add(headers);
+                  return asked.size() == 1 ? low : first;
+                });
+    assertSame(first, made);
+    assertEquals(List.of(Optional.empty(), Optional.of(Set.of())), asked);
+  }
+
   @Test
   void whatCostsARoundIsNotDone() {
     Job job = door(kept(Log.Keep.HEADER, 3), 9);
