@@ -27,6 +27,8 @@ final class ColumnDoubts {
   private Set<ProblemCode> said = new HashSet<>();
   private final List<Problem> swaps = new ArrayList<>();
   private int logs;
+  private int passed;
+  private Row firstPassed;
   private int sweepClasses;
   private int profilesApart;
   private int midsEstimated;
@@ -83,6 +85,12 @@ final class ColumnDoubts {
     swaps.add(swap);
   }
 
+  /** Takes a row that a harvester cut for something else than a wall. */
+  void takePassed(Row row) {
+    passed++;
+    firstPassed = firstPassed == null ? row : firstPassed;
+  }
+
   /** Takes a log whose sweep is a class and no measure. */
   void takeSweepClass() {
     sweepClasses++;
@@ -96,6 +104,15 @@ final class ColumnDoubts {
   /** Says what was gathered. */
   void say(boolean barkOff, Set<ProblemCode> said) {
     this.said = said;
+    if (passed > 0) {
+      block.say(
+          block
+              .problem(
+                  firstPassed, 0, ProblemCode.OUT_OF_RANGE, passed == 1 ? "passed.one" : "passed")
+              .with("count", passed)
+              .as(Severity.INFO)
+              .remedy());
+    }
     if (logs == 0) {
       return;
     }

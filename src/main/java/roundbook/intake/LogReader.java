@@ -100,6 +100,9 @@ final class LogReader {
         measures.diameter(Field.BUTT), measures.diameter(Field.MID), measures.diameter(Field.TIP));
     Optional<DiameterProfile> stations = stations(row, length);
     stations.ifPresent(profile -> ends.fill(profile, length));
+    if (measures.passed()) {
+      doubts.takePassed(row);
+    }
     int count = count(row, tag.get());
     if (traitReader.isSkipAsked(row)) {
       askSkip(row, tag.get());

@@ -35,6 +35,7 @@ final class Measures {
   private final Row row;
   private final String tag;
   private boolean refused;
+  private boolean passed;
   private boolean doubted;
 
   Measures(Block block, Row row, String tag) {
@@ -49,6 +50,11 @@ final class Measures {
       names.put(field, Phrase.of(field.phrase().key() + what));
     }
     return names;
+  }
+
+  /** Returns whether a harvester cut something else than a wall log here, which is no mistake. */
+  boolean passed() {
+    return passed;
   }
 
   /** Returns whether any cell keeps the log from being used. */
@@ -307,11 +313,12 @@ final class Measures {
     boolean girth = heading.field().filter(Field::girth).isPresent();
     Optional<Value> suggestion =
         girth ? Optional.empty() : bare.flatMap(number -> Plausible.suggestion(number, along));
-    Phrase limits = Phrase.of(along ? "limits.length" : "limits.diameter");
     if (block.table().marks().contains(Table.Mark.LINES)) {
-      passOver(heading, limits);
+      passed |= !refused;
+      refused = true;
       return false;
     }
+    Phrase limits = Phrase.of(along ? "limits.length" : "limits.diameter");
     Problem range =
         problem(heading, ProblemCode.OUT_OF_RANGE, "outside")
             .with("text", cell.text())
@@ -321,16 +328,6 @@ final class Measures {
             .map(guess -> range.remedy(Phrase.of("remedy.was-it").with("guess", guess)))
             .orElse(range));
     return false;
-  }
-
-  /** A harvester cuts other things than wall logs; they are no mistakes. */
-  private void passOver(Heading heading, Phrase limits) {
-    if (refused) {
-      return;
-    }
-    Problem problem = problem(heading, ProblemCode.OUT_OF_RANGE, "passed").with("limits", limits);
-    block.say(problem.as(Severity.INFO).about(tag).remedy());
-    refused = true;
   }
 
   private Problem problem(Heading heading, ProblemCode code, String variant) {
