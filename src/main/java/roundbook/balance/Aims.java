@@ -6,8 +6,8 @@ package roundbook.balance;
  * <p>The score F, in unit² and lower the better, adds up
  *
  * <ul>
- *   <li>over every joint and its three stations (both trimmed ends and the middle) {@code (gap -
- *       wanted gap)²},
+ *   <li>over every joint and its three stations (both ends and the middle) {@code (gap - wanted
+ *       gap)²},
  *   <li>{@code leastWeight × (least gap - gap)²} where a gap falls short of the least one,
  *   <li>over every round {@code spreadWeight × (spread - most spread)²} where its middle diameters
  *       differ by more,

@@ -8,9 +8,9 @@ import roundbook.units.Length;
 /**
  * What fills a place in the numbers that the score is made from, in inches.
  *
- * @param butt diameter at the trimmed butt end
+ * @param butt diameter at the inside face near the butt
  * @param mid diameter at the middle
- * @param tip diameter at the trimmed tip end
+ * @param tip diameter at the inside face near the tip
  * @param exact the middle diameter in nanometres, from which sizes are taken
  * @param offcut length cut off beyond the squaring allowance
  */
@@ -18,10 +18,11 @@ record ScoredPlace(double butt, double mid, double tip, long exact, double offcu
   static ScoredPlace of(FilledPlace place, Job job) {
     Length offcut = place.offcut(job.rules().length(Setting.SQUARING_ALLOWANCE));
     Length mid = place.mid();
+    Length overhang = job.rules().overhang();
     return new ScoredPlace(
-        place.butt().inches(),
+        place.at(place.nearShoulder(job.building(), overhang)).inches(),
         mid.inches(),
-        place.tip().inches(),
+        place.at(place.farShoulder(job.building(), overhang)).inches(),
         mid.nanometres(),
         offcut.inches());
   }

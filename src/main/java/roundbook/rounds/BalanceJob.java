@@ -138,8 +138,11 @@ final class BalanceJob {
 
   private Cut cut(FilledPlace filled) {
     Length offcut = filled.offcut(job.rules().length(Setting.SQUARING_ALLOWANCE));
+    Length overhang = job.rules().overhang();
+    Length near = filled.at(filled.nearShoulder(job.building(), overhang));
+    Length far = filled.at(filled.farShoulder(job.building(), overhang));
     Cut cut =
-        Cut.of(filled.butt().nanometres(), filled.mid().nanometres(), filled.tip().nanometres())
+        Cut.of(near.nanometres(), filled.mid().nanometres(), far.nanometres())
             .wasting(offcut.nanometres(), offcut.inches() * OFFCUT_PRICE);
     return refuses() && !isSettled(filled)
         ? cut.upTo(largestSize(filled.thinEnd(), filled.wall()).nanometres())

@@ -50,7 +50,7 @@ public record Choice(
    * How good a choice is; areas in square inches, lower is better.
    *
    * @param total the one number that the search makes small
-   * @param evenness squared errors of the gap at both ends and the middle of every joint
+   * @param evenness squared errors of the gap at both inside faces and the middle of every joint
    * @param leastGap weighted squares of what gaps fall short of half the gap wanted
    * @param spread weighted squares of what middle diameters of a round differ too much
    * @param inversion weighted squares of what a round is larger than the one below
