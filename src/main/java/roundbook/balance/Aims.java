@@ -71,11 +71,6 @@ public record Aims(long gap, long leastGap, long mostSpread, long sizeStep, Weig
     return new Aims(gap, leastGap, mostSpread, step, weights);
   }
 
-  /** Returns these aims with other weights. */
-  public Aims withWeights(Weights other) {
-    return new Aims(gap, leastGap, mostSpread, sizeStep, other);
-  }
-
   /**
    * Returns the size of a round of a sum of middle diameters: their mean, rounded to the step.
    *

@@ -28,7 +28,6 @@ public final class BalanceTask {
   private final Map<RingPlace, BitSet> only;
   private final Map<Integer, List<RingPlace>> kept;
   private final Map<RingPlace, Long> sizes;
-  private final BitSet excluded;
 
   private BalanceTask(Builder from) {
     scale = from.scale;
@@ -40,7 +39,6 @@ public final class BalanceTask {
     only = new LinkedHashMap<>(from.only);
     kept = new LinkedHashMap<>(from.kept);
     sizes = new LinkedHashMap<>(from.sizes);
-    excluded = (BitSet) from.excluded.clone();
   }
 
   /**
@@ -132,11 +130,6 @@ public final class BalanceTask {
     return cuts.get(log).size();
   }
 
-  /** Returns whether a log may not be used at all, unless it is pinned. */
-  public boolean isExcluded(int log) {
-    return excluded.get(log);
-  }
-
   /** Returns the number of places in all buildings. */
   public int places() {
     return rings.stream().mapToInt(ring -> ring.rounds() * ring.sides().size()).sum();
@@ -178,7 +171,6 @@ public final class BalanceTask {
     copy.only.putAll(only);
     copy.kept.putAll(kept);
     copy.sizes.putAll(sizes);
-    copy.excluded.or(excluded);
     return copy;
   }
 
@@ -205,7 +197,6 @@ public final class BalanceTask {
     private final Map<RingPlace, BitSet> only = new LinkedHashMap<>();
     private final Map<Integer, List<RingPlace>> kept = new LinkedHashMap<>();
     private final Map<RingPlace, Long> sizes = new LinkedHashMap<>();
-    private final BitSet excluded = new BitSet();
 
     private Builder(Scale scale, Aims aims) {
       this.scale = scale;
@@ -263,12 +254,6 @@ public final class BalanceTask {
     /** Keeps a log for some places: it may be used there or not at all. */
     public Builder keep(int log, Collection<RingPlace> places) {
       kept.put(log, List.copyOf(places));
-      return this;
-    }
-
-    /** Leaves a log out, unless it is pinned. */
-    public Builder exclude(int log) {
-      excluded.set(log);
       return this;
     }
 

@@ -34,7 +34,7 @@ final class Model {
   /** Log that each slot is pinned to, or -1. */
   final int[] slotPin;
 
-  /** Slot that each log is pinned to, -1 if none, -2 if it is excluded. */
+  /** Slot that each log is pinned to, or -1. */
   final int[] logPin;
 
   /** Size each course is bound to in fine units, or -1. */
@@ -125,7 +125,7 @@ final class Model {
   private void pins() {
     Arrays.fill(slotPin, -1);
     for (int log = 0; log < logs; log++) {
-      logPin[log] = task.isExcluded(log) ? -2 : -1;
+      logPin[log] = -1;
     }
     task.pins().forEach(this::pin);
   }

@@ -66,11 +66,6 @@ public record Log(
     /** All three measured. */
     public static final Sources MEASURED =
         new Sources(Source.MEASURED, Source.MEASURED, Source.MEASURED);
-
-    /** Returns whether any diameter is estimated. */
-    public boolean anyEstimated() {
-      return butt == Source.ESTIMATED || mid == Source.ESTIMATED || tip == Source.ESTIMATED;
-    }
   }
 
   /** How a diameter is known. */

@@ -32,11 +32,6 @@ public record Notch(Length size, Length gap, Slope slope, Length printStep) {
     return size.minus(gap).dividedBy(4);
   }
 
-  /** Returns U before rounding, {@code L + g}. */
-  public Length exactUpper() {
-    return exactLower().plus(gap);
-  }
-
   /** Returns L', the lower mark at the shoulder, both faces, below the centre line. */
   public Length lower() {
     return exactLower().roundedTo(printStep);

@@ -44,11 +44,6 @@ public final class Problems {
     return List.copyOf(sorted);
   }
 
-  /** Returns whether any problem is an error. */
-  public boolean hasErrors() {
-    return all.stream().anyMatch(problem -> problem.severity() == Severity.ERROR);
-  }
-
   private static String sheetOf(Problem problem) {
     return problem.where().file() + "\n" + problem.where().sheet();
   }

@@ -20,10 +20,6 @@ import roundbook.units.Length;
  * @param tip at the trimmed tip end, if measured
  */
 public record Hewn(Optional<Length> butt, Optional<Length> mid, Optional<Length> tip) {
-  /** Returns what one middle diameter tells. */
-  public static Hewn ofMid(Length mid) {
-    return new Hewn(Optional.empty(), Optional.of(mid), Optional.empty());
-  }
 
   /** Returns the piece with its log's profile as hewn; lengths stay. */
   public Piece of(Piece planned) {

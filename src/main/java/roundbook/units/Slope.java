@@ -21,11 +21,6 @@ public record Slope(BigDecimal run) {
     }
   }
 
-  /** Returns the slope of one in a whole number. */
-  public static Slope oneIn(long run) {
-    return new Slope(BigDecimal.valueOf(run));
-  }
-
   /** Reads {@code 1:3}, {@code 1 in 3}, {@code 1/3} or the bare run {@code 3}; empty otherwise. */
   public static Optional<Slope> parse(String text) {
     Matcher matcher = FORM.matcher(text.strip());

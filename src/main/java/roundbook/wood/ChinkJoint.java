@@ -1,7 +1,6 @@
 package roundbook.wood;
 
 import java.util.TreeSet;
-import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -70,16 +69,6 @@ public record ChinkJoint(RoundProfile lower, RoundProfile upper, double spacing,
     return kinks(thickness).stream().mapToDouble(this::faceHeight).min().orElseThrow();
   }
 
-  /** Returns the least gap between the crowns anywhere along the joint. */
-  public double leastCrownGap() {
-    return kinks(0).stream().mapToDouble(this::crownGap).min().orElseThrow();
-  }
-
-  /** Returns the greatest gap between the crowns anywhere along the joint. */
-  public double mostCrownGap() {
-    return kinks(0).stream().mapToDouble(this::crownGap).max().orElseThrow();
-  }
-
   /**
    * Returns the section of the joint, face to face: {@code C T − S(d₁) − S(d₂)}, S the half section
    * of a sawn log.
@@ -94,33 +83,9 @@ public record ChinkJoint(RoundProfile lower, RoundProfile upper, double spacing,
     return spacing * thickness * length() - sum(thickness / 2, t -> t.halfVolume(thickness / 2));
   }
 
-  /** Returns that volume by Simpson's rule on each straight stretch; a check. */
-  public double volumeBySimpson() {
-    return simpson(this::section);
-  }
-
   /** Returns the area of chinking to be seen on one face, exactly, in closed form. */
   public double stripArea() {
     return spacing * length() - sum(thickness / 2, t -> t.faceArea(thickness / 2));
-  }
-
-  /** Returns that area by Simpson's rule on each straight stretch; a check. */
-  public double stripAreaBySimpson() {
-    return simpson(this::faceHeight);
-  }
-
-  /**
-   * Returns the section of a strip of chinking p deep from one face: {@code C p − Σ [F(T/2) − F(T/2
-   * − p)]} over both logs, {@code F(v) = (v √(r² − v²) + r² asin(v / r)) / 2}.
-   *
-   * @param depth p, at most half the thickness of the wall
-   */
-  public double stripSection(double distance, double depth) {
-    double v = thickness / 2 - requireDepth(depth);
-    double r1 = lower.at(distance) / 2;
-    double r2 = upper.at(distance) / 2;
-    double outer = Taper.halfSection(r1, thickness / 2) + Taper.halfSection(r2, thickness / 2);
-    return spacing * depth - (outer - Taper.halfSection(r1, v) - Taper.halfSection(r2, v)) / 2;
   }
 
   /**
@@ -145,16 +110,6 @@ public record ChinkJoint(RoundProfile lower, RoundProfile upper, double spacing,
   private double sum(double e, ToDoubleFunction<Taper> part) {
     double below = lower.tapers(e).stream().mapToDouble(part).sum();
     return below + upper.tapers(e).stream().mapToDouble(part).sum();
-  }
-
-  private double simpson(DoubleUnaryOperator value) {
-    double total = 0;
-    Double from = null;
-    for (Double to : kinks(thickness)) {
-      total += from == null ? 0 : Simpson.over(from, to, value);
-      from = to;
-    }
-    return total;
   }
 
   private TreeSet<Double> kinks(double diameter) {

@@ -29,19 +29,4 @@ public record CornerLock(CornerNeck neck, double diameter) {
   public double slidingIn(double crossing) {
     return neck.crossingSlope() * crossing * neck.thickness();
   }
-
-  /**
-   * Returns the area of the sloped top, which stops the log's wall from being pushed out: {@code s
-   * T T_x}. It holds only while the crossing log above cannot rise.
-   *
-   * @param crossing T_x, of the crossing wall
-   */
-  public double pushedOut(double crossing) {
-    return neck.slope() * neck.thickness() * crossing;
-  }
-
-  /** Returns by how much the log must rise to slip so far in: {@code s_x δ}. */
-  public double liftToSlip(double slip) {
-    return neck.crossingSlope() * slip;
-  }
 }

@@ -37,11 +37,6 @@ public record RoundProfile(List<ProfilePoint> stations) {
     }
   }
 
-  /** Returns the profile of a straight taper from one end diameter to the other. */
-  public static RoundProfile ofEnds(double length, double first, double last) {
-    return new RoundProfile(List.of(new ProfilePoint(0, first), new ProfilePoint(length, last)));
-  }
-
   /**
    * Returns the profile of diameters spaced evenly along a length, the first and the last at its
    * ends: butt, middle and tip, for instance.

@@ -46,25 +46,9 @@ public record SawnLog(RoundProfile profile, double thickness) {
     return 2 * sum(taper -> taper.halfVolume(thickness / 2));
   }
 
-  /**
-   * Returns the volume of the sawn piece by Simpson's rule on the ends and middle of each straight
-   * stretch, {@code ℓ (A₁ + 4 A_m + A₂) / 6}; a check on {@link #volume()}.
-   */
-  public double volumeBySimpson() {
-    return sum(taper -> Simpson.over(taper.from(), taper.to(), this::sectionAt));
-  }
-
   /** Returns the area of the sawn section at a distance from the butt end. */
   public double sectionAt(double distance) {
     return section(profile.at(distance), thickness);
-  }
-
-  /**
-   * Returns the volume of the piece by the three-section rule, {@code Λ (A_b + 4 A_m + A_t) / 6},
-   * that yards use: butt, middle and tip whatever the stations between.
-   */
-  public double volumeByThreeSections() {
-    return Simpson.over(profile.start(), profile.end(), this::sectionAt);
   }
 
   /**
@@ -73,11 +57,6 @@ public record SawnLog(RoundProfile profile, double thickness) {
    */
   public double roundVolume() {
     return 2 * sum(taper -> taper.halfVolume(Double.MAX_VALUE));
-  }
-
-  /** Returns the volume of the slabs sawn off: what is round less what stays. */
-  public double slabVolume() {
-    return roundVolume() - volume();
   }
 
   /**

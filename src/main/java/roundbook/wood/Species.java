@@ -23,7 +23,6 @@ public record Species(String common, int kinds, String latin, Map<Property, Figu
   private static final double WATER = 62.43;
 
   /** Kilograms in a cubic metre for each pound in a cubic foot: 0.45359237 / 0.3048³. */
-  private static final double METRIC = 16.018463373960142;
 
   /**
    * All sapwood over green weight, where no moisture is known: the middle of the softwoods here.
@@ -194,19 +193,6 @@ public record Species(String common, int kinds, String latin, Map<Property, Figu
   }
 
   /**
-   * Returns the weight of a cubic foot at a moisture, lb, of the volume that it then has: that of
-   * {@link #poundsOfGreenFoot} over {@code 1 − V (1 − M / M_f)}.
-   *
-   * @param moisture M, in percent
-   */
-  public double poundsAt(double moisture) {
-    double loss = value(Property.VOLUMETRIC) / 100;
-    double saturation = value(Property.SATURATION);
-    Shrinkage volume = Shrinkage.fromGreen(loss, moisture, saturation);
-    return poundsOfGreenFoot(moisture) / volume.left(1);
-  }
-
-  /**
    * Returns between what weights a green cubic foot lies: all heartwood and all sapwood, and the
    * mean of the table at least within. Young, thin or winter-felled logs are near the upper end, so
    * gear for lifting is chosen by that one.
@@ -222,10 +208,5 @@ public record Species(String common, int kinds, String latin, Map<Property, Figu
     return figure(moisture)
         .map(figure -> poundsOfGreenFoot(figure.value()))
         .orElse(otherwise * greenPounds());
-  }
-
-  /** Returns the weight in kilograms of a cubic metre for a weight in pounds of a cubic foot. */
-  public static double kilogramsPerCubicMetre(double poundsPerCubicFoot) {
-    return METRIC * poundsPerCubicFoot;
   }
 }

@@ -107,7 +107,7 @@ final class SimulatedRise {
       Log log = tally.log(tag).orElseThrow();
       Piece piece = new Piece(log, planned.cutOffButt(), planned.trimmed());
       mids.put(tag, mid);
-      hewn.put(tag, Hewn.ofMid(mid).of(piece).log());
+      hewn.put(tag, new Hewn(Optional.empty(), Optional.of(mid), Optional.empty()).of(piece).log());
     }
   }
 

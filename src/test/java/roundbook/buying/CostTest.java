@@ -37,7 +37,7 @@ class CostTest {
     "CORD, 200, 0.3647, 72.94"
   })
   void aLogIsPaidByItsBasis(Basis basis, String price, String quantity, String cost) {
-    RoundProfile profile = RoundProfile.ofEnds(240, 14.6, 12);
+    RoundProfile profile = RoundProfile.ofEven(240, 14.6, 12);
     BigDecimal many = new Quantities(profile, 28.94, 1013, 20).in(basis);
     assertEquals(0, new BigDecimal(quantity).compareTo(many), many.toString());
     assertEquals(

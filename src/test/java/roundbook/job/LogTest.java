@@ -77,17 +77,6 @@ class LogTest {
     assertThrows(UnsupportedOperationException.class, () -> log.extra().put("More", ""));
   }
 
-  @Test
-  void oneEstimatedDiameterIsEnough() {
-    Log.Source measured = Log.Source.MEASURED;
-    Log.Source estimated = Log.Source.ESTIMATED;
-    assertFalse(Log.Sources.MEASURED.anyEstimated());
-    assertTrue(new Log.Sources(estimated, measured, measured).anyEstimated());
-    assertTrue(new Log.Sources(measured, estimated, measured).anyEstimated());
-    assertTrue(new Log.Sources(measured, measured, estimated).anyEstimated());
-    assertEquals("estimated", estimated.word());
-  }
-
   /** Left, right, sill and head of the second opening; the first is 60 to 96 in and 30 to 70. */
   @ParameterizedTest(name = "{0} to {1} by {2} to {3}")
   @CsvSource({

@@ -234,7 +234,9 @@ public final class LivePlans {
               Piece log = placed.piece();
               Length mid = log.mid().roundedTo(step).plus(step.times(random.nextInt(-9, 10)));
               if (random.nextInt(3) > 0) {
-                measured.put(log.log().tag(), Hewn.ofMid(mid));
+                measured.put(
+                    log.log().tag(),
+                    new Hewn(Optional.empty(), Optional.of(mid), Optional.empty()));
               }
             });
     return measured;

@@ -48,7 +48,8 @@ class HewnTest {
 
   @Test
   void theLogStaysWhatItIsButForItsDiameters() {
-    Piece hewn = Hewn.ofMid(Length.ofInches(12)).of(PIECE);
+    Piece hewn =
+        new Hewn(Optional.empty(), Optional.of(Length.ofInches(12)), Optional.empty()).of(PIECE);
     assertEquals(PIECE.fallsOff(), hewn.fallsOff());
     assertEquals(PIECE.log().tag(), hewn.log().tag());
     assertEquals(Log.Source.MEASURED, hewn.log().sources().mid());

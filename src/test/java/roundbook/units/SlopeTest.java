@@ -36,10 +36,10 @@ class SlopeTest {
   @Test
   void dropsOneInTheRun() {
     Length six = Length.ofInches(6);
-    assertEquals(Length.ofInches(2), Slope.oneIn(3).dropOver(six));
+    assertEquals(Length.ofInches(2), new Slope(BigDecimal.valueOf(3)).dropOver(six));
     assertEquals(Length.ofInchFraction(12, 5), Slope.parse("2.5").orElseThrow().dropOver(six));
     assertEquals(0.4, Slope.parse("2.5").orElseThrow().ratio(), 1e-15);
-    assertThrows(IllegalArgumentException.class, () -> Slope.oneIn(0));
-    assertThrows(IllegalArgumentException.class, () -> Slope.oneIn(-3));
+    assertThrows(IllegalArgumentException.class, () -> new Slope(BigDecimal.valueOf(0)));
+    assertThrows(IllegalArgumentException.class, () -> new Slope(BigDecimal.valueOf(-3)));
   }
 }

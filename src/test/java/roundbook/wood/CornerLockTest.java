@@ -16,8 +16,6 @@ class CornerLockTest {
     assertEquals(34.732049763, lock.shoulders(), 1e-8);
     assertEquals(34.7305, lock.shoulders(), 2e-3);
     assertEquals(6.25, lock.slidingIn(5));
-    assertEquals(6.25, lock.pushedOut(5));
-    assertEquals(0.125, lock.liftToSlip(0.5));
   }
 
   /** The shoulders are what is left of the section around the neck at its root. */

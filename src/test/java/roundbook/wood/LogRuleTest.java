@@ -101,7 +101,7 @@ class LogRuleTest {
   @Test
   void forestFunctions() {
     assertEquals(10.647, LogRule.smalian(10 / 12.0, 1, 16), 0.0005);
-    RoundProfile cone = RoundProfile.ofEnds(16, 10 / 12.0, 1);
+    RoundProfile cone = RoundProfile.ofEven(16, 10 / 12.0, 1);
     assertEquals(10.588, LogRule.newton(cone), 0.0005);
     double cubeRoot = (Math.cbrt(100) + Math.cbrt(144)) / 2;
     double middle = Math.sqrt(cubeRoot * cubeRoot * cubeRoot) / 12;
@@ -109,7 +109,7 @@ class LogRuleTest {
     // The page cuts the last digit of 10.5689 off instead of rounding it.
     assertEquals(10.568, LogRule.newton(neiloid), 0.001);
     assertEquals(0.287848, LogRule.smalian(0.25, 0.29, 5), 5e-7);
-    assertEquals(0.286801, LogRule.newton(RoundProfile.ofEnds(5, 0.25, 0.29)), 5e-7);
+    assertEquals(0.286801, LogRule.newton(RoundProfile.ofEven(5, 0.25, 0.29)), 5e-7);
     assertEquals(36, LogRule.DOYLE.scale(log(10, 16)));
     assertEquals(55, LogRule.SCRIBNER.scale(log(10, 16)));
   }
@@ -178,7 +178,7 @@ class LogRuleTest {
   /** By hand: 26 ft, 16 to 10 in; 14 ft to 12.81 in and 12 ft to the tip, Doyle. */
   @Test
   void segmentsHaveTheirOwnSmallEnds() {
-    RoundProfile log = RoundProfile.ofEnds(26 * 12 + 4, 16, 10);
+    RoundProfile log = RoundProfile.ofEven(26 * 12 + 4, 16, 10);
     assertEquals(71 + 27, LogRule.DOYLE.scale(log, 20));
     assertEquals(59, LogRule.DOYLE.scale(Measure.of(log)));
     assertTrue(LogRule.SMALIAN.scale(log, 20) < LogRule.SMALIAN.scale(Measure.of(log)));

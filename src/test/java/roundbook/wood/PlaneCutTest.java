@@ -45,7 +45,7 @@ class PlaneCutTest {
 
   @Test
   void aPlaneThroughTheCentreCutsHalf() {
-    SawnLog log = new SawnLog(RoundProfile.ofEnds(100, 14, 12), 6);
+    SawnLog log = new SawnLog(RoundProfile.ofEven(100, 14, 12), 6);
     assertEquals(log.volume() / 2, new PlaneCut(log, 0).volume(), 1e-6);
   }
 

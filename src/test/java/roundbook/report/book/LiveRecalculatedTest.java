@@ -209,7 +209,9 @@ public class LiveRecalculatedTest {
         .forEach(
             piece -> {
               Length mid = piece.placed().first().piece().mid().plus(Length.ofInches(1));
-              mids.put(piece.placed().first().piece().log().tag(), Hewn.ofMid(mid));
+              mids.put(
+                  piece.placed().first().piece().log().tag(),
+                  new Hewn(Optional.empty(), Optional.of(mid), Optional.empty()));
               typed.put("Change_" + piece.placed().wall().name(), mid.inches());
             });
     Path book = written("plan.xlsx", plan);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -48,7 +49,9 @@ class WallSheetsTest {
         .forEach(
             piece -> {
               Length mid = piece.placed().first().piece().mid().plus(Length.ofInches(2));
-              thick.put(piece.placed().first().piece().log().tag(), Hewn.ofMid(mid));
+              thick.put(
+                  piece.placed().first().piece().log().tag(),
+                  new Hewn(Optional.empty(), Optional.of(mid), Optional.empty()));
             });
     return LivePlans.hewn(plan, thick);
   }
