@@ -196,7 +196,7 @@ class LogRuleTest {
     assertEquals(0.2868, metres(LogRule.NEWTON.asMeasured(log, 20)), 5e-5);
     RoundProfile thin = centimetres(304, 18.2, 18.2, 18.2);
     assertEquals(0.0791, metres(LogRule.HUBER.asMeasured(thin, 20)), 5e-5);
-    RoundProfile board = RoundProfile.ofEnds(26 * 12 + 4, 16, 10);
+    RoundProfile board = RoundProfile.ofEven(26 * 12 + 4, 16, 10);
     assertEquals(
         LogRule.DOYLE.scale(board, 20), LogRule.DOYLE.asMeasured(board, 20), "board feet as ever");
   }
