@@ -110,6 +110,11 @@ public final class BuildRules {
     return length(Setting.CHINKING_GAP);
   }
 
+  /** Returns whether walls that stand low or high as a whole come back to the height planned. */
+  public boolean holdsHeight() {
+    return text(Setting.HOLD_HEIGHT).equals("yes");
+  }
+
   /** Returns o, the overhang past the outer face of the crossing wall. */
   public Length overhang() {
     return length(Setting.OVERHANG);

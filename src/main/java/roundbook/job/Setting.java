@@ -70,6 +70,8 @@ public enum Setting {
   BALANCE_FOR(CHOICE, "even"),
   /** How much a corner may be out of level. */
   LEVEL_TOLERANCE(LENGTH, "1/4", "6"),
+  /** Whether walls that stand low or high as a whole are brought back to the height planned. */
+  HOLD_HEIGHT(CHOICE, "no"),
   /** The least wood above the upper mark. */
   SHOULDER_LEAST(LENGTH, "1 1/2", "40"),
   /** The least thickness of the neck. */
@@ -172,6 +174,7 @@ public enum Setting {
       case CUT_EXCESS -> List.of("either", "tip");
       case TIP_RULE -> List.of("warn", "refuse");
       case BALANCE_FOR -> List.of("even", "worst");
+      case HOLD_HEIGHT -> List.of("no", "yes");
       case FIRST_BED -> List.of("flat", "starter", "level");
       case PAPER -> List.of("letter", "a4");
       case LANGUAGE -> List.of("en", "de");

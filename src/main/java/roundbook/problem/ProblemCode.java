@@ -114,6 +114,8 @@ public enum ProblemCode {
   NOT_MEASURED(WARNING),
   /** Logs as hewn differ from the tally, all much alike. */
   TALLY_BIAS(INFO),
+  /** The walls as a whole stand over or under the plan. */
+  WALLS_STAND(INFO),
   /** A setting has a value that cannot be used. */
   BAD_SETTING(ERROR),
   /** A setting's name is not known. */

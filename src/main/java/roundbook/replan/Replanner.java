@@ -9,14 +9,12 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import roundbook.balance.Effort;
-import roundbook.job.AsBuilt.Corner;
 import roundbook.job.AsBuilt.Held;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.BuildRules;
 import roundbook.job.Job;
 import roundbook.job.Setting;
 import roundbook.page.LogColumn;
-import roundbook.page.TypedBox;
 import roundbook.plan.Plan;
 import roundbook.plan.Planner;
 import roundbook.plan.TallyBias;
@@ -24,6 +22,7 @@ import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
+import roundbook.problem.Severity;
 import roundbook.problem.Value;
 import roundbook.rounds.Choice;
 import roundbook.rounds.Chooser;
@@ -36,8 +35,6 @@ import roundbook.units.LengthFormat;
 
 /** Plans the rest of the walls anew from what a crew built, measured and typed. */
 public final class Replanner {
-  private static final long FAR_INCHES = 4;
-
   private final SiteReport site;
   private final Progress progress;
 
@@ -64,14 +61,15 @@ public final class Replanner {
         new KeepingChooser(site.plan(), replanner.wanted())
             .choose(replanner.progress.job(), effort);
     Plan plan = replanner.plan(replanner.ordered(kept.choice(), effort));
-    List<Problem> impossible = replanner.impossible(plan);
-    if (!impossible.isEmpty()) {
-      return Read.failed(impossible);
+    List<Problem> said = new ArrayList<>(new ReadingDoubts(site, plan).all());
+    if (said.stream().anyMatch(each -> each.severity() == Severity.ERROR)) {
+      return Read.failed(said);
     }
+    said.addAll(replanner.bias(plan));
     List<Change> changes = new Reasons(site, plan, kept.moves()).all();
     Replan replan =
         new Replan(site.issue().revision(), before, plan, changes, Comparison.of(before, plan));
-    return new Read<>(Optional.of(replan), replanner.bias(plan));
+    return new Read<>(Optional.of(replan), said);
   }
 
   /** Returns the choice with the smallest order for what is missing of the rest, and its proof. */
@@ -125,48 +123,6 @@ public final class Replanner {
 
   private static Object value(BuildRules rules, Setting setting) {
     return rules.value(setting).map(BuildRules.Value::value).orElse(null);
-  }
-
-  /** Says readings so far from the plan that they must be typed or measured wrong. */
-  private List<Problem> impossible(Plan plan) {
-    List<Problem> problems = new ArrayList<>();
-    site.typed()
-        .firstReadings()
-        .forEach(
-            (corner, read) ->
-                impossible(
-                        corner,
-                        read,
-                        plan.stack().firstLevelHeight(corner.round()),
-                        TypedBox.FIRST_READING.named(corner.round(), corner.name()))
-                    .ifPresent(problems::add));
-    site.typed()
-        .readings()
-        .forEach(
-            (corner, read) ->
-                impossible(
-                        corner,
-                        read,
-                        plan.stack().levelHeight(corner.round()),
-                        TypedBox.READING.named(corner.round(), corner.name()))
-                    .ifPresent(problems::add));
-    return problems;
-  }
-
-  private Optional<Problem> impossible(Corner corner, Length read, Length planned, String name) {
-    BuildRules rules = site.job().rules();
-    Length far = rules.metric() ? Length.ofMillimetres(100) : Length.ofInches(FAR_INCHES);
-    if (!read.minus(planned).absolute().isMoreThan(far)) {
-      return Optional.empty();
-    }
-    LengthFormat formats = LengthFormat.forJob(rules.unit(), Length.ZERO);
-    return Optional.of(
-        Problem.of(ProblemCode.OUT_OF_RANGE, "reading", site.where(name))
-            .with("corner", corner.name())
-            .with("read", Value.mark(read, formats))
-            .with("planned", Value.mark(planned.roundedTo(rules.printStep()), formats))
-            .found(Value.mark(read, formats))
-            .remedyOf("read-again"));
   }
 
   private List<Problem> bias(Plan plan) {

@@ -1,6 +1,7 @@
 package roundbook.rounds;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import roundbook.job.DiameterProfile.Station;
 import roundbook.job.Job;
 import roundbook.job.Setting;
@@ -92,7 +93,29 @@ final class StackCheck {
           second,
           stack.secondHeights().get(i).inches());
       top = second + cut(course, false, false);
+      double step = stack.corners().step(i + 1, job.building(), job.rules()).inches();
+      read(i + 1, top).ifPresent(read -> same("plan over round " + course.round(), read, step));
+      top += step;
     }
+  }
+
+  /**
+   * Returns how much the plan goes on higher over a round, all of whose corners were read: the
+   * middle ones of what they read over the plan, or nothing where the plan lies between those.
+   */
+  private OptionalDouble read(int round, double planned) {
+    double[] over =
+        job.building().corners().stream()
+            .flatMap(corner -> job.built().reading(round, corner).stream())
+            .mapToDouble(read -> read.inches() - planned)
+            .sorted()
+            .toArray();
+    if (over.length < job.building().corners().size() || job.rules().holdsHeight()) {
+      return OptionalDouble.empty();
+    }
+    double low = over[(over.length - 1) / 2];
+    double high = over[over.length / 2];
+    return OptionalDouble.of(low > 0 ? low : Math.min(high, 0));
   }
 
   private double bedOfStarter() {

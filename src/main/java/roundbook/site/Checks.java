@@ -184,6 +184,15 @@ final class Checks {
     diameter(TypedBox.MEASURED, place, typed.mid(), mid, thickness);
     diameter(TypedBox.MEASURED_BUTT, place, typed.butt(), mid, Length.ZERO);
     diameter(TypedBox.MEASURED_TIP, place, typed.tip(), mid, Length.ZERO);
+    Length middle = typed.mid().orElse(mid);
+    typed
+        .butt()
+        .filter(middle::isMoreThan)
+        .ifPresent(butt -> say("butt-thin", TypedBox.MEASURED_BUTT, place, butt, middle));
+    typed
+        .tip()
+        .filter(tip -> tip.isMoreThan(middle))
+        .ifPresent(tip -> say("tip-thick", TypedBox.MEASURED_TIP, place, tip, middle));
     Stream.of(typed.lowerCut(), typed.upperCut())
         .flatMap(Optional::stream)
         .filter(mark -> !mark.isMoreThan(Length.ZERO) || mark.times(2).isMoreThan(mid))
@@ -209,16 +218,25 @@ final class Checks {
     String name = box.named(place.round(), place.named());
     Length differs = typed.get().minus(mid).absolute();
     if (!typed.get().isMoreThan(least) || differs.isMoreThan(far().times(3))) {
-      say(ProblemCode.OUT_OF_RANGE, name, typed.get(), mid);
+      fields.say(told(ProblemCode.OUT_OF_RANGE, "diameter", name, typed.get(), mid));
     } else if (differs.isMoreThan(far()) && box == TypedBox.MEASURED) {
-      say(ProblemCode.DOUBTFUL_VALUE, name, typed.get(), mid);
+      fields.say(told(ProblemCode.DOUBTFUL_VALUE, "diameter", name, typed.get(), mid));
     }
   }
 
-  /** Says that a diameter is not, or hardly, that of the log as it was tallied. */
-  private void say(ProblemCode code, String name, Length typed, Length mid) {
+  /** Says that an end does not taper from butt to tip. */
+  private void say(String variant, TypedBox box, Place place, Length typed, Length mid) {
+    String name = box.named(place.round(), place.named());
     fields.say(
-        fields.problem(code, "diameter", name).with("typed", shown(typed)).with("mid", shown(mid)));
+        told(ProblemCode.DOUBTFUL_VALUE, variant, name, typed, mid).remedyOf("which-end"));
+  }
+
+  /** Tells of a diameter beside the middle of the log as it was tallied or measured. */
+  private Problem told(ProblemCode code, String variant, String name, Length typed, Length mid) {
+    return fields
+        .problem(code, variant, name)
+        .with("typed", shown(typed))
+        .with("mid", shown(mid));
   }
 
   private void readings(SiteReport report) {

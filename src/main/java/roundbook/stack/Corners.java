@@ -2,24 +2,23 @@ package roundbook.stack;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Corner;
 import roundbook.job.BuildRules;
 import roundbook.job.Building;
 import roundbook.job.Setting;
-import roundbook.job.Wall;
 import roundbook.units.Length;
 
 /**
  * How high each corner stands against the plan after every round: as read, and as it will be.
  *
- * <p>A reading tells how much a corner is high after its round. Where there is none a corner keeps
- * what it was out and gains what the lower marks there are changed by. Corners that are out are put
- * right by the lower marks of the next first-laid logs and, where those are read in their turn, of
- * the second-laid logs on them ({@link Levelling}): by half an inch a round at most, the rest in
- * the rounds after.
+ * <p>A reading tells how much a corner is high after its round. What all corners of a round have in
+ * common moves the plan: every height above goes on from there, unless {@code Hold_height} asks for
+ * the height that was planned, which then comes back over the rounds that are left. Where there is
+ * no reading a corner keeps what it was out and gains what the lower marks there are changed by.
+ * Corners that differ are put right by the lower marks of the next first-laid logs and, where those
+ * are read in their turn, of the second-laid logs on them ({@link Levelling}).
  *
  * <p>Four marks lie between one reading after a round and the next: the first-laid log's lower and
  * upper one, the second-laid log's lower and upper one. What a reading differs from what was to be
@@ -39,25 +38,42 @@ public record Corners(Map<Corner, At> all) {
   }
 
   /**
-   * One corner in one round.
+   * One corner in one round; heights are against the plan as it goes on from the round below.
    *
    * @param change what the lower mark of the first-laid log differs from the chart's
    * @param firstHigh how much the top of the first-laid log is above the plan
    * @param secondChange what the lower mark of the second-laid log differs from the chart's
    * @param high how much the corner is above the plan after the round
-   * @param firstLift how much the first-laid log's centre line is above the plan
-   * @param secondLift how much the second-laid log's centre line is above the plan
+   * @param pare how much its top is to be pared down after the round
+   * @param even what the next lower mark is changed by to bring the corner level with the others
+   * @param lifts how much the logs' centre lines are above the plan
    */
   public record At(
       Length change,
       Length firstHigh,
       Length secondChange,
       Length high,
-      Length firstLift,
-      Length secondLift) {
+      Length pare,
+      Length even,
+      Lifts lifts) {
     private static final At AS_PLANNED =
-        new At(Length.ZERO, Length.ZERO, Length.ZERO, Length.ZERO, Length.ZERO, Length.ZERO);
+        new At(
+            Length.ZERO,
+            Length.ZERO,
+            Length.ZERO,
+            Length.ZERO,
+            Length.ZERO,
+            Length.ZERO,
+            new Lifts(Length.ZERO, Length.ZERO));
   }
+
+  /**
+   * How much the two logs' centre lines are above the plan at a corner.
+   *
+   * @param first the first-laid log's
+   * @param second the second-laid log's
+   */
+  public record Lifts(Length first, Length second) {}
 
   /** Returns a corner in a round. */
   public At at(int round, String corner) {
@@ -75,6 +91,66 @@ public record Corners(Map<Corner, At> all) {
     return firstLaid ? at.change() : at.secondChange();
   }
 
+  /** Returns how much the walls as a whole stand above the plan after a round. */
+  public Length common(int round, Building building) {
+    return new Levelling(Length.ZERO, heights(round, building), Length.ZERO).common();
+  }
+
+  /**
+   * Returns how much higher the plan goes on over a round, as its corners read: what they have in
+   * common, or nothing where the height that was planned is held.
+   */
+  public Length step(int round, Building building, BuildRules rules) {
+    return rules.holdsHeight() ? Length.ZERO : common(round, building);
+  }
+
+  /**
+   * Returns what all first-laid lower marks over a round are changed by to come back to the height
+   * that was planned: an even share for each round left.
+   *
+   * <p>What brings corners level goes first within the most that a mark changes; and no more than
+   * half the room that the wanted gap has to its limits, so that the gaps stay in them.
+   */
+  public Length held(int round, Building building, BuildRules rules) {
+    int left = rounds() - round;
+    if (!rules.holdsHeight() || left <= 0) {
+      return Length.ZERO;
+    }
+    Length least = Length.ZERO;
+    Length most = Length.ZERO;
+    for (String corner : building.corners()) {
+      least = least.least(at(round, corner).even());
+      most = most.most(at(round, corner).even());
+    }
+    Length change = Levelling.mostChange(rules);
+    Length wider = rules.length(Setting.GAP_MOST).minus(rules.gap()).dividedBy(2);
+    Length narrower = rules.gap().minus(rules.length(Setting.GAP_LEAST)).dividedBy(2);
+    return common(round, building)
+        .negated()
+        .dividedBy(left)
+        .least(change.minus(most).least(wider))
+        .most(change.plus(least).least(narrower).negated());
+  }
+
+  /**
+   * Returns how much above the plan a corner's top was expected before it was read: after the
+   * round, or on its first-laid log.
+   */
+  public Length expected(
+      int round, boolean firstLaid, String corner, Building building, BuildRules rules) {
+    At at = at(round, corner);
+    if (!firstLaid) {
+      return at.firstHigh().plus(at.secondChange());
+    }
+    At under = at(round - 1, corner);
+    Length left = under.high().minus(under.pare());
+    return left.minus(step(round - 1, building, rules)).plus(at.change());
+  }
+
+  private int rounds() {
+    return all.keySet().stream().mapToInt(Corner::round).max().orElse(0);
+  }
+
   /**
    * Returns the lower mark of the first-laid log at a corner in the round after one.
    *
@@ -86,8 +162,10 @@ public record Corners(Map<Corner, At> all) {
    */
   public Length nextLower(
       int round, String corner, Length chart, Building building, BuildRules rules) {
-    return Levelling.of(Length.ZERO, heights(round, building), rules)
-        .nextLower(chart, high(round, corner), Length.ZERO, rules);
+    return chart
+        .plus(at(round, corner).even())
+        .plus(held(round, building, rules))
+        .roundedTo(rules.printStep());
   }
 
   private List<Length> heights(int round, Building building) {
@@ -96,8 +174,8 @@ public record Corners(Map<Corner, At> all) {
 
   /** Returns how much the centre line of a log is above the plan at a corner. */
   public Length lift(int round, boolean firstLaid, String corner) {
-    At at = at(round, corner);
-    return firstLaid ? at.firstLift() : at.secondLift();
+    Lifts lifts = at(round, corner).lifts();
+    return firstLaid ? lifts.first() : lifts.second();
   }
 
   /** Returns how much further apart the logs of a joint are at its two ends than planned. */
@@ -116,125 +194,6 @@ public record Corners(Map<Corner, At> all) {
   static Corners of(BuildRules rules, Building building, Stack planned, AsBuilt built) {
     return built.readings().isEmpty() && built.firstReadings().isEmpty()
         ? AS_PLANNED
-        : new Reckoning(rules, building, planned, built).corners();
-  }
-
-  /** Goes through the rounds once. */
-  private static final class Reckoning {
-    private final BuildRules rules;
-    private final Building building;
-    private final Stack planned;
-    private final AsBuilt built;
-    private Corners below = AS_PLANNED;
-
-    Reckoning(BuildRules rules, Building building, Stack planned, AsBuilt built) {
-      this.rules = rules;
-      this.building = building;
-      this.planned = planned;
-      this.built = built;
-    }
-
-    Corners corners() {
-      for (int round = 1; round <= planned.courses().size(); round++) {
-        Map<Corner, At> all = new TreeMap<>(below.all());
-        Map<String, Length> firsts = new TreeMap<>();
-        for (String corner : building.corners()) {
-          firsts.put(corner, firstHigh(round, corner));
-        }
-        for (String corner : building.corners()) {
-          all.put(new Corner(round, corner), at(round, corner, firsts));
-        }
-        below = new Corners(all);
-      }
-      return below;
-    }
-
-    private Length chart(int round) {
-      return planned.courses().get(round - 1).notch().lower();
-    }
-
-    private Length change(int round, String corner) {
-      if (round == 1 || isCut(round, corner, true)) {
-        return Length.ZERO;
-      }
-      Length chart = chart(round);
-      return below.nextLower(round - 1, corner, chart, building, rules).minus(chart);
-    }
-
-    /** Returns how high the first-laid log was expected to lie at a corner. */
-    private Length expected(int round, String corner) {
-      return below.high(round - 1, corner).plus(change(round, corner));
-    }
-
-    private Length firstHigh(int round, String corner) {
-      return built
-          .firstReading(round, corner)
-          .map(read -> read.minus(planned.firstLevelHeight(round)))
-          .orElseGet(() -> expected(round, corner));
-    }
-
-    private Length secondChange(int round, String corner, Map<String, Length> firsts) {
-      if (built.firstReading(round, corner).isEmpty() || isCut(round, corner, false)) {
-        return Length.ZERO;
-      }
-      Length chart = chart(round);
-      return Levelling.of(Length.ZERO, List.copyOf(firsts.values()), rules)
-          .nextLower(chart, firsts.get(corner), change(round, corner), rules)
-          .minus(chart);
-    }
-
-    private At at(int round, String corner, Map<String, Length> firsts) {
-      Length change = change(round, corner);
-      Length first = firsts.get(corner);
-      Length second = secondChange(round, corner, firsts);
-      Length start = expected(round, corner);
-      Length onTop = first.plus(second);
-      Optional<Length> read =
-          built.reading(round, corner).map(each -> each.minus(planned.levelHeight(round)));
-      Length high = read.orElse(onTop);
-      Length misfit = high.minus(onTop);
-      if (built.firstReading(round, corner).isEmpty()) {
-        Length quarter = misfit.dividedBy(4);
-        return new At(
-            change,
-            first,
-            second,
-            high,
-            start.plus(quarter),
-            start.plus(misfit.times(3).dividedBy(4)));
-      }
-      Length firstLift = start.plus(first.minus(start).dividedBy(2));
-      return new At(change, first, second, high, firstLift, onTop.plus(misfit.dividedBy(2)));
-    }
-
-    /** Returns whether the lower mark of a log at a corner was typed as it was cut. */
-    private boolean isCut(int round, String corner, boolean firstLaid) {
-      return built.measures(round, wallAt(corner, firstLaid)).lowerCut().isPresent();
-    }
-
-    private String wallAt(String corner, boolean firstLaid) {
-      return building.walls().stream()
-          .filter(wall -> wall.laidFirst() == firstLaid)
-          .filter(
-              wall ->
-                  building.startCorner(wall).equals(corner)
-                      || building.endCorner(wall).equals(corner))
-          .map(Wall::name)
-          .findFirst()
-          .orElseThrow();
-    }
-  }
-
-  /** Returns the largest corner's height less the smallest's after a round. */
-  public Length spread(int round, Building building) {
-    List<Length> all = heights(round, building);
-    Length most = all.stream().reduce(Length::most).orElseThrow();
-    return most.minus(all.stream().reduce(Length::least).orElseThrow());
-  }
-
-  /** Returns whether every corner is within the tolerance of the plan and of each other. */
-  public boolean level(int round, Building building, BuildRules rules) {
-    Length tolerance = rules.length(Setting.LEVEL_TOLERANCE);
-    return new Levelling(Length.ZERO, heights(round, building), tolerance).level();
+        : new CornerReckoning(rules, building, planned, built).corners();
   }
 }

@@ -8,11 +8,16 @@ import roundbook.units.Length;
 /**
  * Corner heights read after a round against the height that was planned.
  *
- * <p>Corners further out than half the tolerance are put right in the next round. A corner that
+ * <p>What all corners have in common is no fault of level: walls that stand low as a whole are
+ * level walls, and the plan goes on from where they stand. What differs is put right. The height
+ * that counts as level is that of the two middle readings, or the plan where it lies between them:
+ * it asks the least of all marks, and a corner that is right is never touched for one that is not.
+ *
+ * <p>Corners that differ by more than half the tolerance are put right in the next round. One that
  * reads low by e gets {@code L + e} under the next first-laid log, for less is cut away there; a
- * high one {@code L − e} (common practice). The second-laid logs keep the chart's marks unless the
- * first-laid ones were read too. Changes are at most half an inch (12 mm) in a round; the rest
- * waits for the next round.
+ * high one {@code L − e} (common practice), by half an inch (12 mm) at most in a round; the rest
+ * waits for the next. A top that stands alone and high is pared instead. The second-laid logs keep
+ * the chart's marks unless the first-laid ones were read too.
  *
  * @param planned height wanted at every corner, from the heights' datum
  * @param readings heights read, of one corner or more
@@ -34,9 +39,20 @@ public record Levelling(Length planned, List<Length> readings, Length tolerance)
     return new Levelling(planned, readings, rules.length(Setting.LEVEL_TOLERANCE));
   }
 
-  /** Returns how much a corner is low; negative when it is high. */
+  /** Returns how much the walls as a whole stand above the plan; negative when they are low. */
+  public Length common() {
+    if (readings.isEmpty()) {
+      return Length.ZERO;
+    }
+    List<Length> sorted = readings.stream().sorted().toList();
+    Length lower = sorted.get((sorted.size() - 1) / 2).minus(planned);
+    Length upper = sorted.get(sorted.size() / 2).minus(planned);
+    return Length.ZERO.most(lower).least(upper);
+  }
+
+  /** Returns how much a corner is lower than the walls stand; negative when it is higher. */
   public Length low(Length reading) {
-    return planned.minus(reading);
+    return planned.plus(common()).minus(reading);
   }
 
   /** Returns the highest reading less the lowest. */
@@ -45,29 +61,35 @@ public record Levelling(Length planned, List<Length> readings, Length tolerance)
     return most.minus(readings.stream().reduce(Length::least).orElse(planned));
   }
 
-  /** Returns whether the spread and every corner are within the tolerance. */
+  /** Returns whether the corners are within the tolerance of each other. */
   public boolean level() {
-    boolean out = readings.stream().anyMatch(each -> low(each).absolute().isMoreThan(tolerance));
-    return !out && !spread().isMoreThan(tolerance);
+    return !spread().isMoreThan(tolerance);
   }
 
   /**
-   * Returns whether the corners are so near the plan that the next lower marks stay the chart's.
+   * Returns whether the corners are so near each other that the next lower marks stay the chart's.
    *
    * <p>That is half the tolerance, for the cuts of the next round add an error of their own: four
    * marks each out by 1/16 in put a corner out by 1/8 in.
    */
   public boolean settled() {
-    return new Levelling(planned, readings, tolerance.dividedBy(2)).level();
-  }
-
-  /** Returns the lower mark of the next first-laid log at a corner, as for one laid next. */
-  public Length nextLower(Length lower, Length reading, BuildRules rules) {
-    return nextLower(lower, reading, Length.ZERO, rules);
+    return !spread().isMoreThan(tolerance.dividedBy(2));
   }
 
   /**
-   * Returns the lower mark of the log that is laid next at a corner.
+   * Returns the lower mark of the next first-laid log at a corner, all of which were read: a top
+   * that is pared needs no other.
+   */
+  public Length nextLower(Length lower, Length reading, BuildRules rules) {
+    List<Length> left = readings.stream().map(each -> each.minus(pare(each, rules))).toList();
+    boolean even = new Levelling(planned, left, tolerance).settled();
+    return even || !pare(reading, rules).isZero()
+        ? lower
+        : nextLower(lower, reading, Length.ZERO, rules);
+  }
+
+  /**
+   * Returns the lower mark of the log that is laid next at a corner, without regard to paring.
    *
    * @param lower L', its mark by the chart
    * @param reading what was read at the corner
@@ -84,21 +106,30 @@ public record Levelling(Length planned, List<Length> readings, Length tolerance)
   }
 
   /**
-   * Returns how much the top that was read at a corner is to be pared down before more is laid.
+   * Returns how much the top that was read at a corner is to be pared down before more is laid, all
+   * corners being read.
    *
-   * <p>A corner that reads the tolerance or more above the lowest one is pared to half the
-   * tolerance above it, by half an inch (12 mm) at most. That takes wood off where it lies open,
-   * and needs no log lifted again.
+   * <p>A top that stands alone, the tolerance or more above the height that counts as level, is
+   * pared to half the tolerance above it; so is any that a lower mark alone could not put right in
+   * a round. Half an inch (12 mm) at most: that takes wood off where it lies open, and needs no log
+   * lifted again.
    *
    * @param reading what was read at the corner
    * @param rules the limits and the step of marks
    */
   public Length pare(Length reading, BuildRules rules) {
-    Length over = reading.minus(readings.stream().reduce(Length::least).orElse(reading));
-    if (over.isZero() || over.isLessThan(tolerance)) {
+    Length over = low(reading).negated();
+    boolean alone = !over.isZero() && !over.isLessThan(tolerance) && isAlone();
+    if (!alone && !over.isMoreThan(mostChange(rules))) {
       return Length.ZERO;
     }
     Length wanted = over.minus(tolerance.dividedBy(2)).roundedTo(rules.printStep());
     return wanted.least(mostChange(rules));
+  }
+
+  /** Returns whether no more than one reading is over half the tolerance high. */
+  private boolean isAlone() {
+    Length half = tolerance.dividedBy(2);
+    return readings.stream().filter(each -> low(each).negated().isMoreThan(half)).count() <= 1;
   }
 }

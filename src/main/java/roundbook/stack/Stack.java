@@ -1,5 +1,6 @@
 package roundbook.stack;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -20,8 +21,8 @@ import roundbook.units.Length;
  * no rounding this is {@code b = a + (D + g) / 2} inside a round and {@code a₊ = b + (D + D₊ + 2 g)
  * / 4} from one round to the next. Heights run from the underside of the first bed; they depend on
  * the rounds' sizes only, never on single logs, so corners stay level. Marks that were cut
- * otherwise than the chart has them count as they were cut; what corners read is told by {@link
- * Corners}.
+ * otherwise than the chart has them count as they were cut; over a round whose corners were read
+ * the heights go on from where the walls stand ({@link Corners}).
  *
  * @param rules the job's rules
  * @param building the ring of walls
@@ -86,11 +87,34 @@ public record Stack(
             built,
             heights.centres(),
             Corners.AS_PLANNED);
-    return planned.with(Corners.of(rules, building, planned, built));
+    return planned.standing(Corners.of(rules, building, planned, built));
   }
 
-  private Stack with(Corners other) {
-    return new Stack(rules, building, courses, firstHeights, secondHeights, built, centres, other);
+  /** Returns this stack as its corners stand: its heights go on from where the walls are. */
+  private Stack standing(Corners other) {
+    List<Length> risen = new ArrayList<>();
+    Length sum = Length.ZERO;
+    for (int round = 1; round <= courses.size(); round++) {
+      risen.add(sum);
+      sum = sum.plus(other.step(round, building, rules));
+    }
+    Map<Place, Length> heights = new TreeMap<>(centres);
+    heights.replaceAll((place, centre) -> centre.plus(risen.get(place.round() - 1)));
+    return new Stack(
+        rules,
+        building,
+        courses,
+        plus(firstHeights, risen),
+        plus(secondHeights, risen),
+        built,
+        heights,
+        other);
+  }
+
+  private static List<Length> plus(List<Length> heights, List<Length> risen) {
+    return IntStream.range(0, heights.size())
+        .mapToObj(round -> heights.get(round).plus(risen.get(round)))
+        .toList();
   }
 
   private static Length bed(BuildRules rules, List<Course> courses) {

@@ -23,6 +23,7 @@ import roundbook.plan.Plan;
 import roundbook.plan.PlanFixtures;
 import roundbook.plan.Planner;
 import roundbook.problem.Problem;
+import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
 import roundbook.site.CrewWorkbook;
 import roundbook.site.SiteReport;
@@ -97,6 +98,7 @@ class ReplannerTest {
     "cut log lost, Cut_1=x;LOST=x, Log list, contradiction",
     "read before cut, Reading_1_NW=12, Round 01, contradiction",
     "reading too high, Cut_1=x;Reading_1_NW=120, Round 01, out-of-range",
+    "reading three inches low, Cut_1=x;Cut_2=x;Reading_2_NW=23, Round 02, out-of-range",
     "digits turned round, Measured_1_N=31, Round 01, out-of-range",
     "thinner than hewn, Measured_1_N=5, Round 01, out-of-range",
     "no length, Measured_1_E=thick, Round 01, bad-number",
@@ -223,6 +225,67 @@ class ReplannerTest {
     Plan now = replan(book().type(typed)).plan();
     assertEquals(0.375, now.stack().corners().change(2, true, "NW").inches(), 1e-9);
     assertEquals(0, now.stack().corners().change(2, true, "SE").inches(), 1e-9);
+  }
+
+  /** Four marks hardly make an inch, never two; an inch less closes the 3/8 in gap of wall W there. */
+  @ParameterizedTest(name = "{0} in off: {1}")
+  @CsvSource({
+    "-0.75, ''",
+    "0.875, DOUBTFUL_VALUE",
+    "-1, OUT_OF_RANGE",
+    "1.5, DOUBTFUL_VALUE",
+    "-1.75, OUT_OF_RANGE",
+    "-3, OUT_OF_RANGE",
+    "3, OUT_OF_RANGE",
+    "129, OUT_OF_RANGE"
+  })
+  void aReadingIsHeldAgainstTheWood(double off, String code) {
+    Map<String, Object> typed = new TreeMap<>(Map.of("Cut_1", "x", "Cut_2", "x"));
+    for (String corner : PLAN.job().building().corners()) {
+      typed.put("Reading_1_" + corner, PLAN.stack().levelHeight(1).inches());
+      double read = PLAN.stack().levelHeight(2).inches() + (corner.equals("NW") ? off : 0);
+      typed.put("Reading_2_" + corner, read);
+    }
+    List<Problem> said = replanned(book().type(typed)).problems();
+    List<Problem> doubts =
+        said.stream().filter(each -> each.said().toString().contains("reading")).toList();
+    assertEquals(code, doubts.isEmpty() ? "" : doubts.get(0).code().name(), said.toString());
+    assertTrue(doubts.stream().allMatch(each -> each.where().sheet().equals("Round 02")));
+    assertTrue(doubts.stream().allMatch(each -> each.said().toString().contains("expected=")));
+  }
+
+  /** Walls 1/4 in under the plan as a whole are level: said once, and nothing is marked otherwise. */
+  @Test
+  void wallsThatStandLowAreToldOnce() {
+    Map<String, Object> typed = new TreeMap<>(Map.of("Cut_1", "x"));
+    int index = 0;
+    for (String corner : PLAN.job().building().corners()) {
+      double low = index++ == 0 ? 0.3125 : 0.25;
+      typed.put("Reading_1_" + corner, PLAN.stack().levelHeight(1).inches() - low);
+    }
+    Read<Replan> made = replanned(book().type(typed));
+    Plan now = made.value().orElseThrow().plan();
+    assertTrue(made.problems().stream().anyMatch(each -> each.code() == ProblemCode.WALLS_STAND));
+    assertEquals(-0.25, now.stack().corners().common(1, now.job().building()).inches(), 1e-9);
+    for (String corner : now.job().building().corners()) {
+      assertEquals(0, now.stack().corners().change(2, true, corner).inches(), 1e-9, corner);
+    }
+    Read<Replan> again = replanned(CrewWorkbook.of(now).type(typed));
+    assertTrue(
+        again.problems().stream().noneMatch(each -> each.code() == ProblemCode.WALLS_STAND),
+        again.problems().toString());
+  }
+
+  /** By hand: a tip thicker than the middle, a butt thinner, are ends mixed up. */
+  @Test
+  void endsThatDoNotTaperAreDoubted() {
+    double mid = piece(PLAN, 1, "N").placed().mid().inches();
+    Map<String, Object> typed =
+        Map.of("Measured_1_N", mid, "Measured_butt_1_N", mid - 0.25, "Measured_tip_1_N", mid + 1);
+    List<String> said =
+        replanned(book().type(typed)).problems().stream().map(Problem::toString).toList();
+    assertTrue(said.toString().contains("butt-thin"), said::toString);
+    assertTrue(said.toString().contains("tip-thick"), said::toString);
   }
 
   @Test

@@ -75,10 +75,52 @@ class CornersTest {
     assertEquals(Length.ZERO, corners.high(2, "NW"));
     assertEquals(sixteenths(56), corners.nextLower(1, "NW", CHART, BUILDING, RULES));
     assertEquals(CHART, corners.nextLower(1, "NE", CHART, BUILDING, RULES));
-    assertEquals(sixteenths(4), corners.spread(1, BUILDING));
-    assertEquals(Length.ZERO, corners.spread(2, BUILDING));
-    assertTrue(corners.level(1, BUILDING, RULES));
-    assertFalse(stack(RULES, read(-5)).corners().level(1, BUILDING, RULES));
+  }
+
+  /** Three corners 1/4 in under the plan and one 5/16: the plan goes on from there, no mark changes. */
+  @Test
+  void aLowWallThatIsLevelStaysAsItIs() {
+    AsBuilt low = readings(-4, -4, -4, -5);
+    Stack plan = stack(RULES, AsBuilt.NOTHING);
+    Stack stack = stack(RULES, low);
+    for (String corner : BUILDING.corners()) {
+      assertEquals(Length.ZERO, stack.corners().change(2, true, corner), corner);
+    }
+    assertEquals(sixteenths(-4), stack.corners().common(1, BUILDING));
+    assertEquals(plan.levelHeight(1), stack.levelHeight(1));
+    assertEquals(plan.levelHeight(2).minus(sixteenths(4)), stack.levelHeight(2));
+    assertEquals(plan.levelHeight(3).minus(sixteenths(4)), stack.levelHeight(3));
+    assertEquals(plan.top(NORTH).minus(sixteenths(4)), stack.top(NORTH));
+    assertEquals(
+        plan.joints(NORTH).get(1).middle(), stack.joints(NORTH).get(1).middle(), "higher gaps");
+  }
+
+  /** Held: + 1/4 in for all within the 1/2 in that a mark changes, beside what levels them. */
+  @Test
+  void aHeightThatIsHeldComesBackAfterTheDifferences() {
+    BuildRules held = RULES.with(Setting.HOLD_HEIGHT, "yes", Origin.OPTION);
+    Corners corners = stack(held, at(2, -12, -8, -8, -9)).corners();
+    List<Long> marks = List.of(8L, 4L, 4L, 5L);
+    for (int corner = 0; corner < 4; corner++) {
+      assertEquals(
+          sixteenths(marks.get(corner)),
+          corners.change(3, true, BUILDING.corners().get(corner)),
+          BUILDING.corners().get(corner));
+    }
+    Corners two = stack(held, readings(-4, -4, -4, -4)).corners();
+    assertEquals(sixteenths(2), two.change(2, true, "NW"), "half in each of two rounds");
+    assertEquals(sixteenths(2), two.change(3, true, "NW"));
+    assertEquals(Length.ZERO, two.high(3, "NW"));
+  }
+
+  /** A top that stands alone and high is pared, and no lower mark is changed for it too. */
+  @Test
+  void aHighTopIsParedAndItsLowerMarkStays() {
+    Corners corners = stack(RULES, readings(6, 0, 0, 0)).corners();
+    String high = BUILDING.corners().get(0);
+    assertEquals(sixteenths(4), corners.at(1, high).pare());
+    assertEquals(Length.ZERO, corners.change(2, true, high));
+    assertEquals(sixteenths(2), corners.high(2, high));
   }
 
   /** One mark of four is the first-laid log's own, the second-laid one stands on three more. */
@@ -157,6 +199,21 @@ class CornersTest {
     Map<Corner, Length> readings = new LinkedHashMap<>();
     BUILDING.corners().forEach(corner -> readings.put(new Corner(1, corner), level));
     readings.put(new Corner(1, "NW"), level.plus(sixteenths(off)));
+    return built(readings, Map.of());
+  }
+
+  /** Returns readings after round 1, in sixteenths above the plan, corner by corner. */
+  private static AsBuilt readings(long... off) {
+    return at(1, off);
+  }
+
+  private static AsBuilt at(int round, long... off) {
+    Length level = stack(RULES, AsBuilt.NOTHING).levelHeight(round);
+    Map<Corner, Length> readings = new LinkedHashMap<>();
+    for (int corner = 0; corner < off.length; corner++) {
+      readings.put(
+          new Corner(round, BUILDING.corners().get(corner)), level.plus(sixteenths(off[corner])));
+    }
     return built(readings, Map.of());
   }
 

@@ -17,31 +17,47 @@ class LevellingTest {
   private static final Length LOWER = Length.ofInchFraction(5, 2);
   private static final BuildRules RULES = Jobs.rules(false);
 
-  /** Readings in sixteenths above the plan; the next lower marks in sixteenths. */
-  @ParameterizedTest(name = "{0} -> {2}")
+  /** Readings in sixteenths above the plan; the next lower marks and what is pared in sixteenths. */
+  @ParameterizedTest(name = "{0} -> {2}, pared {3}")
   @CsvSource({
-    "0 0 0 0, true, 40 40 40 40",
-    "0 1 -1 0, true, 40 40 40 40",
-    "0 2 -2 0, true, 40 38 42 40",
-    "0 4 0 0, true, 40 36 40 40",
-    "0 5 0 0, false, 40 35 40 40",
-    "0 3 -2 0, false, 40 37 42 40",
-    "-5 -5 -5 -5, false, 45 45 45 45",
-    "-8 0 0 0, false, 48 40 40 40",
-    "-20 0 0 11, false, 48 40 40 32"
+    "0 0 0 0, true, 40 40 40 40, 0 0 0 0",
+    "0 1 -1 0, true, 40 40 40 40, 0 0 0 0",
+    "0 2 -2 0, true, 40 38 42 40, 0 0 0 0",
+    "0 4 0 0, true, 40 40 40 40, 0 2 0 0",
+    "0 5 0 0, false, 40 40 40 40, 0 3 0 0",
+    "0 3 -2 0, false, 40 37 42 40, 0 0 0 0",
+    "-6 0 0 0, false, 46 40 40 40, 0 0 0 0",
+    "-5 -5 -5 -5, true, 40 40 40 40, 0 0 0 0",
+    "-4 -4 -4 -5, true, 40 40 40 40, 0 0 0 0",
+    "6 6 0 0, false, 34 34 40 40, 0 0 0 0",
+    "-12 -8 -8 -9, true, 44 40 40 41, 0 0 0 0",
+    "-8 0 0 0, false, 48 40 40 40, 0 0 0 0",
+    "-20 0 0 11, false, 48 40 40 40, 0 0 0 8"
   })
-  void aLowCornerGetsMoreWood(String readings, boolean level, String lower) {
+  void whatDiffersIsPutRightByOneRemedy(
+      String readings, boolean level, String lower, String pared) {
     List<Length> read = sixteenths(readings).stream().map(each -> PLANNED.plus(each)).toList();
     Levelling levelling = Levelling.of(PLANNED, read, RULES);
     assertEquals(level, levelling.level());
     List<Length> next = read.stream().map(each -> levelling.nextLower(LOWER, each, RULES)).toList();
     assertEquals(sixteenths(lower), next);
+    assertEquals(
+        sixteenths(pared), read.stream().map(each -> levelling.pare(each, RULES)).toList());
+  }
+
+  /** Walls that stand low as a whole are level, and so are they where the plan is in between. */
+  @ParameterizedTest(name = "{0} -> {1}")
+  @CsvSource({"-4 -4 -4 -5, -4", "-12 -8 -8 -9, -8", "-6 0 0 0, 0", "-4 -4 0 0, 0", "3 5, 3"})
+  void theMiddleReadingsTellHowTheWallsStand(String readings, long common) {
+    List<Length> read = sixteenths(readings).stream().map(each -> PLANNED.plus(each)).toList();
+    assertEquals(
+        Length.ofInchFraction(common, 16), Levelling.of(PLANNED, read, RULES).common());
   }
 
   @Test
   void readingsBetweenTheStepsGiveAMarkOnAStep() {
     Length reading = PLANNED.minus(Length.ofInchFraction(21, 64));
-    Levelling levelling = Levelling.of(PLANNED, List.of(reading), RULES);
+    Levelling levelling = Levelling.of(PLANNED, List.of(reading, PLANNED, PLANNED), RULES);
     assertEquals(Length.ofInchFraction(45, 16), levelling.nextLower(LOWER, reading, RULES));
   }
 

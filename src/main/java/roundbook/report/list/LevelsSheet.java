@@ -149,10 +149,10 @@ final class LevelsSheet {
     }
     Readings known = new Readings(live, round);
     sheet.add(Readings.cell(live, spread(round), known.spread()));
-    sheet.add(Cell.formula(verdict(round, planned), known.verdict()).role(Role.GOOD));
+    sheet.add(Cell.formula(verdict(round), known.verdict()).role(Role.GOOD));
     looks(round);
     corners.forEach(corner -> sheet.add(next(round, corner)));
-    sheet.add(Cell.formula(note(round, planned), known.note()).role(Role.BODY));
+    sheet.add(Cell.formula(note(round), known.note()).role(Role.BODY));
   }
 
   /** Returns the cells of a round's readings. */
@@ -161,7 +161,7 @@ final class LevelsSheet {
   }
 
   /** Returns the cell of a round's verdict. */
-  private Area verdict(int round) {
+  private Area verdictCell(int round) {
     return Area.cell(HEAD_ROW + round, FIRST_CORNER + corners.size() + 1);
   }
 
@@ -171,22 +171,14 @@ final class LevelsSheet {
     return "IF(COUNT(" + read + ")=0,\"\",MAX(" + read + ")-MIN(" + read + "))";
   }
 
-  /**
-   * Returns the verdict: out where the spread or the farthest corner is over the tolerance.
-   *
-   * <p>{@code max(most − least, most − planned, planned − least) > tolerance}, as {@link
-   * roundbook.stack.Levelling#level} has it; empty without readings.
-   */
-  private String verdict(int round, String planned) {
-    String read = readings(round).toString();
-    String most = "MAX(" + read + ")";
-    String least = "MIN(" + read + ")";
-    String out = String.join(",", most + "-" + least, most + "-" + planned, planned + "-" + least);
-    return "IF(COUNT("
-        + read
-        + ")=0,\"\",IF(ROUND(MAX("
-        + out
-        + ")-"
+  /** Returns the verdict: out where the spread is over the tolerance; empty without readings. */
+  private String verdict(int round) {
+    String spread = Area.cell(HEAD_ROW + round, FIRST_CORNER + corners.size()).toString();
+    return "IF("
+        + spread
+        + "=\"\",\"\",IF(ROUND("
+        + spread
+        + "-"
         + live.map().rule(RuleLine.TOLERANCE)
         + ",6)>0,"
         + LiveMath.literal(live.text("levels.fix"))
@@ -197,8 +189,8 @@ final class LevelsSheet {
 
   /** Turns a verdict that asks for a change black. */
   private void looks(int round) {
-    String fix = verdict(round).absolute() + "=" + LiveMath.literal(live.text("levels.fix"));
-    sheet.rule(new Rule.LooksLike(verdict(round), fix, Role.FLAG));
+    String fix = verdictCell(round).absolute() + "=" + LiveMath.literal(live.text("levels.fix"));
+    sheet.rule(new Rule.LooksLike(verdictCell(round), fix, Role.FLAG));
   }
 
   /** Returns a corner's next lower mark, from the working sheet. */
@@ -207,34 +199,31 @@ final class LevelsSheet {
       return Cell.text("–").role(Role.SHADED).align(Cell.Align.CENTRE);
     }
     String chart = live.map().round(round + 1, RoundColumn.LOWER);
-    Area own = Area.cell(HEAD_ROW + round, verdict(round).left() + 1 + corners.indexOf(corner));
+    Area own = Area.cell(HEAD_ROW + round, verdictCell(round).left() + 1 + corners.indexOf(corner));
     sheet.rule(new Rule.LooksLike(own, own.absolute() + "<>" + chart, Role.CHANGED));
     String next = live.map().corner(round, corner, CornerColumn.NEXT);
     return live.mark(next, new Readings(live, round).next(corner), Role.RESULT);
   }
 
-  /** Returns what else must be said: the rest that waits, or a next round cut already. */
-  private String note(int round, String planned) {
-    String read = readings(round).toString();
-    String most = live.map().rule(RuleLine.MOST_CHANGE);
-    String over =
-        "MAX(MAX(" + read + ")-" + planned + "," + planned + "-MIN(" + read + "))>" + most;
-    String rest = LiveMath.literal(live.text("levels.rest"));
-    String cut = LiveMath.literal(live.text("levels.is_cut", round + 1));
+  /** Returns what else must be said, as {@link Readings#note} has it. */
+  private String note(int round) {
+    String left = live.map().corners(round, CornerColumn.LEFT);
+    String common = live.map().round(round, RoundColumn.COMMON);
+    String out = "MAX(MAX(" + left + ")-" + common + "," + common + "-MIN(" + left + "))";
+    String over = "ROUND(" + out + "-" + live.map().rule(RuleLine.MOST_CHANGE) + ",6)>0";
+    String rest = "IF(" + over + "," + LiveMath.literal(live.text("levels.rest")) + ",\"\")";
     boolean last = round == live.plan().rounds();
-    String late = verdict(round) + "=" + LiveMath.literal(live.text("levels.fix"));
-    String done =
-        last
-            ? ""
-            : "IF(AND(" + late + "," + TypedBox.CUT.named(round + 1) + "<>\"\")," + cut + ",\"\")";
+    String height = new Readings(live, round).height();
     return "IF(COUNT("
-        + read
-        + ")=0,\"\",IF("
-        + over
-        + ","
-        + rest
-        + ",\"\")"
-        + (last ? "" : "&" + done)
+        + readings(round)
+        + ")=0,\"\","
+        + String.join("&", last ? List.of(rest, height) : List.of(rest, late(round), height))
         + ")";
+  }
+
+  private String late(int round) {
+    String fix = verdictCell(round) + "=" + LiveMath.literal(live.text("levels.fix"));
+    String cut = LiveMath.literal(live.text("levels.is_cut", round + 1));
+    return "IF(AND(" + fix + "," + TypedBox.CUT.named(round + 1) + "<>\"\")," + cut + ",\"\")";
   }
 }

@@ -3,6 +3,7 @@ package roundbook.report.live;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import roundbook.job.Building;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
 import roundbook.page.CellNames;
@@ -13,12 +14,14 @@ import roundbook.report.live.LiveMap.CornerColumn;
 import roundbook.report.live.LiveMap.RoundColumn;
 import roundbook.report.live.LiveMap.RuleLine;
 import roundbook.stack.Corners;
+import roundbook.units.Length;
 
 /**
  * How high every corner stands against the plan in each round, as formulas of the readings.
  *
  * <p>A corner without a reading keeps what it was out and gains what its lower marks were changed
- * by, in the way of {@link Corners}.
+ * by, in the way of {@link Corners}; what is done about it is that of {@link
+ * roundbook.stack.Levelling}.
  */
 final class LiveCorners {
   private final LiveContext live;
@@ -63,10 +66,62 @@ final class LiveCorners {
       case SECOND_CHANGE ->
           Cell.formula(secondChange(round, corner), live.number(at.secondChange()));
       case PARE ->
-          Cell.formula(pare(round, corner), live.number(new Readings(live, round).pare(corner)))
+          Cell.formula(pare(round, corner), live.number(at.pare()))
               .named(CellNames.pare(round, corner));
+      case LEFT ->
+          Cell.formula(
+              map.corner(round, corner, CornerColumn.HIGH)
+                  + "-"
+                  + map.corner(round, corner, CornerColumn.PARE),
+              live.number(at.high().minus(at.pare())));
+      case EVEN -> Cell.formula(even(round, corner), live.number(at.even()));
       case NEXT -> next(round, corner);
     };
+  }
+
+  /** Returns the cell of what a round's corners have in common, or of what is held of it. */
+  Cell cell(int round, RoundColumn column) {
+    Building building = map.building();
+    if (column == RoundColumn.COMMON) {
+      String high = common(round, CornerColumn.HIGH);
+      return Cell.formula(high, live.number(now.common(round, building))).role(Role.HELPER);
+    }
+    boolean holds = live.rules().holdsHeight() && round < live.plan().rounds();
+    Length held = now.held(round, building, live.rules());
+    return (holds ? Cell.formula(held(round), live.number(held)) : Cell.number(0))
+        .role(Role.HELPER);
+  }
+
+  /** Returns the middle one of the two middle heights and the plan. */
+  private String common(int round, CornerColumn column) {
+    String highs = map.corners(round, column);
+    int count = corners.size();
+    String low = "SMALL(" + highs + "," + (count + 1) / 2 + ")";
+    return "MEDIAN(0," + low + ",SMALL(" + highs + "," + (count / 2 + 1) + "))";
+  }
+
+  /** Returns an even share of what all have in common for each round left, limited. */
+  private String held(int round) {
+    String even = map.corners(round, CornerColumn.EVEN);
+    String most = map.rule(RuleLine.MOST_CHANGE);
+    String gap = map.rule(RuleLine.GAP);
+    String wider = "(" + map.rule(RuleLine.GAP_MOST) + "-" + gap + ")/2";
+    String narrower = "(" + gap + "-" + map.rule(RuleLine.GAP_LEAST) + ")/2";
+    String share =
+        "-" + map.round(round, RoundColumn.COMMON) + "/" + (live.plan().rounds() - round);
+    String up = "MIN(" + most + "-MAX(0," + even + ")," + wider + "," + share + ")";
+    return "MAX(-MIN(" + most + "+MIN(0," + even + ")," + narrower + ")," + up + ")";
+  }
+
+  /** Returns how high a corner is before a round, against the plan as it goes on from below. */
+  static String under(LiveContext live, int round, String corner) {
+    if (round == 1) {
+      return "0";
+    }
+    String left = live.map().corner(round - 1, corner, CornerColumn.LEFT);
+    return live.rules().holdsHeight()
+        ? left
+        : left + "-" + live.map().round(round - 1, RoundColumn.COMMON);
   }
 
   /**
@@ -85,8 +140,8 @@ final class LiveCorners {
 
   /** Returns how high a corner is on the first-laid log: as read, else as the round below lets. */
   private String firstHigh(int round, String corner) {
-    String below = round == 1 ? "0" : map.corner(round - 1, corner, CornerColumn.HIGH);
-    String expected = below + "+" + map.corner(round, corner, CornerColumn.CHANGE);
+    String expected =
+        under(live, round, corner) + "+" + map.corner(round, corner, CornerColumn.CHANGE);
     return read(
         TypedBox.FIRST_READING.named(round, corner),
         map.round(round, RoundColumn.FIRST_LEVEL),
@@ -120,7 +175,10 @@ final class LiveCorners {
     String chart = map.round(round, RoundColumn.LOWER);
     String most = map.rule(RuleLine.MOST_CHANGE);
     String before = map.corner(round, corner, CornerColumn.CHANGE);
-    String low = "-" + map.corner(round, corner, CornerColumn.FIRST_HIGH);
+    String low =
+        common(round, CornerColumn.FIRST_HIGH)
+            + "-"
+            + map.corner(round, corner, CornerColumn.FIRST_HIGH);
     String limited =
         "MAX(-" + most + "-" + before + ",MIN(" + most + "-" + before + "," + low + "))";
     return "IF(AND(ISNUMBER("
@@ -136,37 +194,42 @@ final class LiveCorners {
         + ",0)";
   }
 
-  /**
-   * Returns a corner's next lower mark: {@code r(L' + e)}, e being what the corner is low.
-   *
-   * <p>The change is limited both ways; where every corner is within half the tolerance it is L'.
-   */
+  /** Returns a corner's next lower mark: the chart's and what it is changed by. */
   private Cell next(int round, String corner) {
     if (round == live.plan().rounds()) {
       return Cell.text("–");
     }
-    String chart = map.round(round + 1, RoundColumn.LOWER);
-    String high = map.corner(round, corner, CornerColumn.HIGH);
-    String most = map.rule(RuleLine.MOST_CHANGE);
-    String change = "MAX(-" + most + ",MIN(" + most + ",-" + high + "))";
     String formula =
-        "IF("
-            + unsettled(round, CornerColumn.HIGH)
-            + ","
-            + live.toStep(chart + "+" + change)
-            + ","
-            + chart
-            + ")";
+        live.toStep(
+            String.join(
+                "+",
+                map.round(round + 1, RoundColumn.LOWER),
+                map.corner(round, corner, CornerColumn.EVEN),
+                map.round(round, RoundColumn.HELD)));
     return Cell.formula(formula, live.number(new Readings(live, round).next(corner)));
   }
 
-  /** Returns whether a corner is further out than half the tolerance. */
+  /**
+   * Returns what a corner's next lower mark is changed by: what it is low, limited both ways; 0
+   * where its top is pared, and where all corners are within half the tolerance of each other.
+   */
+  private String even(int round, String corner) {
+    String most = map.rule(RuleLine.MOST_CHANGE);
+    String low =
+        map.round(round, RoundColumn.COMMON)
+            + "-"
+            + map.corner(round, corner, CornerColumn.HIGH);
+    String change = "MAX(-" + most + ",MIN(" + most + "," + low + "))";
+    String pared = map.corner(round, corner, CornerColumn.PARE) + ">0";
+    String moved = unsettled(round, CornerColumn.LEFT);
+    return "IF(" + pared + ",0,IF(" + moved + "," + live.toStep(change) + ",0))";
+  }
+
+  /** Returns whether the corners differ by more than half the tolerance. */
   private String unsettled(int round, CornerColumn column) {
     String highs = map.corners(round, column);
-    String most = "MAX(" + highs + ")";
-    String least = "MIN(" + highs + ")";
-    String out = String.join(",", most + "-" + least, most, "-" + least);
-    return "ROUND(MAX(" + out + ")-" + map.rule(RuleLine.TOLERANCE) + "/2,6)>0";
+    String spread = "MAX(" + highs + ")-MIN(" + highs + ")";
+    return "ROUND(" + spread + "-" + map.rule(RuleLine.TOLERANCE) + "/2,6)>0";
   }
 
   /**
@@ -178,23 +241,32 @@ final class LiveCorners {
         corners.stream()
             .map(each -> TypedBox.READING.named(round, each))
             .collect(Collectors.joining(","));
-    String over = "(" + TypedBox.READING.named(round, corner) + "-MIN(" + all + "))";
+    String common = map.round(round, RoundColumn.COMMON);
+    String over = "(" + map.corner(round, corner, CornerColumn.HIGH) + "-" + common + ")";
     String tolerance = map.rule(RuleLine.TOLERANCE);
+    String most = map.rule(RuleLine.MOST_CHANGE);
+    String second = "LARGE(" + map.corners(round, CornerColumn.HIGH) + ",2)-" + common;
+    String alone =
+        String.join(
+            ",",
+            "ROUND(" + over + ",6)>0",
+            "ROUND(" + over + "-" + tolerance + ",6)>=0",
+            "ROUND(" + second + "-" + tolerance + "/2,6)<=0");
     return "IF(COUNT("
         + all
         + ")<"
         + corners.size()
-        + ",0,IF(OR("
-        + over
-        + "=0,ROUND("
+        + ",0,IF(OR(AND("
+        + alone
+        + "),ROUND("
         + over
         + "-"
-        + tolerance
-        + ",6)<0),0,MIN("
-        + map.rule(RuleLine.MOST_CHANGE)
+        + most
+        + ",6)>0),MIN("
+        + most
         + ","
         + live.toStep(over + "-" + tolerance + "/2")
-        + ")))";
+        + "),0))";
   }
 
   private Wall wallAt(String corner, boolean first) {

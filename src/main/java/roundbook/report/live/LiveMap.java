@@ -97,7 +97,11 @@ public record LiveMap(String sheet, Plan plan) {
     /** The gap to the round below on the first-laid walls, from the sizes. */
     FIRST_GAP,
     /** The same on the second-laid walls. */
-    SECOND_GAP
+    SECOND_GAP,
+    /** How much the walls as a whole stand above the plan after it. */
+    COMMON,
+    /** What all next lower marks are changed by to come back to the height planned. */
+    HELD
   }
 
   /** What is told of each corner in each round, a column a corner. */
@@ -112,6 +116,10 @@ public record LiveMap(String sheet, Plan plan) {
     SECOND_CHANGE,
     /** How much its top is to be pared down after the round. */
     PARE,
+    /** How much it is above the plan once that is pared. */
+    LEFT,
+    /** What the next lower mark is changed by to bring it level with the others. */
+    EVEN,
     /** The lower mark of the next round's first-laid log. */
     NEXT
   }

@@ -150,8 +150,10 @@ final class LivePieces {
     private Cell lift(PieceColumn column) {
       boolean left = column == PieceColumn.LEFT_LIFT;
       String corner = left ? map.building().endCorner(wall) : map.building().startCorner(wall);
-      String below = round == 1 ? "0" : map.corner(round - 1, corner, CornerColumn.HIGH);
-      String start = below + "+" + map.corner(round, corner, CornerColumn.CHANGE);
+      String start =
+          LiveCorners.under(live, round, corner)
+              + "+"
+              + map.corner(round, corner, CornerColumn.CHANGE);
       String first = map.corner(round, corner, CornerColumn.FIRST_HIGH);
       String onTop = first + "+" + map.corner(round, corner, CornerColumn.SECOND_CHANGE);
       String high = map.corner(round, corner, CornerColumn.HIGH);
@@ -246,7 +248,8 @@ final class LivePieces {
      * Returns the height of the centre line.
      *
      * <p>The log lies on the necks of the crossing logs below it: the mean of their centre lines
-     * and upper marks, and its own lower mark; in the first round on its bed.
+     * and upper marks, and its own lower mark; in the first round on its bed. Over a round that was
+     * read the plan goes on from where the walls stand.
      */
     private String height() {
       String lower = at(PieceColumn.LOWER);
@@ -262,7 +265,8 @@ final class LivePieces {
             .append('+')
             .append(map.piece(below, crossing, PieceColumn.UPPER));
       }
-      return sum + ")/2+" + lower;
+      boolean steps = wall.laidFirst() && !live.rules().holdsHeight();
+      return sum + ")/2+" + lower + (steps ? "+" + map.round(below, RoundColumn.COMMON) : "");
     }
 
     /** Returns what is cut off the butt first. */

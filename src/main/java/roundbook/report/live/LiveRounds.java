@@ -55,6 +55,7 @@ public final class LiveRounds {
       case SMALLEST_END -> smallestEnd(course);
       case FIRST_GAP -> gap(round, RoundColumn.FIRST_HEIGHT);
       case SECOND_GAP -> gap(round, RoundColumn.SECOND_HEIGHT);
+      case COMMON, HELD -> new LiveCorners(live).cell(round, column);
     };
   }
 

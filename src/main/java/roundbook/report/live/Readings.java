@@ -3,8 +3,12 @@ package roundbook.report.live;
 import java.util.List;
 import java.util.Optional;
 import roundbook.job.AsBuilt;
+import roundbook.job.Setting;
 import roundbook.page.Cell;
 import roundbook.page.Role;
+import roundbook.report.live.LiveMap.RoundColumn;
+import roundbook.report.live.LiveMap.RuleLine;
+import roundbook.stack.Corners;
 import roundbook.stack.Levelling;
 import roundbook.units.Length;
 
@@ -41,13 +45,7 @@ public final class Readings {
 
   /** Returns how much the top of a corner is to be pared down; zero until all are read. */
   public Length pare(String corner) {
-    return live.plan()
-        .job()
-        .built()
-        .reading(round, corner)
-        .filter(each -> complete())
-        .map(each -> levelling.pare(each, live.rules()))
-        .orElse(Length.ZERO);
+    return live.plan().stack().corners().at(round, corner).pare();
   }
 
   /** Returns the lower mark that a corner's first-laid log gets in the next round. */
@@ -72,13 +70,59 @@ public final class Readings {
     return live.text(levelling.level() ? "live.ok" : "levels.fix");
   }
 
-  /** Returns what else must be said: the rest that waits, or a next round cut already. */
+  /** Returns what else must be said: the rest that waits, a next round cut already, the height. */
   public String note() {
+    if (read.isEmpty()) {
+      return "";
+    }
+    Corners corners = live.plan().stack().corners();
     Length most = Levelling.mostChange(live.rules());
-    boolean over = read.stream().anyMatch(each -> levelling.low(each).absolute().isMoreThan(most));
-    boolean late =
-        !read.isEmpty() && !levelling.level() && live.plan().job().built().isCut(round + 1);
+    boolean over =
+        live.map().building().corners().stream()
+            .map(corner -> corners.at(round, corner))
+            .map(at -> at.high().minus(at.pare()).minus(commonNow()).absolute())
+            .anyMatch(low -> low.isMoreThan(most));
+    boolean late = !levelling.level() && live.plan().job().built().isCut(round + 1);
     return (over ? live.text("levels.rest") : "")
-        + (late ? live.text("levels.is_cut", round + 1) : "");
+        + (late ? live.text("levels.is_cut", round + 1) : "")
+        + heightNow();
+  }
+
+  private Length commonNow() {
+    return live.plan().stack().corners().common(round, live.map().building());
+  }
+
+  /** Returns the formula of how high walls stand as a whole that are off the plan by more than half the tolerance. */
+  public String height() {
+    String common = live.map().round(round, RoundColumn.COMMON);
+    String off = "ROUND(ABS(" + common + ")-" + live.map().rule(RuleLine.TOLERANCE) + "/2,6)>0";
+    return "IF("
+        + off
+        + ","
+        + LiveMath.literal(live.text("levels.stand"))
+        + "&"
+        + live.math().mark("ABS(" + common + ")")
+        + "&IF("
+        + common
+        + ">0,"
+        + LiveMath.literal(live.text(stands(true)))
+        + ","
+        + LiveMath.literal(live.text(stands(false)))
+        + "),\"\")";
+  }
+
+  /** Returns what that says now. */
+  public String heightNow() {
+    Length common = commonNow();
+    Length half = live.rules().length(Setting.LEVEL_TOLERANCE).dividedBy(2);
+    return common.absolute().isMoreThan(half)
+        ? live.text("levels.stand")
+            + live.math().markNow(common.absolute())
+            + live.text(stands(!common.isNegative()))
+        : "";
+  }
+
+  private String stands(boolean over) {
+    return (over ? "levels.over" : "levels.under") + (live.rules().holdsHeight() ? ".held" : "");
   }
 }

@@ -167,6 +167,8 @@ final class RoundLevels {
         + amounts
         + ")=0,"
         + LiveMath.literal(live.text("round.pare.none"))
+        + "&"
+        + new Readings(live, round).height()
         + ","
         + LiveMath.literal(live.text("round.pare", live.names(false)))
         + "&"
@@ -199,7 +201,7 @@ final class RoundLevels {
                         + ",")
             .collect(Collectors.joining());
     return each.isEmpty()
-        ? live.text("round.pare.none")
+        ? live.text("round.pare.none") + readings.heightNow()
         : live.text("round.pare", live.names(false)) + each + live.text("round.pare.again");
   }
 

@@ -17,11 +17,13 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Corner;
+import roundbook.job.Setting;
 import roundbook.plan.Plan;
 import roundbook.plan.PlanFixtures;
 import roundbook.report.LivePlans;
 import roundbook.report.live.LiveMap.CornerColumn;
 import roundbook.report.live.LiveMap.PieceColumn;
+import roundbook.report.live.LiveMap.RoundColumn;
 import roundbook.sheet.LibraryFormulas;
 import roundbook.sheet.LibreOffice;
 import roundbook.stack.Levelling;
@@ -65,7 +67,9 @@ public class LiveCornersRecalculatedTest {
     return Stream.of(
         Arguments.of(List.of(0, 0, -2, 0), "ok"),
         Arguments.of(List.of(0, 2, -6, -2), "▲ FIX"),
-        Arguments.of(List.of(-5, -5, -5, -5), "▲ FIX"),
+        Arguments.of(List.of(-5, -5, -5, -5), "ok"),
+        Arguments.of(List.of(-12, -8, -8, -9), "ok"),
+        Arguments.of(List.of(6, 0, 1, 0), "▲ FIX"),
         Arguments.of(List.of(3, -12, 0, 20), "▲ FIX"));
   }
 
@@ -95,6 +99,45 @@ public class LiveCornersRecalculatedTest {
     }
   }
 
+  /** By hand: 1/4 in under the plan as a whole moves every height above and no mark. */
+  @Test
+  void wallsThatStandLowAsAWholeMoveThePlan() throws Exception {
+    Plan plan = PlanFixtures.inches().plan(3);
+    List<String> corners = plan.job().building().corners();
+    Map<String, Object> typed = new TreeMap<>();
+    type(typed, "Reading_1_", plan.stack().levelHeight(1), List.of(-4, -4, -4, -5), corners);
+    Path after = recalculated(written(plan), typed);
+    LiveMap map = LiveContext.of(LivePlans.context(plan)).map();
+    for (int round = 1; round <= 3; round++) {
+      double planned = plan.stack().levelHeight(round).inches();
+      assertEquals(
+          planned - (round == 1 ? 0 : 0.25),
+          value(after, map.round(round, RoundColumn.LEVEL_HEIGHT)),
+          LivePlans.NANOMETRES);
+    }
+    for (String corner : corners) {
+      assertEquals(0.0, value(after, map.corner(2, corner, CornerColumn.CHANGE)));
+    }
+    String said = (String) LibreOffice.value(after, action(1, plan));
+    assertTrue(said.endsWith("The walls stand 1/4 under the plan: nothing to do, it goes on from there."), said);
+  }
+
+  /** By hand: held, 1/4 in for all comes back after what levels them, 1/2 in at most. */
+  @Test
+  void aHeightThatIsHeldComesBack() throws Exception {
+    Plan plan = PlanFixtures.inches().set(Setting.HOLD_HEIGHT, "yes").plan(3);
+    List<String> corners = plan.job().building().corners();
+    Map<String, Object> typed = new TreeMap<>();
+    type(typed, "Reading_2_", plan.stack().levelHeight(2), List.of(-12, -8, -8, -9), corners);
+    Path after = recalculated(written(plan), typed);
+    LiveMap map = LiveContext.of(LivePlans.context(plan)).map();
+    for (int index = 0; index < corners.size(); index++) {
+      double change = List.of(8, 4, 4, 5).get(index) / 16.0;
+      assertEquals(
+          change, value(after, map.corner(3, corners.get(index), CornerColumn.CHANGE)), 1e-9);
+    }
+  }
+
   /** By hand: what is low is added, but no more than 1/2 in with what the round below asked. */
   @Test
   void topsReadWithinARoundGiveTheSecondLowerMark() throws Exception {
@@ -112,7 +155,7 @@ public class LiveCornersRecalculatedTest {
     LiveMap map = LiveContext.of(LivePlans.context(plan)).map();
     for (int index = 0; index < corners.size(); index++) {
       String corner = corners.get(index);
-      int first = List.of(8, 0, -5, 0).get(index);
+      int first = List.of(8, 0, 0, 0).get(index);
       int second = List.of(0, 3, -2, 0).get(index);
       int high = List.of(-5, 0, 0, 0).get(index);
       assertEquals(first / 16.0, value(after, map.corner(2, corner, CornerColumn.CHANGE)));
@@ -143,28 +186,28 @@ public class LiveCornersRecalculatedTest {
     }
   }
 
-  /** By hand: 1/4 in over the lowest is pared to 1/8 in over it, by 1/2 in at most. */
+  /** By hand: a top alone 1/4 in over level is pared to 1/8 in over it, by 1/2 in at most. */
   @Test
   void topsThatReadTooHighArePared() throws Exception {
     Plan plan = PlanFixtures.inches().plan(3);
     List<String> corners = plan.job().building().corners();
     Map<String, Object> typed = new TreeMap<>();
-    type(typed, "Reading_1_", plan.stack().levelHeight(1), List.of(0, 2, -2, 1), corners);
+    type(typed, "Reading_1_", plan.stack().levelHeight(1), List.of(0, 5, -2, 1), corners);
     type(typed, "Reading_2_", plan.stack().levelHeight(2), List.of(3, -12, -9, 20), corners);
     typed.put("Reading_3_" + corners.get(0), plan.stack().levelHeight(3).inches() + 1);
     Path after = recalculated(written(plan), typed);
     LiveMap map = LiveContext.of(LivePlans.context(plan)).map();
     for (int index = 0; index < corners.size(); index++) {
       String corner = corners.get(index);
-      int first = List.of(0, 2, 0, 0).get(index);
-      int second = List.of(8, 0, 0, 8).get(index);
+      int first = List.of(0, 3, 0, 0).get(index);
+      int second = List.of(0, 0, 0, 8).get(index);
       assertEquals(first / 16.0, value(after, map.corner(1, corner, CornerColumn.PARE)));
       assertEquals(second / 16.0, value(after, map.corner(2, corner, CornerColumn.PARE)));
       assertEquals(0.0, value(after, map.corner(3, corner, CornerColumn.PARE)));
     }
     String said = (String) LibreOffice.value(after, action(1, plan));
     assertTrue(said.startsWith("PARE the tops of E W"), said);
-    assertTrue(said.contains(" " + corners.get(1) + " 1/8, then"), said);
+    assertTrue(said.contains(" " + corners.get(1) + " 3/16, then"), said);
     assertTrue(((String) LibreOffice.value(after, action(3, plan))).startsWith("READ"), said);
   }
 
