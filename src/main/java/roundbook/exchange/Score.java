@@ -2,7 +2,9 @@ package roundbook.exchange;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import roundbook.job.AsBuilt.CutSize;
 import roundbook.balance.Aims;
 import roundbook.job.BuildRules;
 import roundbook.job.Job;
@@ -122,8 +124,9 @@ final class Score {
   }
 
   private double size(int round) {
-    if (job.built().isCut(round)) {
-      return job.built().cut().get(round - 1).size().inches();
+    Optional<CutSize> cut = job.built().cutSize(round);
+    if (cut.isPresent()) {
+      return cut.get().size().inches();
     }
     long sum = 0;
     ScoredPlace[] logs = rounds.get(round - 1);

@@ -10,10 +10,12 @@ import roundbook.units.Length;
 /**
  * What a crew has built and measured so far.
  *
- * <p>Rounds are cut from the lowest up. What was cut stays: its logs, its size and its marks. Logs
- * that were measured as hewn keep their places whether they are cut or not.
+ * <p>Rounds are cut from the lowest up, log by log. The first log that is cut fixes the marks of
+ * its round, for all others must fit to it. What was cut stays: its log, its size and its marks.
+ * Logs that were measured as hewn keep their places whether they are cut or not.
  *
- * @param cut the size that each round was cut to, from round 1 up
+ * @param cut the size that each round was cut to, from round 1 up; the last may be of a round some
+ *     of whose logs are not cut yet
  * @param held the places that are settled, cut or measured
  * @param measures what was typed of the logs, by place
  * @param readings corner heights read after rounds, on top of the second-laid logs, from the
@@ -63,11 +65,32 @@ public record AsBuilt(
    * @param size D, the size of the round
    * @param gap g, the gap wanted when it was cut
    * @param correction what was put on the tally's diameters when it was planned
+   * @param open the walls whose logs are not cut yet; none of a round that is cut
    */
-  public record CutSize(Length size, Length gap, Length correction) {
+  public record CutSize(Length size, Length gap, Length correction, Set<String> open) {
+    /** Copies the set. */
+    public CutSize {
+      open = Set.copyOf(open);
+    }
+
     /** A round that was planned by the tally as it is. */
     public CutSize(Length size, Length gap) {
-      this(size, gap, Length.ZERO);
+      this(size, gap, Length.ZERO, Set.of());
+    }
+
+    /** Returns a size and a gap that have these marks: {@code D = U + 3 L, g = U − L}. */
+    public static CutSize ofMarks(Length lower, Length upper) {
+      return new CutSize(upper.plus(lower.times(3)), upper.minus(lower));
+    }
+
+    /** Returns the same with the correction it was planned with. */
+    public CutSize corrected(Length other) {
+      return new CutSize(size, gap, other, open);
+    }
+
+    /** Returns the same with the walls whose logs are not cut yet. */
+    public CutSize open(Set<String> walls) {
+      return new CutSize(size, gap, correction, walls);
     }
   }
 
@@ -241,19 +264,24 @@ public record AsBuilt(
     }
   }
 
-  /** Returns how many rounds are cut. */
+  /** Returns how many rounds are cut, every log of them. */
   public int rounds() {
-    return cut.size();
+    return (int) cut.stream().filter(size -> size.open().isEmpty()).count();
   }
 
-  /** Returns whether a round is cut. */
+  /** Returns whether a round is cut, every log of it. */
   public boolean isCut(int round) {
-    return round <= cut.size();
+    return round <= rounds();
   }
 
-  /** Returns the size that a round was cut to; empty while it is not cut. */
+  /** Returns whether the log of a place is cut. */
+  public boolean isCut(Place place) {
+    return cutSize(place.round()).filter(size -> !size.open().contains(place.wall())).isPresent();
+  }
+
+  /** Returns the size that a round is cut to; empty while no log of it is cut. */
   public Optional<CutSize> cutSize(int round) {
-    return isCut(round) ? Optional.of(cut.get(round - 1)) : Optional.empty();
+    return round <= cut.size() ? Optional.of(cut.get(round - 1)) : Optional.empty();
   }
 
   /** Returns the settled log of a place, if it has one. */
@@ -298,7 +326,7 @@ public record AsBuilt(
   /** Returns this record with the places alone that are cut; logs that are measured stand open. */
   public AsBuilt onlyCut() {
     Map<Place, Held> places = new TreeMap<>(held);
-    places.keySet().removeIf(place -> !isCut(place.round()));
+    places.keySet().removeIf(place -> !isCut(place));
     return new AsBuilt(cut, places, measures, readings, firstReadings, expected, lost);
   }
 
@@ -323,17 +351,18 @@ public record AsBuilt(
   }
 
   /**
-   * Returns whether a round's first-laid logs lie: a corner was read on them, or the round is cut.
+   * Returns whether a round is begun: a log of it is cut, or a corner was read on its first-laid
+   * logs.
    */
   public boolean isBegun(int round) {
-    return isCut(round)
+    return cutSize(round).isPresent()
         || firstReadings.keySet().stream().anyMatch(corner -> corner.round() == round);
   }
 
-  /** Returns what was put on the tally's diameter of a log, where its round is cut. */
+  /** Returns what was put on the tally's diameter of a log, where it is cut. */
   public Optional<Length> correctionOf(String tag) {
     return held.entrySet().stream()
-        .filter(entry -> isCut(entry.getKey().round()))
+        .filter(entry -> isCut(entry.getKey()))
         .filter(entry -> entry.getValue().holds(tag))
         .findFirst()
         .map(entry -> cut.get(entry.getKey().round() - 1).correction());

@@ -10,8 +10,11 @@ public final class CellNames {
   /** Name of the cell with the layout of the names, which {@link #LAYOUT_NOW} is. */
   public static final String LAYOUT = "Made_layout";
 
-  /** The layout of this version: a workbook of another one is not read back. */
-  public static final int LAYOUT_NOW = 2;
+  /** The layout of this version: a workbook of a later one is not read back. */
+  public static final int LAYOUT_NOW = 3;
+
+  /** The oldest layout that is still read back; boxes that came later are not missed in it. */
+  public static final int LAYOUT_LEAST = 2;
 
   /** Name of the cell with the version of the program. */
   public static final String VERSION = "Made_by_version";

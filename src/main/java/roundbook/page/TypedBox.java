@@ -28,6 +28,8 @@ public enum TypedBox {
   UPPER_CUT("Upper_cut", Per.WALL, Entry.MARK),
   /** The x that says a round is cut. */
   CUT("Cut", Per.ROUND, Entry.CUT),
+  /** The x that says the log of a wall is cut, or both short ones. */
+  LOG_CUT("Cut", Per.WALL, Entry.CUT),
   /** A corner's height as read on top of a round's first-laid logs. */
   FIRST_READING("Reading_first", Per.CORNER, Entry.READING),
   /** A corner's height as read after a round. */
@@ -41,6 +43,11 @@ public enum TypedBox {
     this.start = start;
     this.per = per;
     this.entry = entry;
+  }
+
+  /** Returns the layout of names that first had it. */
+  public int since() {
+    return this == LOG_CUT ? 3 : 2;
   }
 
   /** What a round's page has one box for. */

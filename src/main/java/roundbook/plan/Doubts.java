@@ -56,7 +56,7 @@ final class Doubts {
     stack.courses().stream().filter(course -> !isCut(course.round())).forEach(this::course);
     stack.joints().forEach(this::joint);
     List<PiecePlan> uncut =
-        pieces.stream().filter(piece -> !isCut(piece.placed().round())).toList();
+        pieces.stream().filter(piece -> !job.built().isCut(piece.placed().place())).toList();
     uncut.forEach(this::ends);
     problems.addAll(new OpeningDoubts(formats).longLogs(uncut, new Fit(job)));
     if (!pieces.isEmpty()) {
@@ -193,7 +193,7 @@ final class Doubts {
             .with("lower", joint.lower().tags())
             .found(mark(gap))
             .about(joint.upper().tags());
-    problems.add(isCut(joint.upper().round()) ? standing(problem) : problem);
+    problems.add(job.built().isCut(joint.upper().place()) ? standing(problem) : problem);
   }
 
   /** Says of a joint whose two logs are cut what can still be done: it is filled as it is. */

@@ -25,7 +25,7 @@ public record PickOrder(List<PlacedLog> logs) {
   public static PickOrder of(Plan plan) {
     return new PickOrder(
         plan.pieces().stream()
-            .filter(piece -> !plan.job().built().isCut(piece.placed().round()))
+            .filter(piece -> !plan.job().built().isCut(piece.placed().place()))
             .sorted(
                 Comparator.<PiecePlan>comparingInt(piece -> piece.placed().round())
                     .thenComparing(piece -> !piece.placed().wall().laidFirst()))

@@ -56,11 +56,14 @@ public final class Comparison {
             new Difference(DifferenceKind.ROUND, round, "", gone ? "+" : "", gone ? "" : "+"));
         continue;
       }
-      add(DifferenceKind.MARKS, round, "", marks(was, round), marks(now, round));
+      boolean cut = now.job().built().cutSize(round).isPresent();
+      if (!cut) {
+        add(DifferenceKind.MARKS, round, "", marks(was, round), marks(now, round));
+      }
       for (Wall wall : now.job().building().walls()) {
         place(round, wall);
       }
-      for (String corner : now.job().building().corners()) {
+      for (String corner : cut ? List.<String>of() : now.job().building().corners()) {
         add(
             DifferenceKind.CORNER,
             round,

@@ -19,6 +19,7 @@ import roundbook.job.Log;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.notch.RoundSize;
+import roundbook.site.CutTicks;
 import roundbook.site.SiteReport;
 import roundbook.stack.FilledPlace;
 import roundbook.stack.Hewn;
@@ -48,7 +49,7 @@ final class Progress {
   }
 
   private void settle(Place place, Held planned) {
-    boolean cut = place.round() <= site.typed().cut();
+    boolean cut = site.typed().ticks().isCut(place);
     boolean beyond = expected.rules().rounds().stream().anyMatch(rounds -> place.round() > rounds);
     Map<Place, String> stands = site.stands(place);
     boolean gone = stands.values().stream().anyMatch(site.typed().lost()::contains) || beyond;
@@ -60,7 +61,7 @@ final class Progress {
     Set<Place> known = new TreeSet<>(stands.keySet());
     known.add(place);
     for (Place each : known) {
-      Measures typed = site.typed().measures().getOrDefault(each, Measures.NONE);
+      Measures typed = typed(each);
       if (!typed.isEmpty()) {
         measures.put(each, typed);
       }
@@ -87,16 +88,17 @@ final class Progress {
   }
 
   /**
-   * Returns the correction of the tally that a log was planned with: where its round is cut, that
-   * which the round's page was printed with.
+   * Returns the correction of the tally that a log was planned with: where it is cut, that which
+   * the round's page was printed with.
    */
   private Length then(Place place) {
-    List<CutSize> cut = site.recorded().cut();
-    if (place.round() <= cut.size()) {
-      return cut.get(place.round() - 1).correction();
+    if (!site.typed().ticks().isCut(place)) {
+      return correction(expected.rules());
     }
-    boolean now = place.round() > site.typed().cut();
-    return correction(now ? expected.rules() : site.printed());
+    return site.recorded()
+        .cutSize(place.round())
+        .map(CutSize::correction)
+        .orElseGet(() -> correction(site.printed()));
   }
 
   /**
@@ -163,39 +165,55 @@ final class Progress {
     return expected.withLogs(logs).withBuilt(built);
   }
 
+  /** Returns what the rounds are cut to of which a log is cut. */
   private List<CutSize> sizes() {
-    List<CutSize> sizes = new ArrayList<>(site.recorded().cut());
-    BuildRules printed = site.printed();
-    for (int round = sizes.size() + 1; round <= site.typed().cut(); round++) {
-      List<Length> mids = new ArrayList<>();
-      for (Wall wall : expected.building().walls()) {
-        mids.add(mid(new Place(round, wall.name())));
-      }
-      Length size = RoundSize.of(mids, printed.sizeStep()).taken();
-      sizes.add(new CutSize(size, printed.gap(), correction(printed)));
+    List<CutSize> sizes = new ArrayList<>();
+    CutTicks ticks = site.typed().ticks();
+    for (int round = 1; round <= Math.max(ticks.begun(), site.recorded().cut().size()); round++) {
+      int here = round;
+      CutSize size = site.recorded().cutSize(round).orElseGet(() -> size(here));
+      sizes.add(size.open(ticks.open(round, expected.building())));
     }
     return sizes;
   }
 
-  /** Returns the middle that a page's size was taken from: as measured, else as it was planned. */
-  private Length mid(Place place) {
-    Measures typed = measures.getOrDefault(place, Measures.NONE);
-    return typed.mid().orElseGet(() -> pageMid(place));
+  /**
+   * Returns what a round's page told to cut it to: the marks of a log that is cut, where they were
+   * typed, else those of the mean of its middles.
+   */
+  private CutSize size(int round) {
+    BuildRules printed = site.printed();
+    List<Length> mids = new ArrayList<>();
+    for (Wall wall : expected.building().walls()) {
+      Place place = new Place(round, wall.name());
+      Measures typed = typed(place);
+      boolean own = site.typed().ticks().own(round).contains(wall.name());
+      if (own && typed.lowerCut().isPresent() && typed.upperCut().isPresent()) {
+        return CutSize.ofMarks(typed.lowerCut().get(), typed.upperCut().get())
+            .corrected(correction(printed));
+      }
+      mids.add(typed.mid().orElseGet(() -> pageMid(place)));
+    }
+    Length size = RoundSize.of(mids, printed.sizeStep()).taken();
+    return new CutSize(size, printed.gap()).corrected(correction(printed));
+  }
+
+  private Measures typed(Place place) {
+    return site.typed().measures().getOrDefault(place, Measures.NONE);
   }
 
   /** Short logs beside an opening are measured apart, and then make the middle of their place. */
   private Length pageMid(Place place) {
     Job then = withRules(site.job(), site.printed()).corrected();
-    Held here = held.get(place);
+    Held here = held.getOrDefault(place, site.plan().get(place));
     List<Log> logs =
         then.logs().stream()
-            .map(log -> isMeasured(place, log) ? hewn.get(log.tag()) : log)
+            .map(log -> isMeasured(here, log) ? hewn.get(log.tag()) : log)
             .toList();
     return FilledPlace.of(then.withLogs(logs), place, here).orElseThrow().mid();
   }
 
-  private boolean isMeasured(Place place, Log log) {
-    Held here = held.get(place);
+  private boolean isMeasured(Held here, Log log) {
     return here.isShared() && here.holds(log.tag()) && hewn.containsKey(log.tag());
   }
 
@@ -218,7 +236,7 @@ final class Progress {
             (place, here) -> {
               record(expected, place, here, recorded.measures(), before, hewn);
               Length now = correction(expected.rules());
-              boolean cut = place.round() <= recorded.rounds();
+              boolean cut = recorded.isCut(place);
               Length then = cut ? recorded.cut().get(place.round() - 1).correction() : now;
               asPlanned(here, then, now, before);
             });

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import roundbook.job.AsBuilt.CutSize;
 import roundbook.balance.Aims;
 import roundbook.balance.BalanceResult;
 import roundbook.balance.BalanceTask;
@@ -106,8 +107,9 @@ final class BalanceJob {
     }
     places.paired().pairs().forEach(pair -> builder.log(cuts(pair)));
     restrict(builder);
-    for (int round = 0; round < Math.min(job.built().rounds(), places.rounds()); round++) {
-      builder.size(0, round, job.built().cut().get(round).size().nanometres());
+    List<CutSize> cut = job.built().cut();
+    for (int round = 0; round < Math.min(cut.size(), places.rounds()); round++) {
+      builder.size(0, round, cut.get(round).size().nanometres());
     }
     return builder.build();
   }

@@ -47,30 +47,6 @@ final class Checks {
     this.fields = fields;
   }
 
-  /** Returns how many rounds are cut: those ticked, from the lowest up without a hole. */
-  int cut(List<Integer> ticks) {
-    int cut = 0;
-    for (int round : ticks) {
-      if (round != cut + 1) {
-        fields.say(
-            fields
-                .contradiction("hole", TypedBox.CUT.named(round))
-                .with("round", round)
-                .with("below", cut + 1)
-                .remedyOf("tick-below"));
-      }
-      cut = round;
-    }
-    for (int round = cut + 1; round <= recorded.rounds(); round++) {
-      fields.say(
-          fields
-              .contradiction("unticked", TypedBox.CUT.named(round))
-              .with("round", round)
-              .remedyOf("tick-again"));
-    }
-    return Math.max(cut, recorded.rounds());
-  }
-
   void check(SiteReport report) {
     settings(report);
     places(report);
@@ -91,7 +67,7 @@ final class Checks {
           Objects.equals(
               now.value(setting).map(BuildRules.Value::value),
               then.value(setting).map(BuildRules.Value::value));
-      if (!same && report.typed().cut() > 0) {
+      if (!same && report.typed().ticks().begun() > 0) {
         fields.say(
             fields
                 .contradiction("setting", setting.label())
@@ -100,7 +76,7 @@ final class Checks {
       }
     }
     laidFirst(now, then);
-    if (now.rounds().isPresent() && now.rounds().getAsInt() < report.typed().cut()) {
+    if (now.rounds().isPresent() && now.rounds().getAsInt() < report.typed().ticks().begun()) {
       contradict("rounds", Setting.ROUNDS, "more-rounds");
     }
   }
@@ -141,7 +117,7 @@ final class Checks {
   }
 
   private void lost(SiteReport report, String tag, Place place) {
-    boolean cut = place.round() <= report.typed().cut();
+    boolean cut = report.typed().ticks().isCut(place);
     boolean used = report.typed().used().containsKey(place);
     if (cut || used) {
       fields.say(

@@ -93,7 +93,7 @@ public final class CrewReader {
 
   private Optional<SiteReport> report(
       Job job, BuildRules printed, LogRows rows, Fields fields, Set<String> bought) {
-    TypedFields typed = new TypedFields(book, fields, job.building(), rows.plan());
+    TypedFields typed = new TypedFields(book, fields, job.building(), rows.plan(), layout(fields));
     Map<Integer, String> missing = typed.missing();
     missing.forEach(
         (round, name) ->
@@ -112,7 +112,7 @@ public final class CrewReader {
             rows.plan(),
             recorded,
             new SiteReport.Typed(
-                checks.cut(typed.ticks()),
+                typed.ticks(recorded),
                 typed.measures(),
                 tags(typed.used(), job, fields),
                 typed.readings(TypedBox.READING),
@@ -157,6 +157,12 @@ public final class CrewReader {
     return tags;
   }
 
+  /** Returns the layout of the cells' names; 0 where there is none. */
+  private static int layout(Fields fields) {
+    String layout = fields.text(CellNames.LAYOUT);
+    return layout.matches("\\d{1,4}") ? Integer.parseInt(layout) : 0;
+  }
+
   private boolean isOurs() {
     CellRef file = CellRef.ofFile(book.file());
     boolean crew = book.has(CellNames.VERSION) && book.has(LogColumn.TAGS.named());
@@ -165,12 +171,12 @@ public final class CrewReader {
       return false;
     }
     Fields fields = new Fields(book, roundbook.units.LengthUnit.INCH, problems);
-    String layout = fields.text(CellNames.LAYOUT);
+    int layout = layout(fields);
     if (fields.text(CellNames.VERSION).isEmpty()) {
       problems.add(Problem.of(ProblemCode.UNREADABLE, "settings-gone", file));
       return false;
     }
-    if (!layout.equals(String.valueOf(CellNames.LAYOUT_NOW))) {
+    if (layout < CellNames.LAYOUT_LEAST || layout > CellNames.LAYOUT_NOW) {
       problems.add(
           fields
               .problem(ProblemCode.OTHER_VERSION, "", CellNames.VERSION)

@@ -73,7 +73,7 @@ public record SiteReport(
   /**
    * What was typed into a workbook.
    *
-   * @param cut how many rounds are ticked cut, from the lowest up
+   * @param ticks what is ticked cut
    * @param measures diameters and marks, by place
    * @param used the log used instead of the planned one, by place
    * @param readings corner heights after rounds
@@ -81,7 +81,7 @@ public record SiteReport(
    * @param lost logs that are lost
    */
   public record Typed(
-      int cut,
+      CutTicks ticks,
       Map<Place, Measures> measures,
       Map<Place, String> used,
       Map<Corner, Length> readings,
@@ -94,6 +94,11 @@ public record SiteReport(
       readings = new TreeMap<>(readings);
       firstReadings = new TreeMap<>(firstReadings);
       lost = Set.copyOf(lost);
+    }
+
+    /** Returns how many rounds are cut, from the lowest up, every log of them. */
+    public int cut() {
+      return ticks.rounds();
     }
   }
 
@@ -112,9 +117,10 @@ public record SiteReport(
     return job.logs().stream().filter(log -> !tally.bought().contains(log.tag())).toList();
   }
 
-  /** Returns whether a round's first-laid logs lie: a corner was read on them. */
+  /** Returns whether a round is begun: a log of it is cut, or a first-laid top was read. */
   public boolean isBegun(int round) {
-    return typed.firstReadings().keySet().stream().anyMatch(corner -> corner.round() == round);
+    return round <= typed.ticks().begun()
+        || typed.firstReadings().keySet().stream().anyMatch(corner -> corner.round() == round);
   }
 
   /** Returns the log that stands in a place: the one used instead, or the one planned. */
@@ -154,11 +160,11 @@ public record SiteReport(
   }
 
   /**
-   * Returns whether a place is settled: its round is cut or begun, another log is used there, or it
-   * is measured.
+   * Returns whether a place is settled: its round is begun, another log is used there, or it is
+   * measured.
    */
   public boolean isSettled(Place place) {
-    return place.round() <= typed.cut() || isBegun(place.round()) || uses(place) || hewn(place);
+    return isBegun(place.round()) || uses(place) || hewn(place);
   }
 
   /** Returns whether a diameter was measured in a place. */

@@ -27,13 +27,16 @@ final class TypedFields {
   private final Fields fields;
   private final Building building;
   private final Map<Place, Held> plan;
+  private final int layout;
   private final int rounds;
 
-  TypedFields(NamedBook book, Fields fields, Building building, Map<Place, Held> plan) {
+  TypedFields(
+      NamedBook book, Fields fields, Building building, Map<Place, Held> plan, int layout) {
     this.book = book;
     this.fields = fields;
     this.building = building;
     this.plan = plan;
+    this.layout = layout;
     this.rounds = plan.keySet().stream().mapToInt(Place::round).max().orElse(0);
   }
 
@@ -68,20 +71,15 @@ final class TypedFields {
             case CORNER -> building.corners();
             case ROUND -> List.of("");
           };
-      each.forEach(where -> per.boxes().forEach(box -> names.add(box.named(round, where))));
+      List<TypedBox> boxes = per.boxes().stream().filter(box -> box.since() <= layout).toList();
+      each.forEach(where -> boxes.forEach(box -> names.add(box.named(round, where))));
     }
     return names;
   }
 
-  /** Returns which rounds are ticked. */
-  List<Integer> ticks() {
-    List<Integer> ticks = new ArrayList<>();
-    for (int round = 1; round <= rounds; round++) {
-      if (fields.ticked(TypedBox.CUT.named(round))) {
-        ticks.add(round);
-      }
-    }
-    return ticks;
+  /** Returns what is ticked cut; says what cannot be. */
+  CutTicks ticks(AsBuilt recorded) {
+    return CutTicks.read(fields, building, rounds, recorded);
   }
 
   /** Returns what was measured, by place; only where something was. */
@@ -147,7 +145,8 @@ final class TypedFields {
           new CutSize(
               fields.length(CellNames.built("size", round)).orElse(Length.ZERO),
               fields.length(CellNames.built("gap", round)).orElse(Length.ZERO),
-              fields.length(CellNames.built("correction", round)).orElse(Length.ZERO)));
+              fields.length(CellNames.built("correction", round)).orElse(Length.ZERO),
+              openBefore(round)));
     }
     Map<Place, Held> held = new TreeMap<>();
     Map<Place, Measures> measures = new TreeMap<>();
@@ -168,6 +167,21 @@ final class TypedFields {
         recordedReadings("first_readings"),
         Map.of(),
         lostBefore());
+  }
+
+  /** Returns the walls whose logs were not cut in a round of which some were. */
+  private Set<String> openBefore(int round) {
+    String name = CellNames.built("walls", round);
+    if (!book.has(name)) {
+      return Set.of();
+    }
+    List<String> cut = List.of(fields.text(name).split(CellNames.BETWEEN_TAGS));
+    Set<String> open = new TreeSet<>();
+    building.walls().stream()
+        .map(Wall::name)
+        .filter(wall -> !cut.contains(wall))
+        .forEach(open::add);
+    return open;
   }
 
   /** Returns the logs that were lost when the workbook was made. */

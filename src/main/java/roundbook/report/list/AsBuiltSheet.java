@@ -7,6 +7,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Measures;
+import roundbook.job.AsBuilt.Place;
 import roundbook.job.AsBuilt.PlacePart;
 import roundbook.job.Setting;
 import roundbook.page.Cell;
@@ -53,7 +54,7 @@ final class AsBuiltSheet {
 
   private Sheet sheet() {
     list.title(Tab.AS_BUILT);
-    if (built.rounds() == 0 && built.measures().isEmpty()) {
+    if (built.cut().isEmpty() && built.measures().isEmpty()) {
       return list.text(Role.PLAIN, context.text("as_built.none")).build();
     }
     list.text(Role.NOTE, context.text("as_built.note", cells.unitWord()));
@@ -69,10 +70,10 @@ final class AsBuiltSheet {
       return;
     }
     list.heading(context.text("as_built.rounds"));
-    list.spans(1, 1, 1, 1, 1, 2, 2, 2).headOf("as_built.rounds.head");
+    list.spans(1, 1, 1, 1, 1, 1, 1, 2, 2).headOf("as_built.rounds.head");
     for (Course course : context.plan().choice().courses().subList(0, begun)) {
       int round = course.round();
-      boolean cut = built.isCut(round);
+      boolean cut = built.cutSize(round).isPresent();
       list.row(
           cells.count(round),
           cut
@@ -83,6 +84,7 @@ final class AsBuiltSheet {
               : cells.text(""),
           cells.exact(course.notch().upper()),
           cells.exact(course.notch().lower()),
+          done(round),
           cells.tape(context.plan().stack().levelHeight(round)),
           cells
               .text(corners(corner -> built.firstReading(round, corner)))
@@ -94,6 +96,20 @@ final class AsBuiltSheet {
         correction(round);
       }
     }
+  }
+
+  /** Returns whose logs of a round are cut: all, or those of some walls. */
+  private Cell done(int round) {
+    if (built.isCut(round)) {
+      return cells.centre(context.text("as_built.all"));
+    }
+    String walls =
+        context.plan().job().building().walls().stream()
+            .map(wall -> new Place(round, wall.name()))
+            .filter(built::isCut)
+            .map(Place::wall)
+            .collect(Collectors.joining(CellNames.BETWEEN_TAGS));
+    return cells.centre(walls).named(CellNames.built("walls", round));
   }
 
   /** Puts what the tally was corrected by when the round was planned right of the page. */

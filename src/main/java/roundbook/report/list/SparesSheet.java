@@ -58,8 +58,8 @@ final class SparesSheet {
     list.room(ListSheet.tableHeight(8)).heading(context.text("spares.best"));
     list.spans(2, 2, 3, 3, 2, 2, 3, 5, 2).headOf("spares.best.head");
     context.plan().stack().courses().stream()
-        .filter(course -> !context.plan().job().built().isCut(course.round()))
         .flatMap(course -> course.places().stream())
+        .filter(place -> !context.plan().job().built().isCut(place.place()))
         .forEach(this::rows);
     return list.build();
   }

@@ -76,6 +76,8 @@ public record LiveMap(String sheet, Plan plan) {
     SPREAD,
     /** D, the size taken. */
     SIZE,
+    /** The gap that its marks are made for. */
+    MARK_GAP,
     /** L', the lower mark. */
     LOWER,
     /** U' + L', the height of the neck. */

@@ -2,12 +2,14 @@ package roundbook.report.live;
 
 import java.util.LinkedHashSet;
 import java.util.Set;
+import java.util.function.BinaryOperator;
 import java.util.stream.Stream;
 import roundbook.job.Wall;
 import roundbook.notch.Notch;
 import roundbook.page.Cell;
 import roundbook.page.Role;
 import roundbook.page.SheetBuilder;
+import roundbook.page.TypedBox;
 import roundbook.plan.PiecePlan;
 import roundbook.report.live.LiveMap.PieceColumn;
 import roundbook.report.live.LiveMap.RoundColumn;
@@ -47,7 +49,7 @@ public final class LiveRounds {
       case ROUND -> Cell.number(round).role(Role.HELPER);
       case MEAN -> exact(mean(round), course.size().mean());
       case SPREAD -> exact(spread(round), course.spread());
-      case SIZE, LOWER, NECK, UPPER, RISE -> shared(course, column);
+      case SIZE, MARK_GAP, LOWER, NECK, UPPER, RISE -> shared(course, column);
       case FIRST_HEIGHT -> exact(map.mean(round, true, PieceColumn.HEIGHT), first(round));
       case SECOND_HEIGHT -> exact(map.mean(round, false, PieceColumn.HEIGHT), second(round));
       case FIRST_LEVEL -> exact(level(round, true), live.plan().stack().firstLevelHeight(round));
@@ -59,13 +61,42 @@ public final class LiveRounds {
     };
   }
 
-  /** Returns the size or a mark; of a round that is cut they are what it was cut to. */
+  /** Returns the size or a mark; once a log of the round is cut they are what it was cut to. */
   private Cell shared(Course course, RoundColumn column) {
-    Cell cell = column == RoundColumn.SIZE ? size(course) : mark(course, column);
-    boolean cut = live.plan().job().built().isCut(course.round());
+    Cell cell =
+        switch (column) {
+          case SIZE -> size(course);
+          case MARK_GAP -> gap(course);
+          default -> mark(course, column);
+        };
+    boolean cut = live.plan().job().built().cutSize(course.round()).isPresent();
     return cut && cell.value() instanceof Cell.Formula formula
         ? Cell.number(((Cell.Number) formula.result()).number()).role(Role.HELPER)
         : cell;
+  }
+
+  /**
+   * Returns a value by the marks of a log that is cut, where it is ticked by its own box and both
+   * marks are typed; else another value. The first log that is cut fixes the marks of its round.
+   */
+  private String fixed(int round, BinaryOperator<String> byMarks, String otherwise) {
+    String formula = otherwise;
+    for (int index = live.walls().size() - 1; index >= 0; index--) {
+      String wall = live.walls().get(index).name();
+      String lower = TypedBox.LOWER_CUT.named(round, wall);
+      String upper = TypedBox.UPPER_CUT.named(round, wall);
+      String cut = TypedBox.LOG_CUT.named(round, wall) + "<>\"\"";
+      String both = "AND(" + cut + ",COUNT(" + lower + "," + upper + ")=2)";
+      formula = "IF(" + both + "," + byMarks.apply(lower, upper) + "," + formula + ")";
+    }
+    return formula;
+  }
+
+  /** Returns g, the gap wanted, or that which the marks of a log that is cut have. */
+  private Cell gap(Course course) {
+    String gap = map.rule(RuleLine.GAP);
+    return exact(
+        fixed(course.round(), (lower, upper) -> upper + "-" + lower, gap), course.notch().gap());
   }
 
   /** Returns a cell of a formula and a length as planned, not rounded. */
@@ -105,7 +136,9 @@ public final class LiveRounds {
   private Cell size(Course course) {
     String mean = map.round(course.round(), RoundColumn.MEAN);
     Length step = live.rules().sizeStep();
-    String formula = LiveMath.rounded(mean, step, map.rule(RuleLine.SIZE_STEP));
+    String taken = LiveMath.rounded(mean, step, map.rule(RuleLine.SIZE_STEP));
+    String formula =
+        fixed(course.round(), (lower, upper) -> upper + "+3*" + lower, taken);
     return exact(formula, course.notch().size());
   }
 
@@ -116,7 +149,7 @@ public final class LiveRounds {
   private Cell mark(Course course, RoundColumn column) {
     Notch notch = course.notch();
     String size = map.round(course.round(), RoundColumn.SIZE);
-    String gap = map.rule(RuleLine.GAP);
+    String gap = map.round(course.round(), RoundColumn.MARK_GAP);
     String neck = map.round(course.round(), RoundColumn.NECK);
     return switch (column) {
       case LOWER -> exact(live.toStep("(" + size + "-" + gap + ")/4"), notch.lower());

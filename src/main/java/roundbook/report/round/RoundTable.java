@@ -4,11 +4,15 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import roundbook.job.Piece;
+import roundbook.job.AsBuilt;
+import roundbook.job.AsBuilt.PlacePart;
 import roundbook.job.Wall;
+import roundbook.page.Area;
 import roundbook.page.Cell;
 import roundbook.page.Cell.Format;
 import roundbook.page.Role;
 import roundbook.page.SheetBuilder;
+import roundbook.page.TypedBox;
 import roundbook.plan.PiecePlan;
 import roundbook.report.frame.TextWidth;
 import roundbook.report.live.LiveContext;
@@ -64,7 +68,7 @@ final class RoundTable {
     /** A box to tick when it is marked. */
     MARKED(1, Row::tick),
     /** A box to tick when it is cut. */
-    SAWN(1, Row::tick),
+    SAWN(1, Row::sawn),
     /** A box to tick when it is set. */
     SET(1, Row::tick);
 
@@ -91,6 +95,7 @@ final class RoundTable {
       }
     }
     sheet.addAcross(TICKS, head("ticks"));
+    int top = sheet.row() + 1;
     for (Wall wall : live.walls()) {
       PiecePlan piece = live.piece(round, wall);
       for (LiveSpot spot : LiveSpot.of(piece)) {
@@ -101,6 +106,8 @@ final class RoundTable {
         }
       }
     }
+    int sawn = RoundSheets.COLUMNS - 1;
+    sheet.rule(BoxRules.of(live, TypedBox.LOG_CUT, new Area(top, sawn, sheet.row(), sawn)));
   }
 
   private Optional<ShortRows> half(PiecePlan piece, LiveSpot spot) {
@@ -188,6 +195,17 @@ final class RoundTable {
 
     private Cell tick() {
       return Cell.blank(Role.TICK);
+    }
+
+    /** Returns the box that says a log is cut; that of two short logs stands with the left one. */
+    private Cell sawn() {
+      if (spot.place().side() == PlacePart.RIGHT) {
+        return Cell.text("▲").role(Role.BODY_CENTRE);
+      }
+      AsBuilt built = live.plan().job().built();
+      boolean alone = built.isCut(spot.place().whole()) && !built.isCut(round);
+      Cell box = alone ? Cell.text("x") : Cell.blank(Role.TYPED_IN_TEXT);
+      return box.role(Role.TYPED_IN_TEXT).named(TypedBox.LOG_CUT.named(round, spot.wall().name()));
     }
 
     /** Returns the log's length: the sum of the printed lengths that come off and that stay. */

@@ -28,7 +28,10 @@ final class RoundTyped {
   private static final int WALL = 2;
   private static final int PLANNED = 3;
   private static final List<TypedBox> BOXES =
-      Stream.of(TypedBox.Per.LOG, TypedBox.Per.WALL).flatMap(per -> per.boxes().stream()).toList();
+      Stream.of(TypedBox.Per.LOG, TypedBox.Per.WALL)
+          .flatMap(per -> per.boxes().stream())
+          .filter(box -> box != TypedBox.LOG_CUT)
+          .toList();
 
   private final LiveContext live;
   private final int round;

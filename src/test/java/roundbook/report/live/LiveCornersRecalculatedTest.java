@@ -99,6 +99,26 @@ public class LiveCornersRecalculatedTest {
     }
   }
 
+  /** S is cut at LOWER 3 1/4 and UPPER 3 3/4: thinner logs typed later leave both as they are. */
+  @Test
+  void theFirstLogCutFixesTheMarksOfItsRound() throws Exception {
+    Plan plan = PlanFixtures.inches().plan(3);
+    Map<String, Object> typed = new TreeMap<>();
+    for (String wall : List.of("N", "E", "S", "W")) {
+      typed.put("Measured_1_" + wall, 11.5);
+    }
+    typed.put("Lower_cut_1_S", 3.25);
+    typed.put("Upper_cut_1_S", 3.75);
+    LiveMap map = LiveContext.of(LivePlans.context(plan)).map();
+    Path measured = recalculated(written(plan), typed);
+    assertTrue(3.75 != value(measured, map.round(1, RoundColumn.UPPER)));
+    typed.put("Cut_1_S", "x");
+    Path cut = recalculated(written(plan), typed);
+    assertEquals(3.25, value(cut, map.round(1, RoundColumn.LOWER)));
+    assertEquals(3.75, value(cut, map.round(1, RoundColumn.UPPER)));
+    assertEquals(14.0, value(cut, map.round(1, RoundColumn.RISE)));
+  }
+
   /** By hand: 1/4 in under the plan as a whole moves every height above and no mark. */
   @Test
   void wallsThatStandLowAsAWholeMoveThePlan() throws Exception {
