@@ -99,13 +99,13 @@ final class CrewFile {
   }
 
   /** Returns the newest workbook of the file, under the name asked for or the last revision's. */
-  Optional<Path> newest() {
+  Optional<Path> newest() throws IOException {
     Optional<Path> named = wanted().file();
     if (named.isPresent()) {
       return named.filter(Files::isRegularFile);
     }
     Revision revision = revision();
-    int last = revision.firstFree() - 1;
+    int last = revision.highest();
     return last == 0 ? Optional.empty() : Optional.of(revision.path(last));
   }
 
@@ -117,7 +117,7 @@ final class CrewFile {
   }
 
   /** Returns the doubt that the revision to be written follows one of another file. */
-  Optional<Problem> otherInput() {
+  Optional<Problem> otherInput() throws IOException {
     String own = file.getFileName().toString();
     Optional<Path> before = wanted().file().isPresent() ? Optional.empty() : newest();
     return before
@@ -131,15 +131,16 @@ final class CrewFile {
   }
 
   /** Returns the doubt that another revision follows the one that is read back already. */
-  Optional<Problem> newer(int revision) {
-    Path next = Revision.after(revision, file, folder()).path(revision + 1);
-    if (wanted().file().isPresent() || Files.notExists(next)) {
+  Optional<Problem> newer(int revision) throws IOException {
+    Revision after = Revision.after(revision, file, folder());
+    Path newest = after.path(after.highest());
+    if (wanted().file().isPresent() || after.highest() <= revision) {
       return Optional.empty();
     }
     CellRef where = CellRef.ofFile(file.getFileName().toString());
     return Optional.of(
         Problem.of(ProblemCode.OTHER_INPUT, "newer", where)
-            .with("revision", next.getFileName().toString())
+            .with("revision", newest.getFileName().toString())
             .remedyOf("newest-revision"));
   }
 

@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import roundbook.intake.Asked;
 import roundbook.markup.Markup;
 import roundbook.markup.MarkupReader;
@@ -23,22 +24,19 @@ final class CrewSource {
 
   /** Reads a crew workbook back, with every problem that is in it. */
   static Read<SiteReport> read(Path file, Asked asked) {
-    return read(file, List.of(), asked);
+    return read(file, Optional.empty(), List.of(), asked);
   }
 
-  /** Reads a crew workbook back and further tallies with it. */
-  static Read<SiteReport> read(Path file, List<Path> logs, Asked asked) {
-    String name = file.getFileName().toString();
-    if (!Files.isRegularFile(file) || !Files.isReadable(file)) {
-      return Read.failed(
-          List.of(Problem.of(ProblemCode.UNREADABLE, "no-file", CellRef.ofFile(name))));
-    }
-    Read<NamedBook> book =
-        Markup.isPacked(file)
-            ? MarkupReader.readNamed(name, file)
-            : BookReader.readNamed(name, file);
-    if (book.value().isEmpty()) {
-      return Read.failed(book.problems().stream().map(CrewSource::meant).toList());
+  /**
+   * Reads a crew workbook back, with another copy of its revision and further tallies.
+   *
+   * @param with a copy that somebody else typed into
+   */
+  static Read<SiteReport> read(Path file, Optional<Path> with, List<Path> logs, Asked asked) {
+    Read<NamedBook> book = open(file);
+    Read<NamedBook> copy = with.map(CrewSource::open).orElse(book);
+    if (book.value().isEmpty() || copy.value().isEmpty()) {
+      return Read.failed(book.value().isEmpty() ? book.problems() : copy.problems());
     }
     List<Table> tallies = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
@@ -50,9 +48,25 @@ final class CrewSource {
       tallies.addAll(tally.value().get());
       problems.addAll(tally.problems());
     }
-    Read<SiteReport> report = CrewReader.read(book.value().get(), tallies, asked);
+    Read<SiteReport> report =
+        CrewReader.read(book.value().get(), with.flatMap(x -> copy.value()), tallies, asked);
     problems.addAll(report.problems());
     return new Read<>(report.value(), problems);
+  }
+
+  private static Read<NamedBook> open(Path file) {
+    String name = file.getFileName().toString();
+    if (!Files.isRegularFile(file) || !Files.isReadable(file)) {
+      return Read.failed(
+          List.of(Problem.of(ProblemCode.UNREADABLE, "no-file", CellRef.ofFile(name))));
+    }
+    Read<NamedBook> book =
+        Markup.isPacked(file)
+            ? MarkupReader.readNamed(name, file)
+            : BookReader.readNamed(name, file);
+    return book.value().isPresent()
+        ? book
+        : Read.failed(book.problems().stream().map(CrewSource::meant).toList());
   }
 
   /** Whatever else it is, what is wanted here is a crew workbook. */

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
@@ -341,6 +342,12 @@ public final class Main implements Runnable {
         description = "Crew workbooks with what was typed on site, the newest revision of each.")
     private List<Path> files;
 
+    @Option(
+        names = "--with",
+        paramLabel = "CREW.xlsx",
+        description = "Another copy of the one workbook, that somebody else typed into.")
+    private Path with;
+
     @Mixin private RunOptions run = new RunOptions();
     @Mixin private SettingOptions setting = new SettingOptions();
     @Mixin private BookOptions book = new BookOptions();
@@ -351,8 +358,14 @@ public final class Main implements Runnable {
 
     @Override
     public Integer call() throws IOException {
+      if (with != null && files.size() > 1) {
+        main.err.println("error: --with is for one crew workbook at a time");
+        return Exit.USAGE.code();
+      }
       return main.batch(new Options(files, run, setting, new JobOptions(), book, false))
-          .run((file, whole, console) -> new ReplanRun(file, whole, console).outcome())
+          .run(
+              (file, whole, console) ->
+                  new ReplanRun(file, Optional.ofNullable(with), whole, console).outcome())
           .code();
     }
   }

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.slf4j.Logger;
@@ -43,9 +44,16 @@ final class ReplanRun {
   private final Run run;
   private final Console console;
   private final CrewFile output;
+  private final Optional<Path> with;
 
-  ReplanRun(Path file, Run run, Console console) {
+  /**
+   * A run.
+   *
+   * @param with another copy of the revision, that somebody else typed into
+   */
+  ReplanRun(Path file, Optional<Path> with, Run run, Console console) {
     this.file = file;
+    this.with = with;
     this.run = run;
     this.console = console;
     this.output = new CrewFile(file, run, console);
@@ -54,7 +62,8 @@ final class ReplanRun {
   Outcome outcome() throws IOException {
     Options options = run.options();
     Read<SiteReport> site =
-        CrewSource.read(file, options.setting().logs(), OwnWords.beside(file, options.asked()));
+        CrewSource.read(
+            file, with, options.setting().logs(), OwnWords.beside(file, options.asked()));
     if (site.value().isEmpty() || ProblemCode.BAD_SETTING.isIn(site.problems())) {
       return nothingWritten(site.problems());
     }
@@ -110,7 +119,8 @@ final class ReplanRun {
 
   /** Returns whether a problem is of the crew workbook and not of a further tally. */
   private boolean isTyped(Problem problem) {
-    return problem.where().file().equals(file.getFileName().toString());
+    return Stream.concat(Stream.of(file), with.stream())
+        .anyMatch(each -> problem.where().file().equals(each.getFileName().toString()));
   }
 
   private Outcome nothingWritten(List<Problem> problems) {

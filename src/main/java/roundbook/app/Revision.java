@@ -1,7 +1,11 @@
 package roundbook.app;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * The name of a crew workbook or of an order, with its revision.
@@ -27,13 +31,25 @@ record Revision(Path folder, String stem, String kind, int first) {
     return new Revision(folder, stem, ORDER, first);
   }
 
-  /** Returns the first revision whose name is free. */
-  int firstFree() {
-    int number = first;
-    while (Files.exists(path(number))) {
-      number++;
+  /** Returns the revision over the highest that is there: a hole among them is no place for one. */
+  int firstFree() throws IOException {
+    return StrictMath.max(first, highest() + 1);
+  }
+
+  /** Returns the highest revision that is there; 0 for none. */
+  int highest() throws IOException {
+    if (!Files.isDirectory(folder)) {
+      return 0;
     }
-    return number;
+    Pattern name = Pattern.compile(Pattern.quote(stem + " - " + kind) + " rev(\\d{1,6})\\.xlsx");
+    try (Stream<Path> files = Files.list(folder)) {
+      return files
+          .map(file -> name.matcher(file.getFileName().toString()))
+          .filter(Matcher::matches)
+          .mapToInt(found -> Integer.parseInt(found.group(1)))
+          .max()
+          .orElse(0);
+    }
   }
 
   /** Returns the name for an input file, written beside it or in a folder. */

@@ -52,6 +52,14 @@ public final class BuildRules {
     return new BuildRules(changed);
   }
 
+  /** Returns these rules with another job's value of a setting, or without one where it has none. */
+  public BuildRules with(Setting setting, BuildRules other) {
+    Map<Setting, Value> changed = new EnumMap<>(values);
+    changed.remove(setting);
+    other.value(setting).ifPresent(value -> changed.put(setting, value));
+    return new BuildRules(changed);
+  }
+
   /** Returns a setting's value and origin; empty when it has none. */
   public Optional<Value> value(Setting setting) {
     return Optional.ofNullable(values.get(setting));

@@ -14,6 +14,7 @@ import roundbook.job.BuildRules;
 import roundbook.job.Building;
 import roundbook.job.Job;
 import roundbook.job.Log;
+import roundbook.job.Setting;
 import roundbook.page.CellNames;
 import roundbook.page.LogColumn;
 import roundbook.page.TypedBox;
@@ -34,11 +35,13 @@ import roundbook.table.Table;
  */
 public final class CrewReader {
   private final NamedBook book;
+  private final Optional<NamedBook> copy;
   private final List<Table> tallies;
   private final Problems problems = new Problems();
 
-  private CrewReader(NamedBook book, List<Table> tallies) {
+  private CrewReader(NamedBook book, Optional<NamedBook> copy, List<Table> tallies) {
     this.book = book;
+    this.copy = copy;
     this.tallies = tallies;
   }
 
@@ -46,12 +49,15 @@ public final class CrewReader {
    * Reads a workbook.
    *
    * @param book the workbook with its names
+   * @param copy a copy of its revision that somebody else typed into: what only one of them has is
+   *     taken, and every cell in which they differ is an error
    * @param tallies the sheets of further tallies whose logs come to those of the workbook
    * @param asked settings given on the command line, which come before those typed
    * @return the report, unless something in it is an error; and every problem
    */
-  public static Read<SiteReport> read(NamedBook book, List<Table> tallies, Asked asked) {
-    CrewReader reader = new CrewReader(book, tallies);
+  public static Read<SiteReport> read(
+      NamedBook book, Optional<NamedBook> copy, List<Table> tallies, Asked asked) {
+    CrewReader reader = new CrewReader(book, copy, tallies);
     Optional<SiteReport> report = reader.report(asked);
     List<Problem> all = reader.problems.sorted();
     boolean failed = all.stream().anyMatch(reader::isFatal);
@@ -60,21 +66,23 @@ public final class CrewReader {
 
   /** An error in the workbook is fatal; one in a further tally leaves out its row alone. */
   private boolean isFatal(Problem problem) {
-    return problem.severity() == Severity.ERROR && problem.where().file().equals(book.file());
+    String file = problem.where().file();
+    boolean typed = file.equals(book.file()) || copy.filter(it -> it.file().equals(file)).isPresent();
+    return problem.severity() == Severity.ERROR && typed;
   }
 
   private Optional<SiteReport> report(Asked asked) {
-    if (!isOurs()) {
+    if (!isOurs(book) || copy.isPresent() && !isCopy(copy.get())) {
       return Optional.empty();
     }
     new DeletedCells(book, problems).say();
     RulesFields settings = new RulesFields(book, problems);
-    BuildRules now = settings.now(asked);
     BuildRules printed = settings.printed();
+    BuildRules now = both(settings.now(asked), printed, asked);
     Fields fields = new Fields(book, printed.unit(), problems);
     Optional<Building> building = settings.building(fields);
     LogRows rows = new LogRows(book, fields, printed, problems);
-    boolean listed = rows.read();
+    boolean listed = rows.read() && sameLogs(rows, fields, printed);
     if (building.isEmpty()) {
       problems.add(Problem.of(ProblemCode.CELL_LOST, "walls", CellRef.ofFile(book.file())));
     }
@@ -93,7 +101,8 @@ public final class CrewReader {
 
   private Optional<SiteReport> report(
       Job job, BuildRules printed, LogRows rows, Fields fields, Set<String> bought) {
-    TypedFields typed = new TypedFields(book, fields, job.building(), rows.plan(), layout(fields));
+    Fields boxes = copy.map(fields::with).orElse(fields);
+    TypedFields typed = new TypedFields(book, boxes, job.building(), rows.plan(), layout(book));
     Map<Integer, String> missing = typed.missing();
     missing.forEach(
         (round, name) ->
@@ -102,7 +111,7 @@ public final class CrewReader {
                     .with("round", round)
                     .with("name", name)));
     AsBuilt recorded = typed.recorded();
-    Checks checks = new Checks(job, rows, recorded, fields);
+    Checks checks = new Checks(job, rows, recorded, boxes);
     SiteReport report =
         new SiteReport(
             book,
@@ -157,13 +166,75 @@ public final class CrewReader {
     return tags;
   }
 
+  /**
+   * Returns the settings of both copies: one that was changed in one of them has that value, one
+   * that was changed in both must be the same.
+   */
+  private BuildRules both(BuildRules own, BuildRules printed, Asked asked) {
+    if (copy.isEmpty()) {
+      return own;
+    }
+    BuildRules theirs = new RulesFields(copy.get(), problems).now(asked);
+    BuildRules both = own;
+    for (Setting setting : Setting.values()) {
+      Optional<Object> was = value(printed, setting);
+      Optional<Object> one = value(own, setting);
+      Optional<Object> other = value(theirs, setting);
+      if (one.equals(was) && !other.equals(was)) {
+        both = both.with(setting, theirs);
+      } else if (!one.equals(other) && !other.equals(was)) {
+        new Fields(book, own.unit(), problems).with(copy.get()).text(setting.label());
+      }
+    }
+    return both;
+  }
+
+  private static Optional<Object> value(BuildRules rules, Setting setting) {
+    return rules.value(setting).map(BuildRules.Value::value);
+  }
+
+  /** Takes the lost logs of a copy too; says where it has another plan. */
+  private boolean sameLogs(LogRows rows, Fields fields, BuildRules printed) {
+    if (copy.isEmpty()) {
+      return true;
+    }
+    LogRows others = new LogRows(copy.get(), fields, printed, problems);
+    boolean same = others.read() && others.plan().equals(rows.plan());
+    if (!same) {
+      problems.add(noCopy(copy.get()));
+    }
+    others.lost().forEach(rows.lost()::putIfAbsent);
+    return same;
+  }
+
+  private boolean isCopy(NamedBook other) {
+    boolean same =
+        isOurs(other)
+            && List.of(CellNames.REVISION, CellNames.FROM, CellNames.LAYOUT).stream()
+                .allMatch(name -> text(book, name).equals(text(other, name)));
+    if (!same) {
+      problems.add(noCopy(other));
+    }
+    return same;
+  }
+
+  private Problem noCopy(NamedBook other) {
+    return Problem.of(ProblemCode.CONTRADICTION, "no-copy", CellRef.ofFile(other.file()))
+        .with("file", book.file())
+        .remedyOf("give-copy");
+  }
+
+  private static String text(NamedBook book, String name) {
+    return book.cell(name).map(NamedBook.Found::text).orElse("");
+  }
+
   /** Returns the layout of the cells' names; 0 where there is none. */
-  private static int layout(Fields fields) {
-    String layout = fields.text(CellNames.LAYOUT);
+  private static int layout(NamedBook book) {
+    String layout = text(book, CellNames.LAYOUT);
     return layout.matches("\\d{1,4}") ? Integer.parseInt(layout) : 0;
   }
 
-  private boolean isOurs() {
+  private boolean isOurs(NamedBook book) {
     CellRef file = CellRef.ofFile(book.file());
     boolean crew = book.has(CellNames.VERSION) && book.has(LogColumn.TAGS.named());
     if (!crew) {
@@ -171,7 +242,7 @@ public final class CrewReader {
       return false;
     }
     Fields fields = new Fields(book, roundbook.units.LengthUnit.INCH, problems);
-    int layout = layout(fields);
+    int layout = layout(book);
     if (fields.text(CellNames.VERSION).isEmpty()) {
       problems.add(Problem.of(ProblemCode.UNREADABLE, "settings-gone", file));
       return false;

@@ -1,6 +1,7 @@
 package roundbook.site;
 
 import java.math.BigDecimal;
+import java.util.HashSet;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -27,26 +28,66 @@ final class Fields {
   private final NamedBook book;
   private final LengthUnit unit;
   private final Problems problems;
+  private final Optional<NamedBook> copy;
+  private final Set<String> differ = new HashSet<>();
 
   Fields(NamedBook book, LengthUnit unit, Problems problems) {
+    this(book, Optional.empty(), unit, problems);
+  }
+
+  private Fields(NamedBook book, Optional<NamedBook> copy, LengthUnit unit, Problems problems) {
     this.book = book;
+    this.copy = copy;
     this.unit = unit;
     this.problems = problems;
   }
 
+  /**
+   * Returns fields that take what only a copy of the workbook has, and say where both have
+   * something and not the same.
+   */
+  Fields with(NamedBook other) {
+    return new Fields(book, Optional.of(other), unit, problems);
+  }
+
+  /** Returns a cell: where it is blank, that of the copy. */
+  private Optional<Found> cell(String name) {
+    Optional<Found> own = book.cell(name);
+    Optional<Found> other = copy.flatMap(each -> each.cell(name)).filter(cell -> !cell.isBlank());
+    if (other.isEmpty() || own.filter(cell -> !cell.isBlank()).isEmpty()) {
+      return other.or(() -> own);
+    }
+    if (!same(own.get().cell(), other.get().cell()) && differ.add(name)) {
+      problems.add(
+          Problem.of(ProblemCode.CONTRADICTION, "copies", own.get().where())
+              .with("own", shortened(own.get().text()))
+              .with("other", shortened(other.get().text()))
+              .with("where", other.get().where().toString())
+              .found(own.get().text())
+              .remedyOf("clear-wrong"));
+    }
+    return own;
+  }
+
+  private static boolean same(Cell one, Cell other) {
+    return one.kind() == CellKind.NUMBER && other.kind() == CellKind.NUMBER
+        ? one.number().compareTo(other.number()) == 0
+        : one.text().strip().equalsIgnoreCase(other.text().strip());
+  }
+
   /** Returns what a person sees in a cell; empty where there is no such cell. */
   String text(String name) {
-    return book.cell(name).map(Found::text).orElse("");
+    return cell(name).map(Found::text).orElse("");
   }
 
   /** Returns the place of a named cell, or of the file where the name is gone. */
   CellRef where(String name) {
-    return book.cell(name).map(Found::where).orElse(CellRef.ofFile(book.file()));
+    return cell(name).map(Found::where).orElse(CellRef.ofFile(book.file()));
   }
 
   /** Returns a length typed as a number of the job's unit or as text; empty where it is blank. */
   Optional<Length> length(String name) {
-    return book.cell(name).flatMap(found -> length(found.cell(), found.where()));
+    return cell(name).flatMap(found -> length(found.cell(), found.where()));
   }
 
   /** Returns a length of any cell; a doubtful one, such as {@code about 14}, is none. */
@@ -92,7 +133,7 @@ final class Fields {
 
   /** Returns whether a box is ticked; says so where something else stands in it. */
   boolean ticked(String name) {
-    return book.cell(name).filter(found -> ticked(found.cell(), found.where())).isPresent();
+    return cell(name).filter(found -> ticked(found.cell(), found.where())).isPresent();
   }
 
   /** Returns whether any cell is ticked. */

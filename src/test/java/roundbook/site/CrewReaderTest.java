@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
@@ -167,7 +168,7 @@ class CrewReaderTest {
     NamedBook other = new NamedBook("job.xlsx", List.of(), Map.of(), Set.of());
     assertEquals(
         List.of(ProblemCode.NOT_A_CREW_WORKBOOK),
-        CrewReader.read(other, List.of(), Asked.NOTHING).problems().stream()
+        CrewReader.read(other, Optional.empty(), List.of(), Asked.NOTHING).problems().stream()
             .map(Problem::code)
             .toList());
     Read<SiteReport> newer = book().type(Map.of("Made_layout", 99.0)).read();

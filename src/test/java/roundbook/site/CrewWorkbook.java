@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -124,12 +125,16 @@ public final class CrewWorkbook {
 
   /** Returns the workbook as a reader of workbooks gives it. */
   public NamedBook named() {
+    return named(FILE);
+  }
+
+  private NamedBook named(String file) {
     List<Table> tables =
         book.sheets().stream()
             .filter(sheet -> !gone.contains(sheet.name()))
-            .map(this::table)
+            .map(sheet -> table(file, sheet))
             .toList();
-    return new NamedBook(FILE, tables, names, lost);
+    return new NamedBook(file, tables, names, lost);
   }
 
   /** Returns what is read back of it. */
@@ -139,7 +144,13 @@ public final class CrewWorkbook {
 
   /** Returns what is read back of it, with further tallies. */
   public Read<SiteReport> read(List<Table> tallies) {
-    return CrewReader.read(named(), tallies, Asked.NOTHING);
+    return CrewReader.read(named(), Optional.empty(), tallies, Asked.NOTHING);
+  }
+
+  /** Returns what is read back of it and of a copy that somebody else typed into. */
+  public Read<SiteReport> with(CrewWorkbook copy) {
+    return CrewReader.read(
+        named(), Optional.of(copy.named("copy.xlsx")), List.of(), Asked.NOTHING);
   }
 
   /** Returns what is read back of it where nothing in it is an error. */
@@ -148,7 +159,7 @@ public final class CrewWorkbook {
     return read.value().orElseThrow(() -> new AssertionError(read.problems().toString()));
   }
 
-  private Table table(Sheet sheet) {
+  private Table table(String file, Sheet sheet) {
     List<Row> rows = new ArrayList<>();
     sheet
         .rows()
@@ -165,7 +176,7 @@ public final class CrewWorkbook {
                   });
               rows.add(new Row(row, read, false, false));
             });
-    return Table.of(FILE, sheet.name(), Set.of(), rows);
+    return Table.of(file, sheet.name(), Set.of(), rows);
   }
 
   private static Cell cell(int column, Value value) {
