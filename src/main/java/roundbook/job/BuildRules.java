@@ -52,7 +52,9 @@ public final class BuildRules {
     return new BuildRules(changed);
   }
 
-  /** Returns these rules with another job's value of a setting, or without one where it has none. */
+  /**
+   * Returns these rules with another job's value of a setting, or without one where it has none.
+   */
   public BuildRules with(Setting setting, BuildRules other) {
     Map<Setting, Value> changed = new EnumMap<>(values);
     changed.remove(setting);

@@ -207,9 +207,7 @@ final class Progress {
     Job then = withRules(site.job(), site.printed()).corrected();
     Held here = held.getOrDefault(place, site.plan().get(place));
     List<Log> logs =
-        then.logs().stream()
-            .map(log -> isMeasured(here, log) ? hewn.get(log.tag()) : log)
-            .toList();
+        then.logs().stream().map(log -> isMeasured(here, log) ? hewn.get(log.tag()) : log).toList();
     return FilledPlace.of(then.withLogs(logs), place, here).orElseThrow().mid();
   }
 

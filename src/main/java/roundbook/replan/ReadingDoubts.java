@@ -64,8 +64,7 @@ final class ReadingDoubts {
     int round = corner.round();
     Length planned = first ? stack.firstLevelHeight(round) : stack.levelHeight(round);
     Corners corners = stack.corners();
-    Length expected =
-        planned.plus(corners.expected(round, first, corner.name(), building, rules));
+    Length expected = planned.plus(corners.expected(round, first, corner.name(), building, rules));
     Length off = read.minus(expected).absolute();
     if (!off.isMoreThan(most(corner, 20, 3, 4))) {
       return Optional.empty();
@@ -81,16 +80,13 @@ final class ReadingDoubts {
             .with("read", Value.mark(read, formats))
             .with("expected", mark(expected))
             .found(Value.mark(read, formats));
-    return Optional.of(
-        (refused ? said.with("gap", gap) : said).remedyOf("read-again-or-marks"));
+    return Optional.of((refused ? said.with("gap", gap) : said).remedyOf("read-again-or-marks"));
   }
 
   /** Returns the most that is not doubted, more where rounds below were not read. */
   private Length most(Corner corner, long millimetres, long inches, long part) {
     Length one =
-        rules.metric()
-            ? Length.ofMillimetres(millimetres)
-            : Length.ofInchFraction(inches, part);
+        rules.metric() ? Length.ofMillimetres(millimetres) : Length.ofInchFraction(inches, part);
     AsBuilt built = plan.job().built();
     int rounds = 1;
     while (rounds < corner.round()

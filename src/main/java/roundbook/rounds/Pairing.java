@@ -161,8 +161,7 @@ final class Pairing {
   }
 
   private boolean isHeld(Place place) {
-    return job.built().isCut(place)
-        || job.built().held(place.round(), place.wall()).isPresent();
+    return job.built().isCut(place) || job.built().held(place.round(), place.wall()).isPresent();
   }
 
   private boolean isOpen(Place place) {

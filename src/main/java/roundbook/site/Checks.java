@@ -203,16 +203,12 @@ final class Checks {
   /** Says that an end does not taper from butt to tip. */
   private void say(String variant, TypedBox box, Place place, Length typed, Length mid) {
     String name = box.named(place.round(), place.named());
-    fields.say(
-        told(ProblemCode.DOUBTFUL_VALUE, variant, name, typed, mid).remedyOf("which-end"));
+    fields.say(told(ProblemCode.DOUBTFUL_VALUE, variant, name, typed, mid).remedyOf("which-end"));
   }
 
   /** Tells of a diameter beside the middle of the log as it was tallied or measured. */
   private Problem told(ProblemCode code, String variant, String name, Length typed, Length mid) {
-    return fields
-        .problem(code, variant, name)
-        .with("typed", shown(typed))
-        .with("mid", shown(mid));
+    return fields.problem(code, variant, name).with("typed", shown(typed)).with("mid", shown(mid));
   }
 
   private void readings(SiteReport report) {

@@ -67,7 +67,8 @@ public final class CrewReader {
   /** An error in the workbook is fatal; one in a further tally leaves out its row alone. */
   private boolean isFatal(Problem problem) {
     String file = problem.where().file();
-    boolean typed = file.equals(book.file()) || copy.filter(it -> it.file().equals(file)).isPresent();
+    boolean typed =
+        file.equals(book.file()) || copy.filter(it -> it.file().equals(file)).isPresent();
     return problem.severity() == Severity.ERROR && typed;
   }
 

@@ -98,17 +98,15 @@ public record CutTicks(int rounds, Map<Integer, Set<String>> own) {
       String missing = missing(round, recorded, own, walls);
       if (!missing.isEmpty()) {
         fields.say(
-            fields
-                .contradiction("unticked", missing)
-                .with("round", round)
-                .remedyOf("tick-again"));
+            fields.contradiction("unticked", missing).with("round", round).remedyOf("tick-again"));
       }
     }
     return new CutTicks(Math.max(cut, recorded.rounds()), own);
   }
 
   private static String first(int round, Map<Integer, Set<String>> own) {
-    return TypedBox.LOG_CUT.named(round, own.get(round).stream().sorted().findFirst().orElseThrow());
+    return TypedBox.LOG_CUT.named(
+        round, own.get(round).stream().sorted().findFirst().orElseThrow());
   }
 
   /** Returns the box that was ticked in the revision before and is not now; empty for none. */

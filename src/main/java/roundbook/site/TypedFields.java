@@ -30,8 +30,7 @@ final class TypedFields {
   private final int layout;
   private final int rounds;
 
-  TypedFields(
-      NamedBook book, Fields fields, Building building, Map<Place, Held> plan, int layout) {
+  TypedFields(NamedBook book, Fields fields, Building building, Map<Place, Held> plan, int layout) {
     this.book = book;
     this.fields = fields;
     this.building = building;

@@ -70,8 +70,7 @@ final class CornerReckoning {
           put(
               round,
               corner,
-              new At(
-                  at.change(), at.firstHigh(), at.secondChange(), high, pare, even, at.lifts()));
+              new At(at.change(), at.firstHigh(), at.secondChange(), high, pare, even, at.lifts()));
         });
   }
 
@@ -129,8 +128,7 @@ final class CornerReckoning {
     Length misfit = high.minus(onTop);
     Lifts lifts =
         built.firstReading(round, corner).isEmpty()
-            ? new Lifts(
-                start.plus(misfit.dividedBy(4)), start.plus(misfit.times(3).dividedBy(4)))
+            ? new Lifts(start.plus(misfit.dividedBy(4)), start.plus(misfit.times(3).dividedBy(4)))
             : new Lifts(
                 start.plus(first.minus(start).dividedBy(2)), onTop.plus(misfit.dividedBy(2)));
     return new At(change, first, second, high, Length.ZERO, Length.ZERO, lifts);

@@ -101,7 +101,9 @@ class LogByLogTest {
   @Test
   void aLogCutOverAHoleOrNoLongerTickedIsRefused() {
     assertTrue(
-        read(CrewWorkbook.of(PLAN).type(Map.of("Cut_2_E", "x"))).problems().toString()
+        read(CrewWorkbook.of(PLAN).type(Map.of("Cut_2_E", "x")))
+            .problems()
+            .toString()
             .contains("contradiction.hole"));
     Plan cut = replan(CrewWorkbook.of(PLAN).type(southCut())).plan();
     Read<Replan> unticked = read(CrewWorkbook.of(cut).type(Map.of("Cut_1_S", "")));

@@ -227,7 +227,9 @@ class ReplannerTest {
     assertEquals(0, now.stack().corners().change(2, true, "SE").inches(), 1e-9);
   }
 
-  /** Four marks hardly make an inch, never two; an inch less closes the 3/8 in gap of wall W there. */
+  /**
+   * Four marks hardly make an inch, never two; an inch less closes the 3/8 in gap of wall W there.
+   */
   @ParameterizedTest(name = "{0} in off: {1}")
   @CsvSource({
     "-0.75, ''",
@@ -254,7 +256,9 @@ class ReplannerTest {
     assertTrue(doubts.stream().allMatch(each -> each.said().toString().contains("expected=")));
   }
 
-  /** Walls 1/4 in under the plan as a whole are level: said once, and nothing is marked otherwise. */
+  /**
+   * Walls 1/4 in under the plan as a whole are level: said once, and nothing is marked otherwise.
+   */
   @Test
   void wallsThatStandLowAreToldOnce() {
     Map<String, Object> typed = new TreeMap<>(Map.of("Cut_1", "x"));

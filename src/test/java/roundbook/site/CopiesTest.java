@@ -29,11 +29,16 @@ class CopiesTest {
     CrewWorkbook other =
         typed(
             Map.of(
-                "Measured_1_E", 13.5,
-                "Measured_1_S", "13",
-                "Lost_" + spare.origin().row(), "x",
-                "Reading_1_NW", 11.5,
-                "Chinking_gap", 1.25));
+                "Measured_1_E",
+                13.5,
+                "Measured_1_S",
+                "13",
+                "Lost_" + spare.origin().row(),
+                "x",
+                "Reading_1_NW",
+                11.5,
+                "Chinking_gap",
+                1.25));
     Read<SiteReport> read = one.with(other);
     SiteReport report = read.value().orElseThrow(() -> new AssertionError(read.problems()));
     assertEquals(1, report.typed().cut());

@@ -149,8 +149,7 @@ public final class CrewWorkbook {
 
   /** Returns what is read back of it and of a copy that somebody else typed into. */
   public Read<SiteReport> with(CrewWorkbook copy) {
-    return CrewReader.read(
-        named(), Optional.of(copy.named("copy.xlsx")), List.of(), Asked.NOTHING);
+    return CrewReader.read(named(), Optional.of(copy.named("copy.xlsx")), List.of(), Asked.NOTHING);
   }
 
   /** Returns what is read back of it where nothing in it is an error. */

@@ -77,7 +77,9 @@ class CornersTest {
     assertEquals(CHART, corners.nextLower(1, "NE", CHART, BUILDING, RULES));
   }
 
-  /** Three corners 1/4 in under the plan and one 5/16: the plan goes on from there, no mark changes. */
+  /**
+   * Three corners 1/4 in under the plan and one 5/16: the plan goes on from there, no mark changes.
+   */
   @Test
   void aLowWallThatIsLevelStaysAsItIs() {
     AsBuilt low = readings(-4, -4, -4, -5);

@@ -17,7 +17,9 @@ class LevellingTest {
   private static final Length LOWER = Length.ofInchFraction(5, 2);
   private static final BuildRules RULES = Jobs.rules(false);
 
-  /** Readings in sixteenths above the plan; the next lower marks and what is pared in sixteenths. */
+  /**
+   * Readings in sixteenths above the plan; the next lower marks and what is pared in sixteenths.
+   */
   @ParameterizedTest(name = "{0} -> {2}, pared {3}")
   @CsvSource({
     "0 0 0 0, true, 40 40 40 40, 0 0 0 0",
@@ -50,8 +52,7 @@ class LevellingTest {
   @CsvSource({"-4 -4 -4 -5, -4", "-12 -8 -8 -9, -8", "-6 0 0 0, 0", "-4 -4 0 0, 0", "3 5, 3"})
   void theMiddleReadingsTellHowTheWallsStand(String readings, long common) {
     List<Length> read = sixteenths(readings).stream().map(each -> PLANNED.plus(each)).toList();
-    assertEquals(
-        Length.ofInchFraction(common, 16), Levelling.of(PLANNED, read, RULES).common());
+    assertEquals(Length.ofInchFraction(common, 16), Levelling.of(PLANNED, read, RULES).common());
   }
 
   @Test

@@ -216,9 +216,7 @@ final class LiveCorners {
   private String even(int round, String corner) {
     String most = map.rule(RuleLine.MOST_CHANGE);
     String low =
-        map.round(round, RoundColumn.COMMON)
-            + "-"
-            + map.corner(round, corner, CornerColumn.HIGH);
+        map.round(round, RoundColumn.COMMON) + "-" + map.corner(round, corner, CornerColumn.HIGH);
     String change = "MAX(-" + most + ",MIN(" + most + "," + low + "))";
     String pared = map.corner(round, corner, CornerColumn.PARE) + ">0";
     String moved = unsettled(round, CornerColumn.LEFT);

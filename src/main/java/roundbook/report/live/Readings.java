@@ -92,7 +92,10 @@ public final class Readings {
     return live.plan().stack().corners().common(round, live.map().building());
   }
 
-  /** Returns the formula of how high walls stand as a whole that are off the plan by more than half the tolerance. */
+  /**
+   * Returns the formula of how high walls stand as a whole that are off the plan by more than half
+   * the tolerance.
+   */
   public String height() {
     String common = live.map().round(round, RoundColumn.COMMON);
     String off = "ROUND(ABS(" + common + ")-" + live.map().rule(RuleLine.TOLERANCE) + "/2,6)>0";

@@ -139,7 +139,9 @@ public class LiveCornersRecalculatedTest {
       assertEquals(0.0, value(after, map.corner(2, corner, CornerColumn.CHANGE)));
     }
     String said = (String) LibreOffice.value(after, action(1, plan));
-    assertTrue(said.endsWith("The walls stand 1/4 under the plan: nothing to do, it goes on from there."), said);
+    assertTrue(
+        said.endsWith("The walls stand 1/4 under the plan: nothing to do, it goes on from there."),
+        said);
   }
 
   /** By hand: held, 1/4 in for all comes back after what levels them, 1/2 in at most. */

@@ -106,7 +106,13 @@ class RoundSheetsTest {
       for (int round = 1; round <= plan.rounds(); round++) {
         for (String kind :
             List.of(
-                "Measured", "Measured_butt", "Measured_tip", "Used", "Lower_cut", "Upper_cut", "Cut")) {
+                "Measured",
+                "Measured_butt",
+                "Measured_tip",
+                "Used",
+                "Lower_cut",
+                "Upper_cut",
+                "Cut")) {
           wanted.add(kind + "_" + round + "_" + wall.name());
         }
       }
