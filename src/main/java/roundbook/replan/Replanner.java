@@ -30,6 +30,7 @@ import roundbook.rounds.KeepingChooser;
 import roundbook.rounds.Placement;
 import roundbook.rounds.Reorder;
 import roundbook.site.SiteReport;
+import roundbook.units.Length;
 import roundbook.units.LengthFormat;
 
 /** Plans the rest of the walls anew from what a crew built, measured and typed. */

@@ -94,7 +94,9 @@ final class StackCheck {
           stack.secondHeights().get(i).inches());
       top = second + cut(course, false, false);
       double step = stack.corners().step(i + 1, job.building(), job.rules()).inches();
-      read(i + 1, top).ifPresent(read -> same("plan over round " + course.round(), read, step));
+      String over = "plan over round " + course.round();
+      read(i + 1, top)
+          .ifPresent(read -> checks.same(Subject.HEIGHTS, over, read, step));
       top += step;
     }
   }
