@@ -95,8 +95,7 @@ final class StackCheck {
       top = second + cut(course, false, false);
       double step = stack.corners().step(i + 1, job.building(), job.rules()).inches();
       String over = "plan over round " + course.round();
-      read(i + 1, top)
-          .ifPresent(read -> checks.same(Subject.HEIGHTS, over, read, step));
+      read(i + 1, top).ifPresent(read -> checks.same(Subject.HEIGHTS, over, read, step));
       top += step;
     }
   }
