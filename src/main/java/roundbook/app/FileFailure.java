@@ -12,8 +12,14 @@ import java.nio.file.NotDirectoryException;
 final class FileFailure {
   private FileFailure() {}
 
+  /** Returns a whole line: what failed, the file and why. */
+  static String line(IOException broken) {
+    boolean there = broken instanceof FileAlreadyExistsException;
+    return "error: cannot " + (there ? "write: " : "read or write: ") + said(broken);
+  }
+
   /** Returns the file and why, in one line without a closing stop. */
-  static String said(IOException broken) {
+  private static String said(IOException broken) {
     if (!(broken instanceof FileSystemException denied)) {
       return String.valueOf(broken.getMessage());
     }

@@ -70,8 +70,7 @@ final class FileRun {
           broken instanceof UncheckedIOException wrapped
               ? wrapped.getCause()
               : (IOException) broken;
-      String message =
-          file.getFileName() + ": error: cannot read or write: " + FileFailure.said(cause);
+      String message = file.getFileName() + ": " + FileFailure.line(cause);
       console.fail(message);
       return failed(Exit.NO_ACCESS, message);
     } catch (OutOfMemoryError full) {

@@ -169,7 +169,7 @@ public final class Main implements Runnable {
 
   private int fault(Exception fault, String[] args) {
     if (fault instanceof IOException broken) {
-      err.println("error: cannot read or write: " + FileFailure.said(broken));
+      err.println(FileFailure.line(broken));
       return Exit.NO_ACCESS.code();
     }
     err.println("roundbook is at fault: " + fault);

@@ -63,6 +63,11 @@ public record Price(
       return words;
     }
 
+    /** Returns whether it is a board foot. */
+    public boolean isBoardFoot() {
+      return words.startsWith("bd ft");
+    }
+
     /** Finds the basis of a word, whatever its case and the signs between; empty where none is. */
     public static Optional<Basis> of(String text) {
       String wanted = plain(text);

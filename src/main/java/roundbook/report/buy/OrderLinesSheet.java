@@ -1,10 +1,13 @@
 package roundbook.report.buy;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import roundbook.buying.Cost;
 import roundbook.buying.Line;
+import roundbook.buying.Order;
 import roundbook.buying.Quantities;
 import roundbook.job.Setting;
 import roundbook.page.Area;
@@ -24,13 +27,18 @@ import roundbook.wood.LogRule;
 
 /** The page for the yard: every line of the order, what it comes to, and what has arrived. */
 final class OrderLinesSheet {
-  private static final double[] WIDTHS = {6, 9, 9, 12, 12, 12, 9, 9, 13, 11, 9, 8, 8, 11};
-  private static final double CHART_HEIGHT = 190;
+  private static final double[] WIDTHS = {
+    5.5, 8.5, 9, 13, 12, 11, 12.5, 8.5, 8.5, 11, 8, 8.5, 8, 7.5, 8
+  };
+  private static final double CHART_HEIGHT = 130;
 
   /** Room kept for texts that stand higher than they were reckoned. */
   private static final double DOUBT = 50;
 
-  private static final int ARRIVED = 14;
+  private static final int[] SCALED = {1, 1, 1, 1, 1, 1, 1, 1, 1, 2, 2, 2};
+  private static final int[] UNSCALED = {1, 2, 2, 2, 2, 2, 2, 2};
+  private static final int MOST_LARGE = 8;
+  private static final int ARRIVED = 15;
   private static final List<LogRule> RULES =
       List.of(
           LogRule.DOYLE,
@@ -63,19 +71,20 @@ final class OrderLinesSheet {
     buy.purchase().order().lines().forEach(line -> list.row(row(line)));
     int last = list.next() - 1;
     buy.context().words().lines("buy.order.rule").forEach(line -> list.text(Role.PLAIN, line));
-    comesTo();
     chart(first, last);
+    comesTo();
     return list.build();
   }
 
   private List<Cell> row(Line line) {
     return List.of(
-        buy.cells().count(line.number()).role(Role.LARGE_NUMBER),
-        buy.cells().count(line.count().all()).role(Role.LARGE),
+        buy.cells().count(line.number()).role(isLong() ? Role.BODY_CENTRE : Role.LARGE_NUMBER),
+        buy.cells().count(line.count().all()).role(isLong() ? Role.BODY_BOLD : Role.LARGE),
         buy.cells().count(line.count().spares()),
         buy.cells().centre(buy.from(line)),
         buy.cells().tape(line.lengths().least()),
         buy.cells().tape(line.lengths().ask()).role(Role.BODY_BOLD).align(Cell.Align.CENTRE),
+        buy.cells().tape(line.lengths().delivered()),
         buy.cells().printed(line.band().from()),
         buy.cells().printed(line.band().to()),
         buy.cells().tape(line.lengths().midAt()),
@@ -88,8 +97,13 @@ final class OrderLinesSheet {
             .named(Book.nameOf("Arrived", line.number())));
   }
 
+  /** Returns whether rows are kept low, so that the lines fit on one page under their headings. */
+  private boolean isLong() {
+    return buy.purchase().order().lines().size() > MOST_LARGE;
+  }
+
   private void chart(int first, int last) {
-    list.room(CHART_HEIGHT + DOUBT);
+    list.room(CHART_HEIGHT);
     Area area = list.free(CHART_HEIGHT);
     String tab = list.sheet().name();
     Area names = new Area(first, 1, last, 1);
@@ -118,57 +132,70 @@ final class OrderLinesSheet {
   /** Writes volume, weight, board feet and cost of every line, and of them all. */
   private void comesTo() {
     List<Line> lines = buy.purchase().order().lines();
-    list.room(ListSheet.tableHeight(lines.size() + 1));
+    list.room(ListSheet.tableHeight(lines.size() + 1) + DOUBT);
     list.heading(buy.text("buy.comes.heading"));
-    list.spans(1, 1, 1, 1, 1, 1, 2, 1, 1, 1, 1, 2)
-        .headOf("buy.comes.head", buy.text(buy.metric() ? "buy.cubic.metres" : "buy.cubic.feet"));
-    lines.forEach(line -> list.row(comesTo(line)));
-    list.row(all(lines));
-    buy.context().words().lines("buy.comes.rule").forEach(line -> list.text(Role.NOTE, line));
+    List<String> heads = new ArrayList<>();
+    String cubic = buy.text(buy.metric() ? "buy.cubic.metres" : "buy.cubic.feet");
+    heads.addAll(buy.context().words().lines("buy.comes.head", cubic));
+    if (isScaled()) {
+      heads.addAll(buy.context().words().lines("buy.comes.scale"));
+    }
+    heads.add(buy.text("buy.comes.cost"));
+    list.spans(isScaled() ? SCALED : UNSCALED).head(heads.toArray(String[]::new));
+    lines.subList(0, lines.size() - 1).forEach(line -> list.row(comesTo(line)));
+    list.together(List.of(comesTo(lines.get(lines.size() - 1)), all(lines)));
+    list.text(Role.NOTE, buy.text("buy.comes.rule"));
+    if (isScaled()) {
+      String taper =
+          buy.text(buy.metric() ? "buy.comes.scale.taper.metric" : "buy.comes.scale.taper");
+      list.text(Role.NOTE, buy.text("buy.comes.scale.rule", taper));
+    }
+  }
+
+  /** Returns whether board feet are told: in inch work, and where somebody sells by them. */
+  private boolean isScaled() {
+    return !buy.metric()
+        || buy.purchase().prices().stream().anyMatch(price -> price.basis().isBoardFoot());
   }
 
   private List<Cell> comesTo(Line line) {
     int count = line.count().all();
     Quantities one = Quantities.of(line, scaledMost());
-    return List.of(
-        buy.cells().count(line.number()),
-        buy.cells().count(count),
-        buy.volume(line.cubicFeet()),
-        buy.volume(count * line.cubicFeet()),
-        buy.weight(line.pounds()),
-        buy.weight(line.poundsAtMost()),
-        buy.weight(count * line.pounds()),
-        scaled(count * one.scale(RULES.get(0))),
-        scaled(count * one.scale(RULES.get(1))),
-        scaled(count * one.scale(RULES.get(2))),
-        scaled(count * one.scale(RULES.get(3))),
-        money(buy.purchase().cost().of(line).map(Cost.LineCost::cost)));
+    List<Cell> cells = new ArrayList<>();
+    cells.add(buy.cells().count(line.number()));
+    cells.add(buy.cells().count(count));
+    cells.add(buy.volume(line.cubicFeet()));
+    cells.add(buy.volume(count * line.cubicFeet()));
+    cells.add(buy.weight(line.pounds()));
+    cells.add(buy.weight(line.poundsAtMost()));
+    cells.add(buy.weight(count * line.pounds()));
+    scaled(cells, rule -> count * one.scale(rule));
+    cells.add(money(buy.purchase().cost().of(line).map(Cost.LineCost::cost)));
+    return cells;
   }
 
   private List<Cell> all(List<Line> lines) {
-    List<Double> scaled =
-        RULES.stream()
-            .map(
-                rule ->
-                    buy.purchase()
-                        .order()
-                        .total(line -> Quantities.of(line, scaledMost()).scale(rule)))
-            .toList();
+    Order order = buy.purchase().order();
     Cell empty = Cell.text("").role(Role.BODY);
     boolean priced = !buy.purchase().cost().lines().isEmpty();
-    return List.of(
-        buy.cells().bold(buy.text("buy.all")),
-        buy.cells().count(lines.stream().mapToInt(line -> line.count().all()).sum()),
-        empty,
-        buy.volume(buy.purchase().order().total(Line::cubicFeet)),
-        empty,
-        empty,
-        buy.weight(buy.purchase().order().total(Line::pounds)),
-        scaled(scaled.get(0)),
-        scaled(scaled.get(1)),
-        scaled(scaled.get(2)),
-        scaled(scaled.get(3)),
-        money(Optional.of(buy.purchase().cost().logs()).filter(cost -> priced)));
+    List<Cell> cells = new ArrayList<>();
+    cells.add(buy.cells().bold(buy.text("buy.all")));
+    cells.add(buy.cells().count(lines.stream().mapToInt(line -> line.count().all()).sum()));
+    cells.add(empty);
+    cells.add(buy.volume(order.total(Line::cubicFeet)));
+    cells.add(empty);
+    cells.add(empty);
+    cells.add(buy.weight(order.total(Line::pounds)));
+    scaled(cells, rule -> order.total(line -> Quantities.of(line, scaledMost()).scale(rule)));
+    cells.add(money(Optional.of(buy.purchase().cost().logs()).filter(cost -> priced)));
+    return cells;
+  }
+
+  /** Adds board feet by each rule where they are told. */
+  private void scaled(List<Cell> cells, ToDoubleFunction<LogRule> boardFeet) {
+    if (isScaled()) {
+      RULES.forEach(rule -> cells.add(scaled(boardFeet.applyAsDouble(rule))));
+    }
   }
 
   private double scaledMost() {
