@@ -79,7 +79,7 @@ final class OrderLinesSheet {
   private List<Cell> row(Line line) {
     return List.of(
         buy.cells().count(line.number()).role(isLong() ? Role.BODY_CENTRE : Role.LARGE_NUMBER),
-        buy.cells().count(line.count().all()).role(isLong() ? Role.BODY_BOLD : Role.LARGE),
+        buy.cells().count(line.count().all()).role(isLong() ? Role.BODY_CENTRE : Role.LARGE),
         buy.cells().count(line.count().spares()),
         buy.cells().centre(buy.from(line)),
         buy.cells().tape(line.lengths().least()),
