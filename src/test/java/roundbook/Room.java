@@ -106,9 +106,13 @@ record Room(String name, List<String> rooms, List<String> outside) {
                       + " plan picture picture.canvas buying report.words report.frame report.live"
                       + " report.mark"),
               core(
+                  "report.proof",
+                  "units page job notch stack rounds plan report.frame report.live report.words"),
+              core(
                   "report.start",
                   "units problem page job notch stack rounds takeoff plan replan"
-                      + " report.words report.frame report.live report.mark report.list"),
+                      + " report.words report.frame report.live report.mark report.list"
+                      + " report.proof"),
               core(
                   "report.table",
                   "units problem problem.words page job notch stack wood takeoff exchange plan"
@@ -121,7 +125,7 @@ record Room(String name, List<String> rooms, List<String> outside) {
               core(
                   "report.book",
                   "page job plan report.words report.frame report.live report.mark report.round"
-                      + " report.wall report.list report.start"),
+                      + " report.wall report.list report.proof report.start"),
               with(
                   "sheet.kind",
                   "problem xml",

@@ -31,6 +31,7 @@ import roundbook.report.list.ListSheets;
 import roundbook.report.live.LiveSheet;
 import roundbook.report.live.LiveSpot;
 import roundbook.report.mark.NotchChartSheet;
+import roundbook.report.proof.ProofSheet;
 import roundbook.report.round.RoundSheets;
 import roundbook.report.wall.WallSheets;
 import roundbook.rounds.Choice;
@@ -54,6 +55,7 @@ public final class LivePlans {
     CrewContext context = context(plan);
     List<SheetMaker> makers =
         List.of(
+            ProofSheet::sheets,
             NotchChartSheet::of,
             LivePlans::rounds,
             LivePlans::walls,

@@ -19,6 +19,13 @@ class CornerNeckTest {
     assertEquals(639.3152, neck.removedFrom(18), 0.2);
   }
 
+  /** Size 13, gap 1, logs 6 in thick, 3 in past the corner, 1:3, no taper; computed apart. */
+  @Test
+  void thirteenInchLog() {
+    CornerNeck neck = new CornerNeck((13 + 1) / 2.0, 6, 6 + 3, 1 / 3.0, 1 / 3.0);
+    assertEquals(271.2, neck.removedFrom(13), 0.05);
+  }
+
   /** The two planes, U − s (T/2 − v) and −L − s t, integrated with Apache Commons Math. */
   @RepeatedTest(20)
   void planesIntegrated(RepetitionInfo info) {

@@ -10,6 +10,7 @@ import roundbook.report.frame.SheetMaker;
 import roundbook.report.list.ListSheets;
 import roundbook.report.live.LiveSheet;
 import roundbook.report.mark.NotchChartSheet;
+import roundbook.report.proof.ProofSheet;
 import roundbook.report.round.RoundSheets;
 import roundbook.report.start.StartSheet;
 import roundbook.report.wall.WallSheets;
@@ -17,13 +18,14 @@ import roundbook.report.wall.WallSheets;
 /**
  * Strings all sheets of the crew workbook together in reading order.
  *
- * <p>Start, notch chart, one sheet a round, one a wall, levels; then the lists; then the pages for
+ * <p>Start, proof, notch chart, one sheet a round, one a wall, levels; then the lists; then the pages for
  * the yard and the pages printed at full size; last what was in doubt and every setting.
  */
 public final class CrewBook {
   private static final List<Parts> PARTS =
       List.of(
           one(StartSheet::sheets),
+          one(ProofSheet::sheets),
           one(NotchChartSheet::of),
           RoundSheets::parts,
           WallSheets::parts,

@@ -12,6 +12,8 @@ import roundbook.report.words.Words;
 public enum Tab {
   /** The first page. */
   START,
+  /** What a builder checks with a pencil and an offcut. */
+  PROOF,
   /** The notch numbers of every round. */
   NOTCH_CHART,
   /** What an order costs; in the workbook of an order. */

@@ -343,7 +343,7 @@ public record LiveMap(String sheet, Plan plan) {
   }
 
   /** Returns the mean of a column over the walls of one laying order in a round. */
-  String mean(int round, boolean first, PieceColumn column) {
+  public String mean(int round, boolean first, PieceColumn column) {
     return walls().stream()
         .filter(wall -> wall.laidFirst() == first)
         .map(wall -> piece(round, wall, column))

@@ -69,6 +69,7 @@ final class FirstPair {
     if (round == 1) {
       step(context.text("step.square"), "");
       step(bed(), page());
+      step(context.text("step.proof"), Tab.PROOF.in(context.words()));
     } else {
       step(context.text("step.corners", round - 1), Tab.LEVELS.in(context.words()));
     }

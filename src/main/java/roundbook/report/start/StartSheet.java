@@ -14,6 +14,7 @@ import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.ListSheet;
 import roundbook.report.frame.Tab;
 import roundbook.report.list.LiftingSheet;
+import roundbook.report.proof.ProofSheet;
 import roundbook.rounds.Shortage;
 import roundbook.takeoff.Top;
 import roundbook.takeoff.Top.WantedHeight;
@@ -143,6 +144,9 @@ public final class StartSheet {
         .heading(context.text("start.contents"))
         .spans(6, 18)
         .headOf("start.contents.head");
+    if (ProofSheet.has(plan)) {
+      content(Tab.PROOF.in(context.words()), Tab.PROOF.id());
+    }
     content(Tab.NOTCH_CHART.in(context.words()), Tab.NOTCH_CHART.id());
     if (plan.rounds() > 0) {
       content(Tab.ofRound(context.words(), 1), "round");

@@ -39,7 +39,7 @@ class CrewBookTest {
   @ParameterizedTest
   @MethodSource("contexts")
   void sheetsStandInReadingOrder(CrewContext context) {
-    List<String> expected = new ArrayList<>(List.of("Start", "Notch chart"));
+    List<String> expected = new ArrayList<>(List.of("Start", "Proof", "Notch chart"));
     IntStream.rangeClosed(1, context.plan().rounds())
         .forEach(round -> expected.add(String.format(Locale.ROOT, "Round %02d", round)));
     expected.addAll(List.of("Wall N", "Wall E", "Wall S", "Wall W", "Levels"));
