@@ -2,6 +2,7 @@ package roundbook.notch;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -19,7 +20,7 @@ class TrialCornerTest {
 
   private static TrialCorner corner(Length thickness, Length crossing) {
     Length sixteenth = Length.ofInchFraction(1, 16);
-    Notch notch = new Notch(Length.ofInches(13), Length.ofInches(1), Slope.oneIn(3), sixteenth);
+    Notch notch = new Notch(Length.ofInches(13), Length.ofInches(1), new Slope(BigDecimal.valueOf(3)), sixteenth);
     return new TrialCorner(notch, thickness, crossing, Length.ofInches(3), Length.ofInches(13));
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import roundbook.job.Building;
@@ -100,13 +101,25 @@ final class PencilSums {
     line("mean", Pencil.sum("{0} ÷ " + count, pencil.decimal(sum)), pencil.decimal(mean), count);
     Value exact = of(RoundColumn.MEAN, live.course(1).size().mean());
     Length step = live.rules().sizeStep();
-    Value taken =
-        new Value(
-            LiveMath.rounded(mean.formula(), step, map.rule(RuleLine.SIZE_STEP)),
-            mean.now().roundedTo(step));
-    Term shown = step.isZero() ? pencil.decimal(mean) : pencil.settled(mean, exact, taken, wholeSize());
+    Term shown =
+        step.isZero()
+            ? pencil.decimal(mean)
+            : pencil.settled(mean, exact, taken(mean), wholeSize());
     String key = step.isZero() ? "size.exact" : "size";
-    line(key, shown, pencil.size(wholeSize()), withUnit(step));
+    line(key, unlessCut(taken(exact), shown), pencil.size(wholeSize()), withUnit(step));
+  }
+
+  private Value taken(Value mean) {
+    Length step = live.rules().sizeStep();
+    String formula = LiveMath.rounded(mean.formula(), step, map.rule(RuleLine.SIZE_STEP));
+    return new Value(formula, mean.now().roundedTo(step));
+  }
+
+  /** Returns a term, or words where a log that is cut has fixed another size than the mean's. */
+  private Term unlessCut(Value taken, Term mean) {
+    String same = "ABS(" + taken.formula() + "-" + wholeSize().formula() + ")<0.000001";
+    String cut = LiveMath.literal(live.text("proof.sum.as_cut"));
+    return new Term("IF(" + same + "," + mean.formula() + "," + cut + ")", mean.now());
   }
 
   private String withUnit(Length length) {
@@ -120,7 +133,7 @@ final class PencilSums {
   /** Sums 2 to 4: the lower mark, the neck and the upper mark. */
   private void marks() {
     Term size = pencil.size(wholeSize());
-    Term gap = pencil.mark(live.rules().gap());
+    Term gap = pencil.mark(of(RoundColumn.MARK_GAP, notch.gap()));
     Term lower = pencil.mark(of(RoundColumn.LOWER, notch.lower()));
     Term neck = pencil.mark(of(RoundColumn.NECK, notch.neckHeight()));
     begin();
@@ -203,9 +216,20 @@ final class PencilSums {
     rise("second", firstTop, mean(1, false, PieceColumn.LOWER, second.now().minus(firstTop.now())), second, seconds);
     rise("top", second, mean(1, false, PieceColumn.UPPER, top.now().minus(second.now())), top, seconds);
     if (live.plan().rounds() > 1) {
-      Value next = new Value(map.round(2, RoundColumn.FIRST_HEIGHT), stack.firstHeights().get(1));
-      rise("next", top, mean(2, true, PieceColumn.LOWER, next.now().minus(top.now())), next, firsts);
+      next(top, new Value(map.round(2, RoundColumn.FIRST_HEIGHT), stack.firstHeights().get(1)));
     }
+  }
+
+  /** The centre lines of round 2, which go on from where the corners are read. */
+  private void next(Value top, Value next) {
+    Length common = stack.corners().step(1, map.building(), live.rules());
+    Length mark = next.now().minus(top.now()).minus(common);
+    Term lower = mean(2, true, PieceColumn.LOWER, mark);
+    boolean held = live.rules().holdsHeight();
+    String walls = held ? "0" : map.round(1, RoundColumn.COMMON);
+    Term read = signed(new Value(walls, common), pencil::mark);
+    Term sum = Pencil.sum("{0} + {1}{2}", pencil.mark(top), lower, read);
+    line("next", sum, pencil.mark(next), live.names(true));
   }
 
   private void rise(String key, Value from, Term by, Value to, String walls) {
@@ -236,7 +260,7 @@ final class PencilSums {
     Value exact = mid(1, wall).plus(mid(2, wall)).dividedBy(2);
     Value read = read(joint);
     Term less = pencil.settled(half, exact, toStep(rise.plus(read).minus(half)), toStep(gap));
-    Term last = Pencil.sum("{0}{1} − {2}", pencil.decimal(rise), signed(read), less);
+    Term last = Pencil.sum("{0}{1} − {2}", pencil.decimal(rise), signed(read, pencil::decimal), less);
     line("gap", last, pencil.mark(toStep(gap)), on, withUnit(live.rules().printStep()));
   }
 
@@ -268,9 +292,9 @@ final class PencilSums {
   }
 
   /** Returns a value with the sign that adds it or takes it away; nothing where there is none. */
-  private Term signed(Value more) {
-    Term positive = pencil.decimal(more);
-    Term negative = pencil.decimal(new Value("-(" + more.formula() + ")", more.now().negated()));
+  private Term signed(Value more, Function<Value, Term> as) {
+    Term positive = as.apply(more);
+    Term negative = as.apply(new Value("-(" + more.formula() + ")", more.now().negated()));
     String formula =
         "IF(ABS("
             + more.formula()

@@ -43,12 +43,12 @@ public final class ProofSheet {
     this.live = LiveContext.of(context);
   }
 
-  /** Returns whether a plan has the sheet: round 1 stands in it and is not cut yet. */
+  /** Returns whether a plan has the sheet: round 1 stands in it and no log of it is cut. */
   public static boolean has(Plan plan) {
-    return plan.rounds() > 0 && !plan.job().built().isCut(1);
+    return plan.rounds() > 0 && plan.job().built().cutSize(1).isEmpty();
   }
 
-  /** Returns the sheet; none once round 1 is cut. */
+  /** Returns the sheet; none once a log of round 1 is cut. */
   public static List<Sheet> sheets(CrewContext context) {
     return has(context.plan()) ? List.of(new ProofSheet(context).sheet()) : List.of();
   }

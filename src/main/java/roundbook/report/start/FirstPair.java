@@ -25,6 +25,7 @@ import roundbook.report.mark.LowerMarks;
 import roundbook.report.mark.PieceCells;
 import roundbook.report.mark.PieceCells.LiveLength;
 import roundbook.report.mark.Squareness;
+import roundbook.report.proof.ProofSheet;
 import roundbook.units.Length;
 
 /**
@@ -69,7 +70,9 @@ final class FirstPair {
     if (round == 1) {
       step(context.text("step.square"), "");
       step(bed(), page());
-      step(context.text("step.proof"), Tab.PROOF.in(context.words()));
+      if (ProofSheet.has(plan)) {
+        step(context.text("step.proof"), Tab.PROOF.in(context.words()));
+      }
     } else {
       step(context.text("step.corners", round - 1), Tab.LEVELS.in(context.words()));
     }

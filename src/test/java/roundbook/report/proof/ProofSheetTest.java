@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
@@ -229,7 +230,7 @@ class ProofSheetTest {
     Map<String, Hewn> hewn = new TreeMap<>();
     for (PiecePlan piece : plan.round(1)) {
       Length mid = Length.of(new BigDecimal("13.24996"), LengthUnit.INCH);
-      hewn.put(piece.placed().first().piece().log().tag(), Hewn.ofMid(mid));
+      hewn.put(piece.placed().first().piece().log().tag(), new Hewn(Optional.empty(), Optional.of(mid), Optional.empty()));
     }
     Plan beside = LivePlans.hewn(plan, hewn);
     Sum size = sums(beside, 1).get(2);
@@ -275,13 +276,22 @@ class ProofSheetTest {
     Plan plan = inches().plan(2);
     Map<String, Object> typed = new TreeMap<>();
     double top = plan.stack().levelHeight(1).inches();
-    plan.job().building().corners().forEach(corner -> typed.put(TypedBox.READING.named(1, corner), top + 0.5));
+    List<String> corners = plan.job().building().corners();
+    for (int i = 0; i < corners.size(); i++) {
+      typed.put(TypedBox.READING.named(1, corners.get(i)), top + 0.25 + i / 8.0);
+    }
     Path book = LivePlans.written(folder.resolve("plan.xlsx"), LivePlans.book(plan));
     Path after = LibraryFormulas.recalculate(book, typed);
-    int row = firstRow(plan) + sums(plan).size() - 1;
-    String sum = LibreOffice.value(after, "Proof!M" + row).toString();
-    assertTrue(sum.matches("[0-9.]+ [+−] [0-9.]+ − [0-9.]+"), sum);
-    double gap = rounded(Longhand.of(sum), 1.0 / 16);
-    assertEquals(gap, Longhand.of(LibreOffice.value(after, "Proof!V" + row).toString()), 1e-9, sum);
+    int first = firstRow(plan);
+    int last = first + sums(plan).size() - 1;
+    for (int row : new int[] {last - 3, last - 2, last}) {
+      String sum = LibreOffice.value(after, "Proof!M" + row).toString();
+      double result = Longhand.of(LibreOffice.value(after, "Proof!V" + row).toString());
+      assertEquals(rounded(Longhand.of(sum), row == last ? 1.0 / 16 : 0), result, 1e-9, sum);
+    }
+    String next = LibreOffice.value(after, "Proof!M" + (last - 3)).toString();
+    assertTrue(next.matches("[0-9 /]+ \\+ [0-9 /]+ \\+ [0-9/]+"), next);
+    String gap = LibreOffice.value(after, "Proof!M" + last).toString();
+    assertTrue(gap.matches("[0-9.]+ [+−] [0-9.]+ − [0-9.]+"), gap);
   }
 }
