@@ -23,14 +23,17 @@ public record TrialCorner(
   /** How many blocks it has. */
   public static final int BLOCKS = 4;
 
-  /** Returns the corner of two walls; a block's body is 13 in (330 mm), enough to clamp and hold. */
+  /**
+   * Returns the corner of two walls; a block's body is 13 in (330 mm), enough to clamp and hold.
+   */
   public static TrialCorner of(Notch notch, Wall wall, Wall crossing, BuildRules rules) {
     Length body = rules.metric() ? Length.ofMillimetres(330) : Length.ofInches(13);
-    return new TrialCorner(
-        notch, wall.thickness(), crossing.thickness(), rules.overhang(), body);
+    return new TrialCorner(notch, wall.thickness(), crossing.thickness(), rules.overhang(), body);
   }
 
-  /** Returns the length of a block of one wall or the crossing one: {@code T_x + o} and its body. */
+  /**
+   * Returns the length of a block of one wall or the crossing one: {@code T_x + o} and its body.
+   */
   public Length block(boolean ofCrossing) {
     return neck(ofCrossing).plus(body);
   }
@@ -55,7 +58,9 @@ public record TrialCorner(
     return notch.neckHeight().times(block + 1);
   }
 
-  /** Returns the gap between two blocks of one wall, {@code 2 n − d}, by the offcut's diameter d. */
+  /**
+   * Returns the gap between two blocks of one wall, {@code 2 n − d}, by the offcut's diameter d.
+   */
   public Length gap(Length diameter) {
     return notch.neckHeight().times(2).minus(diameter);
   }

@@ -20,14 +20,20 @@ class TrialCornerTest {
 
   private static TrialCorner corner(Length thickness, Length crossing) {
     Length sixteenth = Length.ofInchFraction(1, 16);
-    Notch notch = new Notch(Length.ofInches(13), Length.ofInches(1), new Slope(BigDecimal.valueOf(3)), sixteenth);
+    Notch notch =
+        new Notch(
+            Length.ofInches(13), Length.ofInches(1), new Slope(BigDecimal.valueOf(3)), sixteenth);
     return new TrialCorner(notch, thickness, crossing, Length.ofInches(3), Length.ofInches(13));
   }
 
   @Test
   void centreLinesAndNecksRiseByANeck() {
-    assertEquals(List.of(3.0, 10.0, 17.0, 24.0), IntStream.range(0, 4).mapToObj(i -> CORNER.centre(i).inches()).toList());
-    assertEquals(List.of(7.0, 14.0, 21.0, 28.0), IntStream.range(0, 4).mapToObj(i -> CORNER.neckTop(i).inches()).toList());
+    assertEquals(
+        List.of(3.0, 10.0, 17.0, 24.0),
+        IntStream.range(0, 4).mapToObj(i -> CORNER.centre(i).inches()).toList());
+    assertEquals(
+        List.of(7.0, 14.0, 21.0, 28.0),
+        IntStream.range(0, 4).mapToObj(i -> CORNER.neckTop(i).inches()).toList());
   }
 
   @Test

@@ -18,8 +18,8 @@ import roundbook.report.wall.WallSheets;
 /**
  * Strings all sheets of the crew workbook together in reading order.
  *
- * <p>Start, proof, notch chart, one sheet a round, one a wall, levels; then the lists; then the pages for
- * the yard and the pages printed at full size; last what was in doubt and every setting.
+ * <p>Start, proof, notch chart, one sheet a round, one a wall, levels; then the lists; then the
+ * pages for the yard and the pages printed at full size; last what was in doubt and every setting.
  */
 public final class CrewBook {
   private static final List<Parts> PARTS =

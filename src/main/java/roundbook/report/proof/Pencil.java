@@ -131,8 +131,7 @@ final class Pencil {
    */
   Term settled(Value written, Value exact, Value result, Value wanted) {
     Term usual = decimal(written);
-    String same =
-        "ABS(" + result.formula() + "-(" + wanted.formula() + "))<" + TIE;
+    String same = "ABS(" + result.formula() + "-(" + wanted.formula() + "))<" + TIE;
     String formula = "IF(" + same + "," + usual.formula() + "," + finer.mark(exact.formula()) + ")";
     boolean sameNow = result.now().equals(wanted.now());
     return new Term(formula, sameNow ? usual.now() : finer.markNow(exact.now()));

@@ -97,7 +97,11 @@ final class PencilSums {
     String terms =
         IntStream.range(0, count).mapToObj(i -> "{" + i + "}").collect(Collectors.joining(" + "));
     Term[] written = mids.stream().map(pencil::decimal).toArray(Term[]::new);
-    line("mids", Pencil.sum(terms, written), pencil.decimal(sum), Pencil.names(live.walls().stream()));
+    line(
+        "mids",
+        Pencil.sum(terms, written),
+        pencil.decimal(sum),
+        Pencil.names(live.walls().stream()));
     line("mean", Pencil.sum("{0} ÷ " + count, pencil.decimal(sum)), pencil.decimal(mean), count);
     Value exact = of(RoundColumn.MEAN, live.course(1).size().mean());
     Length step = live.rules().sizeStep();
@@ -211,10 +215,29 @@ final class PencilSums {
     String firsts = live.names(true);
     String seconds = live.names(false);
     Term lower = mean(1, true, PieceColumn.LOWER, first.now().minus(bed));
-    line(starter ? "first.starter" : "first", Pencil.sum(PLUS, base, lower), pencil.mark(first), firsts);
-    rise("top", first, mean(1, true, PieceColumn.UPPER, firstTop.now().minus(first.now())), firstTop, firsts);
-    rise("second", firstTop, mean(1, false, PieceColumn.LOWER, second.now().minus(firstTop.now())), second, seconds);
-    rise("top", second, mean(1, false, PieceColumn.UPPER, top.now().minus(second.now())), top, seconds);
+    line(
+        starter ? "first.starter" : "first",
+        Pencil.sum(PLUS, base, lower),
+        pencil.mark(first),
+        firsts);
+    rise(
+        "top",
+        first,
+        mean(1, true, PieceColumn.UPPER, firstTop.now().minus(first.now())),
+        firstTop,
+        firsts);
+    rise(
+        "second",
+        firstTop,
+        mean(1, false, PieceColumn.LOWER, second.now().minus(firstTop.now())),
+        second,
+        seconds);
+    rise(
+        "top",
+        second,
+        mean(1, false, PieceColumn.UPPER, top.now().minus(second.now())),
+        top,
+        seconds);
     if (live.plan().rounds() > 1) {
       next(top, new Value(map.round(2, RoundColumn.FIRST_HEIGHT), stack.firstHeights().get(1)));
     }
@@ -260,7 +283,8 @@ final class PencilSums {
     Value exact = mid(1, wall).plus(mid(2, wall)).dividedBy(2);
     Value read = read(joint);
     Term less = pencil.settled(half, exact, toStep(rise.plus(read).minus(half)), toStep(gap));
-    Term last = Pencil.sum("{0}{1} − {2}", pencil.decimal(rise), signed(read, pencil::decimal), less);
+    Term last =
+        Pencil.sum("{0}{1} − {2}", pencil.decimal(rise), signed(read, pencil::decimal), less);
     line("gap", last, pencil.mark(toStep(gap)), on, withUnit(live.rules().printStep()));
   }
 
@@ -287,8 +311,7 @@ final class PencilSums {
   }
 
   private Value toStep(Value value) {
-    return new Value(
-        live.toStep(value.formula()), value.now().roundedTo(live.rules().printStep()));
+    return new Value(live.toStep(value.formula()), value.now().roundedTo(live.rules().printStep()));
   }
 
   /** Returns a value with the sign that adds it or takes it away; nothing where there is none. */

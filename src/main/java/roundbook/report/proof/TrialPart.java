@@ -125,8 +125,7 @@ final class TrialPart {
   }
 
   private String fall(Length fall, Length run) {
-    return live.text(
-        "proof.trial.fall", live.formats().mark(fall), live.formats().mark(run));
+    return live.text("proof.trial.fall", live.formats().mark(fall), live.formats().mark(run));
   }
 
   /** Returns what passes, and what marks that are a little off come to after some contacts. */

@@ -15,7 +15,8 @@ final class Longhand {
   private int at;
 
   private Longhand(String text) {
-    this.text = text.replace(" ÷ ", "÷").replace(" × ", "×").replace(" + ", "+").replace(" − ", "−");
+    this.text =
+        text.replace(" ÷ ", "÷").replace(" × ", "×").replace(" + ", "+").replace(" − ", "−");
   }
 
   /** Returns what a sum comes to. */

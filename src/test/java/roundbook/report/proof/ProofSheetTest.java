@@ -137,7 +137,12 @@ class ProofSheetTest {
     if (number == 1 && line == 2) {
       return plan.job().rules().sizeStep().in(unit);
     }
-    boolean mark = number == 2 || number == 3 || number == 5 && line % 3 == 0 || number == 6 || number == 8 && line == 2;
+    boolean mark =
+        number == 2
+            || number == 3
+            || number == 5 && line % 3 == 0
+            || number == 6
+            || number == 8 && line == 2;
     return mark ? print : 0;
   }
 
@@ -207,15 +212,14 @@ class ProofSheetTest {
     Path after = LibraryFormulas.recalculate(book, typed);
     List<String> wanted =
         List.of(
-            "54.7327", "13.6832", "13 1/2", "3 1/8", "7 1/4", "4 1/8", "2", "2 1/8", "5 1/8",
-            "9\"", "24' 6\"", "23' 9\"", "3 1/8", "7 1/4", "10 3/8", "14 1/2", "17 1/2", "14 3/8",
+            "54.7327", "13.6832", "13 1/2", "3 1/8", "7 1/4", "4 1/8", "2", "2 1/8", "5 1/8", "9\"",
+            "24' 6\"", "23' 9\"", "3 1/8", "7 1/4", "10 3/8", "14 1/2", "17 1/2", "14 3/8",
             "13.2598", "1 1/8");
     int row = firstRow(plan);
     for (int i = 0; i < wanted.size(); i++) {
       assertEquals(wanted.get(i), LibreOffice.value(after, "Proof!V" + (row + i)), "line " + i);
     }
-    assertEquals(
-        "13.5196 + 13.9686 + 13.6195 + 13.625", LibreOffice.value(after, "Proof!M" + row));
+    assertEquals("13.5196 + 13.9686 + 13.6195 + 13.625", LibreOffice.value(after, "Proof!M" + row));
   }
 
   private static int firstRow(Plan plan) {
@@ -230,7 +234,9 @@ class ProofSheetTest {
     Map<String, Hewn> hewn = new TreeMap<>();
     for (PiecePlan piece : plan.round(1)) {
       Length mid = Length.of(new BigDecimal("13.24996"), LengthUnit.INCH);
-      hewn.put(piece.placed().first().piece().log().tag(), new Hewn(Optional.empty(), Optional.of(mid), Optional.empty()));
+      hewn.put(
+          piece.placed().first().piece().log().tag(),
+          new Hewn(Optional.empty(), Optional.of(mid), Optional.empty()));
     }
     Plan beside = LivePlans.hewn(plan, hewn);
     Sum size = sums(beside, 1).get(2);
@@ -262,9 +268,9 @@ class ProofSheetTest {
   void aRoundThatIsCutHasNoProofAnyMore() {
     Plan plan = inches().plan(2);
     assertTrue(ProofSheet.has(plan));
-    CutSize cut = new CutSize(plan.choice().courses().get(0).notch().size(), plan.job().rules().gap());
-    AsBuilt built =
-        new AsBuilt(List.of(cut), Map.of(), Map.of(), Map.of(), Map.of(), Set.of());
+    CutSize cut =
+        new CutSize(plan.choice().courses().get(0).notch().size(), plan.job().rules().gap());
+    AsBuilt built = new AsBuilt(List.of(cut), Map.of(), Map.of(), Map.of(), Map.of(), Set.of());
     Plan later = Planner.of(plan.job().withBuilt(built), plan.choice());
     assertEquals(List.of(), ProofSheet.sheets(LivePlans.context(later)));
     assertFalse(ProofSheet.has(Planner.unplanned(plan.job())));
