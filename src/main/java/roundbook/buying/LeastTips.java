@@ -19,12 +19,12 @@ public record LeastTips(Length top, Length bottom, Length shoulder) {
   /** Returns the least tips of a wall's logs in a round of a size. */
   public static LeastTips of(BuildRules rules, Building building, Wall wall, Length size) {
     Length crossing = building.before(wall).thickness().most(building.after(wall).thickness());
-    Length shoulder = rules.length(Setting.SHOULDER_LEAST);
+    NeckFit.Limits limits = new NeckFit.Limits(rules.length(Setting.SHOULDER_LEAST), 0, 0);
     NeckFit fit =
         new NeckFit(
             Notch.of(size, rules),
-            new NeckFit.Corner(wall.thickness(), crossing, rules.overhang(), shoulder),
-            size);
+            new NeckFit.Corner(wall.thickness(), crossing, rules.overhang(), limits),
+            NeckFit.Neck.even(size));
     return new LeastTips(fit.leastForTop(), fit.leastForBottom(), fit.leastForShoulder());
   }
 

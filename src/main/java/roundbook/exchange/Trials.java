@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.job.Setting;
+import roundbook.notch.NeckFit;
 import roundbook.rounds.Choice;
 import roundbook.rounds.Fit;
 import roundbook.rounds.Places;
@@ -176,20 +177,20 @@ final class Trials {
     return after - before;
   }
 
-  /** Returns whether the tips of a round hold with a place filled so, where that is a rule. */
+  /** Returns whether no end of a round is refused with a place filled so. */
   boolean tipsHold(FilledPlace place) {
     if (!ends.refuses()) {
       return true;
     }
     Course course = with(place);
-    return course.places().stream()
-        .allMatch(each -> ends.bears(each.thinEnd(), each.wall(), course.notch()));
+    return course.places().stream().allMatch(each -> ends.holds(each, course.notch()));
   }
 
   /** Returns all that a place filled so would do, from the exact heights and gaps. */
   Effect effect(FilledPlace place) {
     List<Course> other = new ArrayList<>(courses());
-    other.set(place.round() - 1, with(place));
+    Course course = with(place);
+    other.set(place.round() - 1, course);
     Stack tried = Stack.of(job.rules(), job.building(), other, job.built());
     List<Joint> own = tried.joints(place.wall(), place.round());
     Length gap = job.rules().gap();
@@ -198,7 +199,8 @@ final class Trials {
         planned.computeIfAbsent(place.round(), round -> flags(stack, round)),
         flags(tried, place.round()),
         own.stream().map(Joint::least).reduce(Length::least).orElse(gap),
-        own.stream().map(Joint::most).reduce(Length::most).orElse(gap));
+        own.stream().map(Joint::most).reduce(Length::most).orElse(gap),
+        !ends.isFlagged(course, place));
   }
 
   private Course with(FilledPlace other) {
@@ -219,7 +221,7 @@ final class Trials {
     long thin =
         course.places().stream()
             .flatMap(each -> Stream.of(ends.butt(course, each), ends.tip(course, each)))
-            .filter(fit -> fit.weak())
+            .filter(NeckFit::isFlagged)
             .count();
     Length spread = course.spread().roundedTo(job.rules().printStep());
     boolean wide = spread.isMoreThan(job.rules().length(Setting.SPREAD_MOST));

@@ -52,7 +52,7 @@ public enum Setting {
   SQUARING_ALLOWANCE(LENGTH, "2", "50"),
   /** Where the excess of a long log may come off. */
   CUT_EXCESS(CHOICE, "either"),
-  /** What becomes of thin tips. */
+  /** What becomes of ends that are graded stop. */
   TIP_RULE(CHOICE, "warn"),
   /** The most sweep allowed in a wall. */
   SWEEP_MOST(LENGTH, "", ""),
@@ -72,8 +72,12 @@ public enum Setting {
   LEVEL_TOLERANCE(LENGTH, "1/4", "6"),
   /** Whether walls that stand low or high as a whole are brought back to the height planned. */
   HOLD_HEIGHT(CHOICE, "no"),
-  /** The least wood above the upper mark. */
-  SHOULDER_LEAST(LENGTH, "1 1/2", "40"),
+  /** The least face above the upper mark before an end is looked at. */
+  SHOULDER_LEAST(LENGTH, "1/2", "12"),
+  /** How much of a bearing may be gone before its end is looked at, in percent. */
+  BEARING_LOOK(NUMBER, "5"),
+  /** How much may be gone before its log may not lie there, in percent. */
+  BEARING_STOP(NUMBER, "20"),
   /** The least thickness of the neck. */
   NECK_LEAST(LENGTH, "4", "100"),
   /** The least length of a piece beside an opening. */

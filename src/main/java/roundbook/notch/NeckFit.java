@@ -1,59 +1,181 @@
 package roundbook.notch;
 
-import java.util.ArrayList;
-import java.util.List;
 import roundbook.units.Length;
 import roundbook.units.LengthUnit;
 
 /**
- * Whether the round profile of a log's end holds all its marks.
+ * What a corner loses where the round profile of a log's end runs out under its marks.
  *
- * <p>A face sawn at thickness T on a log of diameter d reaches {@code h = √(d² − T²) / 2} above and
- * below the centre line, so a mark at height z shows on it only if {@code d ≥ √(T² + 4 z²)}. The
- * diameter used is the smallest in the neck.
+ * <p>A face sawn at thickness T on a log of diameter d reaches {@code h(d) = √(d² − T²) / 2} above
+ * and below the centre line, so a mark at height z shows on it only if {@code d ≥ √(T² + 4 z²)}.
  *
  * @param notch the notch of the round
- * @param corner the thicknesses and lengths at the corner
- * @param diameter d, the smallest natural diameter in the neck
+ * @param corner the thicknesses and lengths at the corner, and what may be lacking there
+ * @param neck the natural diameters along the neck
  */
-public record NeckFit(Notch notch, Corner corner, Length diameter) {
+public record NeckFit(Notch notch, Corner corner, Neck neck) {
+  private static final double TINY = 1e-6;
+
+  /** The least drop over which a bearing is reckoned, for a slope that rounds to none. */
+  public static final Length LEAST_DROP = Length.ofNanometres(2_540);
+
   /**
    * What a corner asks of a log's end.
    *
    * @param thickness T of the log's own wall
    * @param crossing T_x of the crossing wall
    * @param overhang o, past the crossing wall
-   * @param shoulderLeast m, wood wanted above the upper mark on the inside face
+   * @param limits what may be lacking
    */
-  public record Corner(Length thickness, Length crossing, Length overhang, Length shoulderLeast) {}
+  public record Corner(Length thickness, Length crossing, Length overhang, Limits limits) {}
 
-  /** What is wrong with an end, in the words of the crew. */
-  public enum Fault {
-    /** The log is no thicker than the wall: no face at all. */
-    NO_FACE,
-    /** Too little wood above the upper mark. */
-    SHOULDER_THIN,
-    /** The bearing has wane: not all of it carries. */
-    BEARING_WANEY,
-    /** The tail past the corner has wane; it carries nothing. */
-    TAIL_WANEY
+  /**
+   * From where on an end is flagged; common practice, no published source.
+   *
+   * @param overUpper the least face wanted above the upper mark
+   * @param look the share of the bearing that may be gone before the end is to be looked at
+   * @param stop the share that may be gone before the log may not lie there
+   */
+  public record Limits(Length overUpper, double look, double stop) {}
+
+  /**
+   * The natural diameters along a neck.
+   *
+   * @param shoulder d_s, at the shoulder
+   * @param line d_c, at the corner line, the outer face of the crossing wall
+   * @param end at the trimmed end
+   */
+  public record Neck(Length shoulder, Length line, Length end) {
+    /** Returns the neck of a log as thick all along. */
+    public static Neck even(Length diameter) {
+      return new Neck(diameter, diameter, diameter);
+    }
+
+    /** Returns the neck that is straight from the trimmed end to the shoulder. */
+    public static Neck straight(Length end, Length shoulder, Length crossing, Length overhang) {
+      long neck = crossing.plus(overhang).nanometres();
+      Length more = shoulder.minus(end).timesRatio(overhang.nanometres(), neck);
+      return new Neck(shoulder, end.plus(more), end);
+    }
+
+    /** Returns the least diameter along the bearing, by which it is measured. */
+    public Length bearing() {
+      return shoulder.least(line);
+    }
   }
 
-  /** Returns h, the reach of the sawn face from the centre line; zero when there is no face. */
+  /** How much an end lacks. */
+  public enum Grade {
+    /** A little or nothing: it is laid as it is. */
+    NORMAL,
+    /** So much that another log is better. */
+    LOOK,
+    /** So much that the log may not be cut to these marks. */
+    STOP
+  }
+
+  /** Returns how much the end lacks. */
+  public Grade grade() {
+    double gone = 1 - bearingShare();
+    double over = woodAboveUpperInches();
+    Limits limits = corner.limits();
+    if (hasNoFace() || isUpperOff() || gone > limits.stop() + TINY) {
+      return Grade.STOP;
+    }
+    boolean thin = over < limits.overUpper().inches() - TINY;
+    return thin || gone > limits.look() + TINY ? Grade.LOOK : Grade.NORMAL;
+  }
+
+  /** Returns whether the end is to be looked at, or worse. */
+  public boolean isFlagged() {
+    return grade() != Grade.NORMAL;
+  }
+
+  /** Returns whether the log is no thicker than the wall somewhere along the bearing. */
+  public boolean hasNoFace() {
+    return neck.bearing().compareTo(corner.thickness()) <= 0;
+  }
+
+  /** Returns whether the upper mark is off the inside face at the shoulder. */
+  public boolean isUpperOff() {
+    return woodAboveUpperInches() < -TINY;
+  }
+
+  /** Returns whether the tail past the corner has wane; it carries nothing. */
+  public boolean hasWaneyTail() {
+    Length along = corner.crossing().plus(corner.overhang());
+    return neck.end().isLessThan(leastFor(notch.lower().plus(notch.slope().dropOver(along))));
+  }
+
+  /** Returns h at the shoulder, the reach of the sawn face; zero when there is no face. */
   public double reachInches() {
+    return reach(neck.shoulder());
+  }
+
+  /** Returns the face above the upper mark on the inside, {@code h(d_s) − U}, in inches. */
+  public double woodAboveUpperInches() {
+    return reachInches() - notch.upper().inches();
+  }
+
+  /** Returns that face as it is told, rounded down to the step of printed marks. */
+  public Length woodAboveUpper() {
+    Length exact = Length.of(woodAboveUpperInches() + TINY, LengthUnit.INCH);
+    return exact.minus(notch.printStep().dividedBy(2)).roundedTo(notch.printStep());
+  }
+
+  /**
+   * Returns the share of the bearing that is left as it is told, in whole percent, rounded down.
+   */
+  public int bearingPercent() {
+    return (int) StrictMath.floor(bearingShare() * 100 + TINY);
+  }
+
+  /**
+   * Returns the share of the bearing under the neck that is left: {@code ∫ min(T, 2 √(d² / 4 − z²))
+   * dz} from the lower mark at the shoulder to that at the corner line, of {@code T} times the
+   * same, with d the least diameter along it.
+   */
+  public double bearingShare() {
+    double thickness = corner.thickness().inches();
+    double top = notch.lower().inches();
+    double bottom = bottomInches();
+    double whole = wholeInches();
+    double lost = thickness * (bottom - whole) - (chords(bottom) - chords(whole));
+    return 1 - lost / (thickness * (bottom - top));
+  }
+
+  /** Returns how far below the centre line the bearing is whole, in inches. */
+  public double wholeInches() {
+    double reach = StrictMath.max(notch.lower().inches(), reach(neck.bearing()));
+    return StrictMath.min(bottomInches(), reach);
+  }
+
+  private double bottomInches() {
+    return notch.lower().plus(LEAST_DROP.most(notch.drop(corner.crossing()))).inches();
+  }
+
+  /** Returns that bearing area, of which {@code T T_x} is the whole, in square inches. */
+  public double bearingSquareInches() {
+    return bearingShare() * corner.thickness().inches() * corner.crossing().inches();
+  }
+
+  /** Returns the area of the log's round section between its centre and a height, in inches². */
+  private double chords(double height) {
+    double radius = neck.bearing().inches() / 2;
+    double z = StrictMath.min(height, radius);
+    double half = StrictMath.sqrt(radius * radius - z * z);
+    return z * half + radius * radius * StrictMath.asin(z / radius);
+  }
+
+  private double reach(Length diameter) {
     double d = diameter.inches();
     double t = corner.thickness().inches();
     return d <= t ? 0 : StrictMath.sqrt(d * d - t * t) / 2;
   }
 
-  /** Returns the wood above the upper mark on the inside face, {@code h − U}, in inches. */
-  public double woodAboveUpperInches() {
-    return reachInches() - notch.upper().inches();
-  }
-
-  /** Returns the least diameter for the shoulder, {@code z = U + m}. */
+  /** Returns the least diameter for the face wanted above the upper mark. */
   public Length leastForShoulder() {
-    return leastFor(notch.upper().plus(corner.shoulderLeast()));
+    return leastFor(notch.upper().plus(corner.limits().overUpper()));
   }
 
   /** Returns the least diameter for a full top bearing, {@code z = U}. */
@@ -66,64 +188,9 @@ public record NeckFit(Notch notch, Corner corner, Length diameter) {
     return leastFor(notch.lowerCorner(corner.crossing()));
   }
 
-  /** Returns the least diameter for full bearings, top and bottom. */
-  public Length leastForBearing() {
-    return leastForTop().most(leastForBottom());
-  }
-
-  /** Returns the least diameter for a tail without wane, {@code z = L + s (T_x + o)}. */
-  public Length leastForTail() {
-    Length along = corner.crossing().plus(corner.overhang());
-    return leastFor(notch.lower().plus(notch.slope().dropOver(along)));
-  }
-
-  /** Returns every fault of the end, worst first; empty when all marks show. */
-  public List<Fault> faults() {
-    List<Fault> faults = new ArrayList<>();
-    if (diameter.compareTo(corner.thickness()) <= 0) {
-      faults.add(Fault.NO_FACE);
-    }
-    addIfThinner(faults, leastForShoulder(), Fault.SHOULDER_THIN);
-    addIfThinner(faults, leastForBearing(), Fault.BEARING_WANEY);
-    addIfThinner(faults, leastForTail(), Fault.TAIL_WANEY);
-    return List.copyOf(faults);
-  }
-
-  /** Returns whether the end lacks more than its tail, which carries nothing. */
-  public boolean weak() {
-    return faults().stream().anyMatch(fault -> fault != Fault.TAIL_WANEY);
-  }
-
-  /**
-   * Returns the bearing area left under the neck, in square inches: {@code ∫ min(T, 2 √(d² / 4 − (L
-   * + s t)²)) dt} over the crossing wall's thickness, by Simpson's rule on 200 strips.
-   */
-  public double bearingSquareInches() {
-    int strips = 200;
-    double width = corner.crossing().inches() / strips;
-    double sum = bearingWidth(0) + bearingWidth(corner.crossing().inches());
-    for (int i = 1; i < strips; i++) {
-      sum += bearingWidth(i * width) * (i % 2 == 0 ? 2 : 4);
-    }
-    return sum * width / 3;
-  }
-
-  private double bearingWidth(double along) {
-    double depth = notch.lower().inches() + notch.slope().ratio() * along;
-    double radius = diameter.inches() / 2;
-    double half = radius * radius - depth * depth;
-    return half <= 0 ? 0 : Math.min(corner.thickness().inches(), 2 * StrictMath.sqrt(half));
-  }
-
   private Length leastFor(Length height) {
     double t = corner.thickness().inches();
     double z = height.inches();
     return Length.of(StrictMath.sqrt(t * t + 4 * z * z), LengthUnit.INCH);
-  }
-
-  private void addIfThinner(List<Fault> faults, Length least, Fault fault) {
-    if (diameter.isLessThan(least)) {
-      faults.add(fault);
-    }
   }
 }

@@ -2,7 +2,7 @@ package roundbook.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import roundbook.exchange.Exchanges;
 import roundbook.job.BuildRules;
 import roundbook.job.Job;
 import roundbook.job.Log;
@@ -36,15 +36,23 @@ final class Doubts {
   private final Stack stack;
   private final List<PiecePlan> pieces;
   private final Takeoff takeoff;
+  private final Exchanges exchanges;
   private final LengthFormat formats;
   private final List<Problem> problems = new ArrayList<>();
 
-  Doubts(Job job, Choice choice, Stack stack, List<PiecePlan> pieces, Takeoff takeoff) {
+  Doubts(
+      Job job,
+      Choice choice,
+      Stack stack,
+      List<PiecePlan> pieces,
+      Takeoff takeoff,
+      Exchanges exchanges) {
     this.job = job;
     this.choice = choice;
     this.stack = stack;
     this.pieces = pieces;
     this.takeoff = takeoff;
+    this.exchanges = exchanges;
     this.formats = LengthFormat.forJob(job.rules().unit(), job.rules().printStep());
   }
 
@@ -204,49 +212,59 @@ final class Doubts {
 
   private void ends(PiecePlan piece) {
     if (!piece.halves().isEmpty()) {
-      piece.halves().stream().filter(half -> half.fit().weak()).forEach(this::end);
-      return;
-    }
-    boolean butt = piece.buttFit().weak();
-    boolean tip = piece.tipFit().weak();
-    if (!butt && !tip) {
+      piece.halves().stream().filter(half -> half.fit().isFlagged()).forEach(this::end);
       return;
     }
     List<Phrase> ends = new ArrayList<>();
-    if (tip) {
-      ends.add(end("end.tip", piece.tipFit()));
+    NeckFit worst = piece.tipFit();
+    if (worst.isFlagged()) {
+      ends.add(end("end.tip", worst));
     }
-    if (butt) {
+    if (piece.buttFit().isFlagged()) {
       ends.add(end("end.butt", piece.buttFit()));
+      boolean worse = piece.buttFit().grade().compareTo(worst.grade()) > 0;
+      worst = worse ? piece.buttFit() : worst;
     }
-    Length diameter = (tip ? piece.tipFit() : piece.buttFit()).diameter();
-    ends(piece.placed().first(), ends, diameter);
+    if (!ends.isEmpty()) {
+      ends(piece.placed().first(), ends, worst);
+    }
   }
 
-  /** Says that a short log beside an opening is too thin at its corner. */
+  /** Says what the end of a short log beside an opening loses at its corner. */
   private void end(PiecePlan.Half half) {
     Phrase said = end(half.buttOut() ? "end.butt" : "end.tip", half.fit());
-    ends(half.placed(), List.of(said), half.fit().diameter());
+    ends(half.placed(), List.of(said), half.fit());
   }
 
-  private static Phrase end(String which, NeckFit fit) {
-    List<Phrase> faults =
-        fit.faults().stream()
-            .map(fault -> Phrase.of("fault." + fault.name().toLowerCase(Locale.ROOT)))
-            .toList();
-    return Phrase.of(which).with("faults", Value.list("list.plus", faults));
+  private Phrase end(String which, NeckFit fit) {
+    return Phrase.of(which).with("said", EndPhrase.of(fit, formats));
   }
 
-  private void ends(PlacedLog placed, List<Phrase> ends, Length diameter) {
+  private void ends(PlacedLog placed, List<Phrase> ends, NeckFit worst) {
     Log log = placed.piece().log();
-    problems.add(
+    Problem thin =
         Problem.of(ProblemCode.TIP_THIN, log.origin())
             .with("round", placed.round())
             .with("wall", placed.wall().name())
             .with("log", log.tag())
             .with("ends", Value.list("list.semicolon", ends))
-            .found(mark(diameter))
-            .about(log.tag()));
+            .with("cure", cure(log))
+            .found(mark(worst.neck().shoulder()))
+            .about(log.tag());
+    boolean stop = worst.grade() == NeckFit.Grade.STOP;
+    problems.add(stop ? thin.as(Severity.ERROR).remedyOf("tip-thin-stop") : thin);
+  }
+
+  /**
+   * Returns the spare with which neither end of its place is flagged, nor anything in its stead.
+   */
+  private Value cure(Log log) {
+    return exchanges.substitutes().stream()
+        .filter(each -> each.out().equals(log.tag()))
+        .filter(each -> each.effect().endsHold() && each.effect().cleared() > 0)
+        .findFirst()
+        .<Value>map(each -> Phrase.of("end.cure").with("spare", each.in().log().tag()))
+        .orElse(Value.NONE);
   }
 
   private static Problem problem(ProblemCode code, Value found) {

@@ -16,8 +16,8 @@ import roundbook.units.Length;
  * @param farShoulder distance of the far shoulder from the trimmed butt end
  * @param centre height of its centre line above the underside of the first bed
  * @param weight what it weighs and where it balances
- * @param buttFit whether the butt end holds its marks
- * @param tipFit whether the tip end holds its marks
+ * @param buttFit what its butt end loses
+ * @param tipFit what its tip end loses
  * @param notes what is special about it
  * @param halves the two short logs that lie there instead, left then right; none: it is one log
  */
@@ -46,7 +46,7 @@ public record PiecePlan(
    * @param corner the corner at its other end
    * @param shoulder distance of its only shoulder from its squared butt
    * @param weight what it weighs and where it balances
-   * @param fit whether its end at the corner holds its marks
+   * @param fit what its end at the corner loses
    */
   public record Half(
       PlacedLog placed,
@@ -105,12 +105,10 @@ public record PiecePlan(
     MID_ESTIMATED,
     /** An end diameter is estimated. */
     END_ESTIMATED,
-    /** Its butt end does not hold all marks. */
+    /** Its butt end is graded look or stop. */
     BUTT_THIN,
-    /** Its tip end does not hold all marks. */
-    TIP_THIN,
-    /** Only the tail past the corner has wane; it carries nothing. */
-    TAIL_WANEY
+    /** Its tip end is graded look or stop. */
+    TIP_THIN
   }
 
   /**

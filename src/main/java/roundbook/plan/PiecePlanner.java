@@ -132,9 +132,8 @@ final class PiecePlanner {
     addIf(notes, headers.contains(placed), Note.HEADER);
     addIf(notes, cut.contains(placed) && !headers.contains(placed), Note.CUT_AT_OPENING);
     estimates(placed, notes);
-    addIf(notes, butt.weak(), Note.BUTT_THIN);
-    addIf(notes, tip.weak(), Note.TIP_THIN);
-    addIf(notes, !tip.weak() && !tip.faults().isEmpty(), Note.TAIL_WANEY);
+    addIf(notes, butt.isFlagged(), Note.BUTT_THIN);
+    addIf(notes, tip.isFlagged(), Note.TIP_THIN);
     return notes;
   }
 

@@ -87,6 +87,7 @@ public final class Planner {
     Choice free = choice.without(starter.tags());
     Supplies supplies = new Supplies(job, free);
     List<ClassSupply> classes = supplies.classes();
+    Exchanges exchanges = Exchanges.of(job, free, stack);
     return new Plan(
         job,
         choice,
@@ -97,8 +98,8 @@ public final class Planner {
         classes,
         Quantities.of(job, pieces, takeoff),
         supplies.order(classes, starter),
-        Exchanges.of(job, free, stack),
-        new Doubts(job, choice, stack, pieces, takeoff).all(),
+        exchanges,
+        new Doubts(job, choice, stack, pieces, takeoff, exchanges).all(),
         verdict);
   }
 

@@ -150,7 +150,7 @@ public enum ProblemCode {
   STEP_LARGE(WARNING),
   /** The walls would be higher than hewn log walls are built. */
   WALL_HIGH(WARNING),
-  /** A log's end is too thin for the marks of its round. */
+  /** A log's end loses bearing, or face over the upper mark, to the round of the log. */
   TIP_THIN(WARNING),
   /** The thinnest part of the neck is under the least allowed. */
   NECK_THIN(WARNING),

@@ -68,7 +68,7 @@ final class BalanceJob {
         score.waste());
   }
 
-  /** Returns whether every tip holds its bearings, where the rules refuse those that don't. */
+  /** Returns whether no end is graded stop, where the rules refuse that. */
   boolean keepsTips(BalanceResult result) {
     if (!refuses()) {
       return true;
@@ -77,7 +77,7 @@ final class BalanceJob {
       Length size = Length.ofNanometres(result.size(0, round));
       for (int side = 0; side < places.walls().size(); side++) {
         FilledPlace filled = filled(result, new RingPlace(0, round, side));
-        if (!isSettled(filled) && !bears(filled.thinEnd(), filled.wall(), size)) {
+        if (!isSettled(filled) && !holds(filled, size)) {
           return false;
         }
       }
@@ -146,9 +146,7 @@ final class BalanceJob {
     Cut cut =
         Cut.of(near.nanometres(), filled.mid().nanometres(), far.nanometres())
             .wasting(offcut.nanometres(), offcut.inches() * OFFCUT_PRICE);
-    return refuses() && !isSettled(filled)
-        ? cut.upTo(largestSize(filled.thinEnd(), filled.wall()).nanometres())
-        : cut;
+    return refuses() && !isSettled(filled) ? cut.upTo(largestSize(filled).nanometres()) : cut;
   }
 
   /** Lets each place take only the logs that wishes, pins, keeping and what is built let in. */
@@ -192,14 +190,14 @@ final class BalanceJob {
     return new EndFit(job.rules(), job.building()).refuses();
   }
 
-  /** Returns the largest size, by sixteenths or millimetres, whose bearings an end holds. */
-  private Length largestSize(Length end, Wall wall) {
+  /** Returns the largest size, by sixteenths or millimetres, that both ends of a place hold. */
+  private Length largestSize(FilledPlace filled) {
     Length step = job.rules().metric() ? Length.ofMillimetres(1) : Length.ofInchFraction(1, 16);
     long low = 1;
     long high = 2_000;
     while (low < high) {
       long middle = (low + high + 1) / 2;
-      if (bears(end, wall, step.times(middle))) {
+      if (holds(filled, step.times(middle))) {
         low = middle;
       } else {
         high = middle - 1;
@@ -208,9 +206,8 @@ final class BalanceJob {
     return step.times(low);
   }
 
-  private boolean bears(Length end, Wall wall, Length size) {
-    EndFit fit = new EndFit(job.rules(), job.building());
-    return fit.bears(end, wall, Notch.of(size, job.rules()));
+  private boolean holds(FilledPlace filled, Length size) {
+    return new EndFit(job.rules(), job.building()).holds(filled, Notch.of(size, job.rules()));
   }
 
   private int kindOf(Wall wall) {

@@ -5,7 +5,6 @@ import java.util.List;
 import roundbook.job.Job;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
-import roundbook.notch.NeckFit;
 import roundbook.notch.Notch;
 import roundbook.stack.Course;
 import roundbook.stack.EndFit;
@@ -154,13 +153,8 @@ final class PairGaps {
     return log.logs().stream().filter(each -> fit.isWallLog(each.piece().log())).count();
   }
 
-  /** Returns whether an end of a place at a corner has no full bearing. */
+  /** Returns whether an end of a place at a corner is flagged. */
   static boolean hasThinEnd(Job job, Course course, FilledPlace log) {
-    EndFit fit = new EndFit(job.rules(), job.building());
-    return isThin(fit.butt(course, log)) || isThin(fit.tip(course, log));
-  }
-
-  private static boolean isThin(NeckFit fit) {
-    return fit.diameter().isLessThan(fit.leastForBearing());
+    return new EndFit(job.rules(), job.building()).isFlagged(course, log);
   }
 }

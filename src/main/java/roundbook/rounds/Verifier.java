@@ -183,29 +183,14 @@ public final class Verifier {
     if (!job.rules().text(Setting.TIP_RULE).equals("refuse")) {
       return;
     }
-    for (FilledPlace place : course.places()) {
-      if (place.logs().stream().allMatch(log -> isSettled(log.piece().log()))) {
-        continue;
-      }
-      double trimmed = place.wall().outside().inches() + 2 * inches(Setting.OVERHANG);
-      double diameter = StackCheck.diameter(place, place.buttAtStart() ? 0 : trimmed, trimmed);
-      double thickness = place.wall().thickness().inches();
-      double depth = Math.max(course.notch().upper().inches(), bearingDepth(place, course));
-      checks.that(
-          Subject.TIPS,
-          diameter + 1e-6 >= StrictMath.hypot(thickness, 2 * depth),
-          "log " + place.tags() + " has a thin tip, which the rules refuse");
-    }
-  }
-
-  private double bearingDepth(FilledPlace placed, Course course) {
-    double crossing = placed.crossingAtTip(job.building()).thickness().inches();
-    double drop = StackCheck.rounded(crossing / slopeRun(), inches(Setting.PRINT_STEP));
-    return course.notch().lower().inches() + drop;
-  }
-
-  private double slopeRun() {
-    return job.rules().number(Setting.SLOPE_RUN).doubleValue();
+    course.places().stream()
+        .filter(place -> !place.logs().stream().allMatch(log -> isSettled(log.piece().log())))
+        .forEach(
+            place ->
+                checks.that(
+                    Subject.TIPS,
+                    !EndCheck.isRefused(job, course.notch(), place),
+                    "log " + place.tags() + " has a thin tip, which the rules refuse"));
   }
 
   /** What is cut or measured stands where it stood, cut as it was. */

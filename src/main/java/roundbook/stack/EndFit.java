@@ -1,5 +1,6 @@
 package roundbook.stack;
 
+import java.util.stream.Stream;
 import roundbook.job.BuildRules;
 import roundbook.job.Building;
 import roundbook.job.Setting;
@@ -9,46 +10,58 @@ import roundbook.notch.Notch;
 import roundbook.units.Length;
 
 /**
- * Whether the two ends of logs hold the marks of their rounds.
+ * What the two ends of logs lose under the marks of their rounds.
  *
  * @param rules the job's rules
  * @param building the ring of walls
  */
 public record EndFit(BuildRules rules, Building building) {
-  /** Returns the fit of a place's butt end, by the thinnest of its neck there. */
+  /** Returns the fit of a place's butt end. */
   public NeckFit butt(Course course, FilledPlace placed) {
-    Length near = placed.nearShoulder(building, rules.overhang());
-    Length thinnest = placed.butt().least(placed.at(near));
-    return fit(course, placed, placed.crossingAtButt(building), thinnest);
+    return fit(course.notch(), placed, true, placed.crossingAtButt(building));
   }
 
-  /** Returns the fit of a place's tip end, by the thinnest of its neck there. */
+  /** Returns the fit of a place's tip end. */
   public NeckFit tip(Course course, FilledPlace placed) {
-    Length far = placed.farShoulder(building, rules.overhang());
-    Length thinnest = placed.tip().least(placed.at(far));
-    return fit(course, placed, placed.crossingAtTip(building), thinnest);
+    return fit(course.notch(), placed, false, placed.crossingAtTip(building));
   }
 
-  /** Returns whether the rules refuse tips without full bearings. */
+  /** Returns whether an end of a place is flagged. */
+  public boolean isFlagged(Course course, FilledPlace placed) {
+    return butt(course, placed).isFlagged() || tip(course, placed).isFlagged();
+  }
+
+  /** Returns whether the rules refuse ends that are graded stop. */
   public boolean refuses() {
     return rules.text(Setting.TIP_RULE).equals("refuse");
   }
 
-  /** Returns whether an end so thick has full bearings at either corner of a wall. */
-  public boolean bears(Length diameter, Wall wall, Notch notch) {
-    Length crossing = building.before(wall).thickness().most(building.after(wall).thickness());
-    NeckFit.Corner corner =
-        new NeckFit.Corner(wall.thickness(), crossing, rules.overhang(), Length.ZERO);
-    return !diameter.isLessThan(new NeckFit(notch, corner, diameter).leastForBearing());
+  /** Returns whether no end of a place is graded stop, whichever way round its log may lie. */
+  public boolean holds(FilledPlace placed, Notch notch) {
+    return Stream.of(building.before(placed.wall()), building.after(placed.wall()))
+        .flatMap(
+            crossing ->
+                Stream.of(fit(notch, placed, true, crossing), fit(notch, placed, false, crossing)))
+        .noneMatch(fit -> fit.grade() == NeckFit.Grade.STOP);
   }
 
-  private NeckFit fit(Course course, FilledPlace placed, Wall crossing, Length diameter) {
-    NeckFit.Corner corner =
+  /** Returns from where on ends are flagged. */
+  public static NeckFit.Limits limits(BuildRules rules) {
+    return new NeckFit.Limits(
+        rules.length(Setting.SHOULDER_LEAST),
+        rules.number(Setting.BEARING_LOOK).doubleValue() / 100,
+        rules.number(Setting.BEARING_STOP).doubleValue() / 100);
+  }
+
+  private NeckFit fit(Notch notch, FilledPlace placed, boolean atButt, Wall crossing) {
+    Length overhang = rules.overhang();
+    Length neck = crossing.thickness().plus(overhang);
+    Length shoulder = placed.at(atButt ? neck : placed.trimmed().minus(neck));
+    return new NeckFit(
+        notch,
         new NeckFit.Corner(
-            placed.wall().thickness(),
-            crossing.thickness(),
-            rules.overhang(),
-            rules.length(Setting.SHOULDER_LEAST));
-    return new NeckFit(course.notch(), corner, diameter);
+            placed.wall().thickness(), crossing.thickness(), overhang, limits(rules)),
+        NeckFit.Neck.straight(
+            atButt ? placed.butt() : placed.tip(), shoulder, crossing.thickness(), overhang));
   }
 }

@@ -174,11 +174,6 @@ public record FilledPlace(Wall wall, int round, boolean buttAtStart, List<Placed
     return at(trimmed());
   }
 
-  /** Returns the diameter of its tip; of two short logs, whose tips may lie out, the lesser end. */
-  public Length thinEnd() {
-    return isShared() ? tip().least(butt()) : tip();
-  }
-
   /** Returns where its taper changes, from the wall's left trimmed end, seen from outside. */
   public List<Length> kinks() {
     Stream<Length> inner = isShared() ? Stream.of(first().to(), last().fromLeft()) : Stream.empty();

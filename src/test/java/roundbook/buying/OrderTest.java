@@ -89,7 +89,8 @@ class OrderTest {
   @ParameterizedTest
   @CsvSource({"13.5, 10.201, 11.877, 12.750", "11.5, 9.411, 11.026, 11.877"})
   void leastTips(String size, double top, double bottom, double shoulder) {
-    LeastTips tips = LeastTips.of(rules("3"), WALLS, WALLS.walls().get(0), Jobs.inches(size));
+    BuildRules rules = rules("3").with(Setting.SHOULDER_LEAST, Jobs.inches("1.5"), Origin.OPTION);
+    LeastTips tips = LeastTips.of(rules, WALLS, WALLS.walls().get(0), Jobs.inches(size));
     assertEquals(top, tips.least().inches(), 5e-4);
     assertEquals(bottom, tips.bottom().inches(), 5e-4);
     assertEquals(shoulder, tips.better().inches(), 5e-4);

@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -141,7 +139,7 @@ class NotchTest {
     assertEquals(inches(upper), notch.upper());
   }
 
-  /** The reach of the face, least diameters and verdicts, computed apart. */
+  /** The reach of the face and least diameters, computed apart. */
   @ParameterizedTest(name = "{0} {8}")
   @CsvSource({
     "F04, 18, 1.5, 8, 2, 3, 2, 16, face_half_height, 6.92820323028",
@@ -149,29 +147,21 @@ class NotchTest {
     "F04, 18, 1.5, 8, 2, 3, 2, 16, dmin_upper_shoulder_m, 17.2209900993",
     "F04, 18, 1.5, 8, 2, 3, 2, 16, dmin_bearing_top, 13.8044376923",
     "F04, 18, 1.5, 8, 2, 3, 2, 16, dmin_bearing_bottom, 15.7641030333",
-    "F04, 18, 1.5, 8, 2, 3, 2, 16, dmin_full_tail, 16.9265160161",
-    "F04, 18, 1.5, 8, 2, 3, 2, 16, verdict, shoulder thin + tail waney",
     "F05, 10, 0.5, 5, 3, 4, 1, 9, face_half_height, 3.74165738677",
     "F05, 10, 0.5, 5, 3, 4, 1, 9, wood_above_upper_mark_inside_face, 0.866657386774",
     "F05, 10, 0.5, 5, 3, 4, 1, 9, dmin_upper_shoulder_m, 9.22293337285",
     "F05, 10, 0.5, 5, 3, 4, 1, 9, dmin_bearing_top, 7.61987532706",
     "F05, 10, 0.5, 5, 3, 4, 1, 9, dmin_bearing_bottom, 8.8069574769",
-    "F05, 10, 0.5, 5, 3, 4, 1, 9, dmin_full_tail, 10.0778221854",
-    "F05, 10, 0.5, 5, 3, 4, 1, 9, verdict, shoulder thin + tail waney",
     "F07, 20, 2, 10, 4, 5, 2, 18, face_half_height, 7.48331477355",
     "F07, 20, 2, 10, 4, 5, 2, 18, wood_above_upper_mark_inside_face, 0.983314773548",
     "F07, 20, 2, 10, 4, 5, 2, 18, dmin_upper_shoulder_m, 19.7230829233",
     "F07, 20, 2, 10, 4, 5, 2, 18, dmin_bearing_top, 16.4012194669",
     "F07, 20, 2, 10, 4, 5, 2, 18, dmin_bearing_bottom, 16.4012194669",
-    "F07, 20, 2, 10, 4, 5, 2, 18, dmin_full_tail, 17.6963273026",
-    "F07, 20, 2, 10, 4, 5, 2, 18, verdict, shoulder thin",
     "F08, 13, 0.75, 7, 0, 3, 1, 12, face_half_height, 4.8733971724",
     "F08, 13, 0.75, 7, 0, 3, 1, 12, wood_above_upper_mark_inside_face, 1.0608971724",
     "F08, 13, 0.75, 7, 0, 3, 1, 12, dmin_upper_shoulder_m, 11.9012866951",
     "F08, 13, 0.75, 7, 0, 3, 1, 12, dmin_bearing_top, 10.3508755668",
-    "F08, 13, 0.75, 7, 0, 3, 1, 12, dmin_bearing_bottom, 12.8631282915",
-    "F08, 13, 0.75, 7, 0, 3, 1, 12, dmin_full_tail, 12.8631282915",
-    "F08, 13, 0.75, 7, 0, 3, 1, 12, verdict, bearing waney + tail waney"
+    "F08, 13, 0.75, 7, 0, 3, 1, 12, dmin_bearing_bottom, 12.8631282915"
   })
   void endsAreJudgedByTheirRoundProfile(
       String name,
@@ -185,13 +175,12 @@ class NotchTest {
       String quantity,
       String expected) {
     Notch notch = new Notch(inches(d), inches(g), new Slope(BigDecimal.valueOf(run)), Length.ZERO);
+    NeckFit.Limits limits = new NeckFit.Limits(inches(m), 0.05, 0.2);
     NeckFit fit =
         new NeckFit(
-            notch, new NeckFit.Corner(inches(t), inches(t), inches(o), inches(m)), inches(tip));
-    if (quantity.equals("verdict")) {
-      assertEquals(expected, verdict(fit), name);
-      return;
-    }
+            notch,
+            new NeckFit.Corner(inches(t), inches(t), inches(o), limits),
+            NeckFit.Neck.even(inches(tip)));
     double found =
         switch (quantity) {
           case "face_half_height" -> fit.reachInches();
@@ -199,63 +188,12 @@ class NotchTest {
           case "dmin_upper_shoulder_m" -> fit.leastForShoulder().inches();
           case "dmin_bearing_top" -> fit.leastForTop().inches();
           case "dmin_bearing_bottom" -> fit.leastForBottom().inches();
-          case "dmin_full_tail" -> fit.leastForTail().inches();
           default -> throw new IllegalArgumentException(quantity);
         };
     assertEquals(Double.parseDouble(expected), found, 1e-7, name);
   }
 
-  /** A full bearing is the square of the walls; wane takes away from it. */
-  @Test
-  void theBearingIsFullOnAThickLog() {
-    Notch notch = new Notch(inches("13"), inches("1"), new Slope(BigDecimal.valueOf(3)), SIXTEENTH);
-    NeckFit.Corner corner =
-        new NeckFit.Corner(inches("6"), inches("6"), inches("3"), inches("1.5"));
-    assertEquals(36, new NeckFit(notch, corner, inches("13")).bearingSquareInches(), 1e-9);
-    NeckFit thin = new NeckFit(notch, corner, inches("9"));
-    assertEquals(true, thin.bearingSquareInches() < 30 && thin.bearingSquareInches() > 10);
-  }
-
-  /** Wane on the tail alone is no weakness, for the tail carries nothing: common practice. */
-  @ParameterizedTest
-  @CsvSource({
-    "13, ok, false",
-    "11.9, tail waney, false",
-    "9, shoulder thin + bearing waney + tail waney, true"
-  })
-  void onlyATailMayBeWaney(String diameter, String verdict, boolean weak) {
-    Notch notch = new Notch(inches("12"), inches("1"), new Slope(BigDecimal.valueOf(3)), SIXTEENTH);
-    NeckFit.Corner corner =
-        new NeckFit.Corner(inches("6"), inches("6"), inches("3"), inches("0.5"));
-    NeckFit fit = new NeckFit(notch, corner, inches(diameter));
-    assertEquals(verdict, verdict(fit));
-    assertEquals(weak, fit.weak());
-  }
-
-  /** A log as thick as the wall has no face, and one that just holds a mark holds it. */
-  @Test
-  void theLeastDiameterIsEnough() {
-    Notch notch = new Notch(inches("12"), inches("1"), new Slope(BigDecimal.valueOf(3)), SIXTEENTH);
-    NeckFit.Corner corner =
-        new NeckFit.Corner(inches("6"), inches("6"), inches("3"), inches("0.5"));
-    Length tail = new NeckFit(notch, corner, inches("13")).leastForTail();
-    assertEquals("ok", verdict(new NeckFit(notch, corner, tail)));
-    Length less = tail.minus(Length.ofNanometres(1));
-    assertEquals("tail waney", verdict(new NeckFit(notch, corner, less)));
-    NeckFit none = new NeckFit(notch, corner, inches("6"));
-    assertEquals(NeckFit.Fault.NO_FACE, none.faults().get(0));
-    assertEquals(0, none.reachInches(), 0);
-  }
-
   private static Length inches(String text) {
     return Length.of(new BigDecimal(text), LengthUnit.INCH);
-  }
-
-  private static String verdict(NeckFit fit) {
-    String faults =
-        fit.faults().stream()
-            .map(fault -> fault.name().toLowerCase(Locale.ROOT).replace('_', ' '))
-            .collect(Collectors.joining(" + "));
-    return faults.isEmpty() ? "ok" : faults;
   }
 }

@@ -105,7 +105,7 @@ class PairGapsTest {
 
   /**
    * A pair pays five thousandths for each inch that falls off, and 4 for a thin end. For logs of 13
-   * in U = 4 and L with its drop 3 + 2 = 5, so an end wants the root of 36 + 100 = 11.66 in.
+   * in U = 4, and half an inch of face over it wants the root of 36 + 81 = 10.817 in.
    */
   @Test
   void aPairPaysForItsOffcutsAndThinEnds() {
@@ -119,17 +119,17 @@ class PairGapsTest {
     assertEquals(0.06, gaps.cost(), 1e-6);
     gaps.put(courses.get(0).places().get(0));
     assertEquals(0, gaps.cost(), 1e-6);
-    for (String thin : List.of("11.66", "11.67")) {
+    for (String thin : List.of("10.81", "10.82")) {
       FilledPlace left = pair(job, 2, thin, "13");
       FilledPlace right = pair(job, 2, "13", thin);
-      boolean isThin = thin.equals("11.66");
+      boolean isThin = thin.equals("10.81");
       assertEquals(isThin, PairGaps.hasThinEnd(job, courses.get(0), left), "left " + thin);
       assertEquals(isThin, PairGaps.hasThinEnd(job, courses.get(0), right), "right " + thin);
     }
     assertFalse(PairGaps.hasThinEnd(job, courses.get(0), courses.get(0).places().get(0)));
     PairGaps one = new PairGaps(job, courses, List.of(List.of(), List.of(), List.of(), List.of()));
-    one.put(pair(job, 2, "13", "11.66"));
-    assertTrue(one.cost() > 4 && one.cost() < 5, "a thin end: " + one.cost());
+    one.put(pair(job, 2, "13", "10.5"));
+    assertTrue(one.cost() > 4 && one.cost() < 7, "a thin end: " + one.cost());
   }
 
   /** Returns a pair on N in round 1 whose left log is squared by so many inches at its corner. */

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import roundbook.balance.Balancer;
 import roundbook.balance.Effort;
 import roundbook.job.BuildRules.Origin;
+import roundbook.job.DiameterProfile;
 import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.job.Setting;
@@ -19,12 +20,16 @@ import roundbook.plan.Jobs;
 import roundbook.rounds.Shortage.Missing;
 import roundbook.rounds.Shortage.Proof;
 import roundbook.units.Length;
+import roundbook.units.LengthUnit;
 
 /** Orders of cylinders of 12 in, whose gaps are all 1 in, planned with by sorting and dealing. */
 class ReorderByHandTest {
   private static final Effort FEW = new Effort(20_000, 1, () -> false, done -> {});
   private static final Length LONG = Length.ofInches(250);
   private static final Length CROSS = Length.ofInches(178);
+  private static final DiameterProfile THIN_BEYOND_ITS_MIDDLE =
+      new DiameterProfile(
+          List.of(station(0, 12), station(125, 12), station(150, 6.5), station(250, 6.5)));
   private static final Length INCH = Length.ofInches(1);
   private static final Chooser DEAL = new BalancedChooser(Balancer.sortAndDeal());
 
@@ -96,7 +101,7 @@ class ReorderByHandTest {
   @Test
   void whereThinTipsAreRefusedTheOrderIsLessenedLogByLog() {
     List<Log> logs = new ArrayList<>(logs(4, 4, "12", "12"));
-    logs.set(0, Jobs.log("L1", LONG, "12", "12", "6.5"));
+    logs.set(0, Jobs.log("L1", LONG, THIN_BEYOND_ITS_MIDDLE));
     logs.set(4, Jobs.log("L5", CROSS, "12", "12", "6.5"));
     Job plain = job(2, logs);
     Job job = plain.with(plain.rules().with(Setting.TIP_RULE, "refuse", Origin.OPTION));
@@ -132,6 +137,11 @@ class ReorderByHandTest {
     Shortage shortage =
         Reorder.proved((asked, effort) -> choice, job, choice, FEW).shortage().orElseThrow();
     assertEquals(new Shortage(2, 1, List.of()), shortage);
+  }
+
+  private static DiameterProfile.Station station(double fromButt, double diameter) {
+    return new DiameterProfile.Station(
+        Length.of(fromButt, LengthUnit.INCH), Length.of(diameter, LengthUnit.INCH));
   }
 
   private static Job job(int rounds, List<Log> logs) {

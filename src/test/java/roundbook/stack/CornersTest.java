@@ -18,6 +18,7 @@ import roundbook.job.AsBuilt.Place;
 import roundbook.job.BuildRules;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Building;
+import roundbook.job.Log;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
@@ -179,14 +180,21 @@ class CornersTest {
   }
 
   @Test
-  void tipsAreRefusedOnlyWhereTheRulesSaySo() {
+  void endsAreRefusedOnlyWhereTheRulesSaySo() {
     BuildRules refuse = RULES.with(Setting.TIP_RULE, "refuse", Origin.OPTION);
     assertTrue(new EndFit(refuse, BUILDING).refuses());
     assertFalse(new EndFit(RULES, BUILDING).refuses());
     Course course = stack(RULES, AsBuilt.NOTHING).courses().get(0);
     EndFit fit = new EndFit(RULES, BUILDING);
-    assertTrue(fit.bears(course.on(NORTH).orElseThrow().thinEnd(), NORTH, course.notch()));
-    assertFalse(fit.bears(Length.ofInches(7), NORTH, course.notch()));
+    FilledPlace thick = course.on(NORTH).orElseThrow();
+    assertTrue(fit.holds(thick, course.notch()));
+    assertFalse(fit.isFlagged(course, thick));
+    for (String[] ends : new String[][] {{"14", "7"}, {"7", "14"}}) {
+      Log log = Jobs.log("1", thick.trimmed(), ends[0], "14", ends[1]);
+      FilledPlace thin = thick.with(new Piece(log, Length.ZERO, thick.trimmed()));
+      assertFalse(fit.holds(thin, course.notch()));
+      assertTrue(fit.isFlagged(course, thin));
+    }
   }
 
   private static BuildRules limits(long least, long most) {

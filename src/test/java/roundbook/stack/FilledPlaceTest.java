@@ -64,12 +64,6 @@ class FilledPlaceTest {
     boolean start = JOB.rules().clockwise(2);
     assertEquals(PAIR.fromLeft(in(start ? 246 : 0)), PAIR.butt());
     assertEquals(PAIR.fromLeft(in(start ? 0 : 246)), PAIR.tip());
-    assertEquals(PAIR.fromLeft(in(246)), PAIR.thinEnd(), "the lesser of both");
-    assertEquals(FilledPlace.of(LEFT.piece(), NORTH, 2, start).tip(), tipOfOne(start));
-  }
-
-  private static Length tipOfOne(boolean start) {
-    return FilledPlace.of(LEFT.piece(), NORTH, 2, start).thinEnd();
   }
 
   /** L1 was measured in the middle at 53 1/2 in, L2 at 55 1/2; both two inches nearer when cut. */

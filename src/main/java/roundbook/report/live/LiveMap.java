@@ -48,8 +48,12 @@ public record LiveMap(String sheet, Plan plan) {
     TOLERANCE,
     /** The most that a lower mark changes in a round. */
     MOST_CHANGE,
-    /** m, wood above the upper mark. */
+    /** m, the face wanted above the upper mark. */
     SHOULDER_LEAST,
+    /** The share of a bearing that may be gone before an end is looked at. */
+    BEARING_LOOK,
+    /** The share that may be gone before a log may not lie there. */
+    BEARING_STOP,
     /** The least height of a neck. */
     NECK_LEAST
   }
@@ -94,7 +98,7 @@ public record LiveMap(String sheet, Plan plan) {
     FIRST_LEVEL,
     /** The height of the second-laid necks' tops, at which corners are read. */
     LEVEL_HEIGHT,
-    /** The least end with full bearings. */
+    /** The least shoulder with the face wanted above the upper mark. */
     SMALLEST_END,
     /** The gap to the round below on the first-laid walls, from the sizes. */
     FIRST_GAP,
@@ -196,13 +200,31 @@ public record LiveMap(String sheet, Plan plan) {
     MOST_GAP,
     /** The symbols of gaps outside the limits. */
     FLAG,
-    /** What is wrong with the butt end. */
-    BUTT_FAULTS,
-    /** What is wrong with the tip end. */
-    TIP_FAULTS,
-    /** 1 where an end lacks more than its tail. */
+    /** The least diameter along the bearing of the butt end. */
+    BUTT_NECK,
+    /** How far below the centre line that bearing is whole. */
+    BUTT_WHOLE,
+    /** The share of it that is left. */
+    BUTT_BEARS,
+    /** The face above the upper mark at the near shoulder. */
+    BUTT_OVER,
+    /** What is told of the butt end, if it is flagged. */
+    BUTT_SAID,
+    /** The least diameter along the bearing of the tip end. */
+    TIP_NECK,
+    /** How far below the centre line that bearing is whole. */
+    TIP_WHOLE,
+    /** The share of it that is left. */
+    TIP_BEARS,
+    /** The face above the upper mark at the far shoulder. */
+    TIP_OVER,
+    /** What is told of the tip end, if it is flagged. */
+    TIP_SAID,
+    /** How many of its ends have wane past the corner. */
+    WANE,
+    /** 1 where an end is flagged. */
     WEAK,
-    /** What is wrong with both ends, or ok. */
+    /** What is told of both ends, if any is flagged. */
     VERDICT,
     /** The sentence that the round's page says of it. */
     SAID,

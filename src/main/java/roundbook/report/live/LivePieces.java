@@ -25,6 +25,10 @@ final class LivePieces {
   /** What is a log's own, be it alone in its place or one of two. */
   private static final Set<PieceColumn> OWN = EnumSet.range(PieceColumn.ROUND, PieceColumn.TIP);
 
+  /** What its two ends lose. */
+  private static final Set<PieceColumn> ENDS =
+      EnumSet.range(PieceColumn.BUTT_NECK, PieceColumn.SAID);
+
   private final LiveContext live;
   private final LiveMap map;
   private final LiveLogs logs;
@@ -87,6 +91,9 @@ final class LivePieces {
 
     /** Returns the cell of a column. */
     Cell cell(PieceColumn column) {
+      if (ENDS.contains(column)) {
+        return ends.cell(plan, column);
+      }
       return switch (column) {
         case ROUND -> Cell.number(round);
         case WALL -> Cell.text(wall.name());
@@ -112,7 +119,6 @@ final class LivePieces {
         case OFF_BUTT -> formula(offButt(), piece.cutOffButt());
         case FALLS_OFF -> formula(fallsOff(), piece.fallsOff());
         case LEFT_LIFT, RIGHT_LIFT -> lift(column);
-        case WEAK, BUTT_FAULTS, TIP_FAULTS, VERDICT, SAID -> ends.cell(plan, column);
         default -> gaps.cell(plan.placed(), column);
       };
     }
@@ -127,11 +133,13 @@ final class LivePieces {
     /** Returns the cell of a column for the place of two short logs. */
     Cell ofPair(PieceColumn column) {
       boolean own = OWN.contains(column);
+      if (ENDS.contains(column)) {
+        return cell(column);
+      }
       return switch (column) {
         case ROUND, WALL -> cell(column);
         case LOWER, UPPER, HEIGHT, LEFT_LIFT, RIGHT_LIFT -> cell(column);
         case OFF_BUTT, FALLS_OFF -> Cell.text("");
-        case WEAK, BUTT_FAULTS, TIP_FAULTS, VERDICT, SAID -> ends.cell(plan, column);
         default -> own ? pairs.cell(plan, column) : gaps.cell(plan.placed(), column);
       };
     }

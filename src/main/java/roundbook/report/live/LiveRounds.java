@@ -1,16 +1,12 @@
 package roundbook.report.live;
 
-import java.util.LinkedHashSet;
-import java.util.Set;
 import java.util.function.BinaryOperator;
-import java.util.stream.Stream;
-import roundbook.job.Wall;
+import java.util.stream.Collectors;
 import roundbook.notch.Notch;
 import roundbook.page.Cell;
 import roundbook.page.Role;
 import roundbook.page.SheetBuilder;
 import roundbook.page.TypedBox;
-import roundbook.plan.PiecePlan;
 import roundbook.report.live.LiveMap.PieceColumn;
 import roundbook.report.live.LiveMap.RoundColumn;
 import roundbook.report.live.LiveMap.RuleLine;
@@ -183,45 +179,32 @@ public final class LiveRounds {
     return rise.minus(sizes.dividedBy(2));
   }
 
-  /** Returns the least diameter of an end with full bearings, rounded up to the step. */
+  /** Returns the least shoulder with the face wanted over UPPER, rounded up to the step. */
   public Cell smallestEnd(Course course) {
-    Set<String> ends = new LinkedHashSet<>();
-    for (Wall wall : live.walls()) {
-      for (Wall crossing : live.crossing(wall)) {
-        ends.add(end(course.round(), wall, crossing));
-      }
-    }
+    String ends =
+        live.walls().stream()
+            .map(wall -> map.wall(wall, WallColumn.THICKNESS))
+            .distinct()
+            .map(thickness -> end(course.round(), thickness))
+            .collect(Collectors.joining(",", "MAX(", ")"));
     String step = map.rule(RuleLine.PRINT_STEP);
-    String most = "MAX(" + String.join(",", ends) + ")";
     boolean stepped = !live.rules().printStep().isZero();
-    String formula = stepped ? "-INT(-ROUND(" + most + "/" + step + ",6))*" + step : most;
+    String formula = stepped ? "-INT(-ROUND(" + ends + "/" + step + ",6))*" + step : ends;
     return exact(formula, roundedUp(leastEnd(course.round())));
   }
 
-  /** Returns the least diameter with full bearings, {@code √(T² + 4 max(U', L' + r(s T_x))²)}. */
-  private String end(int round, Wall wall, Wall crossing) {
-    String lower = map.round(round, RoundColumn.LOWER) + "+" + map.wall(crossing, WallColumn.DROP);
-    return "SQRT("
-        + map.wall(wall, WallColumn.THICKNESS)
-        + "^2+4*MAX("
-        + map.round(round, RoundColumn.UPPER)
-        + ","
-        + lower
-        + ")^2)";
+  /** Returns the least such diameter on a wall, {@code √(T² + 4 (U' + m)²)}. */
+  private String end(int round, String thickness) {
+    String height = map.round(round, RoundColumn.UPPER) + "+" + map.rule(RuleLine.SHOULDER_LEAST);
+    return "SQRT(" + thickness + "^2+4*(" + height + ")^2)";
   }
 
-  /** Returns the largest such diameter of a round's ends as planned. */
+  /** Returns the largest such diameter of a round's walls as planned. */
   private Length leastEnd(int round) {
     return live.plan().round(round).stream()
-        .flatMap(LiveRounds::fits)
+        .map(piece -> piece.tipFit().leastForShoulder())
         .reduce(Length::most)
         .orElseThrow();
-  }
-
-  /** Returns the diameters that the bearings of both ends want. */
-  private static Stream<Length> fits(PiecePlan piece) {
-    return Stream.of(piece.buttFit(), piece.tipFit())
-        .flatMap(fit -> Stream.of(fit.leastForTop(), fit.leastForBottom()));
   }
 
   /** Returns a length rounded up to the printed step. */

@@ -8,6 +8,7 @@ import roundbook.page.Role;
 import roundbook.page.SheetBuilder;
 import roundbook.report.live.LiveMap.RuleLine;
 import roundbook.report.live.LiveMap.WallColumn;
+import roundbook.stack.EndFit;
 import roundbook.stack.Levelling;
 import roundbook.units.Length;
 
@@ -52,9 +53,9 @@ final class LiveRules {
     if (setting != null) {
       return setting.label();
     }
-    return line == RuleLine.SLOPE_RUN
-        ? Setting.SLOPE_RUN.label()
-        : live.text("working.most_change");
+    return line == RuleLine.MOST_CHANGE
+        ? live.text("working.most_change")
+        : Setting.valueOf(line.name()).label();
   }
 
   /** Returns a rule's value in the job's unit. */
@@ -62,6 +63,8 @@ final class LiveRules {
     Cell cell =
         switch (line) {
           case SLOPE_RUN -> Cell.number(live.rules().number(Setting.SLOPE_RUN).doubleValue());
+          case BEARING_LOOK -> Cell.number(EndFit.limits(live.rules()).look());
+          case BEARING_STOP -> Cell.number(EndFit.limits(live.rules()).stop());
           case MOST_CHANGE -> Cell.length(Levelling.mostChange(live.rules()), live.unit());
           default -> Cell.length(live.rules().length(LENGTHS.get(line)), live.unit());
         };

@@ -57,11 +57,13 @@ final class NotchChange {
     return Math.max(BOXES, TextHeight.of(ends(live), Role.PLAIN, room) - HEWN);
   }
 
-  /** Returns what is meant by the words for ends that do not hold every mark, and what to do. */
+  /** Returns what the grades of ends mean, from where on each begins, and what to do. */
   private static String ends(LiveContext live) {
     String shoulder = live.formats().mark(live.rules().length(Setting.SHOULDER_LEAST));
-    String most = shoulder + " " + live.unit().symbol();
-    return String.join("\n", live.context().words().lines("ends.meaning", most));
+    String over = shoulder + " " + live.unit().symbol();
+    String look = live.rules().number(Setting.BEARING_LOOK).toPlainString();
+    String stop = live.rules().number(Setting.BEARING_STOP).toPlainString();
+    return String.join("\n", live.context().words().lines("ends.meaning", over, look, stop));
   }
 
   /** Puts the block under the current row, under columns of these widths. */

@@ -76,7 +76,7 @@ public final class NotchChartSheet {
     SECOND_TOP,
     /** Which way the butts run. */
     BUTTS,
-    /** The least end with full bearings. */
+    /** The least shoulder with the face wanted over UPPER. */
     SMALLEST,
     /** The gap below on the first-laid walls. */
     FIRST_GAP,
@@ -252,7 +252,7 @@ public final class NotchChartSheet {
     return live.tape(live.map().round(round, column), heights.get(round - 1), Role.BODY_CENTRE);
   }
 
-  /** Returns the least diameter of an end with full bearings. */
+  /** Returns the least shoulder with the face wanted over UPPER. */
   private Cell smallest(int round) {
     Cell cell = new LiveRounds(live).smallestEnd(live.course(round));
     Cell.Number now = (Cell.Number) ((Cell.Formula) cell.value()).result();

@@ -12,6 +12,7 @@ import roundbook.notch.NeckFit;
 import roundbook.notch.Notch;
 import roundbook.page.Cell;
 import roundbook.page.Role;
+import roundbook.plan.EndPhrase;
 import roundbook.plan.PiecePlan;
 import roundbook.plan.PiecePlan.Note;
 import roundbook.plan.Plan;
@@ -20,7 +21,6 @@ import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.ListSheet;
 import roundbook.report.frame.Tab;
 import roundbook.report.live.LiveContext;
-import roundbook.report.live.LiveEnds;
 import roundbook.report.mark.LowerMarks;
 import roundbook.report.mark.PieceCells;
 import roundbook.report.mark.PieceCells.LiveLength;
@@ -182,11 +182,8 @@ final class FirstPair {
 
   private String said(PiecePlan piece, Note note) {
     NeckFit fit = note == Note.BUTT_THIN ? piece.buttFit() : piece.tipFit();
-    String faults =
-        fit.faults().stream()
-            .map(fault -> LiveEnds.words(context, fault))
-            .collect(Collectors.joining(" + "));
-    return context.text("note." + note.name().toLowerCase(Locale.ROOT), faults);
+    String said = EndPhrase.of(fit, context.formats()).in(context.sentences());
+    return context.text("note." + note.name().toLowerCase(Locale.ROOT), said);
   }
 
   private void square() {

@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import roundbook.job.Setting;
-import roundbook.notch.NeckFit;
+import roundbook.plan.EndPhrase;
 import roundbook.problem.ProblemCode;
 import roundbook.rounds.Fit;
 import roundbook.sheet.kind.FileKind;
@@ -74,8 +74,7 @@ class SentencesTest {
             Stream.of(Setting.values()).map(setting -> setting.meaning().key()),
             Stream.of(Fit.Reason.values()).map(reason -> reason.phrase().key()),
             Stream.of(FileKind.values()).map(kind -> kind.phrase().key()),
-            Stream.of(NeckFit.Fault.values())
-                .map(fault -> "fault." + fault.name().toLowerCase(Locale.ROOT)),
+            Stream.of(EndPhrase.NONE, EndPhrase.OFF, EndPhrase.BEARS),
             Stream.iterate(1, month -> month + 1).limit(12).map(month -> "month." + month))
         .flatMap(each -> each);
   }

@@ -1,0 +1,30 @@
+package roundbook.plan;
+
+import roundbook.notch.NeckFit;
+import roundbook.problem.Phrase;
+import roundbook.problem.Value;
+import roundbook.units.LengthFormat;
+
+/** What is told of a log's end: how much of its bearing is left and what face over the mark. */
+public final class EndPhrase {
+  /** The key where there is no sawn face at the corner. */
+  public static final String NONE = "end.none";
+
+  /** The key where the upper mark is off the face; names {@code share}. */
+  public static final String OFF = "end.off";
+
+  /** The key of any other end; names {@code share} and {@code over}. */
+  public static final String BEARS = "end.bears";
+
+  private EndPhrase() {}
+
+  /** Returns what is told of an end, whatever its grade. */
+  public static Phrase of(NeckFit fit, LengthFormat formats) {
+    if (fit.hasNoFace()) {
+      return Phrase.of(NONE);
+    }
+    boolean off = fit.isUpperOff();
+    Phrase said = Phrase.of(off ? OFF : BEARS).with("share", fit.bearingPercent());
+    return off ? said : said.with("over", Value.measure(fit.woodAboveUpper(), formats));
+  }
+}
