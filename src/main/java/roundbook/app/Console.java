@@ -5,6 +5,8 @@ import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import roundbook.problem.Briefing;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
@@ -36,13 +38,41 @@ record Console(PrintWriter out, PrintWriter err, boolean quiet) {
     err.flush();
   }
 
+  /**
+   * Says of a plan's problems what stops it, what must be done before the first cut, and how many
+   * more there are of each kind.
+   */
+  void brief(Path file, List<Problem> problems) {
+    Briefing briefing = Briefing.of(located(file, problems));
+    say(briefing.stops());
+    String name = file.getFileName().toString();
+    part(name + ": before the first cut:", briefing.first(), Sentences.english()::line);
+    part(
+        name + ": also, each on the sheet Problems:",
+        briefing.counted(),
+        Sentences.english()::lineOnly);
+  }
+
+  private void part(String head, List<Briefing.Line> lines, Function<Problem, String> told) {
+    if (!lines.isEmpty()) {
+      say(head);
+    }
+    for (Briefing.Line line : lines) {
+      String more = line.more() == 0 ? "" : " (and " + line.more() + " more of the kind)";
+      say("  " + told.apply(line.problem()) + more);
+    }
+  }
+
   /** Says every problem of a file, with the file's name where a problem has no place of its own. */
   void say(Path file, List<Problem> problems) {
+    say(located(file, problems));
+  }
+
+  private static List<Problem> located(Path file, List<Problem> problems) {
     CellRef whole = CellRef.ofFile(file.getFileName().toString());
-    say(
-        problems.stream()
-            .map(each -> each.where().toString().isEmpty() ? each.at(whole) : each)
-            .toList());
+    return problems.stream()
+        .map(each -> each.where().toString().isEmpty() ? each.at(whole) : each)
+        .toList();
   }
 
   private void more(ProblemCode code, int count) {

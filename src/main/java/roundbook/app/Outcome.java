@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import roundbook.page.PlainTable;
 import roundbook.plan.Plan;
+import roundbook.problem.Briefing;
 import roundbook.problem.Problem;
 import roundbook.problem.Severity;
 import roundbook.problem.words.Sentences;
@@ -109,9 +110,12 @@ record Outcome(
         note);
   }
 
-  /** Returns what is wrong in the first place, in one line, or nothing. */
+  /** Returns the most costly error in one line, with what to do, or nothing. */
   static String firstError(List<Problem> problems) {
-    return first(problems, Severity.ERROR);
+    return Briefing.of(problems).stops().stream()
+        .map(Sentences.english()::told)
+        .findFirst()
+        .orElse("");
   }
 
   /** Returns the first error, or the first warning where it counts as one. */

@@ -178,7 +178,7 @@ final class PlanRun {
         taken.isEmpty() ? chosen.plan() : Planner.of(chosen.job(), chosen.plan().choice(), taken);
     List<Problem> found = joined(chosen.problems(), output.otherInput().stream().toList());
     CrewContext first = context(plan, found, 1);
-    console.say(file, first.problems());
+    console.brief(file, first.problems());
     Exit exit =
         Exit.planned(plan, first.problems(), chosen.stopped(), run.options().run().strict());
     String inputs = chosen.stopped() ? "stopped" : BookOrigin.inputs(file, run.options());
@@ -224,10 +224,14 @@ final class PlanRun {
                 wanted.allowed() ? "" : ", but it is outside the limits: " + rounds(plan, wanted)));
   }
 
-  /** Where no gap gives the height, another number of rounds comes nearer. */
+  /** Where no gap gives the height, the rounds that are ordered, or about so many, come nearer. */
   private static String rounds(Plan plan, WantedHeight wanted) {
     double course = wanted.now().in(LengthUnit.INCH) / plan.rounds();
-    long nearer = Math.round(wanted.height().in(LengthUnit.INCH) / course);
+    long nearer =
+        plan.choice()
+            .shortage()
+            .map(shortage -> (long) shortage.wanted())
+            .orElse(Math.round(wanted.height().in(LengthUnit.INCH) / course));
     return nearer == plan.rounds()
         ? "other logs would have to be chosen"
         : "about " + come(nearer) + " nearer";

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import roundbook.job.Job;
 import roundbook.plan.Plan;
 import roundbook.problem.CellRef;
 import roundbook.problem.Phrase;
@@ -19,6 +20,7 @@ import roundbook.problem.Read;
 import roundbook.problem.words.Sentences;
 import roundbook.replan.Replan;
 import roundbook.replan.Replanner;
+import roundbook.replan.StillOpen;
 import roundbook.report.book.ChangedPages;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.CrewContext.Issue;
@@ -86,7 +88,7 @@ final class ReplanRun {
       throws IOException {
     Plan plan = replan.plan();
     CrewContext first = context(site, replan, problems, stopped);
-    console.say(file, first.problems());
+    console.brief(file, first.problems());
     Path written =
         output.writeAfter(site.issue().revision(), revision -> output.book(first.as(revision)));
     output.tables(PlainTables.of(first));
@@ -106,13 +108,15 @@ final class ReplanRun {
     Issue issue = new Issue(site.issue().revision() + 1, input, Version.NUMBER, pictures);
     List<Problem> typed = problems.stream().filter(this::isTyped).toList();
     CrewContext context =
-        CrewContext.of(replan.plan(), found(site, problems, stopped), issue).saying(typed);
+        CrewContext.of(replan.plan(), found(site, replan.plan().job(), problems, stopped), issue)
+            .saying(typed);
     return context.following(replan, ChangedPages.of(replan.before(), context));
   }
 
   /** Returns what was found when tallies were read: as it was said then, and now. */
-  private List<Problem> found(SiteReport site, List<Problem> problems, List<Problem> stopped) {
-    Stream<Problem> before = site.tally().found().stream();
+  private List<Problem> found(
+      SiteReport site, Job job, List<Problem> problems, List<Problem> stopped) {
+    Stream<Problem> before = StillOpen.of(site.tally().found(), job).stream();
     Stream<Problem> now = problems.stream().filter(problem -> !isTyped(problem));
     return Stream.concat(Stream.concat(before, now), stopped.stream()).toList();
   }

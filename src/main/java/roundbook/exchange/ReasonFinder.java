@@ -17,6 +17,9 @@ import roundbook.units.Length;
  * choice costs.
  */
 final class ReasonFinder {
+  /** The least cost that is told, in square inches. */
+  private static final double LEAST_COST = 0.0005;
+
   private final Trials trials;
   private final Fit fit;
   private final List<Length> onHand;
@@ -66,15 +69,35 @@ final class ReasonFinder {
         .anyMatch(least -> least.isMoreThan(own) && !longest.isLessThan(least));
   }
 
+  /**
+   * Returns the exchange that costs least of those that cost something: what seems to cost nothing
+   * would lose something that the score does not count.
+   */
   private Optional<Exchange> next(Course course) {
     return course.places().stream()
+        .filter(ReasonFinder::isLeftToTheChoice)
         .flatMap(out -> Stream.concat(withSpares(out), withPlaced(out)))
+        .filter(exchange -> exchange.cost() >= LEAST_COST)
         .min(Comparator.comparingDouble(Exchange::cost));
+  }
+
+  /** Returns whether no wish of the tally lays a log of a place there. */
+  private static boolean isLeftToTheChoice(FilledPlace place) {
+    return place.logs().stream()
+        .map(each -> each.piece().log())
+        .allMatch(
+            log ->
+                log.traits().keep() == Log.Keep.ANY
+                    && log.place().wall().isEmpty()
+                    && log.place().round().isEmpty());
   }
 
   private Stream<Exchange> withSpares(FilledPlace out) {
     List<Exchange> found = new ArrayList<>();
     for (Log log : trials.nearest(out)) {
+      if (log.traits().keep() != Log.Keep.ANY) {
+        continue;
+      }
       for (FilledPlace in : trials.pieces(log, out)) {
         if (trials.tipsHold(in)) {
           double cost = trials.change(in);
@@ -89,6 +112,7 @@ final class ReasonFinder {
     return Stream.of(out)
         .filter(trials::free)
         .flatMap(free -> trials.nearestPlaced(free).stream())
+        .filter(ReasonFinder::isLeftToTheChoice)
         .flatMap(other -> withPlaced(out, other).stream());
   }
 

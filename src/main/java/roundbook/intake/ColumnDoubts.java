@@ -206,7 +206,8 @@ final class ColumnDoubts {
     if (block.barksDiffer()) {
       block.say(block.ofColumn(ProblemCode.BARK_UNCERTAIN, "columns", where));
     }
-    if (over > 0 && off > 0 || (over > 0 || off > 0) && over + off < logs) {
+    boolean differ = over > 0 && off > 0 && !barkOff;
+    if (differ || over + off > 0 && over + off < logs) {
       block.say(
           block
               .ofColumn(ProblemCode.BARK_UNCERTAIN, "mixed", where)
@@ -215,7 +216,8 @@ final class ColumnDoubts {
               .with("off", off)
               .with("unsaid", logs - over - off));
     } else if (over + off < logs && barkOff) {
-      block.say(block.ofColumn(ProblemCode.BARK_UNCERTAIN, "unsaid", where));
+      Problem unsaid = block.ofColumn(ProblemCode.BARK_UNCERTAIN, "unsaid", where);
+      block.say(unsaid.as(Severity.INFO));
     } else if (over > 0 && !barkOff) {
       block.say(
           block

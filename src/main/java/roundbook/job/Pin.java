@@ -1,9 +1,12 @@
 package roundbook.job;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import roundbook.problem.CellRef;
 import roundbook.problem.Phrase;
+import roundbook.problem.Value;
 
 /**
  * A place that the builder has settled.
@@ -17,6 +20,19 @@ import roundbook.problem.Phrase;
  */
 public record Pin(
     OptionalInt round, String wall, String log, String buttAt, String why, CellRef origin) {
+  /** Returns what it settles, as far as it does: log, round and wall. */
+  public Value phrase() {
+    List<Phrase> parts = new ArrayList<>();
+    if (!log.isEmpty()) {
+      parts.add(Phrase.of("pin.log").with("log", log));
+    }
+    round.ifPresent(number -> parts.add(Phrase.of("pin.round").with("round", number)));
+    if (!wall.isEmpty()) {
+      parts.add(Phrase.of("pin.wall").with("wall", wall));
+    }
+    return Value.list("list.comma", parts);
+  }
+
   /**
    * Returns why the butt cannot lie where it is wanted: butts run round the building one way, so a
    * round and a wall say where. Empty when it can, or when not all three are settled.

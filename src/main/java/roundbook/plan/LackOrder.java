@@ -28,7 +28,7 @@ public final class LackOrder {
   }
 
   private static Optional<Order> of(Job job, Shortage shortage) {
-    if (shortage.brings()) {
+    if (shortage.isProved()) {
       List<Order.Lack> lacks =
           shortage.missing().stream().map(missing -> lack(job, missing)).toList();
       return Optional.of(Order.ofLacks(job.rules(), job.building(), shortage.wanted(), lacks));

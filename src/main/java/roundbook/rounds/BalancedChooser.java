@@ -11,6 +11,8 @@ import roundbook.balance.Balancer;
 import roundbook.balance.Effort;
 import roundbook.job.Job;
 import roundbook.job.Log;
+import roundbook.job.Pin;
+import roundbook.problem.Phrase;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.rounds.StepPlans.Step;
@@ -129,10 +131,13 @@ public final class BalancedChooser implements Chooser {
   private static List<Problem> problems(Job job, int rounds) {
     return job.pins().stream()
         .flatMap(
-            pin ->
-                Places.reasonAgainst(pin, job, rounds)
-                    .map(why -> Problem.of(ProblemCode.BAD_PIN, pin.origin(), why).found(pin.log()))
-                    .stream())
+            pin -> Places.reasonAgainst(pin, job, rounds).map(why -> problem(pin, why)).stream())
         .toList();
+  }
+
+  private static Problem problem(Pin pin, Phrase why) {
+    Problem problem = Problem.of(ProblemCode.BAD_PIN, pin.origin(), why).found(pin.log());
+    boolean high = why.key().equals(Places.NOT_BUILT);
+    return high ? problem.remedyOf("bad-pin-not-built") : problem;
   }
 }

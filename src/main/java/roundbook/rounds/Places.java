@@ -18,6 +18,9 @@ import roundbook.stack.FilledPlace;
 
 /** The places of so many rounds, and which logs the rules, wishes and pins let into each. */
 public final class Places {
+  /** The key of what is said of a pin in a round that is not built. */
+  static final String NOT_BUILT = "bad-pin.not-built";
+
   private static final int NONE = -1;
 
   private final PairedJob paired;
@@ -298,7 +301,10 @@ public final class Places {
   /** Returns a pin that no log can keep in these rounds; empty when all can. */
   static Optional<Phrase> reasonAgainst(Pin pin, Job job, int rounds) {
     if (pin.round().isPresent() && pin.round().getAsInt() > rounds) {
-      return Optional.of(Phrase.of("bad-pin.not-built").with("round", pin.round().getAsInt()));
+      return Optional.of(
+          Phrase.of(NOT_BUILT)
+              .with("pin", pin.phrase())
+              .with("rounds", Phrase.counted("rounds", rounds)));
     }
     return pin.againstButt(job.building(), job.rules());
   }

@@ -11,6 +11,7 @@ import roundbook.job.Job;
 import roundbook.job.Setting;
 import roundbook.rounds.Shortage.Missing;
 import roundbook.rounds.Shortage.Proof;
+import roundbook.stack.EndFit;
 import roundbook.stack.Joint;
 import roundbook.stack.Stack;
 import roundbook.units.Length;
@@ -22,7 +23,8 @@ import roundbook.units.Length;
  * leaves empty, the longest places filled first: no order of fewer logs can do. Where the rules
  * refuse thin tips a matching does not tell; then a round's worth is ordered for each round that is
  * missing, and lessened log by log for as long as the plan stays whole. An order that brings not
- * one round more when it is planned with is never given: then none is.
+ * one round more when it is planned with, or as many with a log fewer, is never given: then none
+ * is.
  */
 public final class Reorder {
   private static final long MOVES_A_PLACE = 25_000;
@@ -69,12 +71,13 @@ public final class Reorder {
   private Shortage order(Shortage found) {
     if (!found.missing().isEmpty()) {
       Shortage counted = proved(found, sized(found.missing()));
-      if (counted.brings()) {
+      if (counted.isProved() && counted.proof().orElseThrow().rounds() == goal) {
         return counted;
       }
     }
-    Shortage lessened = proved(found, lessened(enough(goal - found.built())));
-    return lessened.brings() ? lessened : new Shortage(goal, found.built(), List.of());
+    List<Missing> enough = enough(goal - found.built());
+    Shortage lessened = proved(found, lessened(enough, rounds(enough)));
+    return lessened.isProved() ? lessened : new Shortage(goal, found.built(), List.of());
   }
 
   private Shortage proved(Shortage found, List<Missing> logs) {
@@ -103,13 +106,13 @@ public final class Reorder {
         .toList();
   }
 
-  /** Leaves out log by log what the plan stays whole without. */
-  private List<Missing> lessened(List<Missing> order) {
+  /** Leaves out log by log what so many rounds stand without. */
+  private List<Missing> lessened(List<Missing> order, int reached) {
     List<Missing> least = order;
     int line = 0;
     while (line < least.size()) {
       List<Missing> fewer = fewer(least, line);
-      if (rounds(fewer) == goal) {
+      if (rounds(fewer) >= reached) {
         least = fewer;
       } else {
         line++;
@@ -164,11 +167,14 @@ public final class Reorder {
     return rounds(order, Missing::middle);
   }
 
-  /** Returns how many rounds stand with an order; where a log is missing, no search is needed. */
+  /**
+   * Returns how many rounds stand with an order; where a log is missing, no search is needed unless
+   * ends are refused, of which a matching knows nothing.
+   */
   private int rounds(List<Missing> order, Function<Missing, Length> mid) {
     PairedJob with = with(order, mid);
     Places places = new Places(with, goal);
-    if (places.fillable()) {
+    if (places.fillable() || new EndFit(job.rules(), job.building()).refuses()) {
       return chooser.choose(with, effort).courses().size();
     }
     while (places.rounds() > 0 && !places.fillable()) {

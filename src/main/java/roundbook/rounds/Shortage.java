@@ -62,9 +62,11 @@ public record Shortage(int wanted, int built, List<Missing> missing, Optional<Pr
     }
   }
 
-  /** Returns whether planning again with the missing logs brought rounds. */
-  public boolean brings() {
-    return proof.filter(again -> again.rounds() > built).isPresent();
+  /** Returns whether planning again brought rounds, and fewer with any log fewer. */
+  public boolean isProved() {
+    return proof
+        .filter(again -> again.rounds() > built && again.oneFewer() < again.rounds())
+        .isPresent();
   }
 
   /** Returns how many logs are missing in all. */

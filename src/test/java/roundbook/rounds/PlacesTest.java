@@ -105,7 +105,9 @@ class PlacesTest {
   @Test
   void pinsThatCannotBeKeptAreSaid() {
     Job job = job(Log.Wish.ANYWHERE, Log.Keep.ANY, List.of());
-    assertEquals("round 3 is not built", reason(pin(3, "N", "L1", ""), job));
+    assertEquals(
+        "a pin asks for log L1, round 3, wall N, and the plan has 2 rounds",
+        reason(pin(3, "N", "L1", ""), job));
     assertEquals("", reason(pin(2, "N", "L1", ""), job));
     assertEquals("", reason(pin(0, "N", "L1", "NW"), job));
     boolean start = job.rules().clockwise(1);

@@ -139,7 +139,7 @@ class VerifierTest {
 
   @Test
   void thinTipsThatAreRefused() {
-    Job thin = job(10, log -> log.tag().equals("L2") ? of(log, "14", "13", "4") : log);
+    Job thin = job(10, log -> log.tag().equals("L2") ? of(log, "14", "10", "6") : log);
     assertSound(thin);
     Job refusing = thin.with(thin.rules().with(Setting.TIP_RULE, "refuse", Origin.OPTION));
     assertFault("log L2 has a thin tip", refusing);

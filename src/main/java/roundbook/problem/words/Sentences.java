@@ -52,16 +52,25 @@ public final class Sentences implements Language {
 
   /** Returns the one line shown on a terminal. */
   public String line(Problem problem) {
-    String place = problem.where().toString();
     String remedy = remedy(problem);
+    return lineOnly(problem) + "." + (remedy.isEmpty() ? "" : " " + remedy);
+  }
+
+  /** Tells what is wrong and what the person can do, without its place. */
+  public String told(Problem problem) {
+    String remedy = remedy(problem);
+    return message(problem) + (remedy.isEmpty() ? "" : ". " + remedy);
+  }
+
+  /** Returns that line without what the person can do. */
+  public String lineOnly(Problem problem) {
+    String place = problem.where().toString();
     return (place.isEmpty() ? "" : place + ": ")
         + problem.severity().word()
         + " "
         + problem.code().id()
         + ": "
-        + message(problem)
-        + "."
-        + (remedy.isEmpty() ? "" : " " + remedy);
+        + message(problem);
   }
 
   /** Returns whether a problem that was read from a workbook can be told. */

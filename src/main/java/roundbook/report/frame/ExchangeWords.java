@@ -68,7 +68,7 @@ public final class ExchangeWords {
   private String next(Reason reason, double score) {
     Optional<Exchange> next = reason.next();
     if (next.isEmpty()) {
-      return " " + context.text("why.only");
+      return "";
     }
     Exchange exchange = next.get();
     String from =

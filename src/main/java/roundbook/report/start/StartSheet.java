@@ -50,11 +50,11 @@ public final class StartSheet {
     Optional<ChangesTable> changes = context.replan().map(each -> new ChangesTable(context, each));
     changes.ifPresent(each -> each.write(list));
     glance();
+    warnings();
     if (plan.rounds() > 0) {
       new FirstPair(context, list).write();
     }
     LiftingSheet.cautions(context, list);
-    warnings();
     changes.ifPresent(each -> each.writeAll(list));
     contents();
     return list.build();
@@ -128,15 +128,19 @@ public final class StartSheet {
   }
 
   private void warnings() {
-    List<List<Cell>> rows = new Warnings(context).rows();
+    Warnings warnings = new Warnings(context);
+    List<List<Cell>> rows = warnings.rows();
     list.room(ListSheet.tableHeight(Math.min(8, rows.size() * 2)));
     list.heading(context.text("start.warnings"));
     if (rows.isEmpty()) {
       list.text(Role.PLAIN, context.text("start.warnings.none"));
-      return;
+    } else {
+      list.spans(4, 10, 6, 4).headOf("start.warnings.head");
+      rows.forEach(list::row);
     }
-    list.spans(4, 10, 6, 4).headOf("start.warnings.head");
-    rows.forEach(list::row);
+    if (!warnings.counted().isEmpty()) {
+      list.text(Role.PLAIN, context.text("start.warnings.counted", warnings.counted()));
+    }
   }
 
   private void contents() {

@@ -1,60 +1,54 @@
 package roundbook.report.start;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import roundbook.page.Cell;
+import roundbook.problem.Briefing;
 import roundbook.problem.Problem;
-import roundbook.problem.ProblemCode;
-import roundbook.problem.Severity;
 import roundbook.report.frame.Cells;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.Tab;
 import roundbook.report.list.ProblemsSheet;
 import roundbook.stack.PlacedLog;
 
-/** The problems that matter on the first page, one line for each kind, with a link each. */
+/** The problems that matter on the first page, as a {@link Briefing} has them. */
 final class Warnings {
   private final CrewContext context;
   private final Cells cells;
+  private final Briefing briefing;
 
   Warnings(CrewContext context) {
     this.context = context;
     this.cells = new Cells(context);
+    this.briefing = Briefing.of(context.problems());
   }
 
-  /**
-   * Returns the rows: how grave, the first of its kind and how many more, remedy, link; of the same
-   * gravity those of few first, lest the many hide them.
-   */
+  /** Returns what stops the plan, a row a kind, then what must be done before the first cut. */
   List<List<Cell>> rows() {
-    Map<ProblemCode, List<Problem>> kinds = new LinkedHashMap<>();
-    context.problems().stream()
-        .filter(problem -> problem.severity() != Severity.INFO)
-        .sorted(Comparator.comparing(Problem::severity))
-        .forEach(each -> kinds.computeIfAbsent(each.code(), key -> new ArrayList<>()).add(each));
-    return kinds.values().stream()
-        .sorted(Comparator.comparing(Warnings::severity).thenComparing(List::size))
+    return Stream.concat(briefing.stopKinds().stream(), briefing.first().stream())
         .map(this::row)
         .toList();
   }
 
-  private static Severity severity(List<Problem> kind) {
-    return kind.get(0).severity();
+  /** Returns the other kinds in one line, the first of each with how many more; or nothing. */
+  String counted() {
+    return briefing.counted().stream().map(this::told).collect(Collectors.joining(" · "));
   }
 
-  private List<Cell> row(List<Problem> kind) {
-    Problem first = kind.get(0);
-    String more = kind.size() == 1 ? "" : " " + context.text("start.more", kind.size() - 1);
-    String tab = tab(first);
+  private List<Cell> row(Briefing.Line line) {
+    Problem problem = line.problem();
     return List.of(
-        ProblemsSheet.severity(cells, first.severity()),
-        cells.text(context.message(first) + more),
-        cells.text(context.remedy(first)),
-        cells.link(tab));
+        ProblemsSheet.severity(cells, problem.severity()),
+        cells.text(told(line)),
+        cells.text(context.remedy(problem)),
+        cells.link(tab(problem)));
+  }
+
+  private String told(Briefing.Line line) {
+    String more = line.more() == 0 ? "" : " " + context.text("start.more", line.more());
+    return context.message(line.problem()) + more;
   }
 
   /** Returns the sheet that shows a problem best: a log's wall or round, the order, or the list. */
