@@ -18,8 +18,13 @@ public final class EndPhrase {
 
   private EndPhrase() {}
 
+  /** Returns what is told of a place's end. */
+  public static Phrase of(PiecePlan piece, boolean butt, LengthFormat formats) {
+    return of(butt ? piece.buttFit() : piece.tipFit(), formats);
+  }
+
   /** Returns what is told of an end, whatever its grade. */
-  public static Phrase of(NeckFit fit, LengthFormat formats) {
+  static Phrase of(NeckFit fit, LengthFormat formats) {
     if (fit.hasNoFace()) {
       return Phrase.of(NONE);
     }

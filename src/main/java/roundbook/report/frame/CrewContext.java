@@ -9,6 +9,8 @@ import roundbook.job.Setting;
 import roundbook.page.PageSetup;
 import roundbook.page.PageSetup.PageKind;
 import roundbook.page.PageSetup.Paper;
+import roundbook.plan.EndPhrase;
+import roundbook.plan.PiecePlan;
 import roundbook.plan.Plan;
 import roundbook.problem.Problem;
 import roundbook.problem.words.Sentences;
@@ -129,6 +131,11 @@ public record CrewContext(
   /** Returns what the person can do about a problem, in the workbook's language. */
   public String remedy(Problem problem) {
     return sentences().remedy(problem);
+  }
+
+  /** Returns what is told of a placed log's end, in the workbook's language. */
+  public String end(PiecePlan piece, boolean butt) {
+    return EndPhrase.of(piece, butt, formats()).in(sentences());
   }
 
   /** Returns the revision as it stands on every page, such as {@code REV 2}. */

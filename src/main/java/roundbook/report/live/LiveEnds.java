@@ -27,8 +27,8 @@ public final class LiveEnds {
     return switch (column) {
       case BUTT_NECK, BUTT_WHOLE, BUTT_BEARS, BUTT_OVER -> butt.number(column);
       case TIP_NECK, TIP_WHOLE, TIP_BEARS, TIP_OVER -> tip.number(column);
-      case BUTT_SAID -> Cell.formula(said(butt), saidNow(plan.buttFit()));
-      case TIP_SAID -> Cell.formula(said(tip), saidNow(plan.tipFit()));
+      case BUTT_SAID -> Cell.formula(said(butt), saidNow(plan, true));
+      case TIP_SAID -> Cell.formula(said(tip), saidNow(plan, false));
       case WANE ->
           Cell.formula(
               "IF(" + butt.wane() + ",1,0)+IF(" + tip.wane() + ",1,0)",
@@ -59,11 +59,12 @@ public final class LiveEnds {
   }
 
   /** Returns what is told of an end as planned; empty when it is not flagged. */
-  private String saidNow(NeckFit fit) {
+  private String saidNow(PiecePlan plan, boolean butt) {
+    NeckFit fit = butt ? plan.buttFit() : plan.tipFit();
     if (!fit.isFlagged()) {
       return "";
     }
-    String said = EndPhrase.of(fit, live.formats()).in(live.context().sentences());
+    String said = live.context().end(plan, butt);
     return fit.grade() == NeckFit.Grade.STOP ? live.text("live.stop", said) : said;
   }
 
@@ -133,8 +134,8 @@ public final class LiveEnds {
 
   /** Returns the verdict on both ends as planned; empty when none is flagged. */
   private String verdictNow(PiecePlan plan) {
-    String butt = saidNow(plan.buttFit());
-    String tip = saidNow(plan.tipFit());
+    String butt = saidNow(plan, true);
+    String tip = saidNow(plan, false);
     return Stream.of(
             butt.isEmpty() ? "" : label(plan, true) + " " + butt,
             tip.isEmpty() ? "" : label(plan, false) + " " + tip)

@@ -8,11 +8,9 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
-import roundbook.notch.NeckFit;
 import roundbook.notch.Notch;
 import roundbook.page.Cell;
 import roundbook.page.Role;
-import roundbook.plan.EndPhrase;
 import roundbook.plan.PiecePlan;
 import roundbook.plan.PiecePlan.Note;
 import roundbook.plan.Plan;
@@ -181,8 +179,7 @@ final class FirstPair {
   }
 
   private String said(PiecePlan piece, Note note) {
-    NeckFit fit = note == Note.BUTT_THIN ? piece.buttFit() : piece.tipFit();
-    String said = EndPhrase.of(fit, context.formats()).in(context.sentences());
+    String said = context.end(piece, note == Note.BUTT_THIN);
     return context.text("note." + note.name().toLowerCase(Locale.ROOT), said);
   }
 

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import roundbook.page.Cell;
 import roundbook.problem.Briefing;
 import roundbook.problem.Problem;
+import roundbook.problem.Severity;
 import roundbook.report.frame.Cells;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.Tab;
@@ -32,9 +33,12 @@ final class Warnings {
         .toList();
   }
 
-  /** Returns the other kinds in one line, the first of each with how many more; or nothing. */
+  /** Returns the other warnings in one line, the first of each kind with how many more. */
   String counted() {
-    return briefing.counted().stream().map(this::told).collect(Collectors.joining(" · "));
+    return briefing.counted().stream()
+        .filter(line -> line.problem().severity() != Severity.INFO)
+        .map(this::told)
+        .collect(Collectors.joining(" · "));
   }
 
   private List<Cell> row(Briefing.Line line) {
