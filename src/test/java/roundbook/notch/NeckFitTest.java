@@ -113,7 +113,11 @@ class NeckFitTest {
 
   private static NeckFit fit(String size, String diameter, String overUpper) {
     Notch notch =
-        new Notch(inches(size), inches("1"), Slope.oneIn(3), Length.ofInchFraction(1, 16));
+        new Notch(
+            inches(size),
+            inches("1"),
+            new Slope(BigDecimal.valueOf(3)),
+            Length.ofInchFraction(1, 16));
     NeckFit.Limits limits = new NeckFit.Limits(inches(overUpper), 0.05, 0.2);
     NeckFit.Corner corner = new NeckFit.Corner(inches("6"), inches("6"), inches("3"), limits);
     return new NeckFit(notch, corner, NeckFit.Neck.even(inches(diameter)));
