@@ -15,6 +15,7 @@ import roundbook.picture.canvas.DrawingFault;
 import roundbook.picture.canvas.Picture;
 import roundbook.picture.face.FaceCase;
 import roundbook.picture.face.FaceDrawing;
+import roundbook.picture.face.LowerChanges;
 import roundbook.picture.full.SlopeTemplate;
 import roundbook.picture.full.StoryPole;
 import roundbook.picture.ground.PlanDrawing;
@@ -124,7 +125,8 @@ public record Drawings(Stack stack, Wording wording) {
     String walls =
         group.getValue().stream().map(log -> log.wall().name()).collect(Collectors.joining(" "));
     String heading = wording.say("faces.heading", group.getValue().get(0).round(), walls);
-    FaceDrawing drawing = new FaceDrawing(group.getKey(), wording);
+    LowerChanges changes = LowerChanges.of(stack, group.getValue());
+    FaceDrawing drawing = new FaceDrawing(group.getKey(), changes, wording);
     return Picture.of(drawing.draw(heading), drawing.altText(heading));
   }
 

@@ -34,6 +34,11 @@ public record Levelling(Length planned, List<Length> readings, Length tolerance)
     return rules.metric() ? Length.ofMillimetres(12) : Length.ofInchFraction(1, 2);
   }
 
+  /** Returns the least change of a lower mark that is worth a mark of its own at each corner. */
+  public static Length leastChange(BuildRules rules) {
+    return rules.metric() ? Length.ofMillimetres(3) : Length.ofInchFraction(1, 8);
+  }
+
   /** Returns the check of readings after a round, under a job's rules. */
   public static Levelling of(Length planned, List<Length> readings, BuildRules rules) {
     return new Levelling(planned, readings, rules.length(Setting.LEVEL_TOLERANCE));
@@ -70,10 +75,13 @@ public record Levelling(Length planned, List<Length> readings, Length tolerance)
    * Returns whether the corners are so near each other that the next lower marks stay the chart's.
    *
    * <p>That is half the tolerance, for the cuts of the next round add an error of their own: four
-   * marks each out by 1/16 in put a corner out by 1/8 in.
+   * marks each out by 1/16 in put a corner out by 1/8 in. Nor are marks changed while every corner
+   * is within less than 1/8 in (3 mm) of where the walls stand: four numbers for one cost more than they mend.
    */
-  public boolean settled() {
-    return !spread().isMoreThan(tolerance.dividedBy(2));
+  public boolean settled(BuildRules rules) {
+    Length least = leastChange(rules);
+    boolean small = readings.stream().allMatch(each -> low(each).absolute().isLessThan(least));
+    return small || !spread().isMoreThan(tolerance.dividedBy(2));
   }
 
   /**
@@ -82,7 +90,7 @@ public record Levelling(Length planned, List<Length> readings, Length tolerance)
    */
   public Length nextLower(Length lower, Length reading, BuildRules rules) {
     List<Length> left = readings.stream().map(each -> each.minus(pare(each, rules))).toList();
-    boolean even = new Levelling(planned, left, tolerance).settled();
+    boolean even = new Levelling(planned, left, tolerance).settled(rules);
     return even || !pare(reading, rules).isZero()
         ? lower
         : nextLower(lower, reading, Length.ZERO, rules);
@@ -97,7 +105,7 @@ public record Levelling(Length planned, List<Length> readings, Length tolerance)
    * @param rules the limits and the step of marks
    */
   public Length nextLower(Length lower, Length reading, Length before, BuildRules rules) {
-    if (settled()) {
+    if (settled(rules)) {
       return lower;
     }
     Length most = mostChange(rules);

@@ -15,6 +15,7 @@ import roundbook.job.Wall;
 import roundbook.picture.canvas.Canvas;
 import roundbook.picture.face.FaceCase;
 import roundbook.picture.face.FaceDrawing;
+import roundbook.picture.face.LowerChanges;
 import roundbook.picture.full.SlopeTemplate;
 import roundbook.picture.full.StoryPole;
 import roundbook.picture.ground.PlanDrawing;
@@ -27,6 +28,17 @@ import roundbook.units.Length;
 
 /** No text of any drawing is cut off at the edge or lies on another, whatever the plan. */
 class LayoutTest {
+  /** The four corners each put right by another amount, for the logs laid first. */
+  private static final LowerChanges PUT_RIGHT = new LowerChanges(changes(5, 7), changes(-3, -8));
+
+  private static List<LowerChanges.Change> changes(long north, long south) {
+    return List.of(
+        new LowerChanges.Change("N", Length.ofInchFraction(north, 16)),
+        new LowerChanges.Change("S", Length.ofInchFraction(south, 16)),
+        new LowerChanges.Change("E", Length.ZERO),
+        new LowerChanges.Change("W", Length.ZERO));
+  }
+
   static LongStream seeds() {
     return LongStream.rangeClosed(1, 12);
   }
@@ -39,6 +51,7 @@ class LayoutTest {
       for (FaceCase faces : cases(stack)) {
         FaceDrawing drawing = new FaceDrawing(faces, wording);
         check("faces", seed, drawing.draw("ROUND 20 · N E S W"));
+        check("faces", seed, new FaceDrawing(faces, PUT_RIGHT, wording).draw("ROUND 20 · N E S W"));
       }
     }
   }

@@ -18,7 +18,7 @@ import roundbook.units.Length;
  * @param tip what crosses at the tip end
  * @param buttAtStart whether its butt lies left, seen from inside
  * @param special how it differs from the common log
- * @param putRight whether a corner of the round is put right, so that lower marks differ by end
+ * @param share which logs of a round that are cut alike share a drawing
  */
 public record FaceCase(
     Notch notch,
@@ -27,7 +27,17 @@ public record FaceCase(
     End tip,
     boolean buttAtStart,
     Special special,
-    boolean putRight) {
+    Share share) {
+  /** Which logs of a round share a drawing, where they look alike. */
+  public enum Share {
+    /** All of them. */
+    ALL,
+    /** Those laid first, for the lower marks of both kinds differ from corner to corner. */
+    FIRST_LAID,
+    /** Those laid second. */
+    SECOND_LAID
+  }
+
   /** How a log differs from the common one with full notches at both ends. */
   public enum Special {
     /** Not at all. */
@@ -64,15 +74,17 @@ public record FaceCase(
         new End(log.crossingAtTip(stack.building()).thickness(), overhang),
         log.buttAtStart(),
         special(stack, log),
-        isPutRight(stack, log.round()));
+        share(stack, log));
   }
 
-  private static boolean isPutRight(Stack stack, int round) {
+  private static Share share(Stack stack, FilledPlace log) {
+    boolean apart = Stream.of(true, false).allMatch(first -> isPutRight(stack, log.round(), first));
+    return apart ? log.wall().laidFirst() ? Share.FIRST_LAID : Share.SECOND_LAID : Share.ALL;
+  }
+
+  private static boolean isPutRight(Stack stack, int round, boolean firstLaid) {
     return stack.building().corners().stream()
-        .anyMatch(
-            corner ->
-                Stream.of(true, false)
-                    .anyMatch(first -> !stack.corners().change(round, first, corner).isZero()));
+        .anyMatch(corner -> !stack.corners().change(round, firstLaid, corner).isZero());
   }
 
   /** Returns how a placed log differs from the common one. */

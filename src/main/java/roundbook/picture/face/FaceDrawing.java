@@ -1,6 +1,7 @@
 package roundbook.picture.face;
 
-import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import roundbook.picture.canvas.Canvas;
 import roundbook.picture.face.FaceCase.Special;
 import roundbook.picture.letter.Label;
@@ -25,17 +26,25 @@ public final class FaceDrawing {
   private static final double LINE = 9.5;
 
   private final FaceCase faces;
+  private final LowerChanges changes;
   private final Wording wording;
   private final Canvas canvas = new Canvas(WIDTH, HEIGHT, SMALL);
+
+  /** Creates the drawing of logs that are all cut by the chart. */
+  public FaceDrawing(FaceCase faces, Wording wording) {
+    this(faces, LowerChanges.NONE, wording);
+  }
 
   /**
    * Creates the drawing of logs that are cut alike.
    *
    * @param faces what decides how they look
+   * @param changes what their lower marks differ from the chart's
    * @param wording how lengths and words are printed
    */
-  public FaceDrawing(FaceCase faces, Wording wording) {
+  public FaceDrawing(FaceCase faces, LowerChanges changes, Wording wording) {
     this.faces = faces;
+    this.changes = changes;
     this.wording = wording;
   }
 
@@ -54,6 +63,10 @@ public final class FaceDrawing {
 
   FaceCase faces() {
     return faces;
+  }
+
+  LowerChanges changes() {
+    return changes;
   }
 
   Wording wording() {
@@ -92,10 +105,16 @@ public final class FaceDrawing {
 
   /** Returns the lower marks in words; a log flat all along has only the one. */
   private String numbers(Length shoulder, Length corner) {
-    if (faces.putRight()) {
-      return "▼";
+    if (faces.special() == Special.BED_WHOLE) {
+      return wording.mark(shoulder);
     }
-    String both = String.join(" / ", List.of(wording.mark(shoulder), wording.mark(corner)));
-    return faces.special() == Special.BED_WHOLE ? wording.mark(shoulder) : both;
+    return Stream.of(true, false)
+        .map(
+            butt ->
+                Stream.of(shoulder, corner)
+                    .map(mark -> String.join(", ", changes.marks(butt, mark, wording)))
+                    .collect(Collectors.joining(" / ")))
+        .distinct()
+        .collect(Collectors.joining("; "));
   }
 }

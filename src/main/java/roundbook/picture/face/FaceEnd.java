@@ -24,6 +24,8 @@ final class FaceEnd {
   private static final double ARROW = SHOULDER + 10;
   private static final double NUMBER = 19;
   private static final double LABEL_ROOM = 62;
+  private static final double FIRST_LINE = 8;
+  private static final double LINE = 13;
 
   private final FaceStrip strip;
   private final End end;
@@ -83,7 +85,7 @@ final class FaceEnd {
     double arrow = CORNER;
     Arrows.dimension(canvas, at(arrow, 0), at(arrow, cornerHeight()));
     Length corner = strip.drawing().faces().lowerCorner(end);
-    number(lower(corner), CORNER + 5, 12, SHOULDER - CORNER - 8);
+    lower(corner, CORNER + 5, 12, SHOULDER - CORNER - 8);
   }
 
   /** Returns where the sloping lower line crosses the corner line on the drawing. */
@@ -109,7 +111,7 @@ final class FaceEnd {
     number(words, ARROW + 6, -Math.max(9, strip.upper() / 2), LABEL_ROOM);
     Arrows.dimension(canvas, at(ARROW, 0), at(ARROW, FaceStrip.LOWER));
     canvas.line(Line.THIN, at(SHOULDER, FaceStrip.LOWER), at(ARROW + 4, FaceStrip.LOWER));
-    number(lower(strip.drawing().faces().notch().lower()), ARROW + 6, 9.5, LABEL_ROOM);
+    lower(strip.drawing().faces().notch().lower(), ARROW + 6, 9.5, LABEL_ROOM);
   }
 
   /** Returns the upper mark of the face that is shown, below nought when under the centre line. */
@@ -118,9 +120,18 @@ final class FaceEnd {
     return strip.inside() ? faces.notch().upper() : faces.notch().upperOutside(faces.thickness());
   }
 
-  /** Returns a lower mark; a sign instead where the page tells another one for each end. */
-  private String lower(Length mark) {
-    return strip.drawing().faces().putRight() ? "▼" : wording().mark(mark);
+  /** Writes a lower mark, or one under the other where the walls of a drawing have their own. */
+  private void lower(Length chart, double along, double below, double room) {
+    List<String> marks = strip.drawing().changes().marks(butt, chart, wording());
+    if (marks.size() == 1) {
+      number(marks.get(0), along, below, room);
+      return;
+    }
+    for (int line = 0; line < marks.size(); line++) {
+      Spot at = at(along, FIRST_LINE + line * LINE);
+      Label label = Label.of(marks.get(line), FaceDrawing.SMALL, at).bold();
+      canvas.write(label.across(across()).within(room).uncut());
+    }
   }
 
   /** Writes a mark, never cut short. */

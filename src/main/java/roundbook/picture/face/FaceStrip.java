@@ -170,8 +170,11 @@ final class FaceStrip {
     String crown = "▲ " + say("crown");
     String said = special == Special.NONE ? "" : say(special.name().toLowerCase(Locale.ROOT));
     boolean top = special == Special.TOP_FREE;
-    word(top ? said : crown, -BAND);
-    word(said.isEmpty() ? say("keep") : top ? crown : said, LOWER_END - 3);
+    boolean differ = drawing.changes().differ();
+    word(top || differ && !said.isEmpty() ? said : crown, -BAND);
+    if (!differ) {
+      word(said.isEmpty() ? say("keep") : top ? crown : said, LOWER_END - 3);
+    }
     double room = FaceEnd.SHOULDER - FaceEnd.CORNER - 8;
     Spot above = new Spot(edge(true) + FaceEnd.CORNER + 5, centre() - 8);
     drawing.canvas().write(Label.of(say("centre"), FaceDrawing.SMALL, above).within(room));

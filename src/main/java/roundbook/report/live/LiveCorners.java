@@ -14,6 +14,7 @@ import roundbook.report.live.LiveMap.CornerColumn;
 import roundbook.report.live.LiveMap.RoundColumn;
 import roundbook.report.live.LiveMap.RuleLine;
 import roundbook.stack.Corners;
+import roundbook.stack.Levelling;
 import roundbook.units.Length;
 
 /**
@@ -223,11 +224,16 @@ final class LiveCorners {
     return "IF(" + pared + ",0,IF(" + moved + "," + live.toStep(change) + ",0))";
   }
 
-  /** Returns whether the corners differ by more than half the tolerance. */
+  /** Returns whether the next lower marks change, in the way of {@link Levelling#settled}. */
   private String unsettled(int round, CornerColumn column) {
     String highs = map.corners(round, column);
-    String spread = "MAX(" + highs + ")-MIN(" + highs + ")";
-    return "ROUND(" + spread + "-" + map.rule(RuleLine.TOLERANCE) + "/2,6)>0";
+    String most = "MAX(" + highs + ")";
+    String least = "MIN(" + highs + ")";
+    String common = common(round, column);
+    String out = "MAX(" + most + "-" + common + "," + common + "-" + least + ")";
+    double small = live.number(Levelling.leastChange(live.rules()));
+    String spread = most + "-" + least + "-" + map.rule(RuleLine.TOLERANCE) + "/2";
+    return "AND(ROUND(" + out + "-" + small + ",6)>=0,ROUND(" + spread + ",6)>0)";
   }
 
   /**

@@ -6,6 +6,7 @@ import roundbook.job.Building;
 import roundbook.job.Wall;
 import roundbook.page.Area;
 import roundbook.page.Cell;
+import roundbook.page.Cell.Align;
 import roundbook.page.Role;
 import roundbook.page.Rule;
 import roundbook.page.SheetBuilder;
@@ -102,70 +103,66 @@ public final class RoundLowers {
   }
 
   /**
-   * Puts the marks of both laying orders one over the other, corner by corner where they differ.
+   * Returns how many rows the marks take: two, or with corners put right two for each laying order
+   * whose logs differ from corner to corner and one for the other.
    */
+  public int rows() {
+    return changedNow() ? rows(true) + rows(false) : 2;
+  }
+
+  private int rows(boolean first) {
+    return isOne(first) ? 1 : 2;
+  }
+
+  /** Returns whether the logs of a laying order have one mark at all corners, as planned. */
+  private boolean isOne(boolean first) {
+    boolean alike = live.walls().stream().map(Wall::thickness).distinct().count() == 1;
+    return alike && corners.stream().map(corner -> change(first, corner)).distinct().count() == 1;
+  }
+
+  /** Puts a mark for every end of the round's logs, a row for each wall and its two corners. */
   public void put(Area values, boolean cornerLine) {
-    int half = values.bottom() - values.top() + 1;
-    for (boolean first : new boolean[] {false, true}) {
-      Area row = Area.cell(values.top() + (first ? half / 2 : 0), values.left());
-      Area area = row.sized(half - half / 2, values.right() - values.left() + 1);
-      sheet.merge(
-          area, Cell.formula(text(first, cornerLine), now(first, cornerLine)).role(Role.BODY_BOLD));
+    int half = (values.right() - values.left() + 1) / 2;
+    int row = 0;
+    for (boolean first : new boolean[] {true, false}) {
+      if (isOne(first)) {
+        Area area = values.moved(row++, 0).sized(1, 2 * half);
+        put(
+            area,
+            live.names(first),
+            mark(first, corners.get(0), cornerLine),
+            formula(first, corners.get(0), cornerLine));
+        continue;
+      }
+      for (Wall wall : live.walls().stream().filter(each -> each.laidFirst() == first).toList()) {
+        Building building = live.map().building();
+        int column = 0;
+        for (String corner : List.of(building.startCorner(wall), building.endCorner(wall))) {
+          Area area = values.moved(row, column).sized(1, half);
+          String whom = wall.name() + "\n" + corner;
+          put(area, whom, mark(first, corner, cornerLine), formula(first, corner, cornerLine));
+          column += half;
+        }
+        row++;
+      }
     }
   }
 
-  private String text(boolean first, boolean cornerLine) {
-    String each =
-        corners.stream()
-            .map(corner -> corner(first, corner, cornerLine))
-            .collect(Collectors.joining("&"));
-    String who = LiveMath.literal(live.names(first) + ":");
-    return isOne()
-        ? who + "&IF(" + changed(first) + "," + each + "," + one(cornerLine) + ")"
-        : who + "&" + each;
+  /** Puts one mark with the wall and the corner that it is for before it. */
+  private void put(Area area, String whom, Length now, String formula) {
+    sheet.merge(area.sized(1, 1), Cell.text(whom).role(Role.SHADED).align(Align.CENTRE));
+    int wide = area.right() - area.left();
+    sheet.merge(area.moved(0, 1).sized(1, wide), live.mark(formula, now, Role.MARK_LOWER));
   }
 
-  /** Returns whether all walls are alike, so that unchanged marks are one number. */
-  private boolean isOne() {
-    return live.walls().stream().map(Wall::thickness).distinct().count() == 1;
-  }
-
-  private String one(boolean cornerLine) {
-    String drop = "+" + live.map().wall(live.walls().get(0), WallColumn.DROP);
-    String chart = live.map().round(course.round(), RoundColumn.LOWER);
-    return LiveMath.literal(" ") + "&" + live.math().mark(chart + (cornerLine ? drop : ""));
-  }
-
-  private String corner(boolean first, String corner, boolean cornerLine) {
+  private String formula(boolean first, String corner, boolean cornerLine) {
     CornerColumn column = first ? CornerColumn.CHANGE : CornerColumn.SECOND_CHANGE;
     String drop = cornerLine ? "+" + live.map().wall(crossing(first, corner), WallColumn.DROP) : "";
-    String mark =
-        live.map().round(course.round(), RoundColumn.LOWER)
-            + "+"
-            + live.map().corner(course.round(), corner, column)
-            + drop;
-    String before = isSecondLine(corner) ? "CHAR(10)&" : LiveMath.literal(" ") + "&";
-    return before + LiveMath.literal(corner + "\u00a0") + "&" + live.math().mark(mark);
-  }
-
-  private String now(boolean first, boolean cornerLine) {
-    if (isOne() && !changedNow(first)) {
-      Length mark = mark(first, corners.get(0), cornerLine);
-      return live.names(first) + ": " + live.math().markNow(mark);
-    }
-    return corners.stream()
-        .map(
-            corner ->
-                (isSecondLine(corner) ? "\n" : " ")
-                    + corner
-                    + "\u00a0"
-                    + live.math().markNow(mark(first, corner, cornerLine)))
-        .collect(Collectors.joining("", live.names(first) + ":", ""));
-  }
-
-  /** Returns whether a corner begins the second line of a list, lest a fraction be parted. */
-  private boolean isSecondLine(String corner) {
-    return corners.indexOf(corner) == (corners.size() + 1) / 2;
+    String mark = live.map().round(course.round(), RoundColumn.LOWER);
+    String changed = mark + "+" + live.map().corner(course.round(), corner, column) + drop;
+    String all = live.map().corners(course.round(), column);
+    String differ = "ROUND(MAX(" + all + ")-MIN(" + all + "),6)<>0";
+    return isOne(first) ? "IF(" + differ + ",\"▼\"," + changed + ")" : changed;
   }
 
   private Length mark(boolean first, String corner, boolean cornerLine) {

@@ -22,27 +22,36 @@ final class RoundHead {
   private static final int MARK = 8;
   private static final int WHOM = 3;
   private static final int FIRST_ROW = 2;
-  private static final int LAST_ROW = 5;
+  private static final double VALUES = 56;
+  private static final double LEAST_VALUE = 28;
   private static final int TITLE = 7;
   private static final int SIDE = 24;
   private final LiveContext live;
   private final Course course;
   private final SheetBuilder sheet;
   private final RoundLowers lowers;
+  private final int rows;
+  private final int lastRow;
 
   RoundHead(LiveContext live, Course course, SheetBuilder sheet) {
     this.live = live;
     this.course = course;
     this.sheet = sheet;
     this.lowers = new RoundLowers(live, course, sheet);
+    this.rows = lowers.rows();
+    this.lastRow = FIRST_ROW + rows + 1;
   }
 
   /** Puts the rows at the top of the sheet. */
   void put() {
     bar();
-    sheet.row(FIRST_ROW).height(14).row(3).height(28).row(4).height(28).row(LAST_ROW).height(14);
+    sheet.row(FIRST_ROW).height(14);
+    for (int row = 1; row <= rows; row++) {
+      sheet.row(FIRST_ROW + row).height(StrictMath.max(LEAST_VALUE, VALUES / rows));
+    }
+    sheet.row(lastRow).height(14);
     Cell number = Cell.text(String.valueOf(course.round())).role(Role.ROUND_HUGE);
-    sheet.merge(new Area(FIRST_ROW, 1, LAST_ROW, NUMBER), number.align(Align.CENTRE));
+    sheet.merge(new Area(FIRST_ROW, 1, lastRow, NUMBER), number.align(Align.CENTRE));
     String upper = at(RoundColumn.UPPER);
     String lower = at(RoundColumn.LOWER);
     Notch notch = course.notch();
@@ -51,7 +60,7 @@ final class RoundHead {
     String shown = lowers.unlessAll(lower);
     box(2, "lower_shoulder", List.of(new WallMark(shown, notch.lower(), "")), true);
     box(3, "lower_corner", WallMark.corner(live, lower, notch), true);
-    sheet.row(LAST_ROW);
+    sheet.row(lastRow);
   }
 
   /** Writes the black bar: round, butts' direction, revision. */
@@ -105,7 +114,7 @@ final class RoundHead {
     Area label = Area.cell(FIRST_ROW, left).sized(1, MARK);
     Role head = lower ? Role.MARK_LABEL_LOWER : Role.MARK_LABEL;
     sheet.merge(label, Cell.text(live.text("mark." + key)).role(head));
-    Area values = label.moved(1, 0).sized(2, MARK);
+    Area values = label.moved(1, 0).sized(rows, MARK);
     if (lower && lowers.changedNow()) {
       lowers.put(values, key.equals("lower_corner"));
     } else if (marks.size() == 1) {
@@ -119,14 +128,14 @@ final class RoundHead {
     }
     Role note = lower ? Role.MARK_NOTE_LOWER : Role.MARK_NOTE;
     String text = live.text("mark." + key + ".note", live.unit().symbol());
-    Area under = label.moved(LAST_ROW - FIRST_ROW, 0);
+    Area under = label.moved(lastRow - FIRST_ROW, 0);
     if (lower && !lowers.changedNow()) {
       sheet.merge(under, lowers.note(text, key.equals("lower_corner")).role(note));
       lowers.flag(under);
     } else {
       sheet.merge(under, Cell.text(text).role(note));
     }
-    sheet.box(new Area(FIRST_ROW, left, LAST_ROW, left + MARK - 1));
+    sheet.box(new Area(FIRST_ROW, left, lastRow, left + MARK - 1));
   }
 
   /** Puts one of two marks in a row of its own with the walls it is for. */

@@ -140,10 +140,11 @@ final class RoundLevels {
   private List<String> pencilLines() {
     Length tolerance = live.rules().length(Setting.LEVEL_TOLERANCE);
     String most = live.formats().mark(Levelling.mostChange(live.rules()));
+    String least = live.formats().mark(Levelling.leastChange(live.rules()));
     String half = live.formats().mark(tolerance.dividedBy(2));
     return List.of(
         live.text("round.pencil.read"),
-        live.text("round.pencil.lower", most),
+        live.text("round.pencil.lower", most, least),
         live.text("round.pencil.pare", live.names(false), live.formats().mark(tolerance), half));
   }
 
