@@ -76,7 +76,8 @@ public record Levelling(Length planned, List<Length> readings, Length tolerance)
    *
    * <p>That is half the tolerance, for the cuts of the next round add an error of their own: four
    * marks each out by 1/16 in put a corner out by 1/8 in. Nor are marks changed while every corner
-   * is within less than 1/8 in (3 mm) of where the walls stand: four numbers for one cost more than they mend.
+   * is within less than 1/8 in (3 mm) of where the walls stand: four numbers for one cost more than
+   * they mend.
    */
   public boolean settled(BuildRules rules) {
     Length least = leastChange(rules);
