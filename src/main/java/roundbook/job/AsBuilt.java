@@ -24,6 +24,7 @@ import roundbook.units.Length;
  *     second-laid ones were cut
  * @param expected each log as it was expected before it was hewn, by tag; only those measured
  * @param lost tags of logs that are lost or turned out useless
+ * @param gaps gaps that were measured
  */
 public record AsBuilt(
     List<CutSize> cut,
@@ -32,7 +33,8 @@ public record AsBuilt(
     Map<Corner, Length> readings,
     Map<Corner, Length> firstReadings,
     Map<String, Log> expected,
-    Set<String> lost) {
+    Set<String> lost,
+    Map<GapSpot, Length> gaps) {
   /** Nothing built yet. */
   public static final AsBuilt NOTHING =
       new AsBuilt(List.of(), Map.of(), Map.of(), Map.of(), Map.of(), Set.of());
@@ -46,6 +48,19 @@ public record AsBuilt(
     firstReadings = new TreeMap<>(firstReadings);
     expected = new TreeMap<>(expected);
     lost = Set.copyOf(lost);
+    gaps = new TreeMap<>(gaps);
+  }
+
+  /** What is built where no gap was measured. */
+  public AsBuilt(
+      List<CutSize> cut,
+      Map<Place, Held> held,
+      Map<Place, Measures> measures,
+      Map<Corner, Length> readings,
+      Map<Corner, Length> firstReadings,
+      Map<String, Log> expected,
+      Set<String> lost) {
+    this(cut, held, measures, readings, firstReadings, expected, lost, Map.of());
   }
 
   /** What is built where no corner was read within a round. */
@@ -320,14 +335,14 @@ public record AsBuilt(
             typed.put(place, measures.get(from.get()));
           }
         });
-    return new AsBuilt(cut, places, typed, readings, firstReadings, expected, lost);
+    return new AsBuilt(cut, places, typed, readings, firstReadings, expected, lost, gaps);
   }
 
   /** Returns this record with the places alone that are cut; logs that are measured stand open. */
   public AsBuilt onlyCut() {
     Map<Place, Held> places = new TreeMap<>(held);
     places.keySet().removeIf(place -> !isCut(place));
-    return new AsBuilt(cut, places, measures, readings, firstReadings, expected, lost);
+    return new AsBuilt(cut, places, measures, readings, firstReadings, expected, lost, gaps);
   }
 
   /** Returns what was measured on the log of a place or of a side of it. */

@@ -33,7 +33,9 @@ public enum TypedBox {
   /** A corner's height as read on top of a round's first-laid logs. */
   FIRST_READING("Reading_first", Per.CORNER, Entry.READING),
   /** A corner's height as read after a round. */
-  READING("Reading", Per.CORNER, Entry.READING);
+  READING("Reading", Per.CORNER, Entry.READING),
+  /** The gap over a round's log at one of three stations, on the wall's page. */
+  GAP("Gap", Per.STATION, Entry.GAP);
 
   private final String start;
   private final Per per;
@@ -45,9 +47,14 @@ public enum TypedBox {
     this.entry = entry;
   }
 
+  /** Returns what the names of its cells begin with. */
+  public String start() {
+    return start + "_";
+  }
+
   /** Returns the layout of names that first had it. */
   public int since() {
-    return this == LOG_CUT ? 3 : 2;
+    return this == LOG_CUT || this == GAP ? 3 : 2;
   }
 
   /** What a round's page has one box for. */
@@ -59,7 +66,9 @@ public enum TypedBox {
     /** The round. */
     ROUND,
     /** Each corner. */
-    CORNER;
+    CORNER,
+    /** Each station of the joint over a log, on the wall's page. */
+    STATION;
 
     /** Returns the boxes that there are for one of these. */
     public List<TypedBox> boxes() {
@@ -77,6 +86,8 @@ public enum TypedBox {
     USED(0, 0),
     /** An x. */
     CUT(0, 0),
+    /** A gap. */
+    GAP(12, 300),
     /** A height above the first bed. */
     READING(600, 15_000);
 

@@ -116,6 +116,8 @@ public enum ProblemCode {
   TALLY_BIAS(INFO),
   /** The walls as a whole stand over or under the plan. */
   WALLS_STAND(INFO),
+  /** Gaps measured on the walls are not those of the plan. */
+  GAPS_DIFFER(WARNING),
   /** A setting has a value that cannot be used. */
   BAD_SETTING(ERROR),
   /** A setting's name is not known. */

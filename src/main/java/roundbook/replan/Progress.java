@@ -161,7 +161,8 @@ final class Progress {
             site.typed().readings(),
             site.typed().firstReadings(),
             before,
-            site.typed().lost());
+            site.typed().lost(),
+            site.typed().gaps());
     return expected.withLogs(logs).withBuilt(built);
   }
 

@@ -11,9 +11,11 @@ import roundbook.plan.Plan;
  * @param plan the new plan
  * @param changes the places whose log or cut is another, with the reason
  * @param differences everything that is printed otherwise
+ * @param gaps the gaps that were measured, against the plan
  */
 public record Replan(
-    int revision, Plan before, Plan plan, List<Change> changes, List<Difference> differences) {
+    int revision, Plan before, Plan plan, List<Change> changes, List<Difference> differences,
+    GapCheck gaps) {
   /** Copies the lists. */
   public Replan {
     changes = List.copyOf(changes);

@@ -61,14 +61,16 @@ public final class Replanner {
         new KeepingChooser(site.plan(), replanner.wanted())
             .choose(replanner.progress.job(), effort);
     Plan plan = replanner.plan(replanner.ordered(kept.choice(), effort));
+    GapCheck gaps = GapCheck.of(plan);
     List<Problem> said = new ArrayList<>(new ReadingDoubts(site, plan).all());
+    said.addAll(new GapDoubts(site, plan, gaps).all());
     if (said.stream().anyMatch(each -> each.severity() == Severity.ERROR)) {
       return Read.failed(said);
     }
     said.addAll(replanner.bias(plan));
     List<Change> changes = new Reasons(site, plan, kept.moves()).all();
     Replan replan =
-        new Replan(site.issue().revision(), before, plan, changes, Comparison.of(before, plan));
+        new Replan(site.issue().revision(), before, plan, changes, Comparison.of(before, plan), gaps);
     return new Read<>(Optional.of(replan), said);
   }
 

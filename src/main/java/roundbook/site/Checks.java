@@ -12,6 +12,7 @@ import roundbook.job.AsBuilt.Measures;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.AsBuilt.PlacePart;
 import roundbook.job.BuildRules;
+import roundbook.job.GapSpot;
 import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.job.Setting;
@@ -53,6 +54,7 @@ final class Checks {
     report.typed().used().forEach((place, tag) -> longEnough(report, place, tag));
     report.typed().measures().forEach((place, typed) -> measures(report, place, typed));
     readings(report);
+    report.typed().gaps().keySet().forEach(spot -> gap(report, spot));
     unmeasured(report);
   }
 
@@ -238,6 +240,17 @@ final class Checks {
                         .remedyOf("tick-round"));
               }
             });
+  }
+
+  /** A gap is there when both logs lie. */
+  private void gap(SiteReport report, GapSpot spot) {
+    if (!report.typed().ticks().isCut(new Place(spot.below() + 1, spot.wall()))) {
+      fields.say(
+          fields
+              .contradiction("gap", TypedBox.GAP.named(spot.below(), spot.named()))
+              .with("round", spot.below() + 1)
+              .remedyOf("tick-gap"));
+    }
   }
 
   private void unmeasured(SiteReport report) {

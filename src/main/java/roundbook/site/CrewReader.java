@@ -127,7 +127,8 @@ public final class CrewReader {
                 tags(typed.used(), job, fields),
                 typed.readings(TypedBox.READING),
                 typed.readings(TypedBox.FIRST_READING),
-                rows.lost().keySet()),
+                rows.lost().keySet(),
+                typed.gaps()),
             new SiteReport.Tallied(new ProblemRows(book).all(), bought));
     checks.check(report);
     return missing.isEmpty() ? Optional.of(report) : Optional.empty();

@@ -13,6 +13,7 @@ import roundbook.job.AsBuilt.Measures;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.AsBuilt.PlacePart;
 import roundbook.job.BuildRules;
+import roundbook.job.GapSpot;
 import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.problem.CellRef;
@@ -79,6 +80,7 @@ public record SiteReport(
    * @param readings corner heights after rounds
    * @param firstReadings corner heights on top of first-laid logs
    * @param lost logs that are lost
+   * @param gaps gaps that were measured
    */
   public record Typed(
       CutTicks ticks,
@@ -86,7 +88,8 @@ public record SiteReport(
       Map<Place, String> used,
       Map<Corner, Length> readings,
       Map<Corner, Length> firstReadings,
-      Set<String> lost) {
+      Set<String> lost,
+      Map<GapSpot, Length> gaps) {
     /** Copies the maps. */
     public Typed {
       measures = new TreeMap<>(measures);
@@ -94,6 +97,7 @@ public record SiteReport(
       readings = new TreeMap<>(readings);
       firstReadings = new TreeMap<>(firstReadings);
       lost = Set.copyOf(lost);
+      gaps = new TreeMap<>(gaps);
     }
 
     /** Returns how many rounds are cut, from the lowest up, every log of them. */

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Corner;
 import roundbook.job.AsBuilt.CutSize;
@@ -15,6 +16,7 @@ import roundbook.job.AsBuilt.Measures;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.AsBuilt.PlacePart;
 import roundbook.job.Building;
+import roundbook.job.GapSpot;
 import roundbook.job.Wall;
 import roundbook.page.CellNames;
 import roundbook.page.TypedBox;
@@ -69,11 +71,37 @@ final class TypedFields {
             case WALL -> building.walls().stream().map(Wall::name).toList();
             case CORNER -> building.corners();
             case ROUND -> List.of("");
+            case STATION -> spots(round).stream().map(GapSpot::named).toList();
           };
       List<TypedBox> boxes = per.boxes().stream().filter(box -> box.since() <= layout).toList();
       each.forEach(where -> boxes.forEach(box -> names.add(box.named(round, where))));
     }
     return names;
+  }
+
+  /** Returns the stations of the joints over a round. */
+  private List<GapSpot> spots(int round) {
+    return round == rounds
+        ? List.of()
+        : building.walls().stream()
+            .flatMap(
+                wall ->
+                    Stream.of(GapSpot.Station.values())
+                        .map(at -> new GapSpot(round, wall.name(), at)))
+            .toList();
+  }
+
+  /** Returns the gaps that were measured. */
+  Map<GapSpot, Length> gaps() {
+    Map<GapSpot, Length> gaps = new TreeMap<>();
+    for (int round = 1; round <= rounds; round++) {
+      for (GapSpot spot : spots(round)) {
+        fields
+            .length(TypedBox.GAP.named(spot.below(), spot.named()))
+            .ifPresent(gap -> gaps.put(spot, gap));
+      }
+    }
+    return gaps;
   }
 
   /** Returns what is ticked cut; says what cannot be. */

@@ -10,11 +10,13 @@ import roundbook.page.Cell;
 import roundbook.page.Figure;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
+import roundbook.page.TypedBox;
 
 /**
  * What of a sheet stands on paper: cells as they are shown, drawings, what charts are drawn from.
  *
- * <p>The revision in a page's head is left out, for it differs on every page.
+ * <p>The revision in a page's head is left out, for it differs on every page; so is a gap that was
+ * measured, which nobody works by.
  *
  * @param cells the cells of the printed area, each with its address
  * @param figures its drawings and charts
@@ -31,11 +33,16 @@ record PrintedSheet(List<String> cells, List<Figure> figures) {
             (row, line) ->
                 line.forEach(
                     (column, cell) -> {
-                      if (isPrinted(sheet, row, column) && cell.role() != Role.REVISION) {
+                      boolean own = cell.role() == Role.REVISION || isGap(cell);
+                      if (isPrinted(sheet, row, column) && !own) {
                         cells.add(Area.cell(row, column) + " " + shown(cell));
                       }
                     }));
     return new PrintedSheet(cells, sheet.figures());
+  }
+
+  private static boolean isGap(Cell cell) {
+    return cell.name().startsWith(TypedBox.GAP.start());
   }
 
   private static boolean isPrinted(Sheet sheet, int row, int column) {

@@ -14,6 +14,7 @@ import roundbook.page.SheetBuilder;
 import roundbook.page.TypedBox;
 import roundbook.report.frame.TextHeight;
 import roundbook.report.live.LiveContext;
+import roundbook.report.mark.BoxRules;
 import roundbook.report.live.LiveMap.CornerColumn;
 import roundbook.report.live.LiveMap.RoundColumn;
 import roundbook.report.live.LiveMath;
@@ -82,7 +83,8 @@ final class RoundLevels {
     RoundColumn column = first ? RoundColumn.FIRST_LEVEL : RoundColumn.LEVEL_HEIGHT;
     Stack stack = live.plan().stack();
     Length now = first ? stack.firstLevelHeight(round) : stack.levelHeight(round);
-    String key = "round.corner.head";
+    String top = round == live.plan().rounds() ? ".top" : ".first";
+    String key = "round.corner.head" + (first ? top : "");
     String[] around = live.text(key, live.names(first), HOLE, live.unit().symbol()).split(HOLE, -1);
     String formula =
         String.join(
@@ -143,7 +145,7 @@ final class RoundLevels {
     String least = live.formats().mark(Levelling.leastChange(live.rules()));
     String half = live.formats().mark(tolerance.dividedBy(2));
     return List.of(
-        live.text("round.pencil.read"),
+        live.text("round.pencil.read", live.names(false)),
         live.text("round.pencil.lower", most, least),
         live.text("round.pencil.pare", live.names(false), live.formats().mark(tolerance), half));
   }

@@ -133,6 +133,9 @@ final class RoundNotes {
       }
     }
     lines.addAll(0, beside());
+    if (round == live.plan().rounds()) {
+      lines.add(0, live.text("round.top", live.names(true), live.names(false)));
+    }
     return lines;
   }
 

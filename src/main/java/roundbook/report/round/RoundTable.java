@@ -16,6 +16,7 @@ import roundbook.page.TypedBox;
 import roundbook.plan.PiecePlan;
 import roundbook.report.frame.TextWidth;
 import roundbook.report.live.LiveContext;
+import roundbook.report.mark.BoxRules;
 import roundbook.report.live.LiveMap.PieceColumn;
 import roundbook.report.live.LiveMath;
 import roundbook.report.live.LiveSpot;

@@ -15,6 +15,7 @@ import roundbook.page.Rule;
 import roundbook.page.SheetBuilder;
 import roundbook.page.TypedBox;
 import roundbook.report.live.LiveContext;
+import roundbook.report.mark.BoxRules;
 import roundbook.report.live.LiveMap.PieceColumn;
 import roundbook.report.live.LiveMath;
 import roundbook.report.live.LiveSpot;

@@ -2,14 +2,18 @@ package roundbook.report.start;
 
 import java.util.ArrayList;
 import java.util.List;
+import roundbook.job.BuildRules;
 import roundbook.plan.Quantity;
 import roundbook.problem.Phrase;
 import roundbook.replan.Change;
 import roundbook.replan.Difference;
 import roundbook.replan.Difference.DifferenceKind;
+import roundbook.replan.GapCheck;
 import roundbook.replan.Replan;
 import roundbook.report.words.QuantityWords;
 import roundbook.report.words.Words;
+import roundbook.units.Length;
+import roundbook.units.LengthFormat;
 
 /**
  * Changes between two revisions in the words of a language.
@@ -43,8 +47,41 @@ public record ChangeWords(Words words) {
               now(each),
               why(each)));
     }
+    lines.addAll(gaps(replan));
     lines.add(pages(pages));
     return lines;
+  }
+
+  /** Returns each gap that was measured beside the plan's, and what they come to. */
+  private List<String> gaps(Replan replan) {
+    GapCheck gaps = replan.gaps();
+    BuildRules rules = replan.plan().job().rules();
+    LengthFormat formats = LengthFormat.forJob(rules.unit(), rules.printStep());
+    List<String> lines = new ArrayList<>();
+    for (GapCheck.Line line : gaps.lines()) {
+      lines.add(
+          words.text(
+              "gaps.line",
+              line.spot().wall(),
+              line.spot().below() + 1,
+              line.spot().below(),
+              words.text("wall.chart." + line.spot().at().word()),
+              formats.mark(line.predicted()),
+              formats.mark(line.measured()),
+              signed(formats, line.difference())));
+    }
+    if (!lines.isEmpty()) {
+      String key = gaps.asPlanned() ? "gaps.sum.as_planned" : "gaps.sum";
+      String spread = formats.mark(gaps.spread());
+      String unit = rules.unit().symbol();
+      lines.add(words.text(key, lines.size(), signed(formats, gaps.mean()), spread, unit));
+    }
+    return lines;
+  }
+
+  private static String signed(LengthFormat formats, Length length) {
+    String mark = formats.mark(length);
+    return mark.startsWith("-") || mark.startsWith("−") || mark.equals("0") ? mark : "+" + mark;
   }
 
   /** Returns which pages must be printed again, as a sentence. */

@@ -16,7 +16,7 @@ import roundbook.report.mark.ShortRows;
 
 /** What the symbols on a wall's sheet mean, and what to mend before cutting. */
 final class WallNotes {
-  private static final int COLUMNS = 9;
+  private static final int COLUMNS = 12;
   private static final int CHARACTERS = 95;
 
   private WallNotes() {}

@@ -2,8 +2,11 @@ package roundbook.report.wall;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
+import roundbook.job.GapSpot;
+import roundbook.job.GapSpot.Station;
 import roundbook.job.Wall;
 import roundbook.page.Area;
 import roundbook.page.Cell;
@@ -15,6 +18,7 @@ import roundbook.page.Role;
 import roundbook.page.Rule;
 import roundbook.page.Sheet;
 import roundbook.page.SheetBuilder;
+import roundbook.page.TypedBox;
 import roundbook.plan.PiecePlan;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.Tab;
@@ -23,20 +27,21 @@ import roundbook.report.live.LiveContext;
 import roundbook.report.live.LiveGaps;
 import roundbook.report.live.LiveMap.PieceColumn;
 import roundbook.report.live.LiveMap.RuleLine;
+import roundbook.report.mark.BoxRules;
 import roundbook.stack.Joint;
 import roundbook.units.Length;
 
 /** One sheet a wall: its drawing, its logs from the top down with their gaps, a chart of them. */
 public final class WallSheets {
   static final Positions<WallColumn> COLUMNS = Positions.of(WallColumn.class);
-  private static final double[] WIDTHS = {8, 12, 10, 10, 14, 11, 11, 11, 9};
+  private static final double[] WIDTHS = {6, 10, 8, 9, 11, 8.5, 8.5, 8.5, 6.5, 7.5, 7.5, 7.5};
   private static final double ROW_HEIGHT = 17;
   private static final double TITLE = 44;
   private static final double HEAD = 46;
   private static final double NOTES = 58;
   private static final double ROOM_LETTER = 700;
   private static final double ROOM_A4 = 748;
-  private static final double TAG_ROOM = 56;
+  private static final double TAG_ROOM = 46;
   private final LiveContext live;
   private final Wall wall;
   private final SheetBuilder sheet;
@@ -68,7 +73,13 @@ public final class WallSheets {
     /** The gap below at the right. */
     RIGHT,
     /** The symbols of gaps outside the limits. */
-    FLAG
+    FLAG,
+    /** The gap below at the left, as it was measured. */
+    MEASURED_LEFT,
+    /** The gap below in the middle, as it was measured. */
+    MEASURED_MIDDLE,
+    /** The gap below at the right, as it was measured. */
+    MEASURED_RIGHT
   }
 
   /** Returns what makes the sheets of all walls in clockwise order. */
@@ -83,8 +94,8 @@ public final class WallSheets {
   private Sheet sheet() {
     sheet.printTitles(1, 1).row(1).height(TITLE);
     sheet.addAcross(4, Cell.text(live.text("wall.title", wall.name())).role(Role.TITLE));
-    sheet.addAcross(3, Cell.text(side()).role(Role.TITLE_NOTE));
-    sheet.addAcross(2, Cell.text(live.context().revision()).role(Role.REVISION));
+    sheet.addAcross(5, Cell.text(side()).role(Role.TITLE_NOTE));
+    sheet.addAcross(3, Cell.text(live.context().revision()).role(Role.REVISION));
     int top = WallPictures.put(live, wall, sheet.nextRow(), room(), roomWithChart());
     heads();
     int first = sheet.row() + 1;
@@ -92,6 +103,8 @@ public final class WallSheets {
       row(live.piece(round, wall));
     }
     int last = sheet.row();
+    int box = COLUMNS.number(WallColumn.MEASURED_LEFT);
+    sheet.rule(BoxRules.of(live, TypedBox.GAP, new Area(first, box, last, box + 2)));
     WallNotes.put(live, wall, sheet);
     WallChart.put(live, sheet, new Area(first, 1, last, WIDTHS.length), left(top));
     return sheet.printArea(new Area(1, 1, sheet.row(), WIDTHS.length)).build();
@@ -110,7 +123,7 @@ public final class WallSheets {
     for (WallColumn column : WallColumn.values()) {
       String key = "wall.head." + column.name().toLowerCase(Locale.ROOT);
       String corner =
-          column == WallColumn.LEFT
+          column == WallColumn.LEFT || column == WallColumn.MEASURED_LEFT
               ? live.map().building().endCorner(wall)
               : live.map().building().startCorner(wall);
       sheet.add(Cell.text(live.text(key, corner)).role(Role.COLUMN_HEAD));
@@ -191,10 +204,20 @@ public final class WallSheets {
       return Cell.formula(at(round, PieceColumn.FLAG), now).role(Role.BODY_CENTRE);
     }
     return switch (column) {
+      case MEASURED_LEFT -> measured(round, Station.LEFT);
+      case MEASURED_MIDDLE -> measured(round, Station.MIDDLE);
+      case MEASURED_RIGHT -> measured(round, Station.RIGHT);
       case LEFT -> gap(round, PieceColumn.LEFT_GAP, joint.left());
       case MIDDLE -> gap(round, PieceColumn.MIDDLE_GAP, joint.middle());
       default -> gap(round, PieceColumn.RIGHT_GAP, joint.right());
     };
+  }
+
+  /** Returns the box for a gap under a log as it was measured, once it lies. */
+  private Cell measured(int round, Station at) {
+    GapSpot spot = new GapSpot(round - 1, wall.name(), at);
+    Optional<Length> known = Optional.ofNullable(live.plan().job().built().gaps().get(spot));
+    return live.typed(known, TypedBox.GAP.named(spot.below(), spot.named()));
   }
 
   private Cell gap(int round, PieceColumn column, Length now) {

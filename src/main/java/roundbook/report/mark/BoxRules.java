@@ -1,4 +1,4 @@
-package roundbook.report.round;
+package roundbook.report.mark;
 
 import java.util.List;
 import roundbook.page.Area;
@@ -7,12 +7,12 @@ import roundbook.page.TypedBox;
 import roundbook.report.live.LiveContext;
 import roundbook.report.live.LiveLogs;
 
-/** Lets only what is meant be typed into the boxes of a round's page. */
-final class BoxRules {
+/** Lets only what is meant be typed into the boxes of the rounds' and the walls' pages. */
+public final class BoxRules {
   private BoxRules() {}
 
   /** Returns the check of what is typed into an area of boxes, with advice. */
-  static Rule of(LiveContext live, TypedBox box, Area area) {
+  public static Rule of(LiveContext live, TypedBox box, Area area) {
     TypedBox.Entry entry = box.entry();
     String key = "advice." + entry.key();
     String title = live.text(key + ".title");
