@@ -12,9 +12,7 @@ import java.util.Locale;
  */
 public record GapSpot(int below, String wall, Station at) implements Comparable<GapSpot> {
   private static final Comparator<GapSpot> ORDER =
-      Comparator.comparing(GapSpot::wall)
-          .thenComparing(GapSpot::below)
-          .thenComparing(GapSpot::at);
+      Comparator.comparing(GapSpot::wall).thenComparing(GapSpot::below).thenComparing(GapSpot::at);
 
   /** Where on a wall. */
   public enum Station {

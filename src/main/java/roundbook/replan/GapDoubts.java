@@ -60,9 +60,7 @@ final class GapDoubts {
   }
 
   private Length most(long millimetres, long inches, long part) {
-    return rules.metric()
-        ? Length.ofMillimetres(millimetres)
-        : Length.ofInchFraction(inches, part);
+    return rules.metric() ? Length.ofMillimetres(millimetres) : Length.ofInchFraction(inches, part);
   }
 
   private Problem differ() {
@@ -71,8 +69,7 @@ final class GapDoubts {
         finding.map(each -> each.cause().name().toLowerCase(Locale.ROOT)).orElse("unknown");
     Length by = finding.map(Finding::by).orElse(Length.ZERO);
     long share = Math.round(100 * finding.map(Finding::share).orElse(0.0));
-    return Problem.of(
-            ProblemCode.GAPS_DIFFER, cause, where(gaps.lines().get(0).spot()))
+    return Problem.of(ProblemCode.GAPS_DIFFER, cause, where(gaps.lines().get(0).spot()))
         .with("count", gaps.lines().size())
         .with("mean", measure(gaps.mean()))
         .with("spread", measure(gaps.spread()))

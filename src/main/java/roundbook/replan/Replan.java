@@ -14,7 +14,11 @@ import roundbook.plan.Plan;
  * @param gaps the gaps that were measured, against the plan
  */
 public record Replan(
-    int revision, Plan before, Plan plan, List<Change> changes, List<Difference> differences,
+    int revision,
+    Plan before,
+    Plan plan,
+    List<Change> changes,
+    List<Difference> differences,
     GapCheck gaps) {
   /** Copies the lists. */
   public Replan {

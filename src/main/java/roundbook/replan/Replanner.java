@@ -70,7 +70,8 @@ public final class Replanner {
     said.addAll(replanner.bias(plan));
     List<Change> changes = new Reasons(site, plan, kept.moves()).all();
     Replan replan =
-        new Replan(site.issue().revision(), before, plan, changes, Comparison.of(before, plan), gaps);
+        new Replan(
+            site.issue().revision(), before, plan, changes, Comparison.of(before, plan), gaps);
     return new Read<>(Optional.of(replan), said);
   }
 

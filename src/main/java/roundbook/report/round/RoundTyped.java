@@ -15,10 +15,10 @@ import roundbook.page.Rule;
 import roundbook.page.SheetBuilder;
 import roundbook.page.TypedBox;
 import roundbook.report.live.LiveContext;
-import roundbook.report.mark.BoxRules;
 import roundbook.report.live.LiveMap.PieceColumn;
 import roundbook.report.live.LiveMath;
 import roundbook.report.live.LiveSpot;
+import roundbook.report.mark.BoxRules;
 import roundbook.report.mark.ShortRows;
 import roundbook.units.Length;
 
