@@ -3,7 +3,9 @@ package roundbook.report.proof;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import roundbook.job.Setting;
+import roundbook.notch.NeckFit;
 import roundbook.page.Cell;
 import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
@@ -111,7 +113,18 @@ public final class ProofSheet {
             .map(each -> context.text(key(each.getKey()), each.getValue()))
             .collect(Collectors.joining(" · "));
     list.text(Role.PLAIN, context.text("proof.checks.what", verdict.checks(), faults));
-    list.text(Role.PLAIN, counts);
+    list.text(Role.PLAIN, counts + " · " + ends());
+  }
+
+  /** Returns how many ends bear in full, how many less, how many are to be looked at. */
+  private String ends() {
+    List<NeckFit> fits =
+        plan.pieces().stream()
+            .flatMap(piece -> Stream.of(piece.buttFit(), piece.tipFit()))
+            .toList();
+    long full = fits.stream().filter(fit -> fit.bearingPercent() == 100).count();
+    long flagged = fits.stream().filter(NeckFit::isFlagged).count();
+    return context.text("proof.ends", fits.size(), full, flagged);
   }
 
   private static String key(Subject subject) {

@@ -260,6 +260,7 @@ class ProofSheetTest {
     String said = String.join("\n", ListFixtures.texts(sheet));
     assertTrue(said.contains(plan.verdict().checks() + " checks, 0 faults"), said);
     plan.verdict().counts().values().forEach(count -> assertTrue(said.contains(": " + count)));
+    assertTrue(said.contains("of 32 ends "), said);
     assertTrue(said.contains("not checked wood"), said);
     assertFalse(said.contains("warrant") && !said.contains("no warranty"), said);
   }
