@@ -112,6 +112,6 @@ final class FigureRows {
     int point = Math.max(text.lastIndexOf('.'), text.lastIndexOf(','));
     boolean decimal = point >= 0 && text.substring(point + 1).chars().allMatch(Character::isDigit);
     boolean whole = text.chars().allMatch(Character::isDigit);
-    return decimal ? Math.pow(10, point + 1 - text.length()) : whole ? 1 : SIXTEENTH;
+    return decimal ? StrictMath.pow(10, point + 1 - text.length()) : whole ? 1 : SIXTEENTH;
   }
 }

@@ -182,6 +182,7 @@ public final class JobReader {
     if (building.isEmpty()) {
       return new Places(rules, building, List.of(), List.of(), prices);
     }
+    CranePlace.problem(rules, building.get()).ifPresent(problems::add);
     PlacesReader places = new PlacesReader(rules, building.get(), problems);
     List<Pin> pins = sheet("pins").map(table -> places.pins(table, tags)).orElse(List.of());
     List<Opening> openings = sheet("openings").map(places::openings).orElse(List.of());

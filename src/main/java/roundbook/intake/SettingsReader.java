@@ -189,7 +189,8 @@ final class SettingsReader {
   /** Returns more than any log wall has; what is larger was typed in another unit. */
   private static Length most(Setting setting) {
     return switch (setting) {
-      case WALL_HEIGHT, SCALE_LENGTH_MOST, BED_LENGTH, TREE_HEIGHT -> HEIGHT_MOST;
+      case WALL_HEIGHT, SCALE_LENGTH_MOST, BED_LENGTH, TREE_HEIGHT, CRANE_OFF, SLING_LEG ->
+          HEIGHT_MOST;
       case LOG_THICKNESS, OVERHANG, PIECE_LEAST, PIN_CLEAR, BUTT_SPARE, LENGTH_STEP ->
           Length.ofInches(48);
       default -> Length.ofInches(24);
@@ -197,14 +198,15 @@ final class SettingsReader {
   }
 
   /**
-   * Returns less than any log wall, trailer or tree has: a bare number of feet or metres that is
-   * read as inches or millimetres lies under it.
+   * Returns less than any log wall, trailer, tree, crane or sling has: a bare number of feet or
+   * metres that is read as inches or millimetres lies under it.
    */
   private static Length least(Setting setting) {
     return switch (setting) {
       case WALL_HEIGHT -> Length.ofInches(14);
       case BED_LENGTH -> Length.ofInches(96);
       case TREE_HEIGHT -> Length.ofInches(240);
+      case CRANE_OFF, SLING_LEG -> Length.ofInches(24);
       default -> Length.ZERO;
     };
   }

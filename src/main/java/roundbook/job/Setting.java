@@ -108,6 +108,12 @@ public enum Setting {
   BED_LENGTH(LENGTH, "", ""),
   /** How tall trees are where the logs come from. */
   TREE_HEIGHT(LENGTH, "", ""),
+  /** The wall outside whose middle a crane stands. */
+  CRANE_WALL(TEXT, ""),
+  /** How far outside that wall it stands. */
+  CRANE_OFF(LENGTH, "", ""),
+  /** The length of each of two sling legs. */
+  SLING_LEG(LENGTH, "", ""),
   /** The currency of prices. */
   CURRENCY(TEXT, ""),
   /** The species where the tally is silent. */

@@ -2,8 +2,9 @@ package roundbook.plan;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import roundbook.buying.Loads;
-import roundbook.job.BuildRules;
+import roundbook.buying.Loads.Load;
 import roundbook.job.Log;
 import roundbook.job.Setting;
 import roundbook.plan.Plan.LogUse;
@@ -16,12 +17,21 @@ import roundbook.wood.Species;
  * <p>Volume is by the middle, as the table of scales has it by Huber's rule. Loads are packed by
  * the most that each log may weigh.
  *
- * @param logs how many logs, those of another job left out
+ * @param logs the logs, those of another job left out
  * @param usual what they weigh by the means of their species, in pounds
  * @param most what they may weigh if all were sapwood, in pounds
- * @param loads the loads; empty where no trailer is named, or it does not take every log
+ * @param loads the loads, whose lines are the logs counted from 1; empty where no trailer is named,
+ *     or it takes none of them
+ * @param left those that are too heavy or too long for the trailer that is named
  */
-public record Haul(int logs, double usual, double most, Optional<Loads> loads) {
+public record Haul(
+    List<Log> logs, double usual, double most, Optional<Loads> loads, List<Log> left) {
+  /** Copies the lists. */
+  public Haul {
+    logs = List.copyOf(logs);
+    left = List.copyOf(left);
+  }
+
   /** Returns what it takes to haul the logs of a plan. */
   public static Haul of(Plan plan) {
     List<Log> logs =
@@ -31,26 +41,30 @@ public record Haul(int logs, double usual, double most, Optional<Loads> loads) {
             .map(plan.job()::tallied)
             .toList();
     List<Loads.Item> items =
-        logs.stream()
-            .map(log -> new Loads.Item(log.origin().row(), log.length(), most(plan, log)))
+        IntStream.rangeClosed(1, logs.size())
+            .mapToObj(number -> item(plan, number, logs.get(number - 1)))
             .toList();
+    Optional<Loads> loads = Loads.of(plan.job().rules(), items).value().flatMap(packed -> packed);
+    boolean named = plan.job().rules().optionalNumber(Setting.LOAD_MOST).isPresent();
     return new Haul(
-        logs.size(),
+        logs,
         logs.stream().mapToDouble(log -> LogCost.quantities(plan.job(), log).pounds()).sum(),
         items.stream().mapToDouble(Loads.Item::pounds).sum(),
-        Optional.of(Loads.of(plan.job().rules(), items))
-            .filter(read -> read.problems().isEmpty())
-            .flatMap(read -> read.value().orElseThrow()));
+        loads,
+        IntStream.rangeClosed(1, logs.size())
+            .filter(number -> named && loads.filter(all -> all.carries(number)).isEmpty())
+            .mapToObj(number -> logs.get(number - 1))
+            .toList());
   }
 
-  private static double most(Plan plan, Log log) {
+  private static Loads.Item item(Plan plan, int number, Log log) {
     Species species = Species.find(log.traits().species()).species();
     double cubicFeet = LogCost.quantities(plan.job(), log).cubicFeet();
-    return cubicFeet * species.greenSpread().most();
+    return new Loads.Item(number, log.length(), cubicFeet * species.greenSpread().most());
   }
 
-  /** Returns whether a trailer is named that does not take every log. */
-  public boolean isRefused(BuildRules rules) {
-    return rules.optionalNumber(Setting.LOAD_MOST).isPresent() && loads.isEmpty();
+  /** Returns the logs of a load, the longest first. */
+  public List<Log> logs(Load load) {
+    return load.items().stream().map(item -> logs.get(item.line() - 1)).toList();
   }
 }

@@ -3,6 +3,8 @@ package roundbook.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalInt;
+import roundbook.job.Log;
 import roundbook.stack.PlacedLog;
 
 /**
@@ -42,7 +44,7 @@ public record PickOrder(List<PlacedLog> logs) {
   public record Layer(int from, int to) {}
 
   /**
-   * Returns the layers of a pile from the top down, each as full as the one under it or fuller by
+   * Returns the layers of a pile from the top down, each as full as the one over it or fuller by
    * one.
    *
    * @param high how many layers, at least one; fewer where there are fewer logs
@@ -52,12 +54,49 @@ public record PickOrder(List<PlacedLog> logs) {
     int from = 1;
     for (int layer = high; layer >= 1; layer--) {
       int left = logs.size() - from + 1;
-      int count = (left + layer - 1) / layer;
+      int count = left / layer;
       if (count > 0) {
         layers.add(new Layer(from, from + count - 1));
       }
       from += count;
     }
     return layers;
+  }
+
+  /**
+   * Returns how many logs are lifted once more, as is to be expected, where they are piled as they
+   * come: a log with k under it is in the way of one of them in k of k + 1 orders.
+   *
+   * @param high how many layers
+   */
+  public double extraLifts(int high) {
+    List<Layer> layers = layers(high);
+    double lifts = 0;
+    for (int at = 0; at < layers.size(); at++) {
+      int under = layers.size() - 1 - at;
+      Layer layer = layers.get(at);
+      lifts += (layer.to() - layer.from() + 1) * (double) under / (under + 1);
+    }
+    return lifts;
+  }
+
+  /** Returns when a log is picked, counted from 1; empty where it is not laid any more. */
+  public OptionalInt number(Log log) {
+    for (int at = 0; at < logs.size(); at++) {
+      if (logs.get(at).piece().log().tag().equals(log.tag())) {
+        return OptionalInt.of(at + 1);
+      }
+    }
+    return OptionalInt.empty();
+  }
+
+  /** Returns the layer, counted from the top, that a log picked so lies in. */
+  public int layer(int high, int number) {
+    List<Layer> layers = layers(high);
+    int at = 0;
+    while (layers.get(at).to() < number) {
+      at++;
+    }
+    return at + 1;
   }
 }

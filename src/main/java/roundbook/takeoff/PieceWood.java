@@ -41,6 +41,11 @@ public record PieceWood(
     return round - sawn;
   }
 
+  /** Returns the most that the trimmed piece may weigh while it is still round, in pounds. */
+  public double roundPoundsAtMost() {
+    return weights.most() * round / sawn;
+  }
+
   /** Returns what notches, bed and openings take off the sawn piece. */
   public double cutAway() {
     return sawn - finished;

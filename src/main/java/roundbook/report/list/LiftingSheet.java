@@ -44,7 +44,8 @@ public final class LiftingSheet {
     Cells cells = new Cells(context);
     list.text(Role.PLAIN_BOLD, most(cells, heaviest));
     YardPart yard = new YardPart(context, list);
-    yard.slings(heaviest.stream().mapToDouble(LiftingSheet::unhewn).max().orElse(0));
+    yard.slings(heaviest.stream().mapToDouble(PieceWood::roundPoundsAtMost).max().orElse(0));
+    yard.crane();
     yard.hauling();
     yard.picking();
     list.room(ListSheet.tableHeight(HEAVIEST_AT_ONCE)).heading(context.text("lifting.heaviest"));
@@ -59,7 +60,7 @@ public final class LiftingSheet {
   /** Says what the gear must lift: the most that any log may weigh, hewn and while still round. */
   private static String most(Cells cells, List<PieceWood> wood) {
     double hewn = wood.stream().mapToDouble(each -> each.weights().most()).max().orElse(0);
-    double round = wood.stream().mapToDouble(LiftingSheet::unhewn).max().orElse(0);
+    double round = wood.stream().mapToDouble(PieceWood::roundPoundsAtMost).max().orElse(0);
     boolean metric = cells.context().rules().metric();
     Bulk bulk = new Bulk(metric);
     String unit = metric ? "kg" : "lb";
@@ -70,10 +71,6 @@ public final class LiftingSheet {
 
   private static long whole(double weight) {
     return Math.round(weight);
-  }
-
-  private static double unhewn(PieceWood wood) {
-    return wood.weights().most() * wood.round() / wood.sawn();
   }
 
   /** Writes the cautions in full, in a heavy box. */
@@ -92,7 +89,7 @@ public final class LiftingSheet {
         pounds(cells, weights.green()).role(Role.NUMBER_BOLD),
         pounds(cells, weights.least()),
         pounds(cells, weights.most()).role(Role.NUMBER_BOLD),
-        pounds(cells, unhewn(wood)),
+        pounds(cells, wood.roundPoundsAtMost()),
         pounds(cells, weights.service()),
         cells.about(wood.balance()),
         cells.tape(wood.log().piece().trimmed()));

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import roundbook.job.DiameterProfile.Station;
@@ -16,6 +17,7 @@ import roundbook.page.Book;
 import roundbook.page.Cell;
 import roundbook.page.LogColumn;
 import roundbook.page.Role;
+import roundbook.plan.PickOrder;
 import roundbook.plan.PiecePlan;
 import roundbook.plan.Plan.LogUse;
 import roundbook.plan.Plan.Use;
@@ -38,12 +40,14 @@ final class LogListColumns {
   private final CrewContext context;
   private final Cells cells;
   private final Set<String> names = new HashSet<>();
+  private final PickOrder pick;
   private final Columns<LogUse> columns;
   private final int printed;
 
   LogListColumns(CrewContext context) {
     this.context = context;
     this.cells = new Cells(context);
+    this.pick = PickOrder.of(context.plan());
     this.columns = new Columns<>(context, "log_list.head");
     putPrinted();
     this.printed = columns.widths().length;
@@ -76,6 +80,8 @@ final class LogListColumns {
         .add("use", 9, use -> cells.word("use." + key(use.use())))
         .add(LogColumn.ROUNDS, "round", 7, use -> placed(use, each -> "" + each.round()))
         .add(LogColumn.WALLS, "wall", 6, use -> placed(use, each -> each.wall().name()))
+        .add("pick", 7, use -> picked(use, String::valueOf))
+        .add("deck", 7, use -> picked(use, this::layers))
         .add(LogColumn.LOST, "lost", 6, this::lostBox)
         .add("note", 23, use -> cells.text(note(use)));
   }
@@ -138,6 +144,16 @@ final class LogListColumns {
 
   private Cell placed(LogUse use, Function<PlacedLog, String> what) {
     return cells.centre(use.placed().map(what).orElse(""));
+  }
+
+  private Cell picked(LogUse use, IntFunction<String> what) {
+    OptionalInt number = pick.number(use.log());
+    return cells.centre(number.isPresent() ? what.apply(number.getAsInt()) : "");
+  }
+
+  /** Returns the layers of piles 2, 3 and 4 high in which the log of a number lies. */
+  private String layers(int number) {
+    return pick.layer(2, number) + " " + pick.layer(3, number) + " " + pick.layer(4, number);
   }
 
   private Cell lostBox(LogUse use) {

@@ -3,6 +3,8 @@ package roundbook.report.list;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import roundbook.buying.Loads.Load;
+import roundbook.job.Log;
 import roundbook.job.Setting;
 import roundbook.page.Cell;
 import roundbook.page.Role;
@@ -13,14 +15,18 @@ import roundbook.report.frame.Cells;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.ListSheet;
 import roundbook.stack.PlacedLog;
+import roundbook.takeoff.Reach;
+import roundbook.takeoff.Reach.Hook;
 import roundbook.takeoff.SlingPair;
 import roundbook.units.Bulk;
+import roundbook.units.Length;
 
 /** What the yard does before the walls: hauling, piling, picking, and what sling legs pull. */
 final class YardPart {
   private static final int[] ANGLES = {60, 45, 30};
   private static final int[] PILES = {2, 3, 4};
   private static final double TESTED = 1000;
+  private static final double CRANE_TEXTS = 110;
 
   private final CrewContext context;
   private final Cells cells;
@@ -40,11 +46,74 @@ final class YardPart {
     list.heading(context.text("lifting.haul"));
     list.text(
         Role.PLAIN_BOLD,
-        context.text("lifting.haul.all", haul.logs(), weight(haul.usual()), weight(haul.most())));
-    haul.loads().ifPresent(loads -> list.text(Role.PLAIN, loads(loads.loads().size())));
-    if (haul.isRefused(context.rules())) {
-      list.text(Role.PLAIN_BOLD, context.text("lifting.haul.refused"));
+        context.text(
+            "lifting.haul.all", haul.logs().size(), weight(haul.usual()), weight(haul.most())));
+    if (!haul.left().isEmpty()) {
+      String tags = haul.left().stream().map(Log::tag).collect(Collectors.joining(", "));
+      list.text(Role.PLAIN_BOLD, context.text("lifting.haul.left", tags));
     }
+    haul.loads().ifPresent(loads -> loads(haul, loads.loads()));
+  }
+
+  private void loads(Haul haul, List<Load> loads) {
+    list.text(Role.PLAIN, loads(loads.size()));
+    list.spans(1, 1, 5, 2, 2).headOf("lifting.haul.head");
+    int number = 0;
+    for (Load load : loads) {
+      number++;
+      String tags = haul.logs(load).stream().map(Log::tag).collect(Collectors.joining(" · "));
+      list.row(
+          cells.count(number),
+          cells.count(load.items().size()),
+          cells.text(tags),
+          cells.tape(load.longest()),
+          cells.count(Math.round(bulk.weight(load.pounds()))));
+    }
+  }
+
+  /** Writes how far and how high a crane's hook must reach, where its place is named. */
+  void crane() {
+    List<Reach> reaches =
+        Reach.of(
+            context.rules(), context.plan().stack().building(), context.plan().takeoff().wood());
+    if (reaches.isEmpty()) {
+      return;
+    }
+    list.room(ListSheet.tableHeight(reaches.size()) + CRANE_TEXTS);
+    list.heading(context.text("lifting.crane"));
+    list.text(
+        Role.PLAIN,
+        context.text(
+            "lifting.crane.place",
+            tape(context.rules().length(Setting.CRANE_OFF)),
+            context.rules().text(Setting.CRANE_WALL).strip()));
+    list.spans(2, 4, 5).headOf("lifting.crane.head");
+    for (Reach reach : reaches) {
+      list.row(
+          cells.centre(reach.wall().name()),
+          cells.centre(tape(reach.radius())),
+          cells.centre(weight(reach.pounds())));
+    }
+    Hook hook = Hook.of(context.plan().stack(), context.plan().takeoff());
+    String key = hook.slings().isZero() ? "lifting.crane.hook.bare" : "lifting.crane.hook";
+    list.text(
+        Role.PLAIN_BOLD,
+        context.text(
+            key,
+            tape(hook.height()),
+            tape(hook.walls()),
+            tape(hook.clear()),
+            tape(hook.log()),
+            tape(hook.slings())));
+    list.text(Role.CAUTION, context.text("lifting.crane.caution"));
+  }
+
+  /** Returns a length up to the next inch or centimetre: a hook that reaches less is too short. */
+  private String tape(Length length) {
+    boolean metric = context.rules().metric();
+    Length step = metric ? Length.ofMillimetres(10) : Length.ofInches(1);
+    long steps = -Math.floorDiv(-length.nanometres(), step.nanometres());
+    return cells.formats().feetInches(step.times(steps));
   }
 
   private String loads(int count) {
@@ -66,7 +135,8 @@ final class YardPart {
     StringBuilder piles = new StringBuilder();
     for (int high : PILES) {
       List<Layer> layers = order.layers(high);
-      piles.append(context.text("lifting.pick.pile", high, layers(layers)));
+      long extra = Math.round(order.extraLifts(high));
+      piles.append(context.text("lifting.pick.pile", high, layers(layers), extra));
     }
     list.text(Role.PLAIN, context.text("lifting.pick.note", order.logs().size()) + piles);
   }

@@ -141,8 +141,8 @@ class LogListSheetTest {
     Sheet sheet = sheet(context);
     int head = ListFixtures.headRow(sheet, "Bin");
     assertEquals(column(context, LogColumn.TAGS.named()).top() - 1, head);
-    assertEquals("B0", ListFixtures.row(sheet, head + 1).get(31));
-    assertEquals("B1", ListFixtures.row(sheet, head + 2).get(31));
+    assertEquals("B0", ListFixtures.row(sheet, head + 1).get(33));
+    assertEquals("B1", ListFixtures.row(sheet, head + 2).get(33));
   }
 
   @Test
@@ -164,7 +164,7 @@ class LogListSheetTest {
     CrewContext context = ListFixtures.inches(1);
     Log log = context.plan().uses().get(0).log();
     String stations =
-        ListFixtures.row(sheet(context), column(context, LogColumn.TAGS.named()).top()).get(15);
+        ListFixtures.row(sheet(context), column(context, LogColumn.TAGS.named()).top()).get(17);
     assertEquals("0=14.6875; 149=13.75; 298=12.8125", stations);
     assertEquals(3, log.profile().stations().size());
   }
