@@ -9,8 +9,10 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import roundbook.job.BuildRules;
 import roundbook.job.Building;
+import roundbook.job.Leaf;
 import roundbook.job.Opening;
 import roundbook.job.Pin;
 import roundbook.problem.CellRef;
@@ -21,9 +23,11 @@ import roundbook.problem.Problems;
 import roundbook.table.Row;
 import roundbook.table.Table;
 import roundbook.units.Length;
+import roundbook.units.LengthReader;
 
 /** Reads the Pins and Openings sheets, and checks them against walls and logs. */
 final class PlacesReader {
+  private static final Pattern TIMES = Pattern.compile("\\s*[x×*]\\s*", Pattern.CASE_INSENSITIVE);
   private static final Pattern ROUND = Pattern.compile("[1-9]\\d{0,2}");
 
   private final BuildRules rules;
@@ -75,10 +79,23 @@ final class PlacesReader {
       return refuse(columns, row, "log", pin("no-log").with("log", log));
     }
     if (!corner.isEmpty() && !building.corners().contains(corner)) {
-      return refuse(columns, row, "butt at", pin("no-corner").with("corner", corner));
+      return refuse(columns, row, "butt at", noCorner(wall, corner));
     }
     Optional<Phrase> why = pin(columns, row).againstButt(building, rules);
     return why.isEmpty() || refuse(columns, row, "butt at", why.get());
+  }
+
+  /** Names the corners that there are: those of the wall that is pinned, or all. */
+  private Phrase noCorner(String wall, String corner) {
+    String names =
+        building
+            .wall(wall)
+            .map(each -> List.of(building.startCorner(each), building.endCorner(each)))
+            .orElseGet(building::corners)
+            .stream()
+            .sorted()
+            .collect(Collectors.joining(" "));
+    return pin("no-corner").with("corner", corner).with("corners", names);
   }
 
   /** Refuses a second pin of the same place, and a second place for the same log. */
@@ -135,6 +152,29 @@ final class PlacesReader {
     return other.isEmpty();
   }
 
+  /** Reads a leaf, such as {@code 36 x 80}; a text that is none is said and left out. */
+  private Optional<Leaf> leaf(SheetColumns columns, Row row) {
+    String text = columns.text(row, "leaf");
+    LengthReader reader = new LengthReader(rules.unit(), columns.table().decimalComma());
+    List<Length> sides =
+        TIMES
+            .splitAsStream(text.strip())
+            .flatMap(side -> reader.read(side).stream())
+            .filter(reading -> reading.doubt().isEmpty())
+            .map(LengthReader.Reading::length)
+            .filter(side -> side.isMoreThan(Length.ZERO))
+            .toList();
+    if (sides.size() == 2) {
+      return Optional.of(new Leaf(sides.get(0), sides.get(1)));
+    }
+    if (!text.isBlank()) {
+      CellRef where = columns.table().at(row, columns.column("leaf"));
+      problems.add(
+          Problem.of(ProblemCode.BAD_NUMBER, "leaf", where).with("text", text).found(text));
+    }
+    return Optional.empty();
+  }
+
   private Optional<Opening> opening(SheetColumns columns, Row row) {
     String wall = columns.text(row, "wall").toUpperCase(Locale.ROOT);
     if (building.wall(wall).isEmpty()) {
@@ -164,6 +204,7 @@ final class PlacesReader {
             lengths.get(2),
             lengths.get(3),
             shortLogs,
+            leaf(columns, row),
             columns.text(row, "remarks"),
             columns.table().at(row)));
   }

@@ -1,5 +1,6 @@
 package roundbook.job;
 
+import java.util.Optional;
 import roundbook.problem.CellRef;
 import roundbook.units.Length;
 
@@ -13,6 +14,7 @@ import roundbook.units.Length;
  * @param sill height of its underside above the first bed
  * @param head height of its top above the first bed
  * @param shortLogs whether short logs stand both sides, not whole logs cut after stacking
+ * @param leaf what is to stand between its bucks, where it is told
  * @param remarks free text, or empty
  * @param origin the row it was read from
  */
@@ -24,8 +26,23 @@ public record Opening(
     Length sill,
     Length head,
     boolean shortLogs,
+    Optional<Leaf> leaf,
     String remarks,
     CellRef origin) {
+  /** An opening of which no leaf is told. */
+  public Opening(
+      String name,
+      String wall,
+      Length left,
+      Length width,
+      Length sill,
+      Length head,
+      boolean shortLogs,
+      String remarks,
+      CellRef origin) {
+    this(name, wall, left, width, sill, head, shortLogs, Optional.empty(), remarks, origin);
+  }
+
   /** Returns whether it shares room with another opening of its wall; a shared edge is none. */
   public boolean overlaps(Opening other) {
     return wall.equals(other.wall)

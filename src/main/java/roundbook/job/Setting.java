@@ -86,6 +86,8 @@ public enum Setting {
   SPARES_PERCENT(NUMBER, "5"),
   /** How thick buck boards are. */
   BUCK_THICKNESS(LENGTH, "1 1/2", "40"),
+  /** How high the finished floor lies above the first bed. */
+  FLOOR_HEIGHT(LENGTH, "", ""),
   /** How far pins stay from a cut. */
   PIN_CLEAR(LENGTH, "4", "100"),
   /** The middle diameter wanted in the first round. */

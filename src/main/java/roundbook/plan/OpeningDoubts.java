@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import roundbook.job.Leaf;
 import roundbook.job.Log;
 import roundbook.job.Opening;
 import roundbook.job.Piece;
@@ -99,6 +100,7 @@ final class OpeningDoubts {
     cut.of(CutExtent.THROUGH).forEach(log -> sides(cut, log));
     sill(cut);
     header(cut);
+    leaf(cut);
   }
 
   private void sides(OpeningCut opening, LogCut cut) {
@@ -125,6 +127,30 @@ final class OpeningDoubts {
                 problems.add(
                     problem(cut.opening(), ProblemCode.OPENING_SILL, "", cut.opening().sill())
                         .with("log", log.log().tags())));
+  }
+
+  /** A leaf that does not go between the bucks, with the rough opening that would hold it. */
+  private void leaf(OpeningCut cut) {
+    cut.wanted()
+        .ifPresent(
+            wanted ->
+                problems.add(
+                    problem(cut.opening(), ProblemCode.OPENING_LEAF, "", cut.opening().width())
+                        .with("leaf", sides(cut.opening().leaf().orElseThrow()))
+                        .with("clear", sides(cut.frame().clear()))
+                        .with("width", Value.mark(up(wanted.width()), formats))
+                        .with("head", Value.mark(up(wanted.height()), formats))));
+  }
+
+  private String sides(Leaf leaf) {
+    return formats.mark(leaf.width()) + " × " + formats.mark(leaf.height());
+  }
+
+  /** Returns a length rounded up to whole inches or centimetres, as openings are laid out. */
+  private Length up(Length length) {
+    Length step = formats.unit().metric() ? Length.ofMillimetres(10) : Length.ofInches(1);
+    Length near = length.roundedTo(step);
+    return near.isLessThan(length) ? near.plus(step) : near;
   }
 
   /**

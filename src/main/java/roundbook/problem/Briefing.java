@@ -42,6 +42,7 @@ public record Briefing(List<Problem> stops, List<Line> first, List<Line> counted
           ProblemCode.OPENING_OUTSIDE,
           ProblemCode.OPENING_SILL,
           ProblemCode.OPENING_HEADER,
+          ProblemCode.OPENING_LEAF,
           ProblemCode.OPENING_PIECE_SHORT,
           ProblemCode.HEADER_ELSEWHERE,
           ProblemCode.PLATE_ELSEWHERE,

@@ -164,6 +164,8 @@ public enum ProblemCode {
   LONG_LOG_CUT(WARNING),
   /** No whole log lies over an opening, or the one that does is cut too deep. */
   OPENING_HEADER(WARNING),
+  /** A leaf does not go between the bucks of its opening. */
+  OPENING_LEAF(WARNING),
   /** An opening cuts a log of the first round in two. */
   OPENING_SILL(WARNING),
   /** A log that is kept for a header got another place. */

@@ -18,6 +18,7 @@ import roundbook.job.BuildRules;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.BuildRules.Value;
 import roundbook.job.Building;
+import roundbook.job.Leaf;
 import roundbook.job.Opening;
 import roundbook.job.Pin;
 import roundbook.job.Price;
@@ -164,6 +165,7 @@ final class RulesFields {
               at(fields, each, "sill"),
               at(fields, each, "head"),
               fields.ticked(CellNames.item("Opening", each, "short")),
+              leaf(fields, each),
               fields.text(CellNames.item("Opening", each, "remarks")),
               fields.where(CellNames.item("Opening", each, "name"))));
     }
@@ -180,6 +182,12 @@ final class RulesFields {
         .map(matcher -> Integer.valueOf(matcher.group(1)))
         .sorted()
         .toList();
+  }
+
+  private static Optional<Leaf> leaf(Fields fields, int number) {
+    return fields
+        .length(CellNames.item("Opening", number, "leaf_width"))
+        .map(width -> new Leaf(width, at(fields, number, "leaf_height")));
   }
 
   private static Length at(Fields fields, int number, String what) {

@@ -3,6 +3,7 @@ package roundbook.takeoff;
 import java.util.List;
 import java.util.Optional;
 import roundbook.job.Job;
+import roundbook.job.Leaf;
 import roundbook.job.Opening;
 import roundbook.job.Wall;
 import roundbook.stack.FilledPlace;
@@ -39,6 +40,23 @@ public record OpeningCut(
     return of(job, stack).stream().flatMap(cut -> cut.header().stream()).distinct().toList();
   }
 
+  /**
+   * Returns the rough opening that would hold its leaf: width, and head above the first bed, no
+   * less than they are; empty where no leaf is told or it fits.
+   */
+  public Optional<Leaf> wanted() {
+    return opening.leaf().filter(leaf -> !frame.holds(leaf)).map(this::wanted);
+  }
+
+  private Leaf wanted(Leaf leaf) {
+    Length more = leaf.width().minus(frame.clearWidth()).most(Length.ZERO);
+    Length lacks = leaf.height().minus(frame.clearHeight()).most(Length.ZERO);
+    Length high = opening.head().minus(opening.sill().most(Length.ZERO));
+    Length left = high.minus(frame.most());
+    Length higher = lacks.timesRatio(high.nanometres(), left.nanometres());
+    return new Leaf(opening.width().plus(more), opening.head().plus(higher));
+  }
+
   /** Returns the logs of a kind. */
   public List<LogCut> of(CutExtent kind) {
     return cuts.stream().filter(cut -> cut.kind() == kind).toList();
@@ -61,6 +79,7 @@ public record OpeningCut(
    * @param most room for tangential shrinkage, the most to expect; this is what is left
    * @param leg length of the two legs
    * @param across length of the head piece, and of the sill piece where there is one
+   * @param clearWidth what remains between the legs
    * @param sillPiece whether the frame has a sill piece
    * @param pinLeft no pin between this distance from the left corner and {@link #pinRight}
    * @param pinRight the end of that stretch
@@ -70,9 +89,28 @@ public record OpeningCut(
       Length most,
       Length leg,
       Length across,
+      Length clearWidth,
       boolean sillPiece,
       Length pinLeft,
       Length pinRight) {
+    /**
+     * Returns what remains between the head piece and the sill piece or the sill, now and after
+     * settling: the wall comes down past the frame, which keeps its height.
+     */
+    public Length clearHeight() {
+      return leg;
+    }
+
+    /** Returns the largest leaf that goes between the bucks. */
+    public Leaf clear() {
+      return new Leaf(clearWidth, clearHeight());
+    }
+
+    /** Returns whether a leaf has room between the bucks. */
+    public boolean holds(Leaf leaf) {
+      return !leaf.width().isMoreThan(clearWidth) && !leaf.height().isMoreThan(clearHeight());
+    }
+
     /** Returns the length of buck board: two legs, a head piece and the sill piece. */
     public Length board() {
       return leg.times(2).plus(across.times(sillPiece ? 2 : 1));

@@ -163,6 +163,7 @@ final class OpeningCutter {
         room,
         high.minus(room).minus(buck.times(sill ? 2 : 1)),
         opening.width(),
+        opening.width().minus(buck.times(2)),
         sill,
         opening.left().minus(pin),
         right(opening).plus(pin));

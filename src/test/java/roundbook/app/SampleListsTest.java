@@ -195,10 +195,16 @@ class SampleListsTest {
       assertEquals(leg, row.get(4));
       boolean sill = hand.number(opening, "sill") > 0;
       assertEquals((sill ? "2 × " : "1 × ") + tape(hand.number(opening, "width")), row.get(5));
-      assertEquals(leg, row.get(6));
-      double clear = metric ? 100 : 4;
-      double from = hand.number(opening, "left") - clear;
-      double to = hand.number(opening, "left") + hand.number(opening, "width") + clear;
+      double buck = metric ? 40 : 1.5;
+      String between = tape(hand.number(opening, "width") - 2 * buck).replace(" mm", "");
+      assertEquals(leg, tape(hand.number(opening, "clear_height")), "the frame keeps its height");
+      String clear = row.get(6).toString();
+      double wide = hand.number(opening, "clear_width");
+      assertEquals(between, tape(wide).replace(" mm", ""));
+      assertTrue(clear.contains(" × "), clear);
+      double pin = metric ? 100 : 4;
+      double from = hand.number(opening, "left") - pin;
+      double to = hand.number(opening, "left") + hand.number(opening, "width") + pin;
       String pins = row.get(7).toString();
       assertTrue(pins.contains(tape(from)) && pins.contains(tape(to)), pins);
     }

@@ -11,6 +11,7 @@ import roundbook.job.BuildRules.Origin;
 import roundbook.job.Building;
 import roundbook.job.DiameterProfile;
 import roundbook.job.Job;
+import roundbook.job.Leaf;
 import roundbook.job.Log;
 import roundbook.job.Opening;
 import roundbook.job.Piece;
@@ -93,6 +94,7 @@ public final class PlanFixtures {
             Length.ZERO,
             length(82),
             false,
+            Optional.of(new Leaf(length(32), length(74))),
             "",
             new CellRef("cabin.xlsx", "Openings", 2, 0)));
     openings.add(

@@ -66,6 +66,9 @@ class CrewReaderTest {
   private static void assertSameJob(Job was, Job now) {
     assertEquals(was.building(), now.building());
     assertEquals(was.openings().size(), now.openings().size());
+    for (int index = 0; index < was.openings().size(); index++) {
+      assertEquals(was.openings().get(index).leaf(), now.openings().get(index).leaf());
+    }
     for (int index = 0; index < was.logs().size(); index++) {
       var log = was.logs().get(index);
       var read = now.logs().get(index);

@@ -11,6 +11,7 @@ import roundbook.job.BuildRules.Origin;
 import roundbook.job.Building;
 import roundbook.job.DiameterProfile;
 import roundbook.job.Job;
+import roundbook.job.Leaf;
 import roundbook.job.Log;
 import roundbook.job.Opening;
 import roundbook.job.Piece;
@@ -92,6 +93,24 @@ public final class Cabins {
             shortLogs,
             "",
             new CellRef("cabin.xlsx", "Openings", openings.size() + 2, 0)));
+    return this;
+  }
+
+  /** Says what is to stand in the last opening. */
+  Cabins leaf(double width, double height) {
+    Opening last = openings.remove(openings.size() - 1);
+    openings.add(
+        new Opening(
+            last.name(),
+            last.wall(),
+            last.left(),
+            last.width(),
+            last.sill(),
+            last.head(),
+            last.shortLogs(),
+            Optional.of(new Leaf(in(width), in(height))),
+            last.remarks(),
+            last.origin()));
     return this;
   }
 

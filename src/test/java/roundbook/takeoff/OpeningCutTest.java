@@ -8,7 +8,10 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import roundbook.job.Leaf;
 import roundbook.job.Setting;
+import roundbook.problem.ProblemCode;
+import roundbook.problem.words.Sentences;
 import roundbook.takeoff.LogCut.CutExtent;
 import roundbook.takeoff.LogCut.RemainingPieces;
 
@@ -42,6 +45,33 @@ class OpeningCutTest {
     // Round 1: from the flat bed at 0 to its crown at 2 3/4 + 6. Round 7: belly at 80 3/4 − 6.
     assertEquals(List.of("8.75", "12.0", "12.0", "12.0", "12.0", "12.0", "7.25"), depths(door));
     assertEquals("S8", door.header().orElseThrow().tags());
+  }
+
+  /**
+   * By hand: 7.1 % tangential for Engelmann spruce (Wood Handbook), 18 of 30 percent of it down to
+   * 12 percent, is 4.26 % of 82 in, 3 1/2 in rounded up; less a head piece of 1 1/2 in 77 in stay,
+   * and 38 in between legs of 1 1/2 in are 35. A leaf of 36 by 80 in asks for 39 in, and for 3 in
+   * more of what 82 in lose: 85.13 in.
+   */
+  @Test
+  void aLeafThatDoesNotGoBetweenTheBucksIsToldWhatWouldHoldIt() {
+    Cabins cabin = Cabins.ofRounds(EIGHT).opening("S", 48, 38, 0, 82);
+    OpeningCut door = only(cabin);
+    assertEquals(35, door.frame().clearWidth().inches());
+    assertEquals(77, door.frame().clearHeight().inches());
+    assertTrue(door.wanted().isEmpty(), "no leaf is told");
+    assertTrue(only(cabin.leaf(35, 77)).wanted().isEmpty(), "it fits to the sixteenth");
+    Leaf wanted = only(cabin.leaf(36, 80)).wanted().orElseThrow();
+    assertEquals(39, wanted.width().inches());
+    assertEquals(82 + 3 * 82 / 78.5, wanted.height().inches(), 1e-6);
+    String said =
+        cabin.plan().problems().stream()
+            .filter(problem -> problem.code() == ProblemCode.OPENING_LEAF)
+            .map(problem -> problem.said().in(Sentences.english()))
+            .findFirst()
+            .orElseThrow();
+    assertTrue(said.contains("36 × 80") && said.contains("35 × 77"), said);
+    assertTrue(said.contains("width of 39") && said.contains("head at 86"), said);
   }
 
   @Test

@@ -213,17 +213,18 @@ public final class JobBook {
   }
 
   private Sheet openings() {
-    SheetBuilder sheet = sheet("Openings", 18, 8, 18, 14, 14, 14, 22, 36);
+    SheetBuilder sheet = sheet("Openings", 18, 8, 18, 12, 12, 12, 20, 16, 32);
     String small = " (" + unit.symbol() + ")";
     head(
         sheet,
         "Name",
         "Wall",
-        "From left corner" + small,
+        "From left corner, as seen from outside" + small,
         "Width" + small,
         "Sill height" + small,
         "Head height" + small,
         "Cut after stacking or short logs",
+        "Leaf, width x height" + small,
         "Remarks");
     rows(sheet, example.openings(), BLANK_PLACES);
     choose(sheet, 7, "How it is made", "cut after stacking", "short logs");

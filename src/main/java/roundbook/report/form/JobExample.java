@@ -114,9 +114,17 @@ final class JobExample implements JobFilling {
       return List.of();
     }
     return List.of(
-        List.of("Door", "S", small(96), small(38), "0", small(82), "cut after stacking", ""),
+        List.of("Door", "S", small(96), small(38), "0", small(82), "cut after stacking", "", ""),
         List.of(
-            "Window", "E", small(76), small(40), small(36), small(76), "cut after stacking", ""));
+            "Window",
+            "E",
+            small(76),
+            small(40),
+            small(36),
+            small(76),
+            "cut after stacking",
+            "",
+            ""));
   }
 
   /** Returns one settled place. */

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Job;
+import roundbook.job.Leaf;
 import roundbook.job.Opening;
 import roundbook.job.Pin;
 import roundbook.job.Price;
@@ -80,7 +81,12 @@ record JobValues(Job job) implements JobFilling {
         format().mark(opening.sill()),
         format().mark(opening.head()),
         opening.shortLogs() ? "short logs" : "cut after stacking",
+        opening.leaf().map(this::leaf).orElse(""),
         opening.remarks());
+  }
+
+  private String leaf(Leaf leaf) {
+    return format().mark(leaf.width()) + " x " + format().mark(leaf.height());
   }
 
   @Override

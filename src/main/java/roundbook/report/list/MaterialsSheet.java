@@ -59,6 +59,7 @@ final class MaterialsSheet {
             Collectors.groupingBy(
                 Quantity::section, java.util.LinkedHashMap::new, Collectors.toList()))
         .forEach(this::section);
+    list.text(Role.PLAIN, context.text("materials.sources"));
     new CostPart(context, list).write();
     order();
     return list.build();

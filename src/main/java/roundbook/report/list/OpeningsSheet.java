@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import roundbook.job.Leaf;
 import roundbook.job.Opening;
+import roundbook.job.Setting;
 import roundbook.page.Cell;
 import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
@@ -20,6 +23,7 @@ import roundbook.takeoff.LogCut.RemainingPiece;
 import roundbook.takeoff.LogCut.RemainingPieces;
 import roundbook.takeoff.OpeningCut;
 import roundbook.takeoff.Takeoff;
+import roundbook.units.Length;
 
 /** Doors and windows: as asked for, what they cut, their frames, and short stock beside them. */
 final class OpeningsSheet {
@@ -70,8 +74,35 @@ final class OpeningsSheet {
           cells.exact(opening.sill()),
           cells.exact(opening.head()),
           cells.word(opening.shortLogs() ? "openings.short" : "openings.after"),
-          cells.text(opening.remarks()));
+          cells.text(remarks(opening)));
     }
+  }
+
+  /** Returns the heights over the floor and the leaf, where they are told, and the remarks. */
+  private String remarks(Opening opening) {
+    Stream<String> floor =
+        context.rules().optionalLength(Setting.FLOOR_HEIGHT).stream()
+            .map(
+                height ->
+                    context.text(
+                        "openings.over_floor",
+                        over(opening.sill(), height),
+                        over(opening.head(), height)));
+    Stream<String> leaf =
+        opening.leaf().stream().map(each -> context.text("openings.leaf", sides(each)));
+    return Stream.of(floor, leaf, Stream.of(opening.remarks()))
+        .flatMap(parts -> parts)
+        .filter(part -> !part.isEmpty())
+        .collect(Collectors.joining("; "));
+  }
+
+  private String over(Length height, Length floor) {
+    Length over = height.minus(floor);
+    return (over.isNegative() ? "−" : "") + cells.withUnit(over.absolute());
+  }
+
+  private String sides(Leaf leaf) {
+    return cells.formats().mark(leaf.width()) + " × " + cells.withUnit(leaf.height());
   }
 
   private void cuts() {
@@ -144,12 +175,18 @@ final class OpeningsSheet {
         cells.tape(frame.leg()),
         cells.centre(
             (frame.sillPiece() ? "2 × " : "1 × ") + cells.formats().feetInches(frame.across())),
-        cells.tape(frame.leg()),
+        clear(opening),
         cells.text(
             context.text(
                 "openings.pins",
                 cells.formats().feetInches(frame.pinLeft()),
                 cells.formats().feetInches(frame.pinRight()))));
+  }
+
+  /** Returns what is left between the bucks; it stands out where the leaf does not go in. */
+  private Cell clear(OpeningCut opening) {
+    Cell cell = cells.bold(sides(opening.frame().clear())).align(Cell.Align.CENTRE);
+    return opening.wanted().isPresent() ? cell.role(Role.FLAG) : cell;
   }
 
   private void shortStock() {

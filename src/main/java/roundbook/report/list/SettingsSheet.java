@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import roundbook.job.BuildRules;
 import roundbook.job.BuildRules.Origin;
+import roundbook.job.Leaf;
 import roundbook.job.Opening;
 import roundbook.job.Pin;
 import roundbook.job.Price;
@@ -142,7 +143,20 @@ final class SettingsSheet {
               .centre(opening.shortLogs() ? "x" : "")
               .named(CellNames.item("Opening", number, "short")),
           cells.text(opening.remarks()).named(CellNames.item("Opening", number, "remarks")));
+      int here = number;
+      opening.leaf().ifPresent(leaf -> leaf(leaf, here));
     }
+  }
+
+  /** Puts what is to stand in an opening right of the page, for the next revision. */
+  private void leaf(Leaf leaf, int number) {
+    int row = list.next() - 1;
+    Cell width = cells.exact(leaf.width()).role(Role.HELPER);
+    Cell height = cells.exact(leaf.height()).role(Role.HELPER);
+    list.sheet()
+        .put(row, WIDTHS.length + 2, width.named(CellNames.item("Opening", number, "leaf_width")))
+        .put(
+            row, WIDTHS.length + 3, height.named(CellNames.item("Opening", number, "leaf_height")));
   }
 
   private void pins() {

@@ -3,6 +3,7 @@ package roundbook.report.table;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import roundbook.job.Leaf;
 import roundbook.job.Opening;
 import roundbook.page.PlainTable;
 import roundbook.plan.Plan;
@@ -49,6 +50,10 @@ final class TakeoffTables {
         .lengthIf("clearance", opening -> frame(opening).map(OpeningCut.Frame::clearance))
         .lengthIf("leave", opening -> frame(opening).map(OpeningCut.Frame::most))
         .lengthIf("leg", opening -> frame(opening).map(OpeningCut.Frame::leg))
+        .lengthIf("clear_width", opening -> frame(opening).map(OpeningCut.Frame::clearWidth))
+        .lengthIf("clear_height", opening -> frame(opening).map(OpeningCut.Frame::clearHeight))
+        .lengthIf("leaf_width", opening -> opening.leaf().map(Leaf::width))
+        .lengthIf("leaf_height", opening -> opening.leaf().map(Leaf::height))
         .lengthIf("keys", opening -> frame(opening).map(OpeningCut.Frame::keys))
         .lengthIf("pin_left", opening -> frame(opening).map(OpeningCut.Frame::pinLeft))
         .lengthIf("pin_right", opening -> frame(opening).map(OpeningCut.Frame::pinRight))
