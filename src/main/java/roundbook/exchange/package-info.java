@@ -6,6 +6,8 @@
  * opening has its own spare, the other of the two staying; the score is summed apart from the
  * search by the formula of {@code Aims}, and a test holds the two together. Why a round has its
  * logs is said from numbers: its middles among those on hand, thicker logs above it, long logs on
- * short walls, and the cheapest exchange of one of its logs with any other.
+ * short walls, and the cheapest exchange of one of its logs with any other that costs something.
+ * Logs that the tally keeps for a place, or wishes there, are not offered: leaving them out would
+ * better the score and undo what was asked.
  */
 package roundbook.exchange;

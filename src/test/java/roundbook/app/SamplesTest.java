@@ -26,6 +26,15 @@ class SamplesTest {
     }
   }
 
+  /** Logs of ordinary taper on walls of 20 ft lose nothing that a builder would act on. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({"hill-cabin, xlsx", "metric-hut, xlsx"})
+  void noEndOfASampleIsFlagged(String name, String ending) throws IOException {
+    List<String> problems = SampleRun.of(name + "." + ending).lines("problems");
+    assertTrue(problems.stream().noneMatch(line -> line.contains("tip-thin")), problems.toString());
+    assertTrue(problems.size() < 8, "few problems are heard: " + problems);
+  }
+
   private static void same(Path expected, List<String> found) throws IOException {
     List<String> rows = Files.readAllLines(expected);
     assertTrue(rows.size() > 4, expected.toString());

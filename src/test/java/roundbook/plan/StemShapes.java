@@ -28,6 +28,8 @@ final class StemShapes {
   private static final double LEAST_SCALE = 0.65;
   private static final double MOST_SCALE = 1.5;
   private static final int TRIES = 2_000;
+  private static final double FLARE = 24;
+  private static final double LITTLE = 0.15;
 
   private final List<List<double[]>> stems;
   private final SplittableRandom random;
@@ -59,6 +61,35 @@ final class StemShapes {
     return logs;
   }
 
+  /**
+   * Returns a yard of so many logs, long and short by turns, half of them butt logs with two feet
+   * of flare off and half second logs, their middles from 10 1/2 to 13 1/2 in, of stems of about
+   * that size.
+   */
+  List<Log> yard(int count, double longLog, double shortLog) {
+    List<Log> logs = new ArrayList<>();
+    while (logs.size() < count) {
+      List<double[]> stem = stems.get(random.nextInt(stems.size()));
+      double length = logs.size() % 2 == 0 ? longLog : shortLog;
+      double begin = random.nextBoolean() ? FLARE : FLARE + longLog;
+      double scale = (10.5 + 3 * random.nextDouble()) / at(stem, begin + length / 2);
+      boolean ends = stem.get(stem.size() - 1)[0] < begin + length;
+      if (!ends && Math.abs(scale - 1) <= LITTLE) {
+        logs.add(log("" + (logs.size() + 1), stem, begin, begin + length, scale));
+      }
+    }
+    return logs;
+  }
+
+  private static Log log(String tag, List<double[]> stem, double begin, double end, double scale) {
+    List<Station> stations = new ArrayList<>();
+    for (double x = begin; x < end; x += 12) {
+      stations.add(station(stem, x, begin, scale));
+    }
+    stations.add(station(stem, end, begin, scale));
+    return Jobs.log(tag, Length.of(end - begin, LengthUnit.INCH), new DiameterProfile(stations));
+  }
+
   private Log log(Line line, int number, Length flare) {
     for (int tries = 0; tries < TRIES; tries++) {
       Optional<Log> log = drawn(line, number, flare);
@@ -86,14 +117,7 @@ final class StemShapes {
     if (scale < LEAST_SCALE || scale > MOST_SCALE || tip < line.tips().least().inches()) {
       return Optional.empty();
     }
-    double begin = second ? from : flare.inches();
-    List<Station> stations = new ArrayList<>();
-    for (double x = begin; x < end; x += 12) {
-      stations.add(station(stem, x, begin, scale));
-    }
-    stations.add(station(stem, end, begin, scale));
-    Length whole = Length.of(end - begin, LengthUnit.INCH);
-    return Optional.of(Jobs.log("" + number, whole, new DiameterProfile(stations)));
+    return Optional.of(log("" + number, stem, second ? from : flare.inches(), end, scale));
   }
 
   private static Station station(List<double[]> stem, double x, double begin, double scale) {

@@ -67,6 +67,8 @@ final class Warnings {
           placed.map(log -> Tab.ofWall(context.words(), log.wall())).orElse(list());
       case TIP_THIN -> Tab.NOTCH_CHART.in(context.words());
       case TOO_FEW_LOGS -> Tab.ORDER.in(context.words());
+      case OPENING_SILL, OPENING_HEADER, OPENING_PIECE_SHORT, OPENING_OUTSIDE ->
+          Tab.OPENINGS.in(context.words());
       case MID_ESTIMATED, END_ESTIMATED -> Tab.LOG_LIST.in(context.words());
       default -> list();
     };
