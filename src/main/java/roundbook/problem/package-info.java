@@ -11,8 +11,8 @@
  * <p><b>What is told first.</b> Of 39 problems of an ordinary job a builder would act on six, and
  * those stood after the wall of the others. So a run and the sheet Start say a {@link
  * roundbook.problem.Briefing}: errors, then at most eight lines to settle before the first cut by
- * what a mistake there costs (units and bark make every log wrong, pins and openings a wall,
- * gaps and ends a joint), three of a kind one by one and more of it as one line, and the rest
- * counted by kind. The list of problems and {@code check} tell all.
+ * what a mistake there costs (units and bark make every log wrong, pins and openings a wall, gaps
+ * and ends a joint), three of a kind one by one and more of it as one line, and the rest counted by
+ * kind. The list of problems and {@code check} tell all.
  */
 package roundbook.problem;
