@@ -34,7 +34,7 @@ import roundbook.units.Length;
 /** One sheet a wall: its drawing, its logs from the top down with their gaps, a chart of them. */
 public final class WallSheets {
   static final Positions<WallColumn> COLUMNS = Positions.of(WallColumn.class);
-  private static final double[] WIDTHS = {6, 10, 8, 9, 11, 8.5, 8.5, 8.5, 6.5, 7.5, 7.5, 7.5};
+  private static final double[] WIDTHS = {7, 10, 8, 9, 11, 8.5, 8.5, 8.5, 6.5, 7, 7, 7};
   private static final double ROW_HEIGHT = 17;
   private static final double TITLE = 44;
   private static final double HEAD = 46;
