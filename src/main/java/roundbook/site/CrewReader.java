@@ -79,6 +79,7 @@ public final class CrewReader {
     new DeletedCells(book, problems).say();
     RulesFields settings = new RulesFields(book, problems);
     BuildRules printed = settings.printed();
+    settings.sayNewer();
     BuildRules now = both(settings.now(asked), printed, asked);
     Fields fields = new Fields(book, printed.unit(), problems);
     Optional<Building> building = settings.building(fields);

@@ -33,6 +33,7 @@ import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Problems;
 import roundbook.problem.Read;
+import roundbook.problem.Severity;
 import roundbook.table.Cell;
 import roundbook.table.NamedBook;
 import roundbook.table.NamedBook.Found;
@@ -99,6 +100,9 @@ final class RulesFields {
     String sheet = "";
     for (Setting setting : Setting.values()) {
       Optional<Found> found = book.cell(name.apply(setting.label()));
+      if (found.isEmpty() && isNewer(setting)) {
+        continue;
+      }
       if (found.isEmpty()) {
         problems.add(
             Problem.of(ProblemCode.CELL_LOST, "cell", CellRef.ofFile(book.file()))
@@ -112,6 +116,28 @@ final class RulesFields {
     Read<BuildRules> read = JobReader.rules(table, asked);
     read.problems().forEach(problems::add);
     return read.value().orElseThrow();
+  }
+
+  /** Says in one line which settings came after the workbook: they have their defaults. */
+  void sayNewer() {
+    String newer =
+        Stream.of(Setting.values())
+            .filter(this::isNewer)
+            .map(Setting::label)
+            .collect(Collectors.joining(" "));
+    if (!newer.isEmpty()) {
+      problems.add(
+          Problem.of(ProblemCode.CELL_LOST, "newer", CellRef.ofFile(book.file()))
+              .with("settings", newer)
+              .as(Severity.INFO)
+              .remedyOf("newer-settings"));
+    }
+  }
+
+  /** Returns whether a setting leaves no trace: a cell that was deleted leaves its name. */
+  private boolean isNewer(Setting setting) {
+    return Stream.of(setting.label(), CellNames.was(setting.label()))
+        .allMatch(name -> !book.has(name) && book.gone(name).isEmpty());
   }
 
   /** Returns a row as the Job sheet has it: label, value, unit. */

@@ -107,6 +107,12 @@ public final class CrewWorkbook {
     return this;
   }
 
+  /** Takes a name out as if it had never been there. */
+  public CrewWorkbook never(String name) {
+    names.remove(key(name));
+    return this;
+  }
+
   /** Takes the cells of a name out; the name is left. */
   public CrewWorkbook lose(String start) {
     List<String> all = names.keySet().stream().filter(name -> name.startsWith(key(start))).toList();
