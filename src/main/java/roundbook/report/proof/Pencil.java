@@ -1,6 +1,7 @@
 package roundbook.report.proof;
 
 import java.math.BigDecimal;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import roundbook.job.Wall;
 import roundbook.report.live.LiveContext;
@@ -137,6 +138,25 @@ final class Pencil {
     return new Term(formula, sameNow ? usual.now() : finer.markNow(exact.now()));
   }
 
+  /** Returns a value with the sign that adds it or takes it away; nothing where there is none. */
+  Term signed(Value more, Function<Value, Term> as) {
+    Term positive = as.apply(more);
+    Term negative = as.apply(new Value("-(" + more.formula() + ")", more.now().negated()));
+    String formula =
+        "IF(ABS("
+            + more.formula()
+            + ")<0.000001,\"\",IF("
+            + more.formula()
+            + ">0,\" + \"&"
+            + positive.formula()
+            + ",\" − \"&"
+            + negative.formula()
+            + "))";
+    boolean none = more.now().absolute().isLessThan(Length.ofNanometres(26));
+    String sign = more.now().isNegative() ? " − " + negative.now() : " + " + positive.now();
+    return new Term(formula, none ? "" : sign);
+  }
+
   /** Returns a sum of terms, such as {@code ({0} − {1}) ÷ 4}. */
   static Term sum(String pattern, Term... terms) {
     StringBuilder formula = new StringBuilder();
@@ -148,6 +168,11 @@ final class Pencil {
       now.append(term.now());
     }
     return new Term(formula.toString(), now.toString());
+  }
+
+  /** Returns a length with its unit, for words. */
+  String withUnit(Length length) {
+    return live.formats().mark(length) + " " + live.unit().symbol();
   }
 
   /** Returns how many decimals are written. */

@@ -18,7 +18,7 @@ import roundbook.report.frame.ListSheet;
 import roundbook.report.frame.Tab;
 import roundbook.report.live.LiveContext;
 import roundbook.report.proof.Pencil.Term;
-import roundbook.report.proof.PencilSums.Sum;
+import roundbook.report.proof.Lines.Line;
 import roundbook.rounds.Verifier.Subject;
 import roundbook.rounds.Verifier.Verdict;
 
@@ -67,6 +67,9 @@ public final class ProofSheet {
     checks();
     list.heading(context.text("proof.unknown"));
     context.words().lines("proof.unknown").forEach(line -> list.text(Role.PLAIN, line));
+    if (plan.rounds() > 1) {
+      list.text(Role.PLAIN, context.text("proof.after"));
+    }
     return list.build();
   }
 
@@ -74,15 +77,15 @@ public final class ProofSheet {
     list.heading(context.text("proof.sums"));
     list.spans(1, 11, 6, 3, 3).headOf("proof.sums.head");
     int last = 0;
-    for (Sum sum : PencilSums.of(live)) {
-      Cell number = sum.number() == last ? cells.text("") : cells.count(sum.number());
+    for (Line line : Lines.of(live)) {
+      Cell number = line.number() == last ? cells.text("") : cells.count(line.number());
       list.row(
           number,
-          shown(sum.what(), Role.BODY),
-          shown(sum.sum(), Role.BODY_CENTRE),
+          cells.text(line.what()),
+          shown(line.sum(), Role.BODY_CENTRE),
           Cell.blank(Role.TICK),
-          shown(sum.result(), Role.BODY_CENTRE));
-      last = sum.number();
+          shown(line.result(), Role.BODY_CENTRE));
+      last = line.number();
     }
     String step = cells.withUnit(context.rules().printStep());
     list.text(
@@ -93,7 +96,13 @@ public final class ProofSheet {
             step,
             Tab.ofRound(context.words(), 1),
             Tab.NOTCH_CHART.in(context.words()),
-            Tab.ofWall(context.words(), live.walls().get(0))));
+            gapOn()));
+  }
+
+  /** Returns where the gap of the last sum stands; nothing where there is none. */
+  private String gapOn() {
+    String wall = Tab.ofWall(context.words(), live.walls().get(0));
+    return plan.rounds() > 1 ? context.text("proof.sums.gap_on", wall) : "";
   }
 
   /** Returns a cell of a text; of one that nothing changes no formula is made. */

@@ -37,7 +37,7 @@ import roundbook.report.ListFixtures;
 import roundbook.report.LivePlans;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.live.LiveContext;
-import roundbook.report.proof.PencilSums.Sum;
+import roundbook.report.proof.Lines.Line;
 import roundbook.sheet.LibraryFormulas;
 import roundbook.sheet.LibreOffice;
 import roundbook.stack.Hewn;
@@ -52,11 +52,11 @@ class ProofSheetTest {
     return PlanFixtures.inches();
   }
 
-  private static List<Sum> sums(Plan plan) {
-    return PencilSums.of(LiveContext.of(LivePlans.context(plan)));
+  private static List<Line> sums(Plan plan) {
+    return Lines.of(LiveContext.of(LivePlans.context(plan)));
   }
 
-  private static List<Sum> sums(Plan plan, int number) {
+  private static List<Line> sums(Plan plan, int number) {
     return sums(plan).stream().filter(sum -> sum.number() == number).toList();
   }
 
@@ -108,13 +108,13 @@ class ProofSheetTest {
   }
 
   private static void check(Plan plan, String name) {
-    List<Sum> sums = sums(plan);
+    List<Line> sums = sums(plan);
     int line = 0;
     int last = 0;
-    for (Sum sum : sums) {
+    for (Line sum : sums) {
       line = sum.number() == last ? line + 1 : 0;
       last = sum.number();
-      String where = name + ": " + sum.what().now() + ": " + sum.sum().now();
+      String where = name + ": " + sum.what() + ": " + sum.sum().now();
       double step = step(plan, sum.number(), line);
       double wanted = rounded(Longhand.of(sum.sum().now()), step);
       boolean inDecimals = plan.job().rules().sizeStep().isZero();
@@ -155,11 +155,11 @@ class ProofSheetTest {
     CrewContext context = LivePlans.context(plan);
     Sheet page = LivePlans.rounds(context).get(0);
     List<String> missing = new ArrayList<>();
-    List<Sum> marks = new ArrayList<>(sums(plan, 2));
+    List<Line> marks = new ArrayList<>(sums(plan, 2));
     marks.addAll(sums(plan, 4));
     sums(plan, 5).stream().filter(sum -> sums(plan, 5).indexOf(sum) % 3 > 0).forEach(marks::add);
     marks.stream().filter(sum -> !isMark(page, sum)).forEach(sum -> missing.add(sum.toString()));
-    for (Sum sum : sums(plan, 6)) {
+    for (Line sum : sums(plan, 6)) {
       boolean shown =
           ListFixtures.texts(page).stream()
               .anyMatch(text -> text.replaceAll(" [cm]m$", "").equals(sum.result().now()));
@@ -177,7 +177,7 @@ class ProofSheetTest {
   }
 
   /** Returns whether one of the four large marks is a result, alone or among those by wall. */
-  private static boolean isMark(Sheet page, Sum sum) {
+  private static boolean isMark(Sheet page, Line sum) {
     double wanted = Longhand.of(sum.result().now());
     return page.rows().headMap(6).values().stream()
         .flatMap(row -> row.values().stream())
@@ -239,7 +239,7 @@ class ProofSheetTest {
           new Hewn(Optional.empty(), Optional.of(mid), Optional.empty()));
     }
     Plan beside = LivePlans.hewn(plan, hewn);
-    Sum size = sums(beside, 1).get(2);
+    Line size = sums(beside, 1).get(2);
     assertEquals("13.24996", size.sum().now());
     assertEquals("13", size.result().now());
     check(beside, "beside a tie");
@@ -248,7 +248,7 @@ class ProofSheetTest {
   @ParameterizedTest
   @CsvSource({"flat, 0 + 3 1/4, 3 1/4", "level, 0 + 3 1/4, 3 1/4", "starter, 4 1/4 + 3 1/4, 7 1/2"})
   void theBedIsUnderTheFirstCentreLine(String bed, String sum, String result) {
-    Sum first = sums(inches().set(Setting.FIRST_BED, bed).plan(2), 7).get(0);
+    Line first = sums(inches().set(Setting.FIRST_BED, bed).plan(2), 7).get(0);
     assertEquals(sum, first.sum().now());
     assertEquals(result, first.result().now());
   }
