@@ -4,9 +4,9 @@ import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.notch.Notch;
 import roundbook.report.live.LiveContext;
+import roundbook.report.live.LiveMap;
 import roundbook.report.live.LiveMap.PieceColumn;
 import roundbook.report.live.LiveMap.RoundColumn;
-import roundbook.report.live.LiveMap;
 import roundbook.report.proof.Pencil.Term;
 import roundbook.report.proof.Pencil.Value;
 import roundbook.stack.Joint;
@@ -148,5 +148,4 @@ final class HeightSums {
   private Value toStep(Value value) {
     return new Value(live.toStep(value.formula()), value.now().roundedTo(live.rules().printStep()));
   }
-
 }

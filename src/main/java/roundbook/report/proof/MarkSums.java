@@ -10,10 +10,10 @@ import roundbook.job.Wall;
 import roundbook.notch.Notch;
 import roundbook.plan.PiecePlan;
 import roundbook.report.live.LiveContext;
+import roundbook.report.live.LiveMap;
 import roundbook.report.live.LiveMap.RoundColumn;
 import roundbook.report.live.LiveMap.RuleLine;
 import roundbook.report.live.LiveMap.WallColumn;
-import roundbook.report.live.LiveMap;
 import roundbook.report.live.LiveMath;
 import roundbook.report.proof.Pencil.Term;
 import roundbook.report.proof.Pencil.Value;
@@ -45,7 +45,8 @@ final class MarkSums {
   /** Sum 1: the size, from the middles as they are written. */
   private void size() {
     lines.begin();
-    List<Value> mids = live.walls().stream().map(wall -> pencil.written(lines.mid(1, wall))).toList();
+    List<Value> mids =
+        live.walls().stream().map(wall -> pencil.written(lines.mid(1, wall))).toList();
     int count = mids.size();
     Value sum = mids.stream().reduce(Value::plus).orElseThrow();
     Value mean = pencil.written(sum.dividedBy(count));
@@ -57,7 +58,8 @@ final class MarkSums {
         Pencil.sum(terms, written),
         pencil.decimal(sum),
         Pencil.names(live.walls().stream()));
-    lines.add("mean", Pencil.sum("{0} ÷ " + count, pencil.decimal(sum)), pencil.decimal(mean), count);
+    lines.add(
+        "mean", Pencil.sum("{0} ÷ " + count, pencil.decimal(sum)), pencil.decimal(mean), count);
     Value exact = lines.of(RoundColumn.MEAN, live.course(1).size().mean());
     Length step = live.rules().sizeStep();
     Term shown =

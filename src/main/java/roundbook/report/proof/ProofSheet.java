@@ -17,8 +17,8 @@ import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.ListSheet;
 import roundbook.report.frame.Tab;
 import roundbook.report.live.LiveContext;
-import roundbook.report.proof.Pencil.Term;
 import roundbook.report.proof.Lines.Line;
+import roundbook.report.proof.Pencil.Term;
 import roundbook.rounds.Verifier.Subject;
 import roundbook.rounds.Verifier.Verdict;
 
