@@ -90,7 +90,7 @@ record Room(String name, List<String> rooms, List<String> outside) {
                   "units problem.words page job notch stack rounds plan" + " report.frame"),
               core(
                   "report.mark",
-                  "units page job notch stack rounds plan report.words"
+                  "units page job notch stack rounds plan buying report.words"
                       + " report.frame report.live"),
               core(
                   "report.round",
@@ -120,8 +120,8 @@ record Room(String name, List<String> rooms, List<String> outside) {
               core("report.form", "units problem problem.words page job"),
               core(
                   "report.buy",
-                  "units page job wood plan buying report.words report.frame report.form"
-                      + " report.table"),
+                  "units page job wood plan buying report.words report.frame report.mark"
+                      + " report.form report.table"),
               core(
                   "report.book",
                   "page job plan report.words report.frame report.live report.mark report.round"

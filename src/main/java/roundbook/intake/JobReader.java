@@ -15,6 +15,7 @@ import roundbook.job.Building;
 import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.job.Opening;
+import roundbook.job.OtherLog;
 import roundbook.job.Pin;
 import roundbook.job.Price;
 import roundbook.problem.CellRef;
@@ -28,14 +29,14 @@ import roundbook.table.Table;
 /**
  * Reads the tables of one job's files as a job, and finds every problem in one pass.
  *
- * <p>Sheets named Job, Walls, Openings, Pins and Prices are read as what they are named, and those
- * that only tell an order are passed over; every other sheet that has the headings of a tally is
- * read as one. Hidden sheets are passed over with a warning when they hold a tally, with an error
- * when no other sheet does.
+ * <p>Sheets named Job, Walls, Openings, Pins, Prices and Other_logs are read as what they are
+ * named, and those that only tell an order are passed over; every other sheet that has the headings
+ * of a tally is read as one. Hidden sheets are passed over with a warning when they hold a tally,
+ * with an error when no other sheet does.
  */
 public final class JobReader {
   private static final Set<String> OWN_SHEETS =
-      Set.of("job", "walls", "openings", "pins", "prices");
+      Set.of("job", "walls", "openings", "pins", "prices", "other_logs");
 
   /** Sheets of an order workbook that say what was ordered, in every language it is written in. */
   private static final Set<String> TOLD_SHEETS =
@@ -150,9 +151,10 @@ public final class JobReader {
       Optional<Building> building,
       List<Opening> openings,
       List<Pin> pins,
-      List<Price> prices) {
+      List<Price> prices,
+      List<OtherLog> others) {
     Job job(Building walls, List<Log> logs) {
-      return new Job(rules, walls, logs, openings, pins).withPrices(prices);
+      return new Job(rules, walls, logs, openings, pins).withPrices(prices).withOthers(others);
     }
   }
 
@@ -179,14 +181,18 @@ public final class JobReader {
     plates.problem().ifPresent(problems::add);
     List<Price> prices =
         sheet("prices").map(table -> new PricesReader(table, problems).prices()).orElse(List.of());
+    List<OtherLog> others =
+        sheet("other_logs")
+            .map(table -> new OtherLogsReader(table, rules, problems).others())
+            .orElse(List.of());
     if (building.isEmpty()) {
-      return new Places(rules, building, List.of(), List.of(), prices);
+      return new Places(rules, building, List.of(), List.of(), prices, others);
     }
     CranePlace.problem(rules, building.get()).ifPresent(problems::add);
     PlacesReader places = new PlacesReader(rules, building.get(), problems);
     List<Pin> pins = sheet("pins").map(table -> places.pins(table, tags)).orElse(List.of());
     List<Opening> openings = sheet("openings").map(places::openings).orElse(List.of());
-    return new Places(rules, building, openings, pins, prices);
+    return new Places(rules, building, openings, pins, prices, others);
   }
 
   private void sayNoSettings(Table walls) {

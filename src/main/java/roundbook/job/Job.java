@@ -14,6 +14,7 @@ import roundbook.units.Length;
  * @param pins places that the builder has settled
  * @param built what the crew has built and measured so far
  * @param prices what yards ask for logs, the one that counts before the others
+ * @param others logs for other places than the walls
  */
 public record Job(
     BuildRules rules,
@@ -22,39 +23,46 @@ public record Job(
     List<Opening> openings,
     List<Pin> pins,
     AsBuilt built,
-    List<Price> prices) {
+    List<Price> prices,
+    List<OtherLog> others) {
   /** Copies the lists. */
   public Job {
     logs = List.copyOf(logs);
     openings = List.copyOf(openings);
     pins = List.copyOf(pins);
     prices = List.copyOf(prices);
+    others = List.copyOf(others);
   }
 
   /** Returns the same job under other rules. */
   public Job with(BuildRules other) {
-    return new Job(other, building, logs, openings, pins, built, prices);
+    return new Job(other, building, logs, openings, pins, built, prices, others);
   }
 
   /** Returns the same job with another record of what is built. */
   public Job withBuilt(AsBuilt other) {
-    return new Job(rules, building, logs, openings, pins, other, prices);
+    return new Job(rules, building, logs, openings, pins, other, prices, others);
   }
 
   /** Returns the same job with other logs. */
   public Job withLogs(List<Log> other) {
-    return new Job(rules, building, other, openings, pins, built, prices);
+    return new Job(rules, building, other, openings, pins, built, prices, others);
   }
 
   /** A job of which nothing is built yet. */
   public Job(
       BuildRules rules, Building building, List<Log> logs, List<Opening> openings, List<Pin> pins) {
-    this(rules, building, logs, openings, pins, AsBuilt.NOTHING, List.of());
+    this(rules, building, logs, openings, pins, AsBuilt.NOTHING, List.of(), List.of());
   }
 
   /** Returns the same job with other prices. */
   public Job withPrices(List<Price> other) {
-    return new Job(rules, building, logs, openings, pins, built, other);
+    return new Job(rules, building, logs, openings, pins, built, other, others);
+  }
+
+  /** Returns the same job with logs for other places than the walls. */
+  public Job withOthers(List<OtherLog> other) {
+    return new Job(rules, building, logs, openings, pins, built, prices, other);
   }
 
   /** Returns the job with the correction of the tally put on the diameters of all logs. */
@@ -64,7 +72,7 @@ public record Job(
     List<Log> other = logs.stream().map(log -> log.thinnedBy(correction)).toList();
     return correction.isZero()
         ? this
-        : new Job(rules, building, other, openings, pins, built, prices);
+        : new Job(rules, building, other, openings, pins, built, prices, others);
   }
 
   /** Returns a log as it was tallied: not hewn, and without the correction it was planned with. */

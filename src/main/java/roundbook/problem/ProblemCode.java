@@ -180,6 +180,8 @@ public enum ProblemCode {
   LOAD_SMALL(ERROR),
   /** A price does not say what it is for. */
   BAD_PRICE(ERROR),
+  /** Logs for other places than the walls cannot be looked for as they are told. */
+  BAD_OTHER_LOG(ERROR),
   /** The style template has no style for something; the built-in one is used. */
   STYLE_MISSING(WARNING),
   /** A text is longer than a cell can hold and was cut. */

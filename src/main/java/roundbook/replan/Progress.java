@@ -218,7 +218,8 @@ final class Progress {
 
   private static Job withRules(Job job, BuildRules rules) {
     return new Job(rules, job.building(), job.logs(), job.openings(), job.pins())
-        .withPrices(job.prices());
+        .withPrices(job.prices())
+        .withOthers(job.others());
   }
 
   /**

@@ -97,7 +97,8 @@ public final class CrewReader {
     logs.addAll(more.logs());
     Job job =
         new Job(now, building.get(), logs, settings.openings(fields), settings.pins(fields))
-            .withPrices(settings.prices(fields));
+            .withPrices(settings.prices(fields))
+            .withOthers(settings.others(fields));
     return more.failed() ? Optional.empty() : report(job, printed, rows, fields, more.tags());
   }
 

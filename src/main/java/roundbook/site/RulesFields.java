@@ -20,6 +20,7 @@ import roundbook.job.BuildRules.Value;
 import roundbook.job.Building;
 import roundbook.job.Leaf;
 import roundbook.job.Opening;
+import roundbook.job.OtherLog;
 import roundbook.job.Pin;
 import roundbook.job.Price;
 import roundbook.job.Price.Basis;
@@ -220,7 +221,6 @@ final class RulesFields {
     return fields.length(CellNames.item("Opening", number, what)).orElse(Length.ZERO);
   }
 
-  /** Returns the places that the builder has settled. */
   /** Returns what yards ask, as it stands there; a price that is no number is passed over. */
   List<Price> prices(Fields fields) {
     List<Price> prices = new ArrayList<>();
@@ -244,6 +244,34 @@ final class RulesFields {
     return new LengthReader(LengthUnit.MILLIMETRE, false).number(text);
   }
 
+  /** Returns the logs for other places than the walls. */
+  List<OtherLog> others(Fields fields) {
+    List<OtherLog> others = new ArrayList<>();
+    for (int number : numbers("Other", "name")) {
+      String count = fields.text(CellNames.item("Other", number, "count"));
+      Optional<Length> length = other(fields, number, "length");
+      if (length.isPresent() && count.matches("[1-9]\\d{0,3}")) {
+        others.add(
+            new OtherLog(
+                fields.text(CellNames.item("Other", number, "name")),
+                Integer.parseInt(count),
+                length.get(),
+                other(fields, number, "mid").orElse(Length.ZERO),
+                other(fields, number, "tip").orElse(Length.ZERO),
+                other(fields, number, "sweep"),
+                fields.text(CellNames.item("Other", number, "remarks")),
+                fields.where(CellNames.item("Other", number, "name"))));
+      }
+    }
+    return others;
+  }
+
+  private static Optional<Length> other(Fields fields, int number, String what) {
+    String name = CellNames.item("Other", number, what);
+    return fields.text(name).isEmpty() ? Optional.empty() : fields.length(name);
+  }
+
+  /** Returns the places that the builder has settled. */
   List<Pin> pins(Fields fields) {
     List<Pin> pins = new ArrayList<>();
     for (int number : numbers("Pin", "why")) {

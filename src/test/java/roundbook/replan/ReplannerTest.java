@@ -17,17 +17,20 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import roundbook.balance.Effort;
 import roundbook.job.Job;
+import roundbook.job.OtherLog;
 import roundbook.job.Price;
 import roundbook.plan.PiecePlan;
 import roundbook.plan.Plan;
 import roundbook.plan.PlanFixtures;
 import roundbook.plan.Planner;
+import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
 import roundbook.site.CrewWorkbook;
 import roundbook.site.SiteReport;
 import roundbook.table.Cell.CellKind;
+import roundbook.units.Length;
 
 /** What was typed into a crew workbook makes the next plan, or is refused with its cell. */
 class ReplannerTest {
@@ -158,6 +161,29 @@ class ReplannerTest {
     CrewWorkbook book = CrewWorkbook.of(priced).type(Map.of("Selling_2_price", 47.5));
     Price changed = new Price(Price.Basis.EACH, new BigDecimal("47.5"), Set.of(), Optional.empty());
     assertEquals(List.of(doyle, changed), replan(book).plan().job().prices());
+  }
+
+  @Test
+  void logsForOtherPlacesAreCarriedIntoTheNextRevision() {
+    OtherLog joist =
+        new OtherLog(
+            "joist",
+            6,
+            Length.ofInches(216),
+            Length.ofInchFraction(21, 2),
+            Length.ZERO,
+            Optional.of(Length.ofInches(1)),
+            "hall",
+            CellRef.ofFile(""));
+    Plan wanted = Planner.of(PLAN.job().withOthers(List.of(joist)), PLAN.choice());
+    CrewWorkbook book = CrewWorkbook.of(wanted).type(Map.of("Other_1_count", 4));
+    OtherLog left = replan(book).plan().job().others().get(0);
+    assertEquals(4, left.count());
+    assertEquals("joist hall", left.name() + " " + left.remarks());
+    assertEquals(joist.length(), left.length());
+    assertEquals(joist.mid(), left.mid());
+    assertEquals(joist.tip(), left.tip());
+    assertEquals(joist.sweep(), left.sweep());
   }
 
   @Test

@@ -21,8 +21,10 @@ import roundbook.page.Figure.Series;
 import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
+import roundbook.plan.OtherLogs;
 import roundbook.report.frame.ListSheet;
 import roundbook.report.frame.Tab;
+import roundbook.report.mark.OtherLogOrder;
 import roundbook.wood.LogRule;
 
 /** The page for the yard: every line of the order, what it comes to, and what has arrived. */
@@ -73,6 +75,18 @@ final class OrderLinesSheet {
     buy.context().words().lines("buy.order.rule").forEach(line -> list.text(Role.PLAIN, line));
     chart(first, last);
     comesTo();
+    OtherLogOrder.write(
+        buy.context(),
+        list,
+        OtherLogs.toOrder(buy.context().rules(), buy.context().plan().job().others()),
+        3,
+        2,
+        2,
+        2,
+        2,
+        1,
+        1,
+        2);
     return list.build();
   }
 

@@ -26,7 +26,7 @@ import roundbook.problem.words.Sentences;
 import roundbook.units.LengthUnit;
 
 /**
- * The job workbook that a builder fills in: job, walls, logs, prices, openings, pins.
+ * The job workbook that a builder fills in: job, walls, logs, prices, openings, pins, other logs.
  *
  * <p>Every sheet has its headings in the first row. Cells for lengths take text, so that a
  * spreadsheet makes no date of a fraction. On the sheet Job a value left blank takes the default
@@ -72,7 +72,7 @@ public final class JobBook {
   }
 
   private List<Sheet> sheets() {
-    return List.of(job(), walls(), logs(), prices(), openings(), pins());
+    return List.of(job(), walls(), logs(), prices(), openings(), pins(), others());
   }
 
   private SheetBuilder sheet(String name, double... widths) {
@@ -236,6 +236,24 @@ public final class JobBook {
     head(sheet, "Round", "Wall", "Log", "Butt at", "Why");
     rows(sheet, example.pins(), BLANK_PLACES);
     return sheet.rule(wallOf(column(sheet, 2))).build();
+  }
+
+  /** Returns what is wanted for other places than the walls, a kind a row. */
+  private Sheet others() {
+    SheetBuilder sheet = sheet("Other_logs", 18, 9, 13, 15, 15, 15, 50);
+    String small = " (" + unit.symbol() + ")";
+    String large = unit.metric() ? small : " (ft)";
+    head(
+        sheet,
+        "For",
+        "Count",
+        "Length" + large,
+        "Mid at least" + small,
+        "Tip at least" + small,
+        "Sweep at most" + small,
+        "Remarks");
+    rows(sheet, example.others(), Math.max(BLANK_PLACES, example.others().size()));
+    return sheet.build();
   }
 
   private static void head(SheetBuilder sheet, String... headings) {

@@ -21,6 +21,11 @@ interface JobFilling {
   /** Returns the places that are settled. */
   List<List<String>> pins();
 
+  /** Returns the logs for other places than the walls. */
+  default List<List<String>> others() {
+    return List.of();
+  }
+
   /** Returns what yards ask for logs; nobody but the builder knows. */
   default List<Price> prices() {
     return List.of();

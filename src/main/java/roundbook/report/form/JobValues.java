@@ -6,6 +6,7 @@ import roundbook.job.BuildRules.Origin;
 import roundbook.job.Job;
 import roundbook.job.Leaf;
 import roundbook.job.Opening;
+import roundbook.job.OtherLog;
 import roundbook.job.Pin;
 import roundbook.job.Price;
 import roundbook.job.Setting;
@@ -97,6 +98,22 @@ record JobValues(Job job) implements JobFilling {
   private static List<String> pin(Pin pin) {
     String round = pin.round().isPresent() ? String.valueOf(pin.round().getAsInt()) : "";
     return List.of(round, pin.wall(), pin.log(), pin.buttAt(), pin.why());
+  }
+
+  @Override
+  public List<List<String>> others() {
+    return job.others().stream().map(this::other).toList();
+  }
+
+  private List<String> other(OtherLog other) {
+    return List.of(
+        other.name(),
+        String.valueOf(other.count()),
+        outside(other.length()),
+        other.mid().isZero() ? "" : format().mark(other.mid()),
+        other.tip().isZero() ? "" : format().mark(other.tip()),
+        other.sweep().map(format()::mark).orElse(""),
+        other.remarks());
   }
 
   @Override

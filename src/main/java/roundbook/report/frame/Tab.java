@@ -44,6 +44,8 @@ public enum Tab {
   CHINKING,
   /** The page for the yard. */
   ORDER,
+  /** What the yard gives for other places than the walls. */
+  OTHER_LOGS,
   /** Weights and cautions. */
   LIFTING,
   /** Tags for the logs. */

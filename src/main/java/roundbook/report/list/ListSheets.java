@@ -25,6 +25,7 @@ public final class ListSheets {
           MaterialsSheet::sheets,
           ChinkingSheet::sheets,
           OrderSheet::sheets,
+          OtherLogsSheet::sheets,
           LiftingSheet::sheets,
           TagsSheet::sheets,
           TemplateSheet::sheets,

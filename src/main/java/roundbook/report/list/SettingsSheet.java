@@ -8,6 +8,7 @@ import roundbook.job.BuildRules;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Leaf;
 import roundbook.job.Opening;
+import roundbook.job.OtherLog;
 import roundbook.job.Pin;
 import roundbook.job.Price;
 import roundbook.job.Setting;
@@ -66,6 +67,7 @@ final class SettingsSheet {
     openings();
     pins();
     prices();
+    others();
     made();
     return list.build();
   }
@@ -202,6 +204,36 @@ final class SettingsSheet {
               .orElseGet(() -> Cell.blank(Role.TYPED_IN))
               .named(CellNames.item("Selling", number, "delivery")));
     }
+  }
+
+  /** Writes the logs for other places than the walls, for a new plan to look for. */
+  private void others() {
+    List<OtherLog> others = context.plan().job().others();
+    if (others.isEmpty()) {
+      return;
+    }
+    list.room(ListSheet.tableHeight(others.size())).heading(context.text("settings.others"));
+    list.spans(1, 1, 1, 1, 1, 1, 2).headOf("settings.others.head", context.rules().unit().symbol());
+    int number = 0;
+    for (OtherLog other : others) {
+      number++;
+      list.row(
+          other(number, "name", cells.text(other.name())),
+          other(number, "count", cells.count(other.count()).role(Role.TYPED_IN)),
+          other(number, "length", cells.exact(other.length())),
+          other(number, "mid", least(other.mid())),
+          other(number, "tip", least(other.tip())),
+          other(number, "sweep", other.sweep().map(cells::exact).orElseGet(() -> cells.text(""))),
+          other(number, "remarks", cells.text(other.remarks())));
+    }
+  }
+
+  private static Cell other(int number, String what, Cell cell) {
+    return cell.named(CellNames.item("Other", number, what));
+  }
+
+  private Cell least(Length length) {
+    return length.isZero() ? cells.text("") : cells.exact(length);
   }
 
   private static Cell money(BigDecimal money) {

@@ -27,6 +27,7 @@ final class YardPart {
   private static final int[] PILES = {2, 3, 4};
   private static final double TESTED = 1000;
   private static final double CRANE_TEXTS = 110;
+  private static final double HAUL_TEXTS = 80;
 
   private final CrewContext context;
   private final Cells cells;
@@ -43,6 +44,8 @@ final class YardPart {
   /** Writes how much there is to haul. */
   void hauling() {
     Haul haul = Haul.of(context.plan());
+    int loads = haul.loads().map(all -> all.loads().size()).orElse(0);
+    list.room(ListSheet.tableHeight(loads) + HAUL_TEXTS);
     list.heading(context.text("lifting.haul"));
     list.text(
         Role.PLAIN_BOLD,
@@ -52,7 +55,7 @@ final class YardPart {
       String tags = haul.left().stream().map(Log::tag).collect(Collectors.joining(", "));
       list.text(Role.PLAIN_BOLD, context.text("lifting.haul.left", tags));
     }
-    haul.loads().ifPresent(loads -> loads(haul, loads.loads()));
+    haul.loads().ifPresent(all -> loads(haul, all.loads()));
   }
 
   private void loads(Haul haul, List<Load> loads) {
@@ -94,7 +97,8 @@ final class YardPart {
           cells.centre(tape(reach.radius())),
           cells.centre(weight(reach.pounds())));
     }
-    Hook hook = Hook.of(context.plan().stack(), context.plan().takeoff());
+    Hook exact = Hook.of(context.plan().stack(), context.plan().takeoff());
+    Hook hook = new Hook(up(exact.walls()), exact.clear(), up(exact.log()), up(exact.slings()));
     String key = hook.slings().isZero() ? "lifting.crane.hook.bare" : "lifting.crane.hook";
     list.text(
         Role.PLAIN_BOLD,
@@ -109,11 +113,14 @@ final class YardPart {
   }
 
   /** Returns a length up to the next inch or centimetre: a hook that reaches less is too short. */
-  private String tape(Length length) {
+  private Length up(Length length) {
     boolean metric = context.rules().metric();
     Length step = metric ? Length.ofMillimetres(10) : Length.ofInches(1);
-    long steps = -Math.floorDiv(-length.nanometres(), step.nanometres());
-    return cells.formats().feetInches(step.times(steps));
+    return step.times(-Math.floorDiv(-length.nanometres(), step.nanometres()));
+  }
+
+  private String tape(Length length) {
+    return cells.formats().feetInches(up(length));
   }
 
   private String loads(int count) {

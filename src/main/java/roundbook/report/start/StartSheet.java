@@ -159,7 +159,9 @@ public final class StartSheet {
         .limit(1)
         .forEach(wall -> content(Tab.ofWall(context.words(), wall), "wall"));
     for (Tab tab : Tab.lists()) {
-      content(tab.in(context.words()), tab.id());
+      if (tab != Tab.OTHER_LOGS || !plan.job().others().isEmpty()) {
+        content(tab.in(context.words()), tab.id());
+      }
     }
   }
 

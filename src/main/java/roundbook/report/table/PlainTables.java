@@ -6,12 +6,14 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import roundbook.job.BuildRules;
 import roundbook.job.Log;
+import roundbook.job.OtherLog;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.SettingKind;
 import roundbook.job.Wall;
 import roundbook.page.PlainTable;
 import roundbook.plan.OrderLine;
+import roundbook.plan.OtherLogs;
 import roundbook.plan.PiecePlan;
 import roundbook.plan.PiecePlan.Weight;
 import roundbook.plan.Plan;
@@ -26,6 +28,7 @@ import roundbook.report.words.Words;
 import roundbook.stack.Course;
 import roundbook.stack.Joint;
 import roundbook.stack.PlacedLog;
+import roundbook.units.Bulk;
 import roundbook.units.Length;
 
 /**
@@ -56,22 +59,54 @@ public final class PlainTables {
     PlainTables tables = new PlainTables(context);
     TakeoffTables takeoff = new TakeoffTables(context.plan());
     List<PlainTable> exchanges = ExchangeTables.of(context.plan(), tables.decimals);
-    return List.of(
-        tables.logs(),
-        problems(tables.problems),
-        tables.rounds(),
-        tables.pieces(),
-        tables.gaps(),
-        takeoff.openings(),
-        takeoff.cuts(),
-        takeoff.chinking(),
-        takeoff.wood(),
-        takeoff.scale(),
-        tables.materials(),
-        tables.order(),
-        exchanges.get(0),
-        exchanges.get(1),
-        settings(context.rules()));
+    List<PlainTable> others =
+        context.plan().job().others().isEmpty() ? List.of() : List.of(tables.otherLogs());
+    List<PlainTable> usual =
+        List.of(
+            tables.logs(),
+            problems(tables.problems),
+            tables.rounds(),
+            tables.pieces(),
+            tables.gaps(),
+            takeoff.openings(),
+            takeoff.cuts(),
+            takeoff.chinking(),
+            takeoff.wood(),
+            takeoff.scale(),
+            tables.materials(),
+            tables.order(),
+            exchanges.get(0),
+            exchanges.get(1),
+            settings(context.rules()));
+    return Stream.concat(usual.stream(), others.stream()).toList();
+  }
+
+  /** A log found for another place than the walls, or so many that are to be ordered. */
+  private record Other(OtherLog other, Optional<OtherLogs.Found> found, int count) {}
+
+  private PlainTable otherLogs() {
+    OtherLogs all = OtherLogs.of(plan);
+    Bulk bulk = new Bulk(decimals.metric());
+    return new PlainColumns<Other>(decimals)
+        .text("for", row -> row.other().name())
+        .count("count", Other::count)
+        .textIf("log", row -> row.found().map(found -> found.log().tag()))
+        .length("length", row -> row.other().length())
+        .length("least_mid", row -> row.other().mid())
+        .length("least_tip", row -> row.other().tip())
+        .lengthIf("most_sweep", row -> row.other().sweep())
+        .lengthIf("cut_off", row -> row.found().map(OtherLogs.Found::over))
+        .textIf(
+            decimals.metric() ? "most_weight_kg" : "most_weight_lb",
+            row -> row.found().map(found -> Decimals.plain(bulk.weight(found.pounds()))))
+        .text("use", row -> row.found().isPresent() ? "found" : "to order")
+        .table(
+            "other_logs",
+            Stream.concat(
+                    all.taken().stream().map(each -> new Other(each.other(), Optional.of(each), 1)),
+                    all.lacking().stream()
+                        .map(each -> new Other(each.other(), Optional.empty(), each.count())))
+                .toList());
   }
 
   /**

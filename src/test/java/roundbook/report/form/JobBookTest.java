@@ -32,7 +32,8 @@ class JobBookTest {
   @Test
   void itHasTheSheetsOfAJob() {
     List<String> names = JobBook.blank(LengthUnit.INCH).sheets().stream().map(Sheet::name).toList();
-    assertEquals(List.of("Job", "Walls", "Logs", "Prices", "Openings", "Pins"), names);
+    assertEquals(
+        List.of("Job", "Walls", "Logs", "Prices", "Openings", "Pins", "Other_logs"), names);
   }
 
   @ParameterizedTest
