@@ -39,12 +39,14 @@ record Room(String name, List<String> rooms, List<String> outside) {
               core("page", "units problem"),
               core("job", "units problem"),
               with("heading", "units", STREAMS),
-              with("intake", "units problem table job heading", " java.time"),
+              core("intake.felled", "units problem table job"),
+              with("intake", "units problem table job heading intake.felled", " java.time"),
               core("notch", "units job"),
               core("stack", "units job notch"),
               core("balance", ""),
               core("bucking", "balance"),
               core("rounds", "units problem job notch stack balance takeoff"),
+              core("crosscut", "units job notch stack balance bucking rounds"),
               // It reads a table of its own from the archive, never a file.
               with("wood", "units job", STREAMS),
               core("takeoff", "units job notch stack wood"),
@@ -52,7 +54,7 @@ record Room(String name, List<String> rooms, List<String> outside) {
               core("exchange", "units job notch stack balance rounds"),
               core(
                   "plan",
-                  "units problem job notch stack balance rounds wood takeoff exchange buying"),
+                  "units problem job notch stack balance rounds crosscut wood takeoff exchange buying"),
               with("picture.raster", "", STREAMS + " java.util.zip"),
               // It reads the forms of its letters from the archive, never a file.
               with("picture.letter", "picture.raster", STREAMS),
@@ -73,9 +75,12 @@ record Room(String name, List<String> rooms, List<String> outside) {
                   "picture.ground",
                   "job stack picture.raster picture.letter picture.canvas picture.words"),
               core(
+                  "picture.stem",
+                  "units job picture.raster picture.letter picture.canvas picture.words"),
+              core(
                   "picture",
                   "units job stack picture.canvas picture.words picture.face picture.wall"
-                      + " picture.full picture.ground"),
+                      + " picture.full picture.ground picture.stem"),
               core("site", "units problem problem.words table page job intake"),
               core(
                   "replan",
@@ -103,7 +108,7 @@ record Room(String name, List<String> rooms, List<String> outside) {
               core(
                   "report.list",
                   "units problem problem.words page job notch stack rounds wood takeoff exchange"
-                      + " plan picture picture.canvas buying report.words report.frame report.live"
+                      + " plan picture picture.canvas picture.stem buying report.words report.frame report.live"
                       + " report.mark"),
               core(
                   "report.proof",

@@ -111,10 +111,14 @@ final class PlanRun {
         JobReader.read(tables.value().get(), OwnWords.beside(file, run.options().asked()));
     List<Problem> problems = joined(tables.problems(), read.problems());
     Findings found = read.value().orElseThrow();
-    boolean whole = found.job().isPresent() && !found.logs().isEmpty();
+    boolean whole = found.job().filter(PlanRun::hasWood).isPresent();
     return !whole || ProblemCode.BAD_SETTING.isIn(problems)
         ? Stage.ended(nothingPlanned(why(found, problems), problems))
         : Stage.goingOn(new Ready(found.job().get().corrected(), problems));
+  }
+
+  private static boolean hasWood(Job job) {
+    return !job.logs().isEmpty() || !job.stems().isEmpty();
   }
 
   private static Phrase why(Findings found, List<Problem> problems) {
@@ -175,7 +179,9 @@ final class PlanRun {
   Outcome write(Chosen chosen, Yard yard) throws IOException {
     List<Taken> taken = yard.taken(file, chosen.job());
     Plan plan =
-        taken.isEmpty() ? chosen.plan() : Planner.of(chosen.job(), chosen.plan().choice(), taken);
+        taken.isEmpty()
+            ? chosen.plan()
+            : Planner.of(whole(chosen, taken), chosen.plan().choice(), taken);
     List<Problem> found = joined(chosen.problems(), output.otherInput().stream().toList());
     CrewContext first = context(plan, found, 1);
     console.brief(file, first.problems());
@@ -192,6 +198,15 @@ final class PlanRun {
     LOG.info("{} planned: {} rounds, written to {}", file, plan.rounds(), written);
     say(plan, written);
     return Outcome.planned(file, exit, written, plan, first.problems());
+  }
+
+  /** Returns the job with the logs that others took, and the pieces of stems that it planned. */
+  private static Job whole(Chosen chosen, List<Taken> taken) {
+    Job planned = chosen.plan().job();
+    return planned.stems().isEmpty()
+        ? chosen.job()
+        : planned.withLogs(
+            Stream.concat(planned.logs().stream(), taken.stream().map(Taken::log)).toList());
   }
 
   private void say(Plan plan, Path written) {

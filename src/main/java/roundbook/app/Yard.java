@@ -10,6 +10,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import roundbook.job.Job;
 import roundbook.job.Log;
+import roundbook.job.Stem;
+import roundbook.job.Stems;
 import roundbook.plan.Plan;
 import roundbook.plan.Taken;
 import roundbook.problem.CellRef;
@@ -45,6 +47,9 @@ final class Yard {
 
   private record Owner(Path job, PlacedLog placed) {}
 
+  /** Which job cut each stem of the pile, by its row. */
+  private final Map<CellRef, Path> cut = new HashMap<>();
+
   /** Returns whether other jobs choose after this one. */
   boolean isSharedAfter(Path file) {
     return jobs.indexOf(file) < jobs.size() - 1;
@@ -54,7 +59,12 @@ final class Yard {
   Job left(Path file, Job job) {
     Set<String> gone =
         taken(file, job).stream().map(each -> each.log().tag()).collect(Collectors.toSet());
-    return job.withLogs(job.logs().stream().filter(log -> !gone.contains(log.tag())).toList());
+    List<Stem> stems =
+        job.stems().all().stream()
+            .filter(stem -> cut.getOrDefault(stem.origin(), file).equals(file))
+            .toList();
+    return job.withLogs(job.logs().stream().filter(log -> !gone.contains(log.tag())).toList())
+        .withStems(Stems.of(stems));
   }
 
   /** Gives a job the logs of its plan: those with a place and those beside openings. */
@@ -62,12 +72,26 @@ final class Yard {
     Map<String, PlacedLog> placed = new HashMap<>();
     plan.pieces().stream()
         .flatMap(piece -> piece.logs().stream())
-        .forEach(log -> placed.put(tag(log), log));
+        .forEach(log -> take(file, plan.job(), log, placed));
     spots(job)
         .forEach(
             (spot, log) -> {
               if (placed.containsKey(log.tag())) {
                 owners.put(spot, new Owner(file, placed.get(log.tag())));
+              }
+            });
+  }
+
+  /** Takes a log, and of a piece the whole stem. */
+  private void take(Path file, Job job, PlacedLog log, Map<String, PlacedLog> placed) {
+    placed.put(tag(log), log);
+    job.stems()
+        .of(log.piece().log())
+        .ifPresent(
+            stem -> {
+              placed.put(stem.tag(), log);
+              if (files.contains(stem.origin().file())) {
+                cut.put(stem.origin(), file);
               }
             });
   }

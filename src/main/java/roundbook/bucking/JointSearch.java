@@ -15,7 +15,8 @@ import roundbook.bucking.BuckingTask.Cut;
  *
  * <p>Of a hundred moves 45 exchange the stems of two places, their pieces aligned at either end, 30
  * slide a piece by 1 to 24 units of the slide, a quarter of them four times as far, and 25 lay a
- * piece anywhere on any stem, half of them against a neighbour or the end of a free stretch. What
+ * piece anywhere on any stem, half of them against a neighbour or the end of a free stretch; one in
+ * 128 exchanges all pieces of two rounds, without which a stack may stay upside down. What
  * was best on the way is the answer, the best of three starts: one in twenty ends with a round too
  * many of one size. The same seed gives the same pieces on any machine.
  */
@@ -27,6 +28,7 @@ public final class JointSearch {
   private static final int STARTS = 3;
   private static final int NOISES = 4_096;
   private static final int SLIDES = 24;
+  private static final int ROUND_EVERY = 128;
 
   private final BuckingTask task;
   private final JointState state;
@@ -124,7 +126,11 @@ public final class JointSearch {
       double share = (double) done / moves;
       double heat = state.grains.grains(HOT * StrictMath.pow(COLD / HOT, share));
       for (int i = 0; i < BLOCK; i++) {
-        step(heat);
+        if (i % ROUND_EVERY == 0) {
+          rounds(heat);
+        } else {
+          step(heat);
+        }
       }
       if (effort.stop().getAsBoolean()) {
         return false;
@@ -146,6 +152,33 @@ public final class JointSearch {
     } else {
       free(place, heat);
     }
+  }
+
+  /** Exchanges all pieces of two rounds. */
+  private void rounds(double heat) {
+    int one = dice.nextInt(task.rounds());
+    int other = dice.nextInt(task.rounds());
+    if (one != other && mayTurn(one, other)) {
+      long before = state.total();
+      state.turn(one, other);
+      if (!accepted(before, heat)) {
+        state.turn(one, other);
+      }
+    }
+  }
+
+  private boolean mayTurn(int one, int other) {
+    boolean may = task.settled().size(one) == 0 && task.settled().size(other) == 0;
+    for (int side = 0; side < state.sides && may; side++) {
+      int low = one * state.sides + side;
+      int high = other * state.sides + side;
+      may =
+          task.settled().piece(low) == null
+              && task.settled().piece(high) == null
+              && may(state.bole[high], low)
+              && may(state.bole[low], high);
+    }
+    return may;
   }
 
   private void exchange(int one, int other, double heat) {

@@ -74,9 +74,21 @@ final class JointState {
     sum[place / sides] -= mid[place];
   }
 
+  /** Exchanges the pieces of two rounds, side by side, and reckons every cost anew. */
+  void turn(int round, int other) {
+    for (int side = 0; side < sides; side++) {
+      int one = round * sides + side;
+      int two = other * sides + side;
+      int stem = bole[one];
+      int start = from[one];
+      put(one, bole[two], from[two]);
+      put(two, stem, start);
+    }
+    settle();
+  }
+
   /** Reckons every cost anew. */
   void settle() {
-    total = 0;
     for (int round = 0; round < size.length; round++) {
       round(round);
     }

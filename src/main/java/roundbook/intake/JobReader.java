@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import roundbook.heading.Vocabulary;
+import roundbook.intake.felled.StemsReader;
 import roundbook.job.BuildRules;
 import roundbook.job.Building;
 import roundbook.job.Job;
@@ -18,6 +21,8 @@ import roundbook.job.Opening;
 import roundbook.job.OtherLog;
 import roundbook.job.Pin;
 import roundbook.job.Price;
+import roundbook.job.Stem;
+import roundbook.job.Stems;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
@@ -36,7 +41,7 @@ import roundbook.table.Table;
  */
 public final class JobReader {
   private static final Set<String> OWN_SHEETS =
-      Set.of("job", "walls", "openings", "pins", "prices", "other_logs");
+      Set.of("job", "walls", "openings", "pins", "prices", "other_logs", "stems");
 
   /** Sheets of an order workbook that say what was ordered, in every language it is written in. */
   private static final Set<String> TOLD_SHEETS =
@@ -47,6 +52,7 @@ public final class JobReader {
   private final Mapping mapping;
   private final Problems problems = new Problems();
   private boolean hasLogs;
+  private List<Stem> stems = List.of();
 
   private JobReader(List<Table> tables, Asked asked) {
     this.tables = tables;
@@ -82,7 +88,10 @@ public final class JobReader {
     JobReader reader = new JobReader(tables, asked);
     List<Log> logs = new ArrayList<>();
     Places places = reader.read(rules -> logs::add);
-    Optional<Job> job = places.building().map(walls -> places.job(walls, logs));
+    Optional<Job> job =
+        places
+            .building()
+            .map(walls -> places.job(walls, logs).withStems(Stems.of(reader.stems)));
     return Read.of(new Findings(places.rules(), logs, job), reader.inFileOrder());
   }
 
@@ -221,7 +230,11 @@ public final class JobReader {
 
   /** Reads every tally, gives its logs to the taker, and returns what tells their tags. */
   private Predicate<String> logs(BuildRules rules, Consumer<Log> taker) {
-    List<Table> candidates = tables.stream().filter(table -> !isOwn(table)).toList();
+    Map<Boolean, List<Table>> others =
+        tables.stream()
+            .filter(table -> !isOwn(table))
+            .collect(Collectors.partitioningBy(JobReader::hasStems));
+    List<Table> candidates = others.get(false);
     List<Table> tallies = candidates.stream().filter(this::hasTally).toList();
     boolean allHidden = tallies.stream().allMatch(Table::hidden);
     UniqueLogs doubles = new UniqueLogs(tallies.size() > 1, problems, taker);
@@ -245,13 +258,28 @@ public final class JobReader {
               .as(Severity.ERROR)
               .remedyOf("name-one"));
     }
-    boolean nothing = asked.sheet().isEmpty() && !any && tallies.isEmpty();
+    stems(others.get(true), rules, doubles::has);
+    boolean nothing =
+        asked.sheet().isEmpty() && !any && tallies.isEmpty() && others.get(true).isEmpty();
     if (nothing && !tables.isEmpty()) {
       CellRef where = CellRef.ofFile(tables.get(0).file());
       problems.add(Problem.of(ProblemCode.EMPTY_FILE, "no-tally", where));
     }
-    hasLogs = doubles.hasAny();
+    hasLogs = doubles.hasAny() || !stems.isEmpty();
     return doubles::has;
+  }
+
+  /** Reads the sheet Stems, and every other table that has its columns. */
+  private void stems(List<Table> tables, BuildRules rules, Predicate<String> taken) {
+    StemsReader.Units units = new StemsReader.Units(asked.lengthUnit(), asked.diameterUnit());
+    StemsReader reader = new StemsReader(rules, units, taken, problems);
+    sheet("stems").filter(StemsReader::isOfStems).ifPresent(reader::read);
+    tables.forEach(reader::read);
+    stems = reader.stems();
+  }
+
+  private static boolean hasStems(Table table) {
+    return !table.hidden() && StemsReader.isOfStems(table);
   }
 
   private boolean isAsked(Table table) {

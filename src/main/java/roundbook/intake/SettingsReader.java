@@ -191,7 +191,7 @@ final class SettingsReader {
     return switch (setting) {
       case WALL_HEIGHT, SCALE_LENGTH_MOST, BED_LENGTH, TREE_HEIGHT, CRANE_OFF, SLING_LEG ->
           HEIGHT_MOST;
-      case LOG_THICKNESS, OVERHANG, PIECE_LEAST, PIN_CLEAR, BUTT_SPARE, LENGTH_STEP ->
+      case LOG_THICKNESS, OVERHANG, PIECE_LEAST, PIN_CLEAR, BUTT_SPARE, LENGTH_STEP, BUTT_OFF_LEAST ->
           Length.ofInches(48);
       default -> Length.ofInches(24);
     };
@@ -262,6 +262,8 @@ final class SettingsReader {
             || setting == Setting.GAP_LEAST
             || setting == Setting.BUTT_SPARE
             || setting == Setting.LENGTH_STEP
+            || setting == Setting.KERF
+            || setting == Setting.BUTT_OFF_LEAST
             || setting == Setting.LENGTH_OVER
             || setting == Setting.SHOULDER_LEAST;
     return new LengthReader(own, false)

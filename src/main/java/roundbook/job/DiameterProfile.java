@@ -1,5 +1,6 @@
 package roundbook.job;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import roundbook.units.Length;
@@ -72,5 +73,18 @@ public record DiameterProfile(List<Station> stations) {
         stations.stream()
             .map(station -> new Station(station.fromButt(), station.diameter().minus(both)))
             .toList());
+  }
+
+  /** Returns the profile of a part, by its own distances; it has a station at each end. */
+  public DiameterProfile cut(Length from, Length length) {
+    Length end = from.plus(length);
+    List<Station> part = new ArrayList<>();
+    part.add(new Station(Length.ZERO, at(from)));
+    stations.stream()
+        .filter(each -> each.fromButt().isMoreThan(from) && each.fromButt().isLessThan(end))
+        .map(each -> new Station(each.fromButt().minus(from), each.diameter()))
+        .forEach(part::add);
+    part.add(new Station(length, at(end)));
+    return new DiameterProfile(part);
   }
 }

@@ -15,6 +15,7 @@ import roundbook.units.Length;
  * @param built what the crew has built and measured so far
  * @param prices what yards ask for logs, the one that counts before the others
  * @param others logs for other places than the walls
+ * @param stems the felled stems, and which logs are pieces of them
  */
 public record Job(
     BuildRules rules,
@@ -24,7 +25,8 @@ public record Job(
     List<Pin> pins,
     AsBuilt built,
     List<Price> prices,
-    List<OtherLog> others) {
+    List<OtherLog> others,
+    Stems stems) {
   /** Copies the lists. */
   public Job {
     logs = List.copyOf(logs);
@@ -36,33 +38,47 @@ public record Job(
 
   /** Returns the same job under other rules. */
   public Job with(BuildRules other) {
-    return new Job(other, building, logs, openings, pins, built, prices, others);
+    return new Job(other, building, logs, openings, pins, built, prices, others, stems);
   }
 
   /** Returns the same job with another record of what is built. */
   public Job withBuilt(AsBuilt other) {
-    return new Job(rules, building, logs, openings, pins, other, prices, others);
+    return new Job(rules, building, logs, openings, pins, other, prices, others, stems);
   }
 
   /** Returns the same job with other logs. */
   public Job withLogs(List<Log> other) {
-    return new Job(rules, building, other, openings, pins, built, prices, others);
+    return new Job(rules, building, other, openings, pins, built, prices, others, stems);
   }
 
   /** A job of which nothing is built yet. */
   public Job(
       BuildRules rules, Building building, List<Log> logs, List<Opening> openings, List<Pin> pins) {
-    this(rules, building, logs, openings, pins, AsBuilt.NOTHING, List.of(), List.of());
+    this(
+        rules,
+        building,
+        logs,
+        openings,
+        pins,
+        AsBuilt.NOTHING,
+        List.of(),
+        List.of(),
+        Stems.NONE);
   }
 
   /** Returns the same job with other prices. */
   public Job withPrices(List<Price> other) {
-    return new Job(rules, building, logs, openings, pins, built, other, others);
+    return new Job(rules, building, logs, openings, pins, built, other, others, stems);
   }
 
   /** Returns the same job with logs for other places than the walls. */
   public Job withOthers(List<OtherLog> other) {
-    return new Job(rules, building, logs, openings, pins, built, prices, other);
+    return new Job(rules, building, logs, openings, pins, built, prices, other, stems);
+  }
+
+  /** Returns the same job with other stems. */
+  public Job withStems(Stems other) {
+    return new Job(rules, building, logs, openings, pins, built, prices, others, other);
   }
 
   /** Returns the job with the correction of the tally put on the diameters of all logs. */
@@ -72,7 +88,7 @@ public record Job(
     List<Log> other = logs.stream().map(log -> log.thinnedBy(correction)).toList();
     return correction.isZero()
         ? this
-        : new Job(rules, building, other, openings, pins, built, prices, others);
+        : withLogs(other).withStems(stems.thinnedBy(correction));
   }
 
   /** Returns a log as it was tallied: not hewn, and without the correction it was planned with. */
@@ -81,6 +97,16 @@ public record Job(
     boolean hewn = built.expected().containsKey(log.tag());
     Optional<Length> then = hewn ? built.correctionOf(log.tag()) : Optional.empty();
     return built.beforeHewing(log).thinnedBy(then.orElse(now));
+  }
+
+  /** Returns the job with the middles of pieces that were measured when they were cut. */
+  public Job withMeasuredPieces() {
+    return withLogs(stems.measured(logs)).withStems(stems.taken());
+  }
+
+  /** Returns a stem as it was measured, without the correction it was planned with. */
+  public Stem tallied(Stem stem) {
+    return stem.thinnedBy(rules.optionalLength(Setting.TALLY_CORRECTION).orElse(Length.ZERO));
   }
 
   /** Returns the log of a tag; empty when there is none. */

@@ -104,6 +104,18 @@ public enum Setting {
   BUTT_SHARE(NUMBER, "50"),
   /** The widest band of middle diameters on a line of the order. */
   BAND_MOST(LENGTH, "3", "75"),
+  /** The least diameter of a piece that is cut from a stem; blank: what the least round bears. */
+  TIP_LEAST(LENGTH, "", ""),
+  /** What a saw cut takes. */
+  KERF(LENGTH, "1/4", "6"),
+  /** What is cut off the butt of a stem at the least. */
+  BUTT_OFF_LEAST(LENGTH, "0", "0"),
+  /** What an inch of a stem that is skipped weighs, in square inches of the gaps. */
+  WASTE_PRICE(NUMBER, "0.002"),
+  /** How many pieces a stem gives at the most; blank: any number. */
+  STEM_MOST(COUNT, ""),
+  /** Whether a log long enough for two pieces may be cut in two where rounds are missing. */
+  CUT_IN_TWO(CHOICE, "yes"),
   /** What a trailer carries. */
   LOAD_MOST(NUMBER, ""),
   /** The length that a trailer takes. */
@@ -185,6 +197,7 @@ public enum Setting {
       case BUTTS_RUN -> List.of("clockwise", "counterclockwise");
       case CUT_EXCESS -> List.of("either", "tip");
       case TIP_RULE -> List.of("warn", "refuse");
+      case CUT_IN_TWO -> List.of("yes", "no");
       case BALANCE_FOR -> List.of("even", "worst");
       case HOLD_HEIGHT -> List.of("no", "yes");
       case FIRST_BED -> List.of("flat", "starter", "level");

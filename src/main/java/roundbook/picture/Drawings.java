@@ -19,6 +19,7 @@ import roundbook.picture.face.LowerChanges;
 import roundbook.picture.full.SlopeTemplate;
 import roundbook.picture.full.StoryPole;
 import roundbook.picture.ground.PlanDrawing;
+import roundbook.picture.stem.StemDrawing;
 import roundbook.picture.wall.WallDrawing;
 import roundbook.picture.words.Wording;
 import roundbook.stack.Course;
@@ -109,6 +110,21 @@ public record Drawings(Stack stack, Wording wording) {
           return IntStream.range(0, pole.pages())
               .mapToObj(page -> Picture.of(pole.draw(page), pole.altText(page)))
               .toList();
+        });
+  }
+
+  /**
+   * Returns stems to one scale, 9.6 inches wide, butts at the left.
+   *
+   * @param stems the stems of a page
+   * @param longest the length of the longest stem that is drawn
+   */
+  public Picture stems(List<StemDrawing.Drawn> stems, Length longest) {
+    return guarded(
+        "stems",
+        () -> {
+          StemDrawing drawing = new StemDrawing(longest, wording);
+          return Picture.of(drawing.draw(stems), drawing.altText(stems));
         });
   }
 

@@ -1,16 +1,25 @@
 package roundbook.plan;
 
+import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import roundbook.balance.Effort;
+import roundbook.crosscut.ButtRule;
+import roundbook.crosscut.Crosscutter;
+import roundbook.crosscut.CutJob;
 import roundbook.exchange.Exchanges;
+import roundbook.job.AsBuilt;
+import roundbook.job.BuildRules.Origin;
 import roundbook.job.Job;
 import roundbook.job.Log;
+import roundbook.job.Setting;
+import roundbook.job.Stems;
 import roundbook.plan.Plan.LogUse;
 import roundbook.plan.Plan.Use;
 import roundbook.problem.Phrase;
@@ -18,9 +27,11 @@ import roundbook.problem.Value;
 import roundbook.rounds.Choice;
 import roundbook.rounds.Chooser;
 import roundbook.rounds.Fit;
+import roundbook.rounds.KeepingChooser;
 import roundbook.rounds.Reorder;
 import roundbook.rounds.Verifier;
 import roundbook.rounds.Verifier.Verdict;
+import roundbook.stack.Joint;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
 import roundbook.takeoff.Starter;
@@ -28,6 +39,8 @@ import roundbook.takeoff.Takeoff;
 
 /** Makes the whole plan of a job from the choice of its logs. */
 public final class Planner {
+  private static final BigDecimal LITTLE = new BigDecimal("0.001");
+
   private final Chooser chooser;
 
   /** Plans with a way to choose logs. */
@@ -44,7 +57,44 @@ public final class Planner {
    * @throws IllegalStateException if the check finds a fault: a fault of the program
    */
   public Plan plan(Job job, Effort effort) {
-    return of(job, Reorder.proved(chooser, job, chooser.choose(job, effort), effort));
+    CutJob crosscut = Crosscutter.cut(job, effort);
+    Job cut = crosscut.job();
+    Choice choice = Reorder.proved(chooser, cut, choice(crosscut, effort), effort);
+    return of(cut.withStems(comparedWithRule(job, cut.stems(), choice, effort)), choice);
+  }
+
+  /** Returns the better of what logs were cut for, mended, and what a search finds anew. */
+  private Choice choice(CutJob cut, Effort effort) {
+    Choice found = chooser.choose(cut.job(), effort);
+    if (!cut.isCut()) {
+      return found;
+    }
+    Job mending =
+        cut.job().with(cut.job().rules().with(Setting.CHANGE_PAYS, LITTLE, Origin.OPTION));
+    int rounds = cut.places().keySet().stream().mapToInt(AsBuilt.Place::round).max().orElse(0);
+    Choice kept =
+        new KeepingChooser(cut.places(), OptionalInt.of(rounds)).choose(mending, effort).choice();
+    boolean better =
+        kept.courses().size() == found.courses().size()
+            && kept.score().total() < found.score().total();
+    return better ? kept : found;
+  }
+
+  /** Returns the stems with what cutting them from the butt would have come to. */
+  private Stems comparedWithRule(Job job, Stems stems, Choice choice, Effort effort) {
+    boolean felled = stems.all().stream().anyMatch(stem -> !stem.isLog());
+    if (!felled || choice.courses().isEmpty()) {
+      return stems;
+    }
+    Job ruled = ButtRule.cut(job, choice.courses().size());
+    BigDecimal rounds = BigDecimal.valueOf(choice.courses().size());
+    Job bound = ruled.with(job.rules().with(Setting.ROUNDS, rounds, Origin.OPTION));
+    Choice other = chooser.choose(bound, effort);
+    long flagged =
+        Stack.of(job.rules(), job.building(), other.courses(), job.built()).joints().stream()
+            .filter(joint -> joint.flag(job.rules()) != Joint.Flag.NONE)
+            .count();
+    return stems.with(new Stems.ByRule(other.courses().size(), Math.toIntExact(flagged)));
   }
 
   /**

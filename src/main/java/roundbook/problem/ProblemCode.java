@@ -128,6 +128,10 @@ public enum ProblemCode {
   NO_JOB_SHEET(WARNING),
   /** An opening names no wall of the building, or lies over another. */
   BAD_OPENING(ERROR),
+  /** Something of a felled stem is wrong, so that it is left out. */
+  BAD_STEM(ERROR),
+  /** A stem has fewer stations than are wanted, or its top was not measured. */
+  STEM_STATIONS(WARNING),
   /** A pin names a log, wall or round that does not exist, or two pins disagree. */
   BAD_PIN(ERROR),
   /** A job without rounds or height takes all it can of a shared yard. */

@@ -44,7 +44,7 @@ final class Progress {
 
   Progress(SiteReport site) {
     this.site = site;
-    this.expected = site.job().corrected();
+    this.expected = site.job().withMeasuredPieces().corrected();
     site.plan().forEach(this::settle);
   }
 
@@ -219,7 +219,8 @@ final class Progress {
   private static Job withRules(Job job, BuildRules rules) {
     return new Job(rules, job.building(), job.logs(), job.openings(), job.pins())
         .withPrices(job.prices())
-        .withOthers(job.others());
+        .withOthers(job.others())
+        .withStems(job.stems());
   }
 
   /**

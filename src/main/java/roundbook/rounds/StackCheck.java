@@ -212,7 +212,11 @@ final class StackCheck {
   /** Returns the diameter at a distance from the trimmed butt, in inches, by straight lines. */
   static double diameter(PlacedLog placed, double fromButt) {
     double at = fromButt + placed.piece().cutOffButt().inches();
-    List<Station> stations = placed.piece().log().profile().stations();
+    return diameter(placed.piece().log().profile().stations(), at);
+  }
+
+  /** Returns the diameter at a distance along stations, in inches, by straight lines. */
+  static double diameter(List<Station> stations, double at) {
     int i = 0;
     while (i < stations.size() - 2 && at > stations.get(i + 1).fromButt().inches()) {
       i++;

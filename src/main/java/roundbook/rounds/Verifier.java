@@ -47,6 +47,8 @@ public final class Verifier {
     GAPS,
     /** Tips hold their marks, where thin ones are refused. */
     TIPS,
+    /** Pieces of stems lie apart on them, sound and as thick as told; none without stems. */
+    STEMS,
     /** Pins, wishes and what is built are kept. */
     WISHES
   }
@@ -92,6 +94,7 @@ public final class Verifier {
       }
     }
     new PairCheck(job, stack, verifier.checks).pairs();
+    new StemCheck(job, verifier.checks).pieces();
     verifier.asBuilt(choice);
     verifier.wishesKept(choice);
     verifier.pinsKept(choice);

@@ -26,6 +26,7 @@ import roundbook.problem.Read;
 import roundbook.problem.Severity;
 import roundbook.table.NamedBook;
 import roundbook.table.Table;
+import roundbook.units.LengthReader;
 
 /**
  * Reads a crew workbook back: the job it was planned for, its plan, and what was typed into it.
@@ -93,12 +94,15 @@ public final class CrewReader {
     }
     MoreLogs more =
         MoreLogs.read(tallies, now, building.get(), asked, problems).checked(rows.logs(), problems);
+    StemRows stems =
+        new StemRows(book, fields, new LengthReader(printed.unit(), false), problems).read();
     List<Log> logs = new ArrayList<>(rows.logs());
     logs.addAll(more.logs());
     Job job =
         new Job(now, building.get(), logs, settings.openings(fields), settings.pins(fields))
             .withPrices(settings.prices(fields))
-            .withOthers(settings.others(fields));
+            .withOthers(settings.others(fields))
+            .withStems(stems.stems());
     return more.failed() ? Optional.empty() : report(job, printed, rows, fields, more.tags());
   }
 

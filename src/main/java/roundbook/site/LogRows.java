@@ -231,7 +231,8 @@ final class LogRows {
     return constant(Log.Source.class, text(row, column), Log.Source.MEASURED);
   }
 
-  private static <T extends Enum<T>> T constant(Class<T> type, String word, T other) {
+  /** Returns the constant of a word; another where there is none. */
+  static <T extends Enum<T>> T constant(Class<T> type, String word, T other) {
     for (T each : type.getEnumConstants()) {
       if (each.name().equalsIgnoreCase(word.strip())) {
         return each;

@@ -1,6 +1,8 @@
 package roundbook.report.form;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -26,7 +28,8 @@ import roundbook.problem.words.Sentences;
 import roundbook.units.LengthUnit;
 
 /**
- * The job workbook that a builder fills in: job, walls, logs, prices, openings, pins, other logs.
+ * The job workbook that a builder fills in: job, walls, logs, stems, prices, openings, pins, other
+ * logs.
  *
  * <p>Every sheet has its headings in the first row. Cells for lengths take text, so that a
  * spreadsheet makes no date of a fraction. On the sheet Job a value left blank takes the default
@@ -41,6 +44,8 @@ public final class JobBook {
   private static final int BLANK_LOGS = 120;
   private static final int BLANK_PLACES = 20;
   private static final int BLANK_PRICES = 8;
+  private static final int BLANK_STEMS = 40;
+  private static final int STATIONS = 16;
   private static final Optional<Price> NO_PRICE = Optional.empty();
   private static final String WALL_NAMES = "'Walls'!$A$2:$A$5";
 
@@ -72,7 +77,7 @@ public final class JobBook {
   }
 
   private List<Sheet> sheets() {
-    return List.of(job(), walls(), logs(), prices(), openings(), pins(), others());
+    return List.of(job(), walls(), logs(), stems(), prices(), openings(), pins(), others());
   }
 
   private SheetBuilder sheet(String name, double... widths) {
@@ -166,6 +171,31 @@ public final class JobBook {
     choose(sheet, 11, "Keep for", "any", "sill", "plate", "header", "spare");
     choose(sheet, 14, "Skip", "x");
     return sheet.rule(wallOf(column(sheet, 12))).build();
+  }
+
+  /** Returns the felled stems, a column of diameters for each distance from the butt. */
+  private Sheet stems() {
+    double[] widths = new double[8 + STATIONS];
+    Arrays.fill(widths, 7.5);
+    widths[widths.length - 1] = 24;
+    SheetBuilder sheet = sheet("Stems", widths);
+    String small = " (" + unit.symbol() + ")";
+    String large = unit.metric() ? small : " (ft)";
+    List<String> headings = new ArrayList<>(List.of("Stem", "Species", "Length" + large, "Bark"));
+    for (int at = 0; at < STATIONS; at++) {
+      headings.add(station(at));
+    }
+    headings.addAll(List.of("Bad from" + large, "Bad to" + large, "Keep for", "Remarks"));
+    head(sheet, headings.toArray(String[]::new));
+    rows(sheet, List.of(), BLANK_STEMS);
+    choose(sheet, 4, "Bark", "over", "off");
+    return sheet.build();
+  }
+
+  /** Returns the heading of a station: 0, 1, 2 and 4 ft and every 4 ft, or 30, 60, 120 cm … */
+  private String station(int number) {
+    int steps = number < 3 ? number : 4 * (number - 2);
+    return unit.metric() ? "at " + 30 * steps + " cm" : steps + " ft";
   }
 
   /**

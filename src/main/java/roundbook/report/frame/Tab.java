@@ -28,6 +28,8 @@ public enum Tab {
   AS_BUILT,
   /** What to hew or saw, log by log. */
   HEWING,
+  /** Where stems are cut; only where there are stems. */
+  CROSS_CUTS,
   /** Running distances of every log. */
   CUT_LIST,
   /** Every log of the tally. */

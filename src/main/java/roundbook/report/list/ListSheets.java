@@ -17,6 +17,7 @@ public final class ListSheets {
           LevelsSheet::of,
           AsBuiltSheet::sheets,
           HewingSheet::sheets,
+          CrossCutsSheet::sheets,
           CutListSheet::sheets,
           LogListSheet::sheets,
           SparesSheet::sheets,
@@ -46,6 +47,7 @@ public final class ListSheets {
   public static SortedMap<String, String> names(CrewContext context) {
     SortedMap<String, String> names = new TreeMap<>(LogListSheet.names(context));
     names.putAll(ProblemsSheet.names(context));
+    names.putAll(CrossCutsSheet.names(context));
     return names;
   }
 }

@@ -1,6 +1,5 @@
 package roundbook.report.list;
 
-import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -11,7 +10,6 @@ import java.util.function.Function;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import roundbook.job.DiameterProfile.Station;
 import roundbook.job.Log;
 import roundbook.page.Book;
 import roundbook.page.Cell;
@@ -35,8 +33,6 @@ import roundbook.units.Length;
  * exactly, and the tally's own further columns.
  */
 final class LogListColumns {
-  private static final int STATION_DECIMALS = 9;
-
   private final CrewContext context;
   private final Cells cells;
   private final Set<String> names = new HashSet<>();
@@ -230,19 +226,8 @@ final class LogListColumns {
         .orElse("");
   }
 
-  /** Returns all stations of a profile as {@code distance=diameter} in the job's unit. */
   private String stations(Log log) {
-    return log.profile().stations().stream().map(this::station).collect(Collectors.joining("; "));
-  }
-
-  private String station(Station station) {
-    return exact(station.fromButt()) + "=" + exact(station.diameter());
-  }
-
-  /** Returns a length with so many decimals that nothing of it is lost. */
-  private String exact(Length length) {
-    BigDecimal number = length.decimal(context.rules().unit(), STATION_DECIMALS);
-    return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
+    return new ExactText(context.rules()).stations(log.profile());
   }
 
   private String lostName(Log log) {

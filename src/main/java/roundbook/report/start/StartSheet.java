@@ -3,11 +3,13 @@ package roundbook.report.start;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import roundbook.job.Stems;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
 import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
+import roundbook.plan.CrossCuts;
 import roundbook.plan.Plan;
 import roundbook.report.frame.Cells;
 import roundbook.report.frame.CrewContext;
@@ -16,6 +18,7 @@ import roundbook.report.frame.Tab;
 import roundbook.report.list.LiftingSheet;
 import roundbook.report.proof.ProofSheet;
 import roundbook.rounds.Shortage;
+import roundbook.stack.Joint;
 import roundbook.takeoff.Top;
 import roundbook.takeoff.Top.WantedHeight;
 import roundbook.units.Length;
@@ -71,6 +74,9 @@ public final class StartSheet {
                 plan.count(Plan.Use.SPARE),
                 plan.count(Plan.Use.LEFT_OUT))
             + taken());
+    if (!plan.job().stems().isEmpty()) {
+      fact("start.stems", stems());
+    }
     fact("start.walls", walls());
     if (plan.rounds() > 0) {
       fact("start.tops", tops());
@@ -83,6 +89,27 @@ public final class StartSheet {
             cells.withUnit(context.rules().gap()),
             context.rules().slope(),
             cells.withUnit(context.rules().overhang())));
+  }
+
+  /** Returns how many stems are cut, and what choosing the cuts with the plan saved. */
+  private String stems() {
+    long used =
+        CrossCuts.of(plan).stems().stream()
+            .filter(stem -> stem.firstRound() <= plan.rounds())
+            .count();
+    long flagged =
+        plan.stack().joints().stream()
+            .filter(joint -> joint.flag(context.rules()) != Joint.Flag.NONE)
+            .count();
+    int all = plan.job().stems().all().size();
+    String cut = context.text("start.stems.text", used, all);
+    Optional<Stems.ByRule> rule = plan.job().stems().byRule();
+    if (rule.isEmpty()) {
+      return cut;
+    }
+    return cut
+        + context.text(
+            "start.stems.saved", rule.get().rounds(), rule.get().flagged(), plan.rounds(), flagged);
   }
 
   private String taken() {
@@ -159,7 +186,9 @@ public final class StartSheet {
         .limit(1)
         .forEach(wall -> content(Tab.ofWall(context.words(), wall), "wall"));
     for (Tab tab : Tab.lists()) {
-      if (tab != Tab.OTHER_LOGS || !plan.job().others().isEmpty()) {
+      boolean others = tab != Tab.OTHER_LOGS || !plan.job().others().isEmpty();
+      boolean stems = tab != Tab.CROSS_CUTS || !plan.job().stems().isEmpty();
+      if (others && stems) {
         content(tab.in(context.words()), tab.id());
       }
     }

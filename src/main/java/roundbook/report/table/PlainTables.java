@@ -10,6 +10,7 @@ import roundbook.job.OtherLog;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.SettingKind;
+import roundbook.job.Stem;
 import roundbook.job.Wall;
 import roundbook.page.PlainTable;
 import roundbook.plan.OrderLine;
@@ -54,7 +55,10 @@ public final class PlainTables {
     this.decimals = new Decimals(context.rules().metric());
   }
 
-  /** Returns every table of a plan: logs, problems, rounds, pieces, gaps and the rest. */
+  /**
+   * Returns every table of a plan: logs, problems, rounds, pieces, gaps and the rest; cross-cuts
+   * where there are stems.
+   */
   public static List<PlainTable> of(CrewContext context) {
     PlainTables tables = new PlainTables(context);
     TakeoffTables takeoff = new TakeoffTables(context.plan());
@@ -78,7 +82,11 @@ public final class PlainTables {
             exchanges.get(0),
             exchanges.get(1),
             settings(context.rules()));
-    return Stream.concat(usual.stream(), others.stream()).toList();
+    List<PlainTable> cuts =
+        context.plan().job().stems().isEmpty()
+            ? List.of()
+            : List.of(CrossCutTable.of(context.plan(), tables.decimals));
+    return Stream.of(usual, others, cuts).flatMap(List::stream).toList();
   }
 
   /** A log found for another place than the walls, or so many that are to be ordered. */
@@ -235,6 +243,7 @@ public final class PlainTables {
         .length("centre_height", Lying::centre)
         .text(decimals.metric() ? "weight_kg" : "weight_lb", row -> decimals.weight(row.weight()))
         .length("balance", row -> row.weight().balance())
+        .textIf("stem", row -> plan.job().stems().of(row.piece().log()).map(Stem::tag))
         .table("pieces", plan.pieces().stream().flatMap(Lying::of).toList());
   }
 

@@ -51,7 +51,7 @@ class PlainTablesTest {
             + "first_height_in,second_height_in,spread_in,butts_run",
         "pieces | round,wall,log,butt_at,cut_off_butt_in,trimmed_in,near_shoulder_in,"
             + "far_shoulder_in,falls_off_in,butt_in,mid_in,tip_in,centre_height_in,weight_lb,"
-            + "balance_in",
+            + "balance_in,stem",
         "gaps | wall,lower_round,upper_round,lower_log,upper_log,left_in,middle_in,right_in,"
             + "least_in,most_in,flag",
         "materials | section,item,quantity,unit,note",

@@ -1,0 +1,2 @@
+/** Felled stems to scale: where each is cut, what is sawn off, which piece is which. */
+package roundbook.picture.stem;
