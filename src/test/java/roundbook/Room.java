@@ -54,7 +54,8 @@ record Room(String name, List<String> rooms, List<String> outside) {
               core("exchange", "units job notch stack balance rounds"),
               core(
                   "plan",
-                  "units problem job notch stack balance rounds crosscut wood takeoff exchange buying"),
+                  "units problem job notch stack balance rounds crosscut wood takeoff exchange"
+                      + " buying"),
               with("picture.raster", "", STREAMS + " java.util.zip"),
               // It reads the forms of its letters from the archive, never a file.
               with("picture.letter", "picture.raster", STREAMS),
@@ -108,8 +109,8 @@ record Room(String name, List<String> rooms, List<String> outside) {
               core(
                   "report.list",
                   "units problem problem.words page job notch stack rounds wood takeoff exchange"
-                      + " plan picture picture.canvas picture.stem buying report.words report.frame report.live"
-                      + " report.mark"),
+                      + " plan picture picture.canvas picture.stem buying report.words report.frame"
+                      + " report.live report.mark"),
               core(
                   "report.proof",
                   "units page job notch stack rounds plan report.frame report.live report.words"),

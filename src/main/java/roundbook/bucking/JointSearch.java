@@ -16,9 +16,9 @@ import roundbook.bucking.BuckingTask.Cut;
  * <p>Of a hundred moves 45 exchange the stems of two places, their pieces aligned at either end, 30
  * slide a piece by 1 to 24 units of the slide, a quarter of them four times as far, and 25 lay a
  * piece anywhere on any stem, half of them against a neighbour or the end of a free stretch; one in
- * 128 exchanges all pieces of two rounds, without which a stack may stay upside down. What
- * was best on the way is the answer, the best of three starts: one in twenty ends with a round too
- * many of one size. The same seed gives the same pieces on any machine.
+ * 128 exchanges all pieces of two rounds, without which a stack may stay upside down. What was best
+ * on the way is the answer, the best of three starts: one in twenty ends with a round too many of
+ * one size. The same seed gives the same pieces on any machine.
  */
 public final class JointSearch {
   private static final long MOVES_A_PLACE = 190_000;

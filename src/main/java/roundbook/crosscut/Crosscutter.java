@@ -56,9 +56,7 @@ public final class Crosscutter {
     Crosscutter cutter = new Crosscutter(job, effort);
     boolean stems = cutter.material.sources().stream().anyMatch(each -> each.log().isEmpty());
     boolean longLogs = job.logs().size() <= MOST_LOGS && cutter.material.hasLongLogs();
-    return stems || longLogs && cutter.lacksRounds()
-        ? cutter.cut()
-        : new CutJob(job, Map.of());
+    return stems || longLogs && cutter.lacksRounds() ? cutter.cut() : new CutJob(job, Map.of());
   }
 
   /** Returns whether more of the rounds wanted stand when long logs are cut. */

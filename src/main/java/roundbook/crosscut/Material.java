@@ -48,7 +48,9 @@ final class Material {
         sources.add(new Source(Stem.of(log), Optional.of(i), mayBeCut(log)));
       }
     }
-    job.built().held().forEach((place, logs) -> FilledPlace.of(job, place, logs).ifPresent(held::add));
+    job.built()
+        .held()
+        .forEach((place, logs) -> FilledPlace.of(job, place, logs).ifPresent(held::add));
   }
 
   List<Source> sources() {

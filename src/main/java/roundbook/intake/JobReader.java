@@ -89,9 +89,7 @@ public final class JobReader {
     List<Log> logs = new ArrayList<>();
     Places places = reader.read(rules -> logs::add);
     Optional<Job> job =
-        places
-            .building()
-            .map(walls -> places.job(walls, logs).withStems(Stems.of(reader.stems)));
+        places.building().map(walls -> places.job(walls, logs).withStems(Stems.of(reader.stems)));
     return Read.of(new Findings(places.rules(), logs, job), reader.inFileOrder());
   }
 

@@ -191,7 +191,13 @@ final class SettingsReader {
     return switch (setting) {
       case WALL_HEIGHT, SCALE_LENGTH_MOST, BED_LENGTH, TREE_HEIGHT, CRANE_OFF, SLING_LEG ->
           HEIGHT_MOST;
-      case LOG_THICKNESS, OVERHANG, PIECE_LEAST, PIN_CLEAR, BUTT_SPARE, LENGTH_STEP, BUTT_OFF_LEAST ->
+      case LOG_THICKNESS,
+          OVERHANG,
+          PIECE_LEAST,
+          PIN_CLEAR,
+          BUTT_SPARE,
+          LENGTH_STEP,
+          BUTT_OFF_LEAST ->
           Length.ofInches(48);
       default -> Length.ofInches(24);
     };

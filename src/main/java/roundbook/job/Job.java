@@ -54,16 +54,7 @@ public record Job(
   /** A job of which nothing is built yet. */
   public Job(
       BuildRules rules, Building building, List<Log> logs, List<Opening> openings, List<Pin> pins) {
-    this(
-        rules,
-        building,
-        logs,
-        openings,
-        pins,
-        AsBuilt.NOTHING,
-        List.of(),
-        List.of(),
-        Stems.NONE);
+    this(rules, building, logs, openings, pins, AsBuilt.NOTHING, List.of(), List.of(), Stems.NONE);
   }
 
   /** Returns the same job with other prices. */
@@ -86,9 +77,7 @@ public record Job(
     Length correction =
         rules.optionalLength(Setting.TALLY_CORRECTION).orElse(Length.ZERO).negated();
     List<Log> other = logs.stream().map(log -> log.thinnedBy(correction)).toList();
-    return correction.isZero()
-        ? this
-        : withLogs(other).withStems(stems.thinnedBy(correction));
+    return correction.isZero() ? this : withLogs(other).withStems(stems.thinnedBy(correction));
   }
 
   /** Returns a log as it was tallied: not hewn, and without the correction it was planned with. */

@@ -57,12 +57,7 @@ public record Stem(
     Length sweep = traits.sweep().timesRatio(raw.nanometres(), length.nanometres());
     Log.Traits own =
         new Log.Traits(
-            traits.species(),
-            traits.bark(),
-            sweep,
-            traits.keep(),
-            traits.skip(),
-            traits.remarks());
+            traits.species(), traits.bark(), sweep, traits.keep(), traits.skip(), traits.remarks());
     return new Log(
         piece,
         raw,

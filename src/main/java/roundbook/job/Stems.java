@@ -60,8 +60,7 @@ public record Stems(List<Stem> all, Map<String, CrossCut> cuts, Optional<ByRule>
 
   /** Returns the same stems with every diameter so much smaller. */
   Stems thinnedBy(Length difference) {
-    return new Stems(
-        all.stream().map(stem -> stem.thinnedBy(difference)).toList(), cuts, byRule);
+    return new Stems(all.stream().map(stem -> stem.thinnedBy(difference)).toList(), cuts, byRule);
   }
 
   /**

@@ -79,7 +79,9 @@ final class StemCheck {
   private void apart(Log lower, Log upper) {
     double kerf = job.rules().length(Setting.KERF).inches();
     check(
-        isKnownBetter(lower) || isKnownBetter(upper) || from(upper) - from(lower) - lower.length().inches() > kerf - TOLERANCE,
+        isKnownBetter(lower)
+            || isKnownBetter(upper)
+            || from(upper) - from(lower) - lower.length().inches() > kerf - TOLERANCE,
         "pieces " + lower.tag() + " and " + upper.tag() + " leave no room for the saw");
   }
 

@@ -133,9 +133,7 @@ final class StemRows {
             ? Optional.empty()
             : fields.length(row.cell(box), table.at(row, box));
     Length from = length(text(row, CutColumn.FROMS)).orElse(Length.ZERO);
-    cuts.put(
-        tag,
-        new CrossCut(text(row, CutColumn.OF_STEMS), from, cut || mid.isPresent(), mid));
+    cuts.put(tag, new CrossCut(text(row, CutColumn.OF_STEMS), from, cut || mid.isPresent(), mid));
   }
 
   private String text(Row row, CutColumn column) {

@@ -51,8 +51,7 @@ class CrosscutterTest {
   void noLogIsCutInTwoWhereTheyDoAsTheyAre() {
     Job job = StemJobs.sauna();
     Job three =
-        job.with(
-            job.rules().with(Setting.ROUNDS, java.math.BigDecimal.valueOf(3), Origin.OPTION));
+        job.with(job.rules().with(Setting.ROUNDS, java.math.BigDecimal.valueOf(3), Origin.OPTION));
     assertSame(three, Crosscutter.cut(three, FEW).job());
     Job random = Jobs.random(3, 40);
     assertSame(random, Crosscutter.cut(random, FEW).job());
@@ -109,8 +108,7 @@ class CrosscutterTest {
   @Test
   void aHeightGivesTheNumberOfRoundsThatComesNearest() {
     Job job = StemJobs.stems(12, 0);
-    Job high =
-        job.with(job.rules().with(Setting.WALL_HEIGHT, Length.ofInches(80), Origin.OPTION));
+    Job high = job.with(job.rules().with(Setting.WALL_HEIGHT, Length.ofInches(80), Origin.OPTION));
     Plan plan = plan(high);
     assertEquals(80, plan.stack().top(high.building().walls().get(1)).inches(), 10);
     assertEquals(Optional.empty(), plan.choice().shortage());

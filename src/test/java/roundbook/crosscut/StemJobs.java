@@ -21,7 +21,9 @@ import roundbook.units.Length;
 public final class StemJobs {
   private StemJobs() {}
 
-  /** Returns a job of 10 by 8 ft walls and so many stems of 32 to 46 ft, one of them with a crook. */
+  /**
+   * Returns a job of 10 by 8 ft walls and so many stems of 32 to 46 ft, one of them with a crook.
+   */
   public static Job stems(int count, int rounds) {
     List<Stem> stems = new ArrayList<>();
     for (int i = 1; i <= count; i++) {
@@ -57,8 +59,7 @@ public final class StemJobs {
   private static Station station(int stem, int at) {
     double flare = 2.5 * StrictMath.exp(-at / 14.0);
     double inches = 14.5 + stem % 5 * 0.4 + flare - at * 0.011;
-    return new Station(
-        Length.ofInches(at), Length.ofInchFraction(StrictMath.round(inches * 4), 4));
+    return new Station(Length.ofInches(at), Length.ofInchFraction(StrictMath.round(inches * 4), 4));
   }
 
   /** Returns the sauna: fourteen logs of 26 ft, which hold 12' 6" and 10' 6" each. */

@@ -39,7 +39,6 @@ class CutStemsTest {
     assertEquals(java.util.List.of(), replan.differences());
   }
 
-
   @Test
   void aMeasuredMiddleIsTakenAndTheRoundsAreDealtAnew() {
     double mid = first().mid().inches() - 0.75;

@@ -147,8 +147,7 @@ record StemColumns(
     Optional<LengthUnit> shown = LengthUnit.ofSymbol(cell.unit());
     return new LengthReader(shown.orElse(LengthUnit.INCH), decimalComma)
         .read(text)
-        .filter(
-            each -> each.unit().isPresent() || shown.isPresent() || each.length().isZero())
+        .filter(each -> each.unit().isPresent() || shown.isPresent() || each.length().isZero())
         .map(LengthReader.Reading::length);
   }
 

@@ -44,12 +44,7 @@ final class StemRow {
   private boolean sound = true;
 
   StemRow(
-      Table table,
-      StemColumns columns,
-      Row row,
-      BuildRules rules,
-      Units units,
-      Problems problems) {
+      Table table, StemColumns columns, Row row, BuildRules rules, Units units, Problems problems) {
     this.table = table;
     this.columns = columns;
     this.row = row;
@@ -99,16 +94,14 @@ final class StemRow {
         measure(each.column(), unit, columns.head().cell(each.column()).text())
             .filter(diameter -> isDiameter(diameter, each))
             .ifPresent(
-                diameter ->
-                    stations.add(new Station(each.fromButt().orElseThrow(), diameter)));
+                diameter -> stations.add(new Station(each.fromButt().orElseThrow(), diameter)));
       }
     }
     return stations;
   }
 
   private boolean isDiameter(Length diameter, At at) {
-    boolean fits =
-        !diameter.isLessThan(DIAMETER_LEAST) && !diameter.isMoreThan(DIAMETER_MOST);
+    boolean fits = !diameter.isLessThan(DIAMETER_LEAST) && !diameter.isMoreThan(DIAMETER_MOST);
     return fits || fault("diameter", at.column());
   }
 
@@ -144,10 +137,7 @@ final class StemRow {
   private void warn(String variant, Length length) {
     LengthFormat formats = LengthFormat.forJob(rules.unit(), rules.printStep());
     problems.add(
-        Problem.of(
-                ProblemCode.STEM_STATIONS,
-                variant,
-                table.at(row, columns.column(Meaning.TAG)))
+        Problem.of(ProblemCode.STEM_STATIONS, variant, table.at(row, columns.column(Meaning.TAG)))
             .with("stem", tag)
             .with("length", Value.measure(length, formats))
             .found(tag)
@@ -218,7 +208,8 @@ final class StemRow {
     String keep = text(Meaning.KEEP).toLowerCase(Locale.ROOT);
     Log.Keep kept =
         Arrays.stream(Log.Keep.values())
-            .filter(each -> !keep.isEmpty() && keep.startsWith(each.name().toLowerCase(Locale.ROOT)))
+            .filter(
+                each -> !keep.isEmpty() && keep.startsWith(each.name().toLowerCase(Locale.ROOT)))
             .findFirst()
             .orElse(Log.Keep.ANY);
     if (!keep.isEmpty() && kept == Log.Keep.ANY && !keep.startsWith("any")) {

@@ -53,8 +53,7 @@ public final class StemsReader {
    * @param taken whether a tag is that of a log
    * @param problems where problems go
    */
-  public StemsReader(
-      BuildRules rules, Units units, Predicate<String> taken, Problems problems) {
+  public StemsReader(BuildRules rules, Units units, Predicate<String> taken, Problems problems) {
     this.rules = rules;
     this.units = units;
     this.taken = taken;
@@ -97,10 +96,11 @@ public final class StemsReader {
       String text = columns.head().cell(at.column()).text();
       if (at.fromButt().isEmpty()) {
         problems.add(
-            Problem.of(ProblemCode.BAD_STEM, "unit", where).with("text", text).found(text)
+            Problem.of(ProblemCode.BAD_STEM, "unit", where)
+                .with("text", text)
+                .found(text)
                 .remedyOf("stem-unit"));
-      } else if (!sound.isEmpty()
-          && !at.fromButt().get().isMoreThan(last(sound))) {
+      } else if (!sound.isEmpty() && !at.fromButt().get().isMoreThan(last(sound))) {
         problems.add(
             Problem.of(ProblemCode.BAD_STEM, "order", where).with("text", text).found(text));
       } else {

@@ -112,8 +112,7 @@ public final class StemDrawing {
         .filter(each -> each.isMoreThan(stretch.from()) && each.isLessThan(stretch.to()))
         .forEach(at::add);
     at.add(stretch.to());
-    List<Spot> upper =
-        at.stream().map(each -> new Spot(x(each), axis - half(stem, each))).toList();
+    List<Spot> upper = at.stream().map(each -> new Spot(x(each), axis - half(stem, each))).toList();
     List<Spot> lower =
         new ArrayList<>(
             at.stream().map(each -> new Spot(x(each), axis + half(stem, each))).toList());

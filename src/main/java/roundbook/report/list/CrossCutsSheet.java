@@ -73,10 +73,7 @@ final class CrossCutsSheet {
   private Sheet sheet() {
     ListSheet list =
         new ListSheet(
-                context,
-                Tab.CROSS_CUTS,
-                context.page(PageKind.TABLE).lying(),
-                columns.onPage())
+                context, Tab.CROSS_CUTS, context.page(PageKind.TABLE).lying(), columns.onPage())
             .title(Tab.CROSS_CUTS)
             .text(Role.CAUTION, context.text("cross_cuts.caution"))
             .text(Role.PLAIN_BOLD, context.text("cross_cuts.note"))
@@ -88,8 +85,7 @@ final class CrossCutsSheet {
     }
     List<CrossCutColumns.Row> rows = rows();
     cuts.stems().forEach(stem -> list.together(cells(stem)));
-    Area done =
-        new Area(FIRST_ROW, columns.done(), FIRST_ROW + rows.size() - 1, columns.done());
+    Area done = new Area(FIRST_ROW, columns.done(), FIRST_ROW + rows.size() - 1, columns.done());
     list.sheet()
         .rule(
             new Rule.OneOf(

@@ -127,9 +127,7 @@ class StemsReaderTest {
   @Test
   void distancesThatDoNotRiseOrNameNoUnitAreSaid() {
     List<Stem> stems =
-        read(
-            "stem|length|0|1 ft|4 ft|2 ft|8|12 ft",
-            "7|14 ft|16|14 1/2|13 1/4|13 3/4|12 3/4|12");
+        read("stem|length|0|1 ft|4 ft|2 ft|8|12 ft", "7|14 ft|16|14 1/2|13 1/4|13 3/4|12 3/4|12");
     assertEquals(
         List.of("F1", "G1"),
         problems.sorted().stream()
@@ -143,14 +141,10 @@ class StemsReaderTest {
   void stationsTooFarApartAndATopThatWasNotMeasuredAreWarnedOf() {
     assertEquals(
         2,
-        read(
-                "stem|length|0 ft|2 ft|4 ft|12 ft",
-                "1|13 ft|16|14|13|12",
-                "2|30 ft|16|14|13|12")
+        read("stem|length|0 ft|2 ft|4 ft|12 ft", "1|13 ft|16|14|13|12", "2|30 ft|16|14|13|12")
             .size());
     assertEquals(2, problems.sorted().size());
-    assertTrue(
-        problems.sorted().stream().allMatch(each -> each.severity() == Severity.WARNING));
+    assertTrue(problems.sorted().stream().allMatch(each -> each.severity() == Severity.WARNING));
   }
 
   @Test

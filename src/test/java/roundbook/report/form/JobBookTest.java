@@ -33,7 +33,8 @@ class JobBookTest {
   void itHasTheSheetsOfAJob() {
     List<String> names = JobBook.blank(LengthUnit.INCH).sheets().stream().map(Sheet::name).toList();
     assertEquals(
-        List.of("Job", "Walls", "Logs", "Stems", "Prices", "Openings", "Pins", "Other_logs"), names);
+        List.of("Job", "Walls", "Logs", "Stems", "Prices", "Openings", "Pins", "Other_logs"),
+        names);
   }
 
   @ParameterizedTest
