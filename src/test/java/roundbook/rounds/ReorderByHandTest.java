@@ -30,6 +30,9 @@ class ReorderByHandTest {
   private static final DiameterProfile THIN_BEYOND_ITS_MIDDLE =
       new DiameterProfile(
           List.of(station(0, 12), station(125, 12), station(150, 6.5), station(250, 6.5)));
+  private static final DiameterProfile THIN_AND_SHORT =
+      new DiameterProfile(
+          List.of(station(0, 12), station(89, 12), station(110, 6.5), station(178, 6.5)));
   private static final Length INCH = Length.ofInches(1);
   private static final Chooser DEAL = new BalancedChooser(Balancer.sortAndDeal());
 
@@ -115,6 +118,27 @@ class ReorderByHandTest {
     Proof proof = shortage.proof().orElseThrow();
     assertEquals(2, proof.rounds());
     assertEquals(1, proof.oneFewer());
+  }
+
+  /** Seven logs of eight are there, but only two may lie: an order of one would bring nothing. */
+  @Test
+  void whereMostEndsAreRefusedTheCountIsThatOfTheProof() {
+    List<Log> logs = new ArrayList<>();
+    logs.add(Jobs.log("L8", LONG, "12", "12", "12"));
+    logs.add(Jobs.log("L9", CROSS, "12", "12", "12"));
+    for (int i = 2; i <= 6; i++) {
+      Length length = i <= 4 ? LONG : CROSS;
+      logs.add(Jobs.log("L" + i, length, i <= 4 ? THIN_BEYOND_ITS_MIDDLE : THIN_AND_SHORT));
+    }
+    Job plain = job(2, logs);
+    Job job = plain.with(plain.rules().with(Setting.TIP_RULE, "refuse", Origin.OPTION));
+    Choice choice = new BalancedChooser().choose(job, FEW);
+    assertEquals(0, choice.courses().size());
+    Choice proved = Reorder.proved(new BalancedChooser(), job, choice, FEW);
+    Shortage shortage = proved.shortage().orElseThrow();
+    assertEquals(6, shortage.count(), shortage::toString);
+    assertEquals(2, shortage.proof().orElseThrow().rounds());
+    assertEquals(1, shortage.proof().orElseThrow().oneFewer());
   }
 
   /** A chooser that plans nothing proves nothing, and what is not proved is not ordered. */
