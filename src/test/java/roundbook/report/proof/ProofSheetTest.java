@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -38,6 +39,8 @@ import roundbook.report.LivePlans;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.live.LiveContext;
 import roundbook.report.proof.Lines.Line;
+import roundbook.report.words.Words;
+import roundbook.rounds.Verifier.Subject;
 import roundbook.sheet.LibraryFormulas;
 import roundbook.sheet.LibreOffice;
 import roundbook.stack.Hewn;
@@ -263,6 +266,15 @@ class ProofSheetTest {
     assertTrue(said.contains("of 32 ends "), said);
     assertTrue(said.contains("not checked wood"), said);
     assertFalse(said.contains("warrant") && !said.contains("no warranty"), said);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"en", "de"})
+  void whateverIsCheckedHasItsWords(String language) {
+    for (Subject subject : Subject.values()) {
+      String key = "proof.checks." + subject.name().toLowerCase(Locale.ROOT);
+      assertTrue(Words.of(language).has(key), key);
+    }
   }
 
   @Test
