@@ -187,12 +187,33 @@ final class Doubts {
       say(joint, ProblemCode.GAP_SMALL, least);
     } else if (most.isMoreThan(job.rules().length(Setting.GAP_MOST))) {
       say(joint, ProblemCode.GAP_LARGE, most);
+    } else {
+      watch(joint);
+    }
+  }
+
+  /** Says of a gap that is inside its limits that it hardly is, while its log is not cut yet. */
+  private void watch(Joint joint) {
+    GapChance chances = new GapChance(job, stack);
+    double chance = chances.canTell(joint) ? chances.outside(joint) : 0;
+    if (chance > GapChance.WATCHED) {
+      Length least = joint.least();
+      Length most = joint.most();
+      Length middle = least.plus(most).dividedBy(2);
+      boolean large = middle.isMoreThan(job.rules().gap());
+      problems.add(
+          told(joint, ProblemCode.GAP_WATCH, printed(large ? most : least))
+              .with("chance", Math.round(100 * chance)));
     }
   }
 
   private void say(Joint joint, ProblemCode code, Length gap) {
-    Problem problem =
-        Problem.of(code, joint.upper().first().piece().log().origin())
+    Problem problem = told(joint, code, gap);
+    problems.add(job.built().isCut(joint.upper().place()) ? standing(problem) : problem);
+  }
+
+  private Problem told(Joint joint, ProblemCode code, Length gap) {
+    return Problem.of(code, joint.upper().first().piece().log().origin())
             .with("wall", joint.lower().wall().name())
             .with("round", joint.upper().round())
             .with("below", joint.lower().round())
@@ -201,7 +222,6 @@ final class Doubts {
             .with("lower", joint.lower().tags())
             .found(mark(gap))
             .about(joint.upper().tags());
-    problems.add(job.built().isCut(joint.upper().place()) ? standing(problem) : problem);
   }
 
   /** Says of a joint whose two logs are cut what can still be done: it is filled as it is. */

@@ -150,6 +150,8 @@ public enum ProblemCode {
   GAP_SMALL(WARNING),
   /** Two neighbouring logs would stand too far apart. */
   GAP_LARGE(WARNING),
+  /** A gap may well leave its limits. */
+  GAP_WATCH(INFO),
   /** The middle diameters of a round differ too much. */
   SPREAD_LARGE(WARNING),
   /** A round is larger than the one below it by more than the step allowed. */

@@ -2,6 +2,7 @@ package roundbook.app;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,6 +19,8 @@ import roundbook.job.AsBuilt.Place;
 import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.job.Piece;
+import roundbook.plan.Planner;
+import roundbook.problem.Problem;
 import roundbook.rounds.Choice;
 import roundbook.rounds.KeepingChooser;
 import roundbook.stack.Course;
@@ -36,23 +39,30 @@ final class SimulatedRise {
   private final int rounds;
   private final SimulatedWall wall;
   private final Care care;
+  private final boolean loses;
+  private final Set<String> lost = new HashSet<>();
   private final Map<Corner, Length> firstReadings = new TreeMap<>();
   private final List<CutSize> cut = new ArrayList<>();
   private final Map<Corner, Length> readings = new TreeMap<>();
   private final Map<String, Length> mids = new HashMap<>();
   private final Map<String, Log> hewn = new HashMap<>();
+  private final Set<String> flagged = new HashSet<>();
+  private final Set<String> watched = new HashSet<>();
   private Choice choice;
 
   /**
    * How a crew looks after its corners.
    *
    * @param twice whether it reads the first-laid tops too
+   * @param topTwice whether it reads them in the last round
    * @param pares whether it pares tops that read too high
    */
-  record Care(boolean twice, boolean pares) {}
+  record Care(boolean twice, boolean topTwice, boolean pares) {}
 
-  SimulatedRise(Job tally, Choice first, SimulatedWall wall, Care care) {
+  /** A build; where logs are lost, one is after every third round. */
+  SimulatedRise(Job tally, Choice first, SimulatedWall wall, Care care, boolean loses) {
     this.care = care;
+    this.loses = loses;
     this.tally = tally;
     this.rounds = first.courses().size();
     this.wall = wall;
@@ -63,13 +73,17 @@ final class SimulatedRise {
   SimulatedWall run() {
     measure(1);
     for (int round = 1; round <= rounds; round++) {
+      if (loses && round % 3 == 0 && round + 1 < rounds) {
+        lost.add(course(round + 2).places().get(0).tags());
+      }
       Job now = job(round);
       choice =
           new KeepingChooser(places(), OptionalInt.of(rounds))
               .choose(now, new Effort(1, 1, () -> false, done -> {}))
               .choice();
+      foretell(now, round);
       wall.layFirst(page(now), tally, round);
-      if (care.twice()) {
+      if (care.twice() || care.topTwice() && round == rounds) {
         put(firstReadings, round, wall.firstReadings(round), "Reading_first_");
       }
       SimulatedWall.Page page = page(job(round));
@@ -84,6 +98,27 @@ final class SimulatedRise {
       }
     }
     return wall;
+  }
+
+  /** Notes what the plan says of the gaps under a round's logs before they are cut. */
+  private void foretell(Job now, int round) {
+    Job job = now.withBuilt(now.built().moved(places()));
+    Set<String> logs = new HashSet<>();
+    course(round).places().forEach(place -> logs.add(place.tags()));
+    for (Problem problem : Planner.of(job, choice).problems()) {
+      if (logs.contains(problem.log())) {
+        switch (problem.code()) {
+          case GAP_SMALL, GAP_LARGE -> flagged.add(problem.log());
+          case GAP_WATCH -> watched.add(problem.log());
+          default -> {}
+        }
+      }
+    }
+  }
+
+  /** Returns the logs whose gaps were said to be outside, and those that were to be watched. */
+  List<Set<String>> foretold() {
+    return List.of(flagged, watched);
   }
 
   private SimulatedWall.Page page(Job job) {
@@ -162,7 +197,11 @@ final class SimulatedRise {
               }
             });
     AsBuilt built = new AsBuilt(cut, held, measures, readings, firstReadings, before, Set.of());
-    List<Log> logs = tally.logs().stream().map(log -> hewn.getOrDefault(log.tag(), log)).toList();
+    List<Log> logs =
+        tally.logs().stream()
+            .map(log -> lost.contains(log.tag()) ? log.skipped() : log)
+            .map(log -> hewn.getOrDefault(log.tag(), log))
+            .toList();
     return tally.withLogs(logs).withBuilt(built);
   }
 

@@ -3,9 +3,11 @@ package roundbook.app;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeMap;
 import roundbook.job.Building;
 import roundbook.job.Job;
@@ -35,6 +37,7 @@ final class SimulatedWall {
   private final List<Map<String, double[]>> laid = new ArrayList<>();
   private final List<Map<String, Double>> after = new ArrayList<>();
   private int pared;
+  private final Set<String> bad = new HashSet<>();
   private final List<Double> gaps = new ArrayList<>();
 
   /** What a crew works by: the rounds, with their heights. */
@@ -162,7 +165,11 @@ final class SimulatedWall {
     double[] rise = {centres[0] - below[0], 0, centres[1] - below[1]};
     rise[1] = (rise[0] + rise[2]) / 2;
     for (int at = 0; at < 3; at++) {
-      gaps.add(rise[at] - (own[at] + under[at]) / 2);
+      double gap = rise[at] - (own[at] + under[at]) / 2;
+      gaps.add(gap);
+      if (gap < 0.5 || gap > 1.75) {
+        bad.add(tag(piece));
+      }
     }
   }
 
@@ -199,6 +206,11 @@ final class SimulatedWall {
             });
     after.set(round - 1, Map.copyOf(tops));
     return typed;
+  }
+
+  /** Returns the logs under which a gap is outside the job's usual limits. */
+  Set<String> bad() {
+    return bad;
   }
 
   /** Returns how many tops were pared down. */
