@@ -214,14 +214,14 @@ final class Doubts {
 
   private Problem told(Joint joint, ProblemCode code, Length gap) {
     return Problem.of(code, joint.upper().first().piece().log().origin())
-            .with("wall", joint.lower().wall().name())
-            .with("round", joint.upper().round())
-            .with("below", joint.lower().round())
-            .with("gap", withUnit(gap))
-            .with("upper", joint.upper().tags())
-            .with("lower", joint.lower().tags())
-            .found(mark(gap))
-            .about(joint.upper().tags());
+        .with("wall", joint.lower().wall().name())
+        .with("round", joint.upper().round())
+        .with("below", joint.lower().round())
+        .with("gap", withUnit(gap))
+        .with("upper", joint.upper().tags())
+        .with("lower", joint.lower().tags())
+        .found(mark(gap))
+        .about(joint.upper().tags());
   }
 
   /** Says of a joint whose two logs are cut what can still be done: it is filled as it is. */
