@@ -18,6 +18,8 @@ import roundbook.picture.face.FaceDrawing;
 import roundbook.picture.face.LowerChanges;
 import roundbook.picture.full.SlopeTemplate;
 import roundbook.picture.full.StoryPole;
+import roundbook.picture.ground.CentreLineDrawing;
+import roundbook.picture.ground.FoundationDrawing;
 import roundbook.picture.ground.PlanDrawing;
 import roundbook.picture.stem.StemDrawing;
 import roundbook.picture.wall.WallDrawing;
@@ -60,6 +62,30 @@ public record Drawings(Stack stack, Wording wording) {
           Course course = stack.courses().get(round - 1);
           PlanDrawing drawing = new PlanDrawing(stack.building(), wording);
           return Picture.of(drawing.draw(course), drawing.altText(course));
+        });
+  }
+
+  /** Returns how the centre line of a log is found and snapped, 10 by 0.8 inches. */
+  public Picture centreLine() {
+    return guarded(
+        "centre line",
+        () -> {
+          CentreLineDrawing drawing = new CentreLineDrawing(wording);
+          return Picture.of(drawing.draw(), drawing.altText());
+        });
+  }
+
+  /**
+   * Returns the foundation seen from above with its heights at all corners, 3.5 by 1.5 inches.
+   *
+   * @param step by how much it is higher under the walls laid second
+   */
+  public Picture foundation(Length step) {
+    return guarded(
+        "foundation",
+        () -> {
+          FoundationDrawing drawing = new FoundationDrawing(stack.building(), step, wording);
+          return Picture.of(drawing.draw(), drawing.altText());
         });
   }
 

@@ -18,6 +18,8 @@ import roundbook.picture.face.FaceDrawing;
 import roundbook.picture.face.LowerChanges;
 import roundbook.picture.full.SlopeTemplate;
 import roundbook.picture.full.StoryPole;
+import roundbook.picture.ground.CentreLineDrawing;
+import roundbook.picture.ground.FoundationDrawing;
 import roundbook.picture.ground.PlanDrawing;
 import roundbook.picture.raster.Box;
 import roundbook.picture.wall.WallDrawing;
@@ -63,6 +65,19 @@ class LayoutTest {
     for (Wording wording : wordings(stack)) {
       for (Course course : stack.courses()) {
         check("plan", seed, new PlanDrawing(stack.building(), wording).draw(course));
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void whatCrewsNeedFirstKeepsItsTextsApart(long seed) {
+    Stack stack = stack(seed);
+    for (Wording wording : wordings(stack)) {
+      check("centre line", seed, new CentreLineDrawing(wording).draw());
+      for (Length step : List.of(Length.ZERO, stack.foundationStep())) {
+        Canvas canvas = new FoundationDrawing(stack.building(), step, wording).draw();
+        check("foundation", seed, canvas);
       }
     }
   }

@@ -29,10 +29,10 @@ import roundbook.units.Length;
  * <p>A diameter that is left empty is the one that the round has now.
  */
 final class NotchChange {
-  private static final double TITLE = 24;
+  private static final double TITLE = 21;
   private static final double HEWN = 32;
   private static final double BOXES = 30;
-  private static final double HEADS = 46;
+  private static final double HEADS = 44;
   private static final double RESULTS = 28;
 
   private static final String ROUND = "Change_round";

@@ -17,7 +17,9 @@ import roundbook.page.Rule;
 import roundbook.page.Sheet;
 import roundbook.page.SheetBuilder;
 import roundbook.page.TypedBox;
+import roundbook.picture.canvas.Picture;
 import roundbook.report.frame.CrewContext;
+import roundbook.report.frame.Drawn;
 import roundbook.report.frame.Tab;
 import roundbook.report.frame.TextHeight;
 import roundbook.report.live.LiveContext;
@@ -38,10 +40,12 @@ public final class NotchChartSheet {
   private static final int FIRST_MARK = 2;
   private static final int MARKS = 4;
   private static final double WITH_SIXTEENTHS = 16.8;
-  private static final double TITLE = 44;
-  private static final double HEAD = 46;
-  private static final double LEAST_HEIGHT = 26;
+  private static final double TITLE = 34;
+  private static final double HEAD = 44;
+  private static final double LEAST_HEIGHT = 24;
   private static final double MOST_HEIGHT = 34;
+  private static final double CENTRE_LINE = 60;
+  private static final double CENTRE_WIDE = 10;
   private final LiveContext live;
   private final SheetBuilder sheet;
 
@@ -101,6 +105,7 @@ public final class NotchChartSheet {
       flags(course.round());
       putRight(course);
     }
+    centreLine();
     notes();
     if (!withChange()) {
       sheet.breakAfter(sheet.row());
@@ -146,7 +151,13 @@ public final class NotchChartSheet {
   private double room(boolean withChange) {
     double notes = noteLines().mapToDouble(NotchChartSheet::noteHeight).sum();
     double page = live.context().paper() == Paper.A4 ? 508 : 525;
-    return page - TITLE - HEAD - notes - (withChange ? NotchChange.height(live, widths()) : 0);
+    double line = drawn() ? CENTRE_LINE : 0;
+    return page
+        - TITLE
+        - HEAD
+        - notes
+        - line
+        - (withChange ? NotchChange.height(live, widths()) : 0);
   }
 
   /** Writes the black bar. */
@@ -301,6 +312,19 @@ public final class NotchChartSheet {
             + ")<"
             + live.map().rule(RuleLine.NECK_LEAST);
     sheet.rule(new Rule.LooksLike(neck, thin, Role.FLAG));
+  }
+
+  private boolean drawn() {
+    return live.context().issue().pictures();
+  }
+
+  /** Draws how the line is found that all these marks are measured from. */
+  private void centreLine() {
+    Drawn drawn = new Drawn(live.context(), sheet);
+    for (Picture picture : drawn.made(() -> List.of(drawn.drawings().centreLine()))) {
+      sheet.nextRow().height(CENTRE_LINE);
+      drawn.lay(picture, 0, 0.02, CENTRE_WIDE);
+    }
   }
 
   /** Writes what the columns mean. */

@@ -9,13 +9,16 @@ import java.util.stream.Collectors;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.notch.Notch;
+import roundbook.page.Area;
 import roundbook.page.Cell;
 import roundbook.page.Role;
+import roundbook.picture.canvas.Picture;
 import roundbook.plan.PiecePlan;
 import roundbook.plan.PiecePlan.Note;
 import roundbook.plan.Plan;
 import roundbook.report.frame.Cells;
 import roundbook.report.frame.CrewContext;
+import roundbook.report.frame.Drawn;
 import roundbook.report.frame.ListSheet;
 import roundbook.report.frame.Tab;
 import roundbook.report.live.LiveContext;
@@ -34,6 +37,10 @@ final class FirstPair {
   private static final double FIRST_HEIGHT = 130;
 
   private static final double NOTE_HEIGHT = 28;
+
+  private static final double FOUNDATION = 114;
+  private static final double FOUNDATION_WIDE = 2.95;
+  private static final int BESIDE = 14;
 
   /** Room for two lines, for a mark may come to differ from end to end. */
   private static final double ROW_HEIGHT = 33;
@@ -61,13 +68,35 @@ final class FirstPair {
     square();
   }
 
+  /**
+   * Writes before anything else, until a round is cut, how high the foundation is under each wall,
+   * with a drawing that has the numbers at all four corners.
+   */
+  void foundation() {
+    if (round > 1) {
+      return;
+    }
+    Length step = plan.takeoff().bed().orElseThrow().step();
+    String key = step.isZero() ? "start.foundation.level" : "start.foundation.step";
+    String heights = context.text(key, walls(true), walls(false), cells.withUnit(step));
+    list.room(FOUNDATION + NOTE_HEIGHT).heading(context.text("start.foundation"));
+    Drawn drawn = new Drawn(context, list.sheet());
+    List<Picture> pictures = drawn.made(() -> List.of(drawn.drawings().foundation(step)));
+    if (pictures.isEmpty()) {
+      list.text(Role.PLAIN_BOLD, heights).text(Role.PLAIN, bed());
+      return;
+    }
+    Cell text = Cell.text(heights + "\n" + bed()).role(Role.PLAIN_BOLD);
+    list.spans(BESIDE, 24 - BESIDE).row(text, Cell.blank(Role.PLAIN)).sheet().height(FOUNDATION);
+    drawn.layAt(pictures.get(0), Area.cell(list.next() - 1, BESIDE + 1), FOUNDATION_WIDE);
+  }
+
   private void steps() {
     list.heading(context.text("start.steps")).spans(2, 18, 4).headOf("start.steps.head");
     step(context.text("step.cautions"), "");
     step(context.text("step.problems"), Tab.PROBLEMS.in(context.words()));
     if (round == 1) {
       step(context.text("step.square"), "");
-      step(bed(), page());
       if (ProofSheet.has(plan)) {
         step(context.text("step.proof"), Tab.PROOF.in(context.words()));
       }

@@ -52,10 +52,14 @@ public final class StartSheet {
     list.text(Role.PLAIN_BOLD, context.text(others, context.revision()));
     Optional<ChangesTable> changes = context.replan().map(each -> new ChangesTable(context, each));
     changes.ifPresent(each -> each.write(list));
+    FirstPair first = new FirstPair(context, list);
+    if (plan.rounds() > 0) {
+      first.foundation();
+    }
     glance();
     warnings();
     if (plan.rounds() > 0) {
-      new FirstPair(context, list).write();
+      first.write();
     }
     LiftingSheet.cautions(context, list);
     changes.ifPresent(each -> each.writeAll(list));

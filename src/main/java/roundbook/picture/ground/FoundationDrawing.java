@@ -1,0 +1,138 @@
+package roundbook.picture.ground;
+
+import java.util.List;
+import roundbook.job.Building;
+import roundbook.job.Wall;
+import roundbook.picture.canvas.Canvas;
+import roundbook.picture.canvas.DrawingFault;
+import roundbook.picture.canvas.Line;
+import roundbook.picture.letter.Label;
+import roundbook.picture.raster.Box;
+import roundbook.picture.raster.Ink;
+import roundbook.picture.raster.Spot;
+import roundbook.picture.words.Wording;
+import roundbook.units.Length;
+
+/**
+ * The foundation seen from above, with the height of its top under both walls at each corner.
+ *
+ * <p>Walls laid second lie half a course higher, so under them the foundation is higher by one neck
+ * of the first round, where both first logs are sawn flat. The higher part is hatched.
+ */
+public final class FoundationDrawing {
+  static final double WIDTH = 250;
+  static final double HEIGHT = 132;
+
+  private static final double SMALL = 12;
+  private static final double NUMBER = 12;
+  private static final double WALL = 14;
+  private static final Box OUTSIDE = new Box(34, 14, WIDTH - 34, HEIGHT - 14);
+
+  private final Building building;
+  private final Length step;
+  private final Wording wording;
+  private final Canvas canvas = new Canvas(WIDTH, HEIGHT, SMALL);
+
+  /**
+   * Creates the drawing.
+   *
+   * @param building its four walls
+   * @param step by how much the foundation is higher under the walls laid second
+   * @param wording how lengths and words are printed
+   * @throws DrawingFault if it has another number of walls
+   */
+  public FoundationDrawing(Building building, Length step, Wording wording) {
+    if (building.walls().size() != 4) {
+      throw new DrawingFault("a foundation of " + building.walls().size() + " walls", null);
+    }
+    this.building = building;
+    this.step = step;
+    this.wording = wording;
+  }
+
+  /** Returns the sheet. */
+  public Canvas draw() {
+    List<Wall> walls = building.walls();
+    walls.stream().filter(Wall::laidFirst).forEach(this::wall);
+    walls.stream().filter(wall -> !wall.laidFirst()).forEach(this::wall);
+    walls.forEach(this::corner);
+    walls.forEach(this::heights);
+    return canvas;
+  }
+
+  /** Returns the words for those who cannot see the drawing. */
+  public String altText() {
+    List<String> heights =
+        building.walls().stream().map(wall -> wall.name() + " " + height(wall)).toList();
+    return wording.say("foundation.alt", String.join(", ", heights), wording.unit());
+  }
+
+  private void wall(Wall wall) {
+    boolean high = !wall.laidFirst() && !step.isZero();
+    canvas.shape(Line.NORMAL, strip(wall).corners(), high ? Ink.HATCH : Ink.WHITE);
+  }
+
+  /** Writes the name of a wall's first corner outside of it. */
+  private void corner(Wall wall) {
+    Spot at = OUTSIDE.corners().get(index(wall));
+    boolean left = at.x() < OUTSIDE.middle().x();
+    boolean top = at.y() < OUTSIDE.middle().y();
+    Spot outside = at.plus(left ? -4 : 4, top ? 6 : -6);
+    Label label = Label.of(building.startCorner(wall), 13, outside).bold();
+    canvas.write(label.across(left ? 1 : 0).within(28));
+  }
+
+  /**
+   * Writes the height of a wall's foundation inside of it, at both of its corners, and its name.
+   */
+  private void heights(Wall wall) {
+    Spot start = OUTSIDE.corners().get(index(wall));
+    Spot end = OUTSIDE.corners().get((index(wall) + 1) % 4);
+    boolean upright = start.x() == end.x();
+    Spot middle = OUTSIDE.middle();
+    for (double part : upright ? new double[] {0.38, 0.62} : new double[] {0.24, 0.76}) {
+      number(height(wall), inwards(along(start, end, part), middle, upright));
+    }
+    Spot name = inwards(along(start, end, 0.5), middle, upright);
+    canvas.write(Label.of(wall.name(), NUMBER, name).bold().across(across(name, upright)));
+  }
+
+  private void number(String text, Spot at) {
+    boolean side = Math.abs(at.x() - OUTSIDE.middle().x()) > OUTSIDE.width() / 4;
+    double across = !side ? 0.5 : at.x() < OUTSIDE.middle().x() ? 0 : 1;
+    canvas.write(Label.of(text, NUMBER, at).bold().across(across).within(56).uncut());
+  }
+
+  private static double across(Spot at, boolean upright) {
+    return !upright ? 0.5 : at.x() < OUTSIDE.middle().x() ? 0 : 1;
+  }
+
+  private static Spot along(Spot start, Spot end, double part) {
+    return start.plus(part * (end.x() - start.x()), part * (end.y() - start.y()));
+  }
+
+  /** Returns a point of a wall's outer edge moved in, past the wall. */
+  private static Spot inwards(Spot at, Spot middle, boolean upright) {
+    double in = WALL + (upright ? 5 : 10);
+    double right = upright ? Math.signum(middle.x() - at.x()) * in : 0;
+    double down = upright ? 0 : Math.signum(middle.y() - at.y()) * in;
+    return at.plus(right, down);
+  }
+
+  private String height(Wall wall) {
+    return wall.laidFirst() || step.isZero() ? "0" : "+" + wording.mark(step);
+  }
+
+  private Box strip(Wall wall) {
+    return switch (index(wall)) {
+      case 0 -> new Box(OUTSIDE.left(), OUTSIDE.top(), OUTSIDE.right(), OUTSIDE.top() + WALL);
+      case 1 -> new Box(OUTSIDE.right() - WALL, OUTSIDE.top(), OUTSIDE.right(), OUTSIDE.bottom());
+      case 2 -> new Box(OUTSIDE.left(), OUTSIDE.bottom() - WALL, OUTSIDE.right(), OUTSIDE.bottom());
+      default -> new Box(OUTSIDE.left(), OUTSIDE.top(), OUTSIDE.left() + WALL, OUTSIDE.bottom());
+    };
+  }
+
+  private int index(Wall wall) {
+    return building.walls().indexOf(wall);
+  }
+}
