@@ -29,6 +29,7 @@ import roundbook.report.live.LiveMap.WallColumn;
 import roundbook.report.live.LiveRounds;
 import roundbook.stack.Course;
 import roundbook.units.Length;
+import roundbook.units.LengthUnit;
 
 /** The notch numbers of every round on one page, as they follow from what was measured. */
 public final class NotchChartSheet {
@@ -44,8 +45,8 @@ public final class NotchChartSheet {
   private static final double HEAD = 44;
   private static final double LEAST_HEIGHT = 24;
   private static final double MOST_HEIGHT = 34;
-  private static final double CENTRE_LINE = 60;
-  private static final double CENTRE_WIDE = 10;
+  private static final double CENTRE_LINE = 55;
+  private static final double CENTRE_WIDE = 9.2;
   private final LiveContext live;
   private final SheetBuilder sheet;
 
@@ -150,7 +151,7 @@ public final class NotchChartSheet {
   /** Returns how high the rounds' rows may be together, in points. */
   private double room(boolean withChange) {
     double notes = noteLines().mapToDouble(NotchChartSheet::noteHeight).sum();
-    double page = live.context().paper() == Paper.A4 ? 508 : 525;
+    double page = (live.context().paper() == Paper.A4 ? 508 : 525) / scale();
     double line = drawn() ? CENTRE_LINE : 0;
     return page
         - TITLE
@@ -312,6 +313,14 @@ public final class NotchChartSheet {
             + ")<"
             + live.map().rule(RuleLine.NECK_LEAST);
     sheet.rule(new Rule.LooksLike(neck, thin, Role.FLAG));
+  }
+
+  /** Returns by how much the sheet is made smaller to fit the page across. */
+  private double scale() {
+    double wide = live.context().paper() == Paper.A4 ? 784 : 734;
+    int columns = WIDTHS.length;
+    double own = 72 * sheet.sizeOf(new Area(1, 1, 1, columns)).width().in(LengthUnit.INCH);
+    return StrictMath.min(1, wide / own);
   }
 
   private boolean drawn() {
