@@ -4,19 +4,27 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.OutputStream;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import roundbook.job.Job;
+import roundbook.job.OtherLog;
+import roundbook.job.Price;
 import roundbook.page.Book;
 import roundbook.plan.Plan;
 import roundbook.plan.PlanFixtures;
+import roundbook.plan.Planner;
+import roundbook.problem.CellRef;
 import roundbook.report.LivePlans;
 import roundbook.sheet.FormulaRules;
 import roundbook.sheet.LibraryFormulas;
@@ -70,7 +78,52 @@ public class ListRecalculatedTest {
         Arguments.of("millimetres", PlanFixtures.metric().withOpenings().plan(3)),
         Arguments.of("one round", PlanFixtures.inches().plan(1)),
         Arguments.of("too few logs", PlanFixtures.inches().wanting(5).plan(2)),
-        Arguments.of("thick walls", thick(2)));
+        Arguments.of("thick walls", thick(2)),
+        Arguments.of("prices and other logs", priced("0.605")));
+  }
+
+  /** A plan whose logs are priced by three bases, and that wants joists. */
+  private static Plan priced(String doyle) {
+    Plan plan = PlanFixtures.inches().plan(2);
+    List<Price> prices =
+        List.of(
+            price(Price.Basis.DOYLE, doyle),
+            price(Price.Basis.TONNE, "91.15"),
+            price(Price.Basis.CUBIC_METRE, "77.77"));
+    OtherLog joist =
+        new OtherLog(
+            "joist",
+            3,
+            Length.ofInches(192),
+            Length.ofInches(11),
+            Length.ZERO,
+            Optional.empty(),
+            "",
+            CellRef.ofFile(""));
+    Job job = plan.job().withPrices(prices).withOthers(List.of(joist));
+    return Planner.of(job, plan.choice());
+  }
+
+  private static Price price(Price.Basis basis, String money) {
+    return new Price(basis, new BigDecimal(money), Set.of(), Optional.empty());
+  }
+
+  /**
+   * Every cost by a price follows it to the cent, those of the round, the length and the wall too.
+   */
+  @Test
+  void costsFollowTheirPrice() throws Exception {
+    Path before = written("before.xlsx", book(priced("0.605")));
+    Path changed = recalculated(before, Map.of("Selling_1_price", 0.735));
+    Path after = written("after.xlsx", book(priced("0.735")));
+    assertTrue(costs(after, before).size() >= 6, "nothing was to follow");
+    assertEquals(List.of(), costs(after, changed));
+  }
+
+  private static List<String> costs(Path wanted, Path found) throws Exception {
+    return LibreOffice.compare(wanted, found, 1e-9).differences().stream()
+        .filter(line -> line.startsWith("Materials!"))
+        .toList();
   }
 
   @ParameterizedTest(name = "{0}")
