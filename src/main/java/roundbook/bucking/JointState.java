@@ -52,9 +52,9 @@ final class JointState {
     Side side = task.side(place);
     Bole shape = task.boles().get(stem);
     int end = start + side.raw();
-    butt[place] = shape.atHalf(2 * (start + side.squared()));
+    butt[place] = shape.atHalf(2 * (start + side.inset()));
     mid[place] = shape.atHalf(start + end);
-    tip[place] = shape.atHalf(2 * (end - side.squared()));
+    tip[place] = shape.atHalf(2 * (end - side.inset()));
     bole[place] = stem;
     from[place] = start;
     if (count[stem] == at[stem].length) {

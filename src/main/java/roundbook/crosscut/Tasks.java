@@ -55,7 +55,9 @@ final class Tasks {
   }
 
   private Side side(Wall wall) {
-    return new Side(material.raw(wall), material.squared(), wall.laidFirst());
+    Length neck = job.building().after(wall).thickness().plus(job.rules().overhang());
+    return new Side(
+        material.raw(wall), material.squared() + grid.down(neck), wall.laidFirst());
   }
 
   private Aims aims() {

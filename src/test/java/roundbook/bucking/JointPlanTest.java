@@ -92,7 +92,7 @@ class JointPlanTest {
     for (int place = 0; place < cuts.size(); place++) {
       Cut cut = cuts.get(place);
       Bole bole = task.boles().get(cut.bole());
-      int squared = task.side(place).squared();
+      int squared = task.side(place).inset();
       String[] row = rows.get(place);
       assertEquals(inches(row[5]), bole.atHalf(2 * (cut.from() + squared)), 51);
       assertEquals(inches(row[6]), bole.atHalf(cut.from() + cut.to()), 51);
