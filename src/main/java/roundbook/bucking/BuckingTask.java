@@ -38,8 +38,8 @@ public record BuckingTask(
    * One side of the ring.
    *
    * @param raw steps from saw cut to saw cut of its pieces
-   * @param inset steps from each saw cut to where the gaps of that end are taken: what is squared off,
-   *     and where gaps are taken at the inside faces the neck too
+   * @param inset steps from each saw cut to where the gaps of that end are taken: what is squared
+   *     off, and where gaps are taken at the inside faces the neck too
    * @param first whether it is laid first
    */
   public record Side(int raw, int inset, boolean first) {}

@@ -56,8 +56,7 @@ final class Tasks {
 
   private Side side(Wall wall) {
     Length neck = job.building().after(wall).thickness().plus(job.rules().overhang());
-    return new Side(
-        material.raw(wall), material.squared() + grid.down(neck), wall.laidFirst());
+    return new Side(material.raw(wall), material.squared() + grid.down(neck), wall.laidFirst());
   }
 
   private Aims aims() {

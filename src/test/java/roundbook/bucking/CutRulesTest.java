@@ -72,8 +72,7 @@ class CutRulesTest {
       List<double[][]> stems = draw(seed);
       Random random = new Random(seed);
       BuckingTask told = task(stems.stream().map(stem -> taped(stem, random)).toList());
-      List<Cut> cuts =
-          JointSearch.solve(told, STEPS, Effort.usual(seed)).orElseThrow().cuts();
+      List<Cut> cuts = JointSearch.solve(told, STEPS, Effort.usual(seed)).orElseThrow().cuts();
       BuckingTask real = task(stems).withRounds(told.rounds());
       out.add(dealt(real, cuts).orElseThrow().gapsOutside(INCH / 2, INCH * 7 / 4));
     }
