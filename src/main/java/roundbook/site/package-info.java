@@ -6,7 +6,12 @@
  * alone. A name stays with its cell when columns are added or hidden, when a sheet is renamed, when
  * LibreOffice saves the file; a lost log is known by the row that the x stands in, for a sorted
  * list moves rows and not names. {@code page.CellNames} holds the names and the number of their
- * layout; a workbook of another layout is refused.
+ * layout; a workbook of an older layout is read without the boxes that came later, one of a layout
+ * to come is refused. A setting that leaves no trace in the file came after it and has its default.
+ *
+ * <p><b>Two copies are read as one</b> box by box, before anything typed is held against anything
+ * else: one may have the readings and the other the ticks. Where both have something and not the
+ * same nothing is chosen. A setting that only one of them changed has that value.
  *
  * <p><b>What was deleted is missed aloud.</b> A deleted cell leaves its name in the file, standing
  * for {@code #REF!} or for a sheet that is not there; {@code site.DeletedCells} looks for such

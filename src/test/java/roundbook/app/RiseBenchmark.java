@@ -174,7 +174,7 @@ class RiseBenchmark {
                 "Rounds", "" + ROUNDS,
                 "Units", seed % 6 == 5 ? "mm" : "in",
                 "First_bed", seed % 6 == 4 ? "starter" : "flat"),
-            Optional.of("20x14"),
+            Optional.of(seed % 6 == 5 ? "6x4.2" : "20x14"),
             Optional.empty(),
             Optional.empty(),
             Optional.empty());

@@ -115,6 +115,11 @@ class RoundSheetsTest {
                 "Cut")) {
           wanted.add(kind + "_" + round + "_" + wall.name());
         }
+        for (String station : List.of("left", "middle", "right")) {
+          if (round < plan.rounds()) {
+            wanted.add("Gap_" + round + "_" + wall.name() + "_" + station);
+          }
+        }
       }
     }
     for (int round = 1; round <= plan.rounds(); round++) {
