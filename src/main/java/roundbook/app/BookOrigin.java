@@ -58,6 +58,7 @@ record BookOrigin(String inputs, List<Integer> numbers) {
     MessageDigest digest = digest();
     String asked = options.asked() + " " + options.book().pictures() + " " + Version.NUMBER;
     asked += options.job().yard().isEmpty() ? "" : " shared yard " + options.job().yard();
+    asked += options.proof().map(time -> " proof " + time).orElse("");
     digest.update((asked + " " + Version.COMMIT).getBytes(StandardCharsets.UTF_8));
     for (Path each : files) {
       digest.update(each.getFileName().toString().getBytes(StandardCharsets.UTF_8));

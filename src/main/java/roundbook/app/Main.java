@@ -103,7 +103,8 @@ public final class Main implements Runnable {
   private static int run(String[] args, PrintStream out, PrintStream err, Stop stop, long moves) {
     String first = args.length == 0 ? "" : args[0];
     boolean whole = first.isEmpty() || OWN_OPTIONS.contains(first);
-    String[] all = whole || COMMANDS.containsKey(first) ? args : planOf(args);
+    String[] timed = ProofOption.timed(args);
+    String[] all = whole || COMMANDS.containsKey(first) ? timed : planOf(timed);
     CommandLine line = line(out, err, whole ? COMMANDS.keySet() : Set.of(all[0]));
     Main main = line.getCommand();
     main.stop = stop;
@@ -258,7 +259,7 @@ public final class Main implements Runnable {
         return Exit.USAGE.code();
       }
       List<Path> all = files.isEmpty() ? List.of(OrderRun.noFile(job.walls().get())) : files;
-      return main.batch(new Options(all, run, setting, job, book, false))
+      return main.batch(new Options(all, run, setting, job, book))
           .run((file, whole, console) -> new OrderRun(file, whole, console).outcome())
           .code();
     }
@@ -286,7 +287,7 @@ public final class Main implements Runnable {
 
     @Override
     public Integer call() throws IOException {
-      return main.batch(new Options(files, run, setting, job, new BookOptions(), false))
+      return main.batch(new Options(files, run, setting, job, new BookOptions()))
           .run((file, whole, console) -> new CheckRun(file, whole, console).outcome())
           .code();
     }
@@ -314,13 +315,17 @@ public final class Main implements Runnable {
         description = "Go on with a batch: pass over files whose workbook was made from the same.")
     private boolean resume;
 
+    @Mixin private ProofOption proof = new ProofOption();
+
     PlanCommand(Main main) {
       this.main = main;
     }
 
     @Override
     public Integer call() throws IOException {
-      return main.batch(new Options(files, run, setting, job, book, resume)).plan().code();
+      return main.batch(new Options(files, run, setting, job, book, resume, proof.time()))
+          .plan()
+          .code();
     }
   }
 
@@ -362,7 +367,7 @@ public final class Main implements Runnable {
         main.err.println("error: --with is for one crew workbook at a time");
         return Exit.USAGE.code();
       }
-      return main.batch(new Options(files, run, setting, new JobOptions(), book, false))
+      return main.batch(new Options(files, run, setting, new JobOptions(), book))
           .run(
               (file, whole, console) ->
                   new ReplanRun(file, Optional.ofNullable(with), whole, console).outcome())

@@ -1,7 +1,9 @@
 package roundbook.app;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import roundbook.intake.Asked;
 
 /**
@@ -13,6 +15,7 @@ import roundbook.intake.Asked;
  * @param job what a job has that is not read from a crew workbook
  * @param book where the crew workbook goes and how it looks
  * @param resume whether files are passed over whose workbook was made from the same
+ * @param proof how long to reckon how near the best a choice is, where that is asked
  */
 record Options(
     List<Path> files,
@@ -20,7 +23,14 @@ record Options(
     SettingOptions setting,
     JobOptions job,
     BookOptions book,
-    boolean resume) {
+    boolean resume,
+    Optional<Duration> proof) {
+  /** What a command asks that makes nothing anew and proves nothing. */
+  Options(
+      List<Path> files, RunOptions run, SettingOptions setting, JobOptions job, BookOptions book) {
+    this(files, run, setting, job, book, false, Optional.empty());
+  }
+
   /** Returns what the reading is asked. */
   Asked asked() {
     return setting.asked(job);

@@ -3,8 +3,10 @@ package roundbook.app;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -28,6 +30,7 @@ import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.CrewContext.Issue;
 import roundbook.report.table.PlainTables;
 import roundbook.rounds.BalancedChooser;
+import roundbook.rounds.LeastScore;
 import roundbook.table.Table;
 import roundbook.takeoff.Top;
 import roundbook.takeoff.Top.WantedHeight;
@@ -142,6 +145,7 @@ final class PlanRun {
     Job left = yard.left(file, ready.job());
     Planner planner = new Planner(new BalancedChooser());
     Plan plan = searching.search(left, effort -> planner.plan(left, effort));
+    plan = proved(plan);
     List<Problem> stopped = searching.doubts();
     List<Problem> problems = joined(joined(ready.problems(), greed(ready.job(), yard)), stopped);
     if (plan.rounds() == 0) {
@@ -150,6 +154,21 @@ final class PlanRun {
     }
     yard.take(file, ready.job(), plan);
     return Stage.goingOn(new Chosen(ready.job(), plan, problems, !stopped.isEmpty()));
+  }
+
+  /** Returns the plan with how much better another could be, where that is asked. */
+  private Plan proved(Plan plan) {
+    boolean always = plan.job().rules().text(Setting.PROVE).equals("yes");
+    Optional<Duration> time =
+        run.options().proof().or(() -> always ? Optional.of(ProofOption.USUAL) : Optional.empty());
+    if (time.isEmpty() || plan.rounds() == 0) {
+      return plan;
+    }
+    long from = System.nanoTime();
+    console.say("%s: reckoning how near the best it is".formatted(file.getFileName()));
+    BooleanSupplier stop =
+        () -> run.stop().asked() || System.nanoTime() - from > time.get().toNanos();
+    return Planner.of(plan.job(), LeastScore.reckoned(plan.job(), plan.choice(), stop));
   }
 
   /** Says that no round can be built, and writes what to order so that all can. */
@@ -211,6 +230,7 @@ final class PlanRun {
 
   private void say(Plan plan, Path written) {
     console.result(written.toString());
+    plan.choice().betterByAtMost().ifPresent(this::sayNear);
     plan.takeoff().top().flatMap(Top::wanted).ifPresent(wanted -> sayHeight(plan, wanted));
     long taken = plan.count(Plan.Use.TAKEN);
     console.say(
@@ -221,6 +241,19 @@ final class PlanRun {
                 plan.count(Plan.Use.SPARE),
                 plan.count(Plan.Use.LEFT_OUT),
                 taken == 0 ? "" : ", " + taken + " taken by other jobs"));
+  }
+
+  private void sayNear(int percent) {
+    String said =
+        switch (percent) {
+          case 0 -> "proved: no choice of these logs for these rounds is better";
+          case 100 -> "how near the best it is was not found out";
+          default ->
+              "no choice of these logs for these rounds can be better by more than "
+                  + percent
+                  + " %";
+        };
+    console.say(file.getFileName() + ": " + said);
   }
 
   private void sayHeight(Plan plan, WantedHeight wanted) {

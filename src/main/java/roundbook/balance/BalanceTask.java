@@ -174,6 +174,13 @@ public final class BalanceTask {
     return copy;
   }
 
+  /** Returns this task with other aims. */
+  BalanceTask withAims(Aims other) {
+    Builder copy = toBuilder();
+    copy.aims = other;
+    return copy.build();
+  }
+
   /** Returns this task with other numbers of rounds; restrictions above the new tops fall away. */
   public BalanceTask withRounds(int... rounds) {
     Builder copy = toBuilder();
@@ -189,7 +196,7 @@ public final class BalanceTask {
   /** Collects a task piece by piece. */
   public static final class Builder {
     private final Scale scale;
-    private final Aims aims;
+    private Aims aims;
     private final List<Long> lengths = new ArrayList<>();
     private final List<Ring> rings = new ArrayList<>();
     private final List<List<List<Cut>>> cuts = new ArrayList<>();

@@ -159,7 +159,9 @@ public enum Setting {
   /** The language of the crew workbook. */
   LANGUAGE(CHOICE, "en"),
   /** The seed of the search. */
-  SEED(COUNT, "1");
+  SEED(COUNT, "1"),
+  /** Whether it is reckoned how much better a choice could be. */
+  PROVE(CHOICE, "no");
 
   private final SettingKind kind;
   private final String inchDefault;
@@ -203,6 +205,7 @@ public enum Setting {
       case FIRST_BED -> List.of("flat", "starter", "level");
       case PAPER -> List.of("letter", "a4");
       case LANGUAGE -> List.of("en", "de");
+      case PROVE -> List.of("no", "yes");
       default -> List.of();
     };
   }

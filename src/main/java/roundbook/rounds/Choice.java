@@ -2,6 +2,8 @@ package roundbook.rounds;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import roundbook.job.Job;
@@ -20,6 +22,8 @@ import roundbook.stack.FilledPlace;
  * @param problems pins that could not be kept, and the like
  * @param pairs places filled with short logs that were reckoned with, in rounds that are missing
  *     too
+ * @param least a score that no choice of these logs for these rounds is under, where that was
+ *     reckoned
  */
 public record Choice(
     List<Course> courses,
@@ -27,7 +31,11 @@ public record Choice(
     Score score,
     Optional<Shortage> shortage,
     List<Problem> problems,
-    List<FilledPlace> pairs) {
+    List<FilledPlace> pairs,
+    OptionalDouble least) {
+  /** By what share of its score another choice may be better for none to count as better. */
+  private static final double PROVEN = 1e-4;
+
   /** A choice without short logs beside openings. */
   public Choice(
       List<Course> courses,
@@ -35,7 +43,7 @@ public record Choice(
       Score score,
       Optional<Shortage> shortage,
       List<Problem> problems) {
-    this(courses, unused, score, shortage, problems, List.of());
+    this(courses, unused, score, shortage, problems, List.of(), OptionalDouble.empty());
   }
 
   /** Copies the lists. */
@@ -67,12 +75,30 @@ public record Choice(
   /** Returns the same choice without some of its unused logs, by their tags. */
   public Choice without(Set<String> tags) {
     List<Log> left = unused.stream().filter(log -> !tags.contains(log.tag())).toList();
-    return new Choice(courses, left, score, shortage, problems, pairs);
+    return new Choice(courses, left, score, shortage, problems, pairs, least);
   }
 
   /** Returns the same choice with another shortage. */
   public Choice with(Optional<Shortage> other) {
-    return new Choice(courses, unused, score, other, problems, pairs);
+    return new Choice(courses, unused, score, other, problems, pairs, least);
+  }
+
+  /** Returns the same choice with a score that no choice of its logs is under. */
+  Choice withLeast(double found) {
+    return new Choice(courses, unused, score, shortage, problems, pairs, OptionalDouble.of(found));
+  }
+
+  /**
+   * Returns by how many hundredths of its score another choice could be better at most, rounded up:
+   * 0 where that none is better is proven, 100 where nothing is known; empty where it was not
+   * asked.
+   */
+  public OptionalInt betterByAtMost() {
+    if (least.isEmpty()) {
+      return OptionalInt.empty();
+    }
+    double share = 1 - least.getAsDouble() / score.total();
+    return OptionalInt.of(share < PROVEN || score.total() == 0 ? 0 : (int) Math.ceil(100 * share));
   }
 
   /**
@@ -85,7 +111,8 @@ public record Choice(
             .map(log -> log.piece().log().tag())
             .collect(Collectors.toSet());
     List<Log> left = job.logs().stream().filter(log -> !placed.contains(log.tag())).toList();
-    return new Choice(courses, left, score, shortage, problems, paired.isEmpty() ? pairs : paired);
+    List<FilledPlace> now = paired.isEmpty() ? pairs : paired;
+    return new Choice(courses, left, score, shortage, problems, now, least);
   }
 
   /** Returns the places that short logs fill. */

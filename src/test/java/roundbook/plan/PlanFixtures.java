@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import roundbook.job.BuildRules;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Building;
@@ -162,7 +163,13 @@ public final class PlanFixtures {
     placed.logs().forEach(log -> unused.remove(log.piece().log()));
     unused.add(freed.first().piece().log());
     return new Choice(
-        courses, unused, choice.score(), choice.shortage(), choice.problems(), List.of(placed));
+        courses,
+        unused,
+        choice.score(),
+        choice.shortage(),
+        choice.problems(),
+        List.of(placed),
+        OptionalDouble.empty());
   }
 
   /** Returns the job with logs for so many rounds, four more and two that are too short. */

@@ -81,6 +81,7 @@ public final class StartSheet {
     if (!plan.job().stems().isEmpty()) {
       fact("start.stems", stems());
     }
+    plan.choice().betterByAtMost().ifPresent(percent -> fact("start.near", near(percent)));
     fact("start.walls", walls());
     if (plan.rounds() > 0) {
       fact("start.tops", tops());
@@ -129,6 +130,14 @@ public final class StartSheet {
     int wanted = plan.choice().shortage().map(Shortage::wanted).orElse(plan.rounds());
     String key = wanted > plan.rounds() ? "start.rounds.short" : "start.rounds.all";
     return context.text(key, plan.rounds(), wanted);
+  }
+
+  private String near(int percent) {
+    return switch (percent) {
+      case 0 -> context.text("start.near.proved");
+      case 100 -> context.text("start.near.unknown");
+      default -> context.text("start.near.some", percent);
+    };
   }
 
   private String walls() {

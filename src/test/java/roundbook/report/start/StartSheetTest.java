@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -17,7 +18,9 @@ import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
 import roundbook.page.Sheet;
+import roundbook.plan.Plan;
 import roundbook.plan.PlanFixtures;
+import roundbook.plan.Planner;
 import roundbook.problem.Problem;
 import roundbook.problem.Severity;
 import roundbook.report.ListFixtures;
@@ -26,6 +29,7 @@ import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.Tab;
 import roundbook.report.mark.NotchChartSheet;
 import roundbook.report.mark.Squareness;
+import roundbook.rounds.Choice;
 import roundbook.units.Length;
 
 /** The first page: what to do first, and what a crew must not miss. */
@@ -49,6 +53,30 @@ class StartSheetTest {
     assertTrue(says(few, "6 of 9 wanted"));
     assertTrue(says(few, "24 placed, 4 spare, 2 left out"));
     assertTrue(says(few, "REV 2. Pages of any other revision are void"));
+  }
+
+  /** How near the best the choice is stands there where it was reckoned. */
+  @Test
+  void itSaysByHowMuchAnotherChoiceCouldBeBetter() {
+    assertTrue(!says(ListFixtures.inches(4), "How near the best"));
+    assertTrue(says(near(0.815), "better by more than 19 %"));
+    assertTrue(says(near(1), "Proved: no choice of these logs for these rounds is better"));
+    assertTrue(says(near(0), "Not known"));
+  }
+
+  private static CrewContext near(double least) {
+    Plan plan = PlanFixtures.inches().plan(4);
+    Choice choice = plan.choice();
+    Choice told =
+        new Choice(
+            choice.courses(),
+            choice.unused(),
+            new Choice.Score(1, 1, 0, 0, 0, 0),
+            choice.shortage(),
+            choice.problems(),
+            choice.pairs(),
+            OptionalDouble.of(least));
+    return ListFixtures.of(Planner.of(plan.job(), told));
   }
 
   @Test
