@@ -11,9 +11,9 @@ public final class LeastScore {
   /**
    * Returns a choice with a score that no choice of its logs for as many rounds is under.
    *
-   * <p>Stems stay cut as they are, and pairs of short logs beside openings where they lie. Places that the choice keeps for
-   * sills, plates and headers are open to all logs here, so the score holds for more choices than
-   * the search may take.
+   * <p>Stems stay cut as they are, and pairs of short logs beside openings where they lie. Places
+   * that the choice keeps for sills, plates and headers are open to all logs here, so the score
+   * holds for more choices than the search may take.
    *
    * @param job the job, of which nothing is built
    * @param choice its choice

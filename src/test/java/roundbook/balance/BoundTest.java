@@ -49,8 +49,7 @@ class BoundTest {
 
   /**
    * Tasks of every kind: several cuts a log, two length classes, three to five sides, two
-   * buildings, pins, kept logs, places for some logs only, refused tips, sizes that
-   * are bound.
+   * buildings, pins, kept logs, places for some logs only, refused tips, sizes that are bound.
    */
   @Test
   void neverAboveAChoiceThatIsFound() {
