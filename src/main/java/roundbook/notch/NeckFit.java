@@ -108,7 +108,7 @@ public record NeckFit(Notch notch, Corner corner, Neck neck) {
   }
 
   /** Returns h at the shoulder, the reach of the sawn face; zero when there is no face. */
-  public double reachInches() {
+  double reachInches() {
     return reach(neck.shoulder());
   }
 
@@ -152,11 +152,6 @@ public record NeckFit(Notch notch, Corner corner, Neck neck) {
 
   private double bottomInches() {
     return notch.lower().plus(LEAST_DROP.most(notch.drop(corner.crossing()))).inches();
-  }
-
-  /** Returns that bearing area, of which {@code T T_x} is the whole, in square inches. */
-  public double bearingSquareInches() {
-    return bearingShare() * corner.thickness().inches() * corner.crossing().inches();
   }
 
   /** Returns the area of the log's round section between its centre and a height, in inches². */

@@ -52,14 +52,14 @@ class NeckFitTest {
           new IterativeLegendreGaussIntegrator(4, 1e-9, 1e-9)
               .integrate(10_000, chord, part / 100.0, (part + 1) / 100.0);
     }
-    assertEquals(sum, fit.bearingSquareInches(), 1e-3);
+    assertEquals(sum / 36, fit.bearingShare(), 3e-5);
   }
 
-  /** A log as thick as its round bears on all of the square of the walls. */
+  /** A log as thick as its round bears on all of it. */
   @Test
   void aThickLogLosesNothing() {
     NeckFit fit = fit("13", "13.5", "1.5");
-    assertEquals(36, fit.bearingSquareInches(), 1e-9);
+    assertEquals(1, fit.bearingShare(), 1e-9);
     assertEquals(100, fit.bearingPercent());
     assertFalse(fit.isFlagged());
     assertFalse(fit.hasWaneyTail());
