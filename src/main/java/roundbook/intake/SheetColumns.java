@@ -23,15 +23,61 @@ import roundbook.units.LengthUnit;
  * @param columns column numbers by heading, in small letters
  */
 record SheetColumns(Table table, Map<String, Integer> columns) {
+  /** German headings of the job workbook, one that another begins with after it. */
+  private static final Map<String, String> GERMAN = new LinkedHashMap<>();
+
+  static {
+    String[] pairs = {
+      "wand", "wall",
+      "außenlänge", "outside length",
+      "zuerst gelegt", "laid first",
+      "dicke", "thickness",
+      "bemerkungen", "remarks",
+      "grundlage", "basis",
+      "preis", "price",
+      "für zeilen", "for lines",
+      "für", "for",
+      "anfuhr", "delivery",
+      "kranz", "round",
+      "stamm", "log",
+      "stock bei", "butt at",
+      "warum", "why",
+      "ab linker ecke", "from left corner",
+      "breite", "width",
+      "höhe der brüstung", "sill height",
+      "höhe des sturzes", "head height",
+      "danach geschnitten", "cut after stacking",
+      "blatt", "leaf",
+      "anzahl", "count",
+      "länge", "length",
+      "mitte mindestens", "mid at least",
+      "zopf mindestens", "tip at least",
+      "krümmung höchstens", "sweep at most"
+    };
+    for (int at = 0; at < pairs.length; at += 2) {
+      GERMAN.put(pairs[at], pairs[at + 1]);
+    }
+  }
+
   /** Takes the sheet's first row as its headings. */
   static SheetColumns of(Table table) {
     Map<String, Integer> columns = new LinkedHashMap<>();
     if (!table.rows().isEmpty()) {
       for (Cell cell : table.rows().get(0).filled()) {
-        columns.putIfAbsent(cell.text().toLowerCase(Locale.ROOT), cell.column());
+        String text = cell.text().toLowerCase(Locale.ROOT);
+        columns.putIfAbsent(english(text), cell.column());
       }
     }
     return new SheetColumns(table, columns);
+  }
+
+  /** Returns what a German heading stands for, with what stands behind it; any other as it is. */
+  private static String english(String text) {
+    return GERMAN.entrySet().stream()
+        .filter(each -> text.startsWith(each.getKey()))
+        .map(each -> each.getValue() + text.substring(each.getKey().length()))
+        .findFirst()
+        .orElse(text);
   }
 
   /** Returns the rows under the headings. */

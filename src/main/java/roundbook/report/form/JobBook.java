@@ -5,7 +5,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import roundbook.job.Job;
@@ -24,6 +27,7 @@ import roundbook.page.Rule;
 import roundbook.page.Rule.Advice;
 import roundbook.page.Sheet;
 import roundbook.page.SheetBuilder;
+import roundbook.problem.Phrase;
 import roundbook.problem.words.Sentences;
 import roundbook.units.LengthUnit;
 
@@ -46,30 +50,42 @@ public final class JobBook {
   private static final int BLANK_PRICES = 8;
   private static final int BLANK_STEMS = 40;
   private static final int STATIONS = 16;
+
+  /** Its headings are distances and a few words that are read in English. */
+  private static final String STEMS = "Stems";
+
   private static final Optional<Price> NO_PRICE = Optional.empty();
   private static final String WALL_NAMES = "'Walls'!$A$2:$A$5";
 
+  private static final Pattern UNIT = Pattern.compile("(.*?)( \\(.*\\))?");
+
   private final LengthUnit unit;
   private final JobFilling example;
+  private final Sentences words;
 
-  private JobBook(LengthUnit unit, JobFilling example) {
+  private JobBook(LengthUnit unit, JobFilling example, Sentences words) {
     this.unit = unit;
     this.example = example;
+    this.words = words;
   }
 
   /** Returns a job workbook without values for a job in inches, millimetres or centimetres. */
   public static Book blank(LengthUnit unit) {
-    return new JobBook(unit, JobExample.none(unit)).book();
+    return new JobBook(unit, JobExample.none(unit), Sentences.english()).book();
   }
 
   /** Returns a job workbook filled with an invented job, to try the program with. */
   public static Book example(LengthUnit unit) {
-    return new JobBook(unit, JobExample.cabin(unit)).book();
+    return new JobBook(unit, JobExample.cabin(unit), Sentences.english()).book();
   }
 
-  /** Returns the sheets of a job that has no log yet, with an empty tally to fill in. */
+  /**
+   * Returns the sheets of a job that has no log yet, with an empty tally to fill in; headings and
+   * meanings in the job's language, the sheets under the names by which they are read.
+   */
   public static List<Sheet> filled(Job job) {
-    return new JobBook(job.rules().unit(), new JobValues(job)).sheets();
+    Sentences words = Sentences.of(job.rules().text(Setting.LANGUAGE));
+    return new JobBook(job.rules().unit(), new JobValues(job), words).sheets();
   }
 
   private Book book() {
@@ -104,7 +120,7 @@ public final class JobBook {
           .add(Cell.text(setting.label()).role(Role.BODY_BOLD))
           .add(value(setting).named(setting.label()))
           .add(Cell.text(length ? unit.symbol() : "").role(Role.BODY_CENTRE))
-          .add(Cell.text(setting.meaning().in(Sentences.english())))
+          .add(Cell.text(setting.meaning().in(words)))
           .add(Cell.text(standard(setting)).role(Role.BODY_CENTRE));
       check(sheet, setting);
     }
@@ -178,7 +194,7 @@ public final class JobBook {
     double[] widths = new double[8 + STATIONS];
     Arrays.fill(widths, 7.5);
     widths[widths.length - 1] = 24;
-    SheetBuilder sheet = sheet("Stems", widths);
+    SheetBuilder sheet = sheet(STEMS, widths);
     String small = " (" + unit.symbol() + ")";
     String large = unit.metric() ? small : " (ft)";
     List<String> headings = new ArrayList<>(List.of("Stem", "Species", "Length" + large, "Bark"));
@@ -286,9 +302,20 @@ public final class JobBook {
     return sheet.build();
   }
 
-  private static void head(SheetBuilder sheet, String... headings) {
+  private void head(SheetBuilder sheet, String... headings) {
     sheet.row(1).height(34);
-    Stream.of(headings).map(text -> Cell.text(text).role(Role.COLUMN_HEAD)).forEach(sheet::add);
+    for (String heading : headings) {
+      Matcher parts = UNIT.matcher(heading);
+      boolean known = parts.matches() && !sheet.name().equals(STEMS);
+      String text =
+          known ? inWords(parts.group(1)) + Objects.toString(parts.group(2), "") : heading;
+      sheet.add(Cell.text(text).role(Role.COLUMN_HEAD));
+    }
+  }
+
+  private String inWords(String heading) {
+    String key = heading.toLowerCase(Locale.ROOT).replaceAll("[^a-z]+", "-");
+    return Phrase.of("form.head." + key).in(words);
   }
 
   private static void rows(SheetBuilder sheet, List<List<String>> rows, int count) {
