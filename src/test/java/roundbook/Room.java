@@ -130,8 +130,9 @@ record Room(String name, List<String> rooms, List<String> outside) {
                       + " report.form report.table"),
               core(
                   "report.book",
-                  "page job plan report.words report.frame report.live report.mark report.round"
-                      + " report.wall report.list report.proof report.start"),
+                  "units page job notch stack plan report.words report.frame report.live"
+                      + " report.mark report.round report.wall report.list report.proof"
+                      + " report.start"),
               with(
                   "sheet.kind",
                   "problem xml",

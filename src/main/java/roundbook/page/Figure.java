@@ -46,6 +46,11 @@ public sealed interface Figure {
       return new Size(Length.of(wide, LengthUnit.INCH), Length.of(high, LengthUnit.INCH));
     }
 
+    /** Returns the width in points. */
+    public double wide() {
+      return POINTS_AN_INCH * width.inches();
+    }
+
     private static double sum(int first, int last, Map<Integer, Double> set, double usual) {
       return IntStream.rangeClosed(first, last)
           .mapToDouble(index -> set.getOrDefault(index, usual))

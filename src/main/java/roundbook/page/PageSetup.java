@@ -18,6 +18,7 @@ import java.util.Objects;
  */
 public record PageSetup(
     PageKind kind, Paper paper, boolean landscape, Fit fit, Band header, Band footer) {
+  private static final double POINTS_AN_INCH = 72;
 
   /** Checks that nothing is missing. */
   public PageSetup {
@@ -31,19 +32,42 @@ public record PageSetup(
   /** The sizes of paper that sheets are made for. */
   public enum Paper {
     /** 8 1/2 by 11 in. */
-    LETTER,
+    LETTER(612, 792),
     /** 210 by 297 mm. */
-    A4
+    A4(595, 842);
+
+    private final double wide;
+    private final double tall;
+
+    Paper(double wide, double tall) {
+      this.wide = wide;
+      this.tall = tall;
+    }
   }
+
+  /** The margins of pages in inches. */
+  public record Margins(
+      double left, double right, double top, double bottom, double header, double footer) {}
 
   /** The kinds of pages that the template knows, each with its own margins. */
   public enum PageKind {
     /** Held in the hand on site: narrow margins. */
-    SITE,
+    SITE(new Margins(0.4, 0.4, 0.65, 0.55, 0.3, 0.25)),
     /** A table to be filed: wider margins. */
-    TABLE,
+    TABLE(new Margins(0.6, 0.5, 0.75, 0.65, 0.35, 0.3)),
     /** Drawn at full size: the least margins, never scaled. */
-    FULL_SIZE
+    FULL_SIZE(new Margins(0.4, 0.4, 0.6, 0.5, 0.3, 0.25));
+
+    private final Margins margins;
+
+    PageKind(Margins margins) {
+      this.margins = margins;
+    }
+
+    /** Returns the margins that the standard template has. */
+    public Margins margins() {
+      return margins;
+    }
   }
 
   /**
@@ -84,6 +108,28 @@ public record PageSetup(
   public static PageSetup of(PageKind kind, Paper paper) {
     Fit fit = kind == PageKind.FULL_SIZE ? Fit.FULL_SIZE : Fit.ONE_WIDE;
     return new PageSetup(kind, paper, false, fit, Band.NONE, Band.NONE);
+  }
+
+  /** Returns how wide a page is between the standard template's margins, in points. */
+  public double wide() {
+    double paperWide = landscape ? paper.tall : paper.wide;
+    return paperWide - POINTS_AN_INCH * (kind.margins.left() + kind.margins.right());
+  }
+
+  /** Returns how high a page is between the standard template's margins, in points. */
+  public double high() {
+    double paperHigh = landscape ? paper.wide : paper.tall;
+    return paperHigh - POINTS_AN_INCH * (kind.margins.top() + kind.margins.bottom());
+  }
+
+  /**
+   * Returns how much smaller something is printed, 1 at its own size: where it is to fit one page
+   * wide, as much as its width asks for.
+   *
+   * @param columns the width of all its columns, in points
+   */
+  public double scale(double columns) {
+    return fit.isFullSize() ? 1 : Math.min(1, wide() / columns);
   }
 
   /** Returns this page lying on its long side. */

@@ -242,6 +242,12 @@ public final class SheetBuilder {
     return Figure.Size.of(area, heights, widths);
   }
 
+  /** Sets how the sheet is scaled to the paper. */
+  public SheetBuilder fit(PageSetup.Fit fit) {
+    page = page.fit(fit);
+    return this;
+  }
+
   /** Returns the sheet as it is now. */
   public Sheet build() {
     return new Sheet(this);

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import roundbook.job.Opening;
 import roundbook.job.Wall;
 import roundbook.picture.canvas.DrawingFault;
@@ -17,7 +16,6 @@ import roundbook.picture.face.FaceCase;
 import roundbook.picture.face.FaceDrawing;
 import roundbook.picture.face.LowerChanges;
 import roundbook.picture.full.SlopeTemplate;
-import roundbook.picture.full.StoryPole;
 import roundbook.picture.ground.CentreLineDrawing;
 import roundbook.picture.ground.FoundationDrawing;
 import roundbook.picture.ground.PlanDrawing;
@@ -40,9 +38,8 @@ import roundbook.units.Length;
  */
 public record Drawings(Stack stack, Wording wording) {
   /**
-   * Returns both faces of the logs of a round, 14.4 by 2.2 inches, one drawing for all logs that
-   * are cut alike: one a round, two in the first and last round, more where walls differ in
-   * thickness.
+   * Returns both faces of the logs of a round, 14.4 by 2 inches, one drawing for all logs that are
+   * cut alike: one a round, two in the first and last round, more where walls differ in thickness.
    *
    * @param round counted from 1
    */
@@ -125,21 +122,6 @@ public record Drawings(Stack stack, Wording wording) {
   }
 
   /**
-   * Returns the heights of all rounds on strips at full size, pages of 7.4 by 9.75 inches from the
-   * lowest up; to be printed at 100 percent.
-   */
-  public List<Picture> storyPole() {
-    return guarded(
-        "story pole",
-        () -> {
-          StoryPole pole = new StoryPole(stack, wording);
-          return IntStream.range(0, pole.pages())
-              .mapToObj(page -> Picture.of(pole.draw(page), pole.altText(page)))
-              .toList();
-        });
-  }
-
-  /**
    * Returns stems to one scale, 9.6 inches wide, butts at the left.
    *
    * @param stems the stems of a page
@@ -160,15 +142,15 @@ public record Drawings(Stack stack, Wording wording) {
     for (FilledPlace log : course.places()) {
       groups.computeIfAbsent(FaceCase.of(stack, log), key -> new ArrayList<>()).add(log);
     }
-    return groups.entrySet().stream().map(this::face).toList();
+    List<Picture> faces = new ArrayList<>();
+    groups.forEach((cut, logs) -> faces.add(face(cut, logs, faces.isEmpty())));
+    return faces;
   }
 
-  private Picture face(Map.Entry<FaceCase, List<FilledPlace>> group) {
-    String walls =
-        group.getValue().stream().map(log -> log.wall().name()).collect(Collectors.joining(" "));
-    String heading = wording.say("faces.heading", group.getValue().get(0).round(), walls);
-    LowerChanges changes = LowerChanges.of(stack, group.getValue());
-    FaceDrawing drawing = new FaceDrawing(group.getKey(), changes, wording);
+  private Picture face(FaceCase cut, List<FilledPlace> logs, boolean first) {
+    String walls = logs.stream().map(log -> log.wall().name()).collect(Collectors.joining(" "));
+    String heading = wording.say("faces.heading", logs.get(0).round(), walls);
+    FaceDrawing drawing = new FaceDrawing(cut, LowerChanges.of(stack, logs), wording, first);
     return Picture.of(drawing.draw(heading), drawing.altText(heading));
   }
 

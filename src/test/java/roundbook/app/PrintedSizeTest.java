@@ -1,6 +1,7 @@
 package roundbook.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -19,6 +20,7 @@ import roundbook.plan.Plan;
 import roundbook.plan.PlanFixtures;
 import roundbook.plan.Planner;
 import roundbook.report.book.CrewBook;
+import roundbook.report.book.PrintedPages;
 import roundbook.report.frame.CrewContext;
 import roundbook.rounds.BalancedChooser;
 import roundbook.sheet.PrintedSize;
@@ -28,6 +30,8 @@ class PrintedSizeTest {
   /** Body text of print for readers of all ages is 8 to 12 points: common practice. */
   private static final double LEAST_POINTS = 8;
 
+  private static final int MOST_PAGES = 54;
+
   @ParameterizedTest
   @CsvSource({
     "hill-cabin, letter, en",
@@ -36,7 +40,14 @@ class PrintedSizeTest {
     "metric-hut, letter, de"
   })
   void samplesAreLegible(String sample, String paper, String language) {
-    check(sample(sample, Map.of("Paper", paper, "Language", language)));
+    Plan plan = sample(sample, Map.of("Paper", paper, "Language", language));
+    check(plan);
+    int pages =
+        book(plan).sheets().stream()
+            .filter(sheet -> !sheet.view().hidden())
+            .mapToInt(sheet -> PrintedPages.of(sheet).count())
+            .sum();
+    assertTrue(pages <= MOST_PAGES, "pages of a cabin of eight rounds: " + pages);
   }
 
   @Test
@@ -49,10 +60,13 @@ class PrintedSizeTest {
     }
   }
 
-  private static void check(Plan plan) {
+  private static Book book(Plan plan) {
     CrewContext.Issue issue = new CrewContext.Issue(1, "cabin.xlsx", "0.0-test", true);
-    Book book = CrewBook.of(CrewContext.of(plan, List.of(), issue));
-    assertEquals("", String.join("\n", PrintedSize.under(LEAST_POINTS, book.sheets())));
+    return CrewBook.of(CrewContext.of(plan, List.of(), issue));
+  }
+
+  private static void check(Plan plan) {
+    assertEquals("", String.join("\n", PrintedSize.under(LEAST_POINTS, book(plan).sheets())));
   }
 
   private static Plan fixture(PlanFixtures job, int rounds, String language) {

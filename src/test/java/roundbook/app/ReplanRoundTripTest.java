@@ -85,7 +85,7 @@ class ReplanRoundTripTest {
     assertEquals(before.job().logs(), after.job().logs());
     assertEquals(0, site.replan(1), site.said());
     // A spare that is lost changes the lists that name it, and no page that is worked by.
-    String pages = "Diese Blätter neu drucken: Start, Stammliste, Reserven,";
+    String pages = "Kein Blatt der Zimmerleute muss neu gedruckt werden.";
     assertTrue(site.said().contains(pages), site.said());
   }
 
@@ -106,7 +106,7 @@ class ReplanRoundTripTest {
         });
     assertReadAlike(before, site.report(1));
     assertEquals(0, site.replan(1), site.said());
-    String pages = "Print these pages again: Start, Log list, Spares,";
+    String pages = "No page of the crew's must be printed again.";
     assertTrue(site.said().contains(pages), site.said());
   }
 

@@ -82,7 +82,7 @@ class ReplanShortLogsTest {
     assertTrue(held.isShared());
     assertEquals(held, pair(plan, 0).placed().held());
     assertEquals(0, site.replan(1), site.said());
-    assertTrue(site.said().contains("No page must be printed again."), site.said());
+    assertTrue(site.said().contains("No page of the crew's must be printed again."), site.said());
     assertEquals(site.report(1).plan(), site.report(2).plan());
   }
 

@@ -70,8 +70,7 @@ class DrawingsTest {
         () -> drawings.plan(0),
         () -> drawings(six).plan(1),
         () -> drawings.elevation(stranger(), List.of(), NO_SPACE, 500),
-        wordless::template,
-        wordless::storyPole);
+        wordless::template);
   }
 
   @ParameterizedTest
@@ -100,7 +99,7 @@ class DrawingsTest {
   private static List<Picture> all(long seed) {
     Stack stack = RandomStacks.of(seed, 3);
     Drawings drawings = drawings(stack);
-    List<Picture> all = new ArrayList<>(drawings.storyPole());
+    List<Picture> all = new ArrayList<>();
     all.add(drawings.template());
     for (int round = 1; round <= 3; round++) {
       all.addAll(drawings.faces(round));

@@ -17,7 +17,6 @@ import roundbook.picture.face.FaceCase;
 import roundbook.picture.face.FaceDrawing;
 import roundbook.picture.face.LowerChanges;
 import roundbook.picture.full.SlopeTemplate;
-import roundbook.picture.full.StoryPole;
 import roundbook.picture.ground.CentreLineDrawing;
 import roundbook.picture.ground.FoundationDrawing;
 import roundbook.picture.ground.PlanDrawing;
@@ -51,9 +50,14 @@ class LayoutTest {
     Stack stack = stack(seed);
     for (Wording wording : wordings(stack)) {
       for (FaceCase faces : cases(stack)) {
-        FaceDrawing drawing = new FaceDrawing(faces, wording);
-        check("faces", seed, drawing.draw("ROUND 20 · N E S W"));
-        check("faces", seed, new FaceDrawing(faces, PUT_RIGHT, wording).draw("ROUND 20 · N E S W"));
+        for (boolean footed : new boolean[] {true, false}) {
+          FaceDrawing drawing = new FaceDrawing(faces, LowerChanges.NONE, wording, footed);
+          check("faces", seed, drawing.draw("ROUND 20 · N E S W"));
+          check(
+              "faces",
+              seed,
+              new FaceDrawing(faces, PUT_RIGHT, wording, footed).draw("ROUND 20 · N E S W"));
+        }
       }
     }
   }
@@ -107,10 +111,6 @@ class LayoutTest {
     Stack stack = stack(seed);
     for (Wording wording : wordings(stack)) {
       check("template", seed, new SlopeTemplate(stack, wording).draw());
-      StoryPole pole = new StoryPole(stack, wording);
-      for (int page = 0; page < pole.pages(); page++) {
-        check("pole " + page, seed, pole.draw(page));
-      }
     }
   }
 

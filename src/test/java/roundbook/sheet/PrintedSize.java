@@ -7,6 +7,7 @@ import roundbook.page.Area;
 import roundbook.page.Cell;
 import roundbook.page.Figure;
 import roundbook.page.PageSetup;
+import roundbook.page.PageSetup.Margins;
 import roundbook.page.Sheet;
 import roundbook.sheet.style.StandardLooks;
 import roundbook.units.LengthUnit;
@@ -14,11 +15,11 @@ import roundbook.units.LengthUnit;
 /** How large a sheet's letters come out on paper, by its paper, margins and fit. */
 public final class PrintedSize {
   private final Sheet sheet;
-  private final StandardLooks.Margins margins;
+  private final Margins margins;
 
   private PrintedSize(Sheet sheet) {
     this.sheet = sheet;
-    this.margins = StandardLooks.margins().get(sheet.page().kind());
+    this.margins = sheet.page().kind().margins();
   }
 
   /** Returns a line for each sheet on which something prints smaller than so many points. */
@@ -55,11 +56,12 @@ public final class PrintedSize {
     return letter ? longSide ? 11 : 8.5 : (longSide ? 297 : 210) / 25.4;
   }
 
-  /** Returns the smallest letters of any cell that shows something, in points on paper. */
+  /** Returns the smallest letters of any cell that is printed, in points on paper. */
   double cells() {
+    Area printed = sheet.print().area().orElse(new Area(1, 1, 10_000, 200));
     return scale()
-        * sheet.rows().values().stream()
-            .flatMap(row -> row.values().stream())
+        * sheet.rows().subMap(printed.top(), printed.bottom() + 1).values().stream()
+            .flatMap(row -> row.subMap(printed.left(), printed.right() + 1).values().stream())
             .filter(cell -> !(cell.value() instanceof Cell.Blank))
             .mapToDouble(cell -> StandardLooks.looks().get(cell.role()).font().size())
             .min()

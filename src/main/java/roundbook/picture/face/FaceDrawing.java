@@ -18,22 +18,23 @@ import roundbook.units.Length;
 public final class FaceDrawing {
   static final double BETWEEN = 16;
   static final double WIDTH = 2 * FaceStrip.WIDTH + BETWEEN;
-  static final double HEIGHT = FaceStrip.HEIGHT + 18;
+  static final double HEIGHT = FaceStrip.HEIGHT + 20;
 
-  /** The least lettering: a drawing is laid at seven tenths of its size, the page at nine. */
-  static final double SMALL = 13;
+  /** How high it is without the line at its foot. */
+  private static final double FOOTLESS = FaceStrip.HEIGHT + 3;
+
+  /**
+   * The least lettering: a drawing is laid at seven tenths of its size, the page at three fourths.
+   */
+  static final double SMALL = 15.7;
 
   private static final double LINE = 9.5;
 
   private final FaceCase faces;
   private final LowerChanges changes;
   private final Wording wording;
-  private final Canvas canvas = new Canvas(WIDTH, HEIGHT, SMALL);
-
-  /** Creates the drawing of logs that are all cut by the chart. */
-  public FaceDrawing(FaceCase faces, Wording wording) {
-    this(faces, LowerChanges.NONE, wording);
-  }
+  private final boolean footed;
+  private final Canvas canvas;
 
   /**
    * Creates the drawing of logs that are cut alike.
@@ -41,19 +42,24 @@ public final class FaceDrawing {
    * @param faces what decides how they look
    * @param changes what their lower marks differ from the chart's
    * @param wording how lengths and words are printed
+   * @param footed whether it says at its foot what holds for every drawing of a page
    */
-  public FaceDrawing(FaceCase faces, LowerChanges changes, Wording wording) {
+  public FaceDrawing(FaceCase faces, LowerChanges changes, Wording wording, boolean footed) {
     this.faces = faces;
     this.changes = changes;
     this.wording = wording;
+    this.footed = footed;
+    this.canvas = new Canvas(WIDTH, footed ? HEIGHT : FOOTLESS, SMALL);
   }
 
   /** Returns the sheet with both faces, under a heading that says which logs it is for. */
   public Canvas draw(String heading) {
     strip(new FaceStrip(this, true, 0), "inside", heading);
     strip(new FaceStrip(this, false, FaceStrip.WIDTH + BETWEEN), "outside", "");
-    String foot = wording.say("faces.foot", wording.unit());
-    canvas.write(Label.of(foot, SMALL, new Spot(4, HEIGHT - 9)).within(WIDTH - 8));
+    if (footed) {
+      String foot = wording.say("faces.foot", wording.unit());
+      canvas.write(Label.of(foot, SMALL, new Spot(4, HEIGHT - 10)).within(WIDTH - 8));
+    }
     return canvas;
   }
 
@@ -77,12 +83,12 @@ public final class FaceDrawing {
   private void strip(FaceStrip strip, String face, String heading) {
     strip.draw();
     Spot begin = new Spot(strip.left() + 4, LINE);
-    Label name = Label.of(wording.say("faces." + face), 15, begin).bold();
+    Label name = Label.of(wording.say("faces." + face), SMALL, begin).bold();
     double left = canvas.write(name.within(150)).right() + 10;
     double end = strip.left() + FaceStrip.WIDTH - 4;
     double room = end - left;
     if (!heading.isEmpty()) {
-      Label right = Label.of(heading, 15, new Spot(end, LINE)).bold().ending();
+      Label right = Label.of(heading, SMALL, new Spot(end, LINE)).bold().ending();
       room -= canvas.write(right.within(170)).width() + 10;
     }
     String side = strip.buttLeft() ? ".left" : ".right";

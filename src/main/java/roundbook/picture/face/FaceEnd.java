@@ -24,8 +24,8 @@ final class FaceEnd {
   private static final double ARROW = SHOULDER + 10;
   private static final double NUMBER = 19;
   private static final double LABEL_ROOM = 62;
-  private static final double FIRST_LINE = 8;
-  private static final double LINE = 13;
+  private static final double FIRST_LINE = 8.5;
+  private static final double LINE = 14.2;
 
   private final FaceStrip strip;
   private final End end;
@@ -59,16 +59,15 @@ final class FaceEnd {
     tape();
   }
 
-  /** Hatches what is cut off the top, or shows only a dashed line where nothing crosses. */
+  /** Hatches what is cut off the top; nothing where no log crosses. */
   private void upperCut() {
+    if (special() == Special.TOP_FREE) {
+      return;
+    }
     double upper = strip.upper();
     List<Spot> waste =
         List.of(at(0, -upper), at(SHOULDER, -upper), at(SHOULDER, -half()), at(0, -half()));
-    if (special() == Special.TOP_FREE) {
-      canvas.line(Line.DASHED, at(0, -upper), at(SHOULDER, -upper));
-    } else {
-      canvas.shape(Line.NORMAL, waste, Ink.HATCH);
-    }
+    canvas.shape(Line.NORMAL, waste, Ink.HATCH);
   }
 
   /**
@@ -102,6 +101,15 @@ final class FaceEnd {
 
   /** Writes the marks at the shoulder beside arrows from the centre line. */
   private void numbers() {
+    if (special() != Special.TOP_FREE) {
+      upperNumber();
+    }
+    Arrows.dimension(canvas, at(ARROW, 0), at(ARROW, FaceStrip.LOWER));
+    canvas.line(Line.THIN, at(SHOULDER, FaceStrip.LOWER), at(ARROW + 4, FaceStrip.LOWER));
+    lower(strip.drawing().faces().notch().lower(), ARROW + 6, 9.5, LABEL_ROOM);
+  }
+
+  private void upperNumber() {
     Length upper = upperMark();
     Arrows.dimension(canvas, at(ARROW, 0), at(ARROW, -strip.upper()));
     canvas.line(Line.THIN, at(SHOULDER, -strip.upper()), at(ARROW + 4, -strip.upper()));
@@ -109,9 +117,6 @@ final class FaceEnd {
     boolean below = upper.isNegative();
     String words = below ? wording().say("faces.below", text) : text;
     number(words, ARROW + 6, -Math.max(9, strip.upper() / 2), LABEL_ROOM);
-    Arrows.dimension(canvas, at(ARROW, 0), at(ARROW, FaceStrip.LOWER));
-    canvas.line(Line.THIN, at(SHOULDER, FaceStrip.LOWER), at(ARROW + 4, FaceStrip.LOWER));
-    lower(strip.drawing().faces().notch().lower(), ARROW + 6, 9.5, LABEL_ROOM);
   }
 
   /** Returns the upper mark of the face that is shown, below nought when under the centre line. */
@@ -147,7 +152,7 @@ final class FaceEnd {
     Spot word = new Spot(sign.x(), strip.centre() + 1);
     canvas.fill(new Box(word.x() - 26, word.y() - 7, word.x() + 26, word.y() + 7), Ink.WHITE);
     String key = butt ? "faces.butt" : "faces.tip";
-    canvas.write(Label.of(wording().say(key), 13, word).bold().centred().within(54));
+    canvas.write(Label.of(wording().say(key), FaceDrawing.SMALL, word).bold().centred().within(56));
   }
 
   /** Writes under the log what the lines are, at the butt with their distance from it. */
@@ -158,10 +163,10 @@ final class FaceEnd {
       corner = corner + " " + wording().mark(end.overhang());
       shoulder = shoulder + " " + wording().mark(end.shoulder());
     } else {
-      small(wording().say("faces.cut"), -3, 11, CORNER + 20);
+      small(wording().say("faces.cut"), -54, 12, 52);
     }
-    small(corner, CORNER - 6, 26, SHOULDER + 60);
-    small(shoulder, SHOULDER - 30, 11, 118);
+    small(corner, butt ? -18 : 0, 12, butt ? 100 : 82);
+    small(shoulder, SHOULDER - 34, 12, 112);
   }
 
   private void small(String text, double along, double below, double room) {

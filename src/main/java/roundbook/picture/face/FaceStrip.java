@@ -18,7 +18,7 @@ import roundbook.picture.raster.Spot;
  */
 final class FaceStrip {
   static final double WIDTH = 510;
-  static final double HEIGHT = 138;
+  static final double HEIGHT = 125;
   static final double BUTT_HALF = 41;
   static final double TIP_HALF = 38;
   static final double UPPER_INSIDE = 28;
@@ -169,11 +169,10 @@ final class FaceStrip {
     Special special = drawing.faces().special();
     String crown = "▲ " + say("crown");
     String said = special == Special.NONE ? "" : say(special.name().toLowerCase(Locale.ROOT));
-    boolean top = special == Special.TOP_FREE;
     boolean differ = drawing.changes().differ();
-    word(top || differ && !said.isEmpty() ? said : crown, -BAND);
+    word(differ && !said.isEmpty() ? said : crown, -BAND);
     if (!differ) {
-      word(said.isEmpty() ? say("keep") : top ? crown : said, LOWER_END - 3);
+      word(said.isEmpty() ? say("keep") : said, LOWER_END - 1.8);
     }
     double room = FaceEnd.SHOULDER - FaceEnd.CORNER - 8;
     Spot above = new Spot(edge(true) + FaceEnd.CORNER + 5, centre() - 8);

@@ -18,7 +18,7 @@ import roundbook.units.Length;
  */
 public record LowerChanges(List<Change> butt, List<Change> tip) {
   /** No mark differs from the chart's. */
-  static final LowerChanges NONE = new LowerChanges(List.of(), List.of());
+  public static final LowerChanges NONE = new LowerChanges(List.of(), List.of());
 
   /** Copies the lists. */
   public LowerChanges {

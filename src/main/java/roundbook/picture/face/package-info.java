@@ -1,8 +1,9 @@
 /**
  * Both faces of a log, with its marks, and what decides that two logs are cut alike.
  *
- * <p>A round that would shrink under 0.88 of its size, as the first and the last with their two
- * drawings do, takes two pages: what is needed to lay out on the first, what is typed afterwards on
- * the second, under the same bar.
+ * <p>The first and the last round have two drawings. They stand on one sheet with the boxes all the
+ * same, shrunk to three fourths at the most: marks and the boxes for what is measured are read
+ * together, and a second sheet is the one left in the truck. What nobody may cut has no number on
+ * the drawing: the tops of the last round's second-laid logs.
  */
 package roundbook.picture.face;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import roundbook.job.Opening;
 import roundbook.job.Setting;
 import roundbook.picture.canvas.Line;
@@ -20,6 +21,7 @@ import roundbook.units.Length;
 /** The doors and windows of a wall drawing, and where they leave no room for words. */
 final class WallOpenings {
   private static final double LINE = 11;
+  private static final double NAME = 9.5;
   private static final double MARGIN = 4;
   private static final double DOT = 2;
 
@@ -48,7 +50,11 @@ final class WallOpenings {
     }
     drawing.canvas().outline(Line.HEAVY, box);
     boxes.add(box);
-    write(box, texts(opening, settling, box.width() - 8));
+    double room = box.width() - 8;
+    List<String> name = Paragraph.lines(opening.name(), new Lettering(NAME, true), room);
+    List<String> texts =
+        Stream.of(name, texts(opening, settling, room)).flatMap(List::stream).toList();
+    write(box, texts, name.size());
   }
 
   /** Returns whether a box lies on an opening, wholly or in part. */
@@ -115,7 +121,6 @@ final class WallOpenings {
   private List<String> texts(Opening opening, Optional<Length> settling, double room) {
     Wording wording = drawing.wording();
     List<String> texts = new ArrayList<>();
-    texts.add(opening.name());
     Length high = opening.head().minus(opening.sill());
     texts.add(wording.mark(opening.width()) + " × " + wording.mark(high));
     settling
@@ -126,15 +131,16 @@ final class WallOpenings {
   }
 
   /** Writes as many lines as the opening has room for, about its middle. */
-  private void write(Box box, List<String> texts) {
+  private void write(Box box, List<String> texts, int names) {
     double room = box.width() - 8;
     int count = (int) Math.min(texts.size(), (box.height() - 8) / LINE);
     Spot at = box.middle().plus(0, -(count - 1) * LINE / 2);
     for (int i = 0; i < count && room > 16; i++) {
+      boolean name = i < names;
       Label label =
-          Label.of(texts.get(i), i == 0 ? 9.5 : WallDrawing.SMALL, at.plus(0, i * LINE)).centred();
+          Label.of(texts.get(i), name ? NAME : WallDrawing.SMALL, at.plus(0, i * LINE)).centred();
       Label number = label.within(room).uncut();
-      drawing.canvas().writeIfFree(i == 0 ? label.bold().within(room) : number);
+      drawing.canvas().writeIfFree(name ? label.bold().within(room) : number);
     }
   }
 }

@@ -1,28 +1,46 @@
 package roundbook.report.book;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
+import roundbook.job.Wall;
 import roundbook.page.Sheet;
+import roundbook.plan.PiecePlan;
 import roundbook.plan.Plan;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.Tab;
-import roundbook.report.words.Words;
+import roundbook.report.list.ListSheets;
+import roundbook.report.round.RoundSheets;
+import roundbook.stack.Stack;
+import roundbook.units.Length;
 
 /**
- * Which pages of a workbook print otherwise than those of the revision before.
+ * Which pages that a crew works by are no longer right after a new plan, so that it prints these
+ * and no others.
  *
- * <p>The sheets of both plans are made and held against each other, so nothing that is printed can
- * be forgotten. The page of a round that is cut need not be printed again: nothing more is marked
- * by it. The first page goes with any other that changes.
+ * <p>The page of a round counts until the round is cut, and where a crew could see the difference:
+ * another log, mark, length or word to lay out by, or a planned height that moved by an eighth of
+ * an inch (3 mm), which is half of what corners may be off. The sheets of both plans are made and
+ * held against each other for it, so that nothing can be forgotten. A wall's page counts when one
+ * of its logs is another or lies the other way round, the notch chart when a mark changed, and tags
+ * one by one. The first page goes with any other. Lists for the yard and the office are printed
+ * when they are next needed, so no change of them is named.
  */
 public final class ChangedPages {
-  private ChangedPages() {}
+  private final Plan was;
+  private final Plan now;
+  private final CrewContext context;
+  private final CrewContext before;
+
+  private ChangedPages(Plan was, CrewContext context) {
+    this.was = was;
+    this.now = context.plan();
+    this.context = context;
+    this.before = CrewContext.of(was, context.found(), context.issue()).saying(context.typed());
+  }
 
   /**
    * Returns the names of the pages, in the order of their tabs.
@@ -31,33 +49,90 @@ public final class ChangedPages {
    * @param context the plan now, without what is said of its changes
    */
   public static List<String> of(Plan was, CrewContext context) {
-    CrewContext before =
-        CrewContext.of(was, context.found(), context.issue()).saying(context.typed());
-    Map<String, PrintedSheet> old = new HashMap<>();
-    sheets(before).forEach(sheet -> old.put(sheet.id(), PrintedSheet.of(sheet)));
-    Set<String> cut = cutRounds(context.plan());
-    List<Sheet> changed = new ArrayList<>();
-    for (Sheet sheet : sheets(context).toList()) {
-      boolean same = PrintedSheet.of(sheet).equals(old.get(sheet.id()));
-      if (!same && !cut.contains(sheet.id())) {
-        changed.add(sheet);
+    return new ChangedPages(was, context).names();
+  }
+
+  private List<String> names() {
+    List<String> names = new ArrayList<>();
+    if (uncut().anyMatch(this::marksDiffer)) {
+      names.add(Tab.NOTCH_CHART.in(context.words()));
+    }
+    List<Supplier<List<Sheet>>> old = RoundSheets.parts(before);
+    List<Supplier<List<Sheet>>> made = RoundSheets.parts(context);
+    uncut()
+        .filter(
+            round ->
+                round > was.rounds()
+                    || heightsDiffer(round)
+                    || !seen(old.get(round - 1)).equals(seen(made.get(round - 1))))
+        .forEach(round -> names.add(Tab.ofRound(context.words(), round)));
+    for (Wall wall : now.job().building().walls()) {
+      if (!logs(was, wall).equals(logs(now, wall))) {
+        names.add(Tab.ofWall(context.words(), wall));
       }
     }
-    return names(changed, context.words());
+    tags().ifPresent(names::add);
+    if (!names.isEmpty()) {
+      names.add(0, Tab.START.in(context.words()));
+    }
+    return names;
   }
 
-  private static Stream<Sheet> sheets(CrewContext context) {
-    return CrewBook.sheets(context).filter(sheet -> !sheet.view().hidden());
+  /** Returns the rounds that are not cut yet. */
+  private IntStream uncut() {
+    return IntStream.rangeClosed(1, now.rounds()).filter(round -> !now.job().built().isCut(round));
   }
 
-  private static Set<String> cutRounds(Plan plan) {
-    return IntStream.rangeClosed(1, plan.job().built().rounds())
-        .mapToObj(Tab::roundId)
-        .collect(Collectors.toSet());
+  private boolean marksDiffer(int round) {
+    return round > was.rounds()
+        || !was.stack()
+            .courses()
+            .get(round - 1)
+            .notch()
+            .equals(now.stack().courses().get(round - 1).notch());
   }
 
-  private static List<String> names(List<Sheet> changed, Words words) {
-    Stream<String> first = changed.isEmpty() ? Stream.of() : Stream.of(Tab.START.in(words));
-    return Stream.concat(first, changed.stream().map(Sheet::name)).distinct().toList();
+  private boolean heightsDiffer(int round) {
+    Stack old = was.stack();
+    Stack made = now.stack();
+    return isSeen(old.firstLevelHeight(round), made.firstLevelHeight(round))
+        || isSeen(old.levelHeight(round), made.levelHeight(round));
+  }
+
+  private boolean isSeen(Length one, Length other) {
+    boolean metric = context.rules().metric();
+    Length least = metric ? Length.ofMillimetres(3) : Length.ofInchFraction(1, 8);
+    return !one.minus(other).absolute().isLessThan(least);
+  }
+
+  private static List<String> seen(Supplier<List<Sheet>> page) {
+    return page.get().stream().map(PrintedSheet::seen).flatMap(List::stream).toList();
+  }
+
+  /** Returns the logs of a wall that are not cut yet, with their butts' corners. */
+  private List<String> logs(Plan plan, Wall wall) {
+    return uncut()
+        .filter(round -> round <= plan.rounds())
+        .mapToObj(round -> plan.round(round).stream())
+        .flatMap(pieces -> pieces)
+        .filter(piece -> piece.placed().wall().name().equals(wall.name()))
+        .map(ChangedPages::lies)
+        .toList();
+  }
+
+  private static String lies(PiecePlan piece) {
+    return piece.placed().round() + " " + piece.placed().tags() + " " + piece.buttAt();
+  }
+
+  /** Returns the tags that changed, each by the place that stands on it. */
+  private Optional<String> tags() {
+    Map<String, List<String>> old = ListSheets.tags(before);
+    List<String> changed =
+        ListSheets.tags(context).entrySet().stream()
+            .filter(tag -> !tag.getValue().equals(old.get(tag.getKey())))
+            .map(Map.Entry::getKey)
+            .toList();
+    String tab = Tab.TAGS.in(context.words());
+    return Optional.of(tab + " " + String.join(" ", changed)).filter(name -> !changed.isEmpty());
   }
 }

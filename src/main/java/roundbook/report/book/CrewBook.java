@@ -60,7 +60,18 @@ public final class CrewBook {
         Book.Properties.titled(context.jobName() + " - " + context.revision())
             .with(Book.CREW_PROPERTY, context.issue().version())
             .with(Book.INPUT_PROPERTY, context.issue().input());
-    return Book.of(properties, sheets).names(ListSheets.names(context));
+    return Book.of(properties, printing(context, sheets)).names(ListSheets.names(context));
+  }
+
+  /** Returns the sheets, the first of which tells what is printed for whom, by page numbers. */
+  private static List<Sheet> printing(CrewContext context, List<Sheet> made) {
+    List<Sheet> sheets = made;
+    for (int pages = 0; pages != PrintedPages.of(sheets.get(0)).count(); ) {
+      pages = PrintedPages.of(sheets.get(0)).count();
+      List<Sheet> start = StartSheet.sheets(context.printing(PrintSets.of(context, sheets)));
+      sheets = Stream.concat(start.stream(), sheets.stream().skip(start.size())).toList();
+    }
+    return sheets;
   }
 
   /** Returns the sheets one by one. */

@@ -5,27 +5,34 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import roundbook.page.Area;
 import roundbook.page.Cell;
-import roundbook.page.Figure;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
-import roundbook.page.TypedBox;
 
-/**
- * What of a sheet stands on paper: cells as they are shown, drawings, what charts are drawn from.
- *
- * <p>The revision in a page's head is left out, for it differs on every page; so is a gap that was
- * measured, which nobody works by.
- *
- * @param cells the cells of the printed area, each with its address
- * @param figures its drawings and charts
- */
-record PrintedSheet(List<String> cells, List<Figure> figures) {
+/** What a crew sees of a page it works by. */
+final class PrintedSheet {
   private static final int MOST_DECIMALS = 3;
 
-  /** Returns what of a sheet is printed. */
-  static PrintedSheet of(Sheet sheet) {
+  /**
+   * What differs without a difference to the work: the revision, why logs were chosen, what the
+   * crew typed itself, and headings, one of which tells a planned height.
+   */
+  private static final Set<Role> PASSED_OVER =
+      Set.of(
+          Role.REVISION,
+          Role.PLAIN,
+          Role.TYPED_IN,
+          Role.TYPED_IN_TEXT,
+          Role.COLUMN_HEAD,
+          Role.COLUMN_HEAD_SHADED);
+
+  private PrintedSheet() {}
+
+  /** Returns the cells of a sheet's print area as they are shown, from the top left on. */
+  static List<String> seen(Sheet sheet) {
+    Optional<Area> area = sheet.print().area();
     List<String> cells = new ArrayList<>();
     sheet
         .rows()
@@ -33,29 +40,12 @@ record PrintedSheet(List<String> cells, List<Figure> figures) {
             (row, line) ->
                 line.forEach(
                     (column, cell) -> {
-                      boolean own = cell.role() == Role.REVISION || isGap(cell);
-                      if (isPrinted(sheet, row, column) && !own) {
-                        cells.add(Area.cell(row, column) + " " + shown(cell));
+                      boolean printed = area.isEmpty() || area.get().contains(row, column);
+                      if (printed && !PASSED_OVER.contains(cell.role())) {
+                        cells.add(shown(cell));
                       }
                     }));
-    return new PrintedSheet(cells, sheet.figures());
-  }
-
-  private static boolean isGap(Cell cell) {
-    return cell.name().startsWith(TypedBox.GAP.start());
-  }
-
-  private static boolean isPrinted(Sheet sheet, int row, int column) {
-    Optional<Area> area = sheet.print().area();
-    return area.isEmpty() || area.get().contains(row, column) || isCharted(sheet, row, column);
-  }
-
-  /** Returns whether a chart of the sheet is drawn from a cell. */
-  private static boolean isCharted(Sheet sheet, int row, int column) {
-    return sheet.figures().stream()
-        .flatMap(figure -> figure instanceof Figure.Chart chart ? chart.series().stream() : null)
-        .filter(series -> series.sheet().equals(sheet.name()))
-        .anyMatch(series -> series.values().contains(row, column));
+    return cells;
   }
 
   /** Returns a cell's value as it is printed, with its looks. */

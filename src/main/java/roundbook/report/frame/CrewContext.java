@@ -28,6 +28,7 @@ import roundbook.units.LengthFormat;
  * @param replan what changed since the revision before; empty in a first plan
  * @param typed problems of what was typed into the revision before
  * @param changed the pages that print otherwise than in the revision before
+ * @param sets what is printed for whom; empty until every other sheet is made
  */
 public record CrewContext(
     Plan plan,
@@ -36,17 +37,19 @@ public record CrewContext(
     Words words,
     Optional<Replan> replan,
     List<Problem> typed,
-    List<String> changed) {
+    List<String> changed,
+    List<PrintSet> sets) {
   /** Copies the lists. */
   public CrewContext {
     found = List.copyOf(found);
     typed = List.copyOf(typed);
     changed = List.copyOf(changed);
+    sets = List.copyOf(sets);
   }
 
   /** A context of a first plan. */
   public CrewContext(Plan plan, List<Problem> found, Issue issue, Words words) {
-    this(plan, found, issue, words, Optional.empty(), List.of(), List.of());
+    this(plan, found, issue, words, Optional.empty(), List.of(), List.of(), List.of());
   }
 
   /**
@@ -56,18 +59,23 @@ public record CrewContext(
    * @param pages the pages that print otherwise than in the revision before
    */
   public CrewContext following(Replan made, List<String> pages) {
-    return new CrewContext(plan, found, issue, words, Optional.of(made), typed, pages);
+    return new CrewContext(plan, found, issue, words, Optional.of(made), typed, pages, sets);
   }
 
   /** Returns this context with problems of what was typed. */
   public CrewContext saying(List<Problem> said) {
-    return new CrewContext(plan, found, issue, words, replan, said, changed);
+    return new CrewContext(plan, found, issue, words, replan, said, changed, sets);
+  }
+
+  /** Returns this context with what is printed for whom. */
+  public CrewContext printing(List<PrintSet> known) {
+    return new CrewContext(plan, found, issue, words, replan, typed, changed, known);
   }
 
   /** Returns this context as another revision. */
   public CrewContext as(int revision) {
     Issue other = new Issue(revision, issue.input(), issue.version(), issue.pictures());
-    return new CrewContext(plan, found, other, words, replan, typed, changed);
+    return new CrewContext(plan, found, other, words, replan, typed, changed, sets);
   }
 
   /**

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import roundbook.page.Area;
 import roundbook.page.Cell;
+import roundbook.page.Figure;
 import roundbook.page.PageSetup;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
@@ -17,34 +18,40 @@ import roundbook.page.SheetBuilder;
  * #spans} says how many each takes. Rows grow with the text in them.
  */
 public final class ListSheet {
-  private static final double LEAST_HEIGHT = 18;
+  private static final double LEAST_HEIGHT = 16;
   private static final double TITLE_HEIGHT = 44;
-  private static final double HEADING_HEIGHT = 30;
+  private static final double HEADING_HEIGHT = 27;
   private static final double HEAD_HEIGHT = 24;
-  private static final double MARGINS = 103;
   private static final double DOUBT = 0.15;
 
   /** The part of a page that is surely filled before the page turns by itself. */
   private static final double SURE = 0.98;
 
+  /** The part of a page over the last full one for which no other page is begun. */
+  private static final double SQUEEZE = 0.07;
+
   private final CrewContext context;
   private final SheetBuilder sheet;
   private final double[] widths;
-  private final boolean landscape;
   private final boolean fullSize;
+  private final double pageHeight;
   private int[] spans;
   private int next = 1;
   private double used;
   private double turned;
+  private double all;
+  private boolean broken;
   private double repeated;
   private double last;
+  private int printed;
 
   public ListSheet(CrewContext context, Tab tab, PageSetup page, double... widths) {
     this.context = context;
     this.widths = widths.clone();
     this.sheet = new SheetBuilder(tab.in(context.words()), page).id(tab.id()).widths(widths);
-    this.landscape = page.landscape();
     this.fullSize = page.fit().isFullSize();
+    Figure.Size columns = sheet.sizeOf(Area.cell(1, 1).sized(1, widths.length));
+    this.pageHeight = page.high() / page.scale(columns.wide());
     this.spans = ones(widths.length);
   }
 
@@ -126,7 +133,7 @@ public final class ListSheet {
 
   /** Returns whether a row fits on this page, of a sheet whose pages are all begun here. */
   public boolean holds(List<Cell> cells) {
-    return used + heightOf(cells, LEAST_HEIGHT) <= SURE * pageHeight();
+    return used + heightOf(cells, LEAST_HEIGHT) <= SURE * pageHeight;
   }
 
   /** Writes one row of a table. */
@@ -172,6 +179,7 @@ public final class ListSheet {
   /** Begins a new page. */
   public ListSheet breakPage() {
     sheet.breakAfter(next - 1);
+    broken = true;
     used = repeated;
     turned = repeated;
     return this;
@@ -184,10 +192,10 @@ public final class ListSheet {
    * not, so a new one is begun; on one that has surely turned, some room is kept for the doubt.
    */
   public ListSheet room(double points) {
-    if (used > (1 + DOUBT) * pageHeight()) {
-      return turned + DOUBT * pageHeight() + points > pageHeight() ? breakPage() : this;
+    if (used > (1 + DOUBT) * pageHeight) {
+      return turned + DOUBT * pageHeight + points > pageHeight ? breakPage() : this;
     }
-    return used > repeated && used + points > pageHeight() ? breakPage() : this;
+    return used > repeated && used + points > pageHeight ? breakPage() : this;
   }
 
   /** Returns how high a heading and a table of so many rows stand, about. */
@@ -200,12 +208,22 @@ public final class ListSheet {
     return sheet;
   }
 
+  /** Says that what follows is for the screen only. */
+  public ListSheet endPrint() {
+    printed = next - 1;
+    return this;
+  }
+
   /** Returns the sheet; what prints is its columns, or all of it where drawings go on past them. */
   public Sheet build() {
     if (fullSize) {
       return sheet.build();
     }
-    return sheet.printArea(new Area(1, 1, Math.max(1, next - 1), widths.length)).build();
+    int bottom = printed > 0 ? printed : Math.max(1, next - 1);
+    if (!broken) {
+      sheet.fit(new PageSetup.Fit(1, pages()));
+    }
+    return sheet.printArea(new Area(1, 1, bottom, widths.length)).build();
   }
 
   private void across(Cell cell, double least) {
@@ -248,15 +266,18 @@ public final class ListSheet {
   private void high(double points) {
     sheet.height(points);
     used += points;
-    turned = (turned + points > pageHeight() ? repeated : turned) + points;
+    all += printed > 0 ? 0 : points;
+    turned = (turned + points > pageHeight ? repeated : turned) + points;
     last = points;
   }
 
-  private double pageHeight() {
-    PageSetup.Paper paper = context.paper();
-    double upright = paper == PageSetup.Paper.A4 ? 842 : 792;
-    double lying = paper == PageSetup.Paper.A4 ? 595 : 612;
-    return (landscape ? lying : upright) - MARGINS;
+  /**
+   * Returns on how many pages a sheet without breaks prints: as many as it fills, or one fewer
+   * where the last would hold next to nothing.
+   */
+  private int pages() {
+    double more = Math.max(0, all - pageHeight) / (pageHeight - repeated);
+    return 1 + (int) Math.max(0, Math.ceil(more - SQUEEZE));
   }
 
   private double width(int from, int to) {

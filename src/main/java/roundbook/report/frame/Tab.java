@@ -30,8 +30,6 @@ public enum Tab {
   HEWING,
   /** Where stems are cut; only where there are stems. */
   CROSS_CUTS,
-  /** Running distances of every log. */
-  CUT_LIST,
   /** Every log of the tally. */
   LOG_LIST,
   /** Which spare could stand where. */

@@ -47,16 +47,19 @@ final class AsBuiltSheet {
     this.list = new ListSheet(context, Tab.AS_BUILT, context.page(PageKind.TABLE), WIDTHS);
   }
 
-  /** Returns the sheet; it says what to do while nothing is built. */
+  /** Returns the sheet; none while nothing is built. */
   static List<Sheet> sheets(CrewContext context) {
-    return List.of(new AsBuiltSheet(context).sheet());
+    return isWanted(context) ? List.of(new AsBuiltSheet(context).sheet()) : List.of();
+  }
+
+  /** Returns whether anything is cut or measured. */
+  static boolean isWanted(CrewContext context) {
+    AsBuilt built = context.plan().job().built();
+    return !built.cut().isEmpty() || !built.measures().isEmpty();
   }
 
   private Sheet sheet() {
     list.title(Tab.AS_BUILT);
-    if (built.cut().isEmpty() && built.measures().isEmpty()) {
-      return list.text(Role.PLAIN, context.text("as_built.none")).build();
-    }
     list.text(Role.NOTE, context.text("as_built.note", cells.unitWord()));
     rounds();
     logs();

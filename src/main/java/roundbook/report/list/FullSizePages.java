@@ -24,24 +24,34 @@ final class FullSizePages {
 
   private FullSizePages() {}
 
-  /** Puts each drawing on a new page; where none can be made the sheet says so and goes on. */
-  static void put(CrewContext context, ListSheet list, Function<Drawings, List<Picture>> making) {
+  /**
+   * Puts each drawing on a new page; where none can be made the sheet says so and goes on.
+   *
+   * @return whether there are drawings
+   */
+  static boolean put(
+      CrewContext context, ListSheet list, Function<Drawings, List<Picture>> making) {
     if (!context.issue().pictures()) {
-      return;
+      return false;
     }
-    list.margin(NARROW_COLUMNS, NARROW);
     Drawn drawn = new Drawn(context, list.sheet());
     try {
-      making.apply(drawn.drawings()).forEach(picture -> page(drawn, list, picture));
+      List<Picture> pictures = making.apply(drawn.drawings());
+      list.margin(NARROW_COLUMNS, NARROW);
+      pictures.forEach(picture -> page(drawn, list, picture));
+      return !pictures.isEmpty();
     } catch (DrawingFault fault) {
       list.text(Role.NOTE, context.text("picture.missing", fault.getMessage()));
+      return false;
     }
   }
 
   /** A row of a sheet holds at most 409 points, so that a page's drawing lies over two. */
   private static void page(Drawn drawn, ListSheet list, Picture picture) {
     double half = picture.heightInches() * POINTS_AN_INCH / 2;
-    list.breakPage();
+    if (list.next() > 1) {
+      list.breakPage();
+    }
     list.free(half);
     drawn.lay(picture, 0, 0, picture.widthInches());
     list.free(half);

@@ -32,7 +32,7 @@ import roundbook.wood.CornerNeck;
 
 /** What the walls stand on, how they end, and how far they come down. */
 final class HeightsSheet {
-  private static final double[] WIDTHS = ListSheet.grid(24, 4.2);
+  private static final double[] WIDTHS = ListSheet.grid(24, 4.8);
   private static final double SQUARE_CENTIMETRES = 2.54 * 2.54;
 
   private final CrewContext context;

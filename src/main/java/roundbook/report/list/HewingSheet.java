@@ -38,20 +38,19 @@ final class HewingSheet {
     this.cells = new Cells(context);
     this.columns =
         new Columns<Row>(context, "hewing.head")
-            .add("round", 7, row -> cells.count(row.placed().round()))
+            .add("round", 6.5, row -> cells.count(row.placed().round()))
             .add("wall", 6, row -> cells.bold(row.place()).align(Cell.Align.CENTRE))
-            .add("log", 10, row -> row.live().tag(Role.BODY_BOLD))
-            .add("species", 11, row -> cells.text(row.traits().species()))
-            .add("thick", 8, this::thickness)
-            .add("sweep", 8, row -> sweep(row.traits().sweep()))
+            .add("log", 8, row -> row.live().tag(Role.BODY_BOLD))
+            .add("thick", 6.5, this::thickness)
+            .add("sweep", 7, row -> sweep(row.traits().sweep()))
             .add("face", 11, row -> cells.word(row.outside()))
-            .add("butt", 9.5, row -> row.printed(PieceCells::butt))
-            .add("mid", 9.5, row -> row.printed(PieceCells::mid))
-            .add("tip", 9.5, row -> row.printed(PieceCells::tip))
-            .add("slab_butt", 10, row -> row.printed(live -> live.slab(live.butt())))
-            .add("slab_tip", 10, row -> row.printed(live -> live.slab(live.tip())))
+            .add("butt", 8.5, row -> row.printed(PieceCells::butt))
+            .add("mid", 8.5, row -> row.printed(PieceCells::mid))
+            .add("tip", 8.5, row -> row.printed(PieceCells::tip))
+            .add("slab_butt", 8.5, row -> row.printed(live -> live.slab(live.butt())))
+            .add("slab_tip", 8.5, row -> row.printed(live -> live.slab(live.tip())))
             .add("mind", 18, Row::mind)
-            .add("hewn", 7, row -> Cell.blank(Role.TICK));
+            .add("hewn", 6, row -> Cell.blank(Role.TICK));
   }
 
   /**
@@ -89,7 +88,7 @@ final class HewingSheet {
 
   private Sheet sheet() {
     ListSheet list =
-        new ListSheet(context, Tab.HEWING, context.page(PageKind.TABLE).lying(), columns.widths())
+        new ListSheet(context, Tab.HEWING, context.page(PageKind.TABLE), columns.widths())
             .title(Tab.HEWING)
             .text(Role.PLAIN_BOLD, context.text("hewing.rule"))
             .text(Role.NOTE, context.text("hewing.note", cells.unitWord()))

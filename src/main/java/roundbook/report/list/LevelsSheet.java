@@ -7,6 +7,7 @@ import roundbook.job.Setting;
 import roundbook.page.Area;
 import roundbook.page.Cell;
 import roundbook.page.PageSetup;
+import roundbook.page.PageSetup.Fit;
 import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Rule;
@@ -34,6 +35,10 @@ import roundbook.units.Length;
 final class LevelsSheet {
   private static final int HEAD_ROW = 4;
   private static final int FIRST_CORNER = 4;
+
+  /** With more rounds two pages are better read. */
+  private static final int ON_ONE_PAGE = 10;
+
   private final LiveContext live;
   private final List<String> corners;
   private final SheetBuilder sheet;
@@ -42,6 +47,7 @@ final class LevelsSheet {
     this.live = live;
     this.corners = live.map().building().corners();
     PageSetup page = live.context().page(PageKind.SITE).lying();
+    page = isRead() || live.plan().rounds() > ON_ONE_PAGE ? page : page.fit(Fit.ONE_PAGE);
     this.sheet = new SheetBuilder(tab(live), page).id(Tab.LEVELS.id());
   }
 
@@ -53,6 +59,11 @@ final class LevelsSheet {
   /** Returns the name on the sheet's tab. */
   private static String tab(LiveContext live) {
     return Tab.LEVELS.in(live.context().words());
+  }
+
+  /** Returns whether any corner was read, so that the chart has something to show. */
+  private boolean isRead() {
+    return !live.plan().job().built().readings().isEmpty();
   }
 
   /** Returns how many columns the sheet has. */
@@ -72,9 +83,13 @@ final class LevelsSheet {
       sheet.row(last + 1).height(high).addAcross(columns(), Cell.text(line).role(Role.PLAIN));
       last++;
     }
-    new DriftChart(live, sheet, columns()).put(HEAD_ROW + 1);
     new LevelsWithin(live, sheet).put();
     last = sheet.row();
+    new DriftChart(live, sheet, columns()).put(HEAD_ROW + 1);
+    if (isRead()) {
+      sheet.breakAfter(last);
+      last = sheet.row();
+    }
     return sheet
         .freeze(HEAD_ROW, 1)
         .printTitles(HEAD_ROW - 1, HEAD_ROW)
@@ -136,7 +151,7 @@ final class LevelsSheet {
     int round = course.round();
     String planned = live.map().round(round, RoundColumn.LEVEL_HEIGHT);
     Length now = live.plan().stack().levelHeight(round);
-    sheet.row(HEAD_ROW + round).height(30);
+    sheet.row(HEAD_ROW + round).height(22);
     String tab = Tab.ofRound(live.context().words(), round);
     sheet.add(Cell.number(round).role(Role.LARGE).linkTo(tab));
     sheet.add(live.tape(planned, now, Role.LARGE_NUMBER));

@@ -19,7 +19,7 @@ import roundbook.units.Length;
 
 /** What was read within each round, the second-laid logs' lower marks, and what is to be pared. */
 final class LevelsWithin {
-  private static final double ROW = 20;
+  private static final double ROW = 17;
   private static final double HEAD = 32;
   private final LiveContext live;
   private final SheetBuilder sheet;

@@ -6,18 +6,20 @@ import roundbook.page.Cell;
 import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
+import roundbook.plan.PickOrder;
 import roundbook.plan.PiecePlan.Weight;
 import roundbook.report.frame.Cells;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.ListSheet;
 import roundbook.report.frame.Tab;
+import roundbook.stack.PlacedLog;
 import roundbook.takeoff.PieceWood;
 import roundbook.units.Bulk;
 import roundbook.units.Length;
 
 /**
- * The lifts, the heaviest first, with balance points and the usual cautions; before them what sling
- * legs pull, what there is to haul, and the order in which logs are picked from the pile.
+ * The lifts in the order in which logs are needed, with balance points and the usual cautions;
+ * before them what sling legs pull, what there is to haul, and how a pile is laid.
  *
  * <p>The spread of a weight runs from wood all of heart to wood all of sap at the published
  * moistures of its species; where those are not known, as wide as they lie for the softwoods.
@@ -27,7 +29,6 @@ public final class LiftingSheet {
   private static final double[] WIDTHS = {5, 9, 7, 6, 11, 11, 11, 11, 11, 12, 11};
 
   private static final int[] ONE_EACH = {1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1};
-  private static final int HEAVIEST_AT_ONCE = 8;
 
   private LiftingSheet() {}
 
@@ -37,24 +38,31 @@ public final class LiftingSheet {
         new ListSheet(context, Tab.LIFTING, context.page(PageKind.TABLE), WIDTHS)
             .title(Tab.LIFTING);
     cautions(context, list);
-    List<PieceWood> heaviest =
-        context.plan().takeoff().wood().stream()
-            .sorted(Comparator.comparingDouble((PieceWood wood) -> -wood.weights().green()))
-            .toList();
+    List<PieceWood> lifts = lifts(context);
     Cells cells = new Cells(context);
-    list.text(Role.PLAIN_BOLD, most(cells, heaviest));
+    list.text(Role.PLAIN_BOLD, most(cells, lifts));
     YardPart yard = new YardPart(context, list);
-    yard.slings(heaviest.stream().mapToDouble(PieceWood::roundPoundsAtMost).max().orElse(0));
+    yard.slings(lifts.stream().mapToDouble(PieceWood::roundPoundsAtMost).max().orElse(0));
     yard.crane();
     yard.hauling();
-    yard.picking();
-    list.room(ListSheet.tableHeight(HEAVIEST_AT_ONCE)).heading(context.text("lifting.heaviest"));
-    list.spans(ONE_EACH).text(Role.NOTE, context.text("lifting.note")).headOf("lifting.head");
+    list.heading(context.text("lifting.every"));
+    list.spans(ONE_EACH).text(Role.NOTE, context.text("lifting.note"));
+    yard.piles();
+    list.headOf("lifting.head");
     list.sheet().printTitles(list.next() - 1, list.next() - 1);
-    for (int index = 0; index < heaviest.size(); index++) {
-      list.row(row(cells, index + 1, heaviest.get(index)));
+    for (int index = 0; index < lifts.size(); index++) {
+      list.row(row(cells, index + 1, lifts.get(index)));
     }
     return List.of(list.build());
+  }
+
+  /** Returns the logs that are not cut yet in the order in which they are needed. */
+  private static List<PieceWood> lifts(CrewContext context) {
+    List<PlacedLog> needed = PickOrder.of(context.plan()).logs();
+    return context.plan().takeoff().wood().stream()
+        .filter(wood -> needed.contains(wood.log()))
+        .sorted(Comparator.comparingInt((PieceWood wood) -> needed.indexOf(wood.log())))
+        .toList();
   }
 
   /** Says what the gear must lift: the most that any log may weigh, hewn and while still round. */

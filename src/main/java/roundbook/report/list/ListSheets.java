@@ -1,12 +1,14 @@
 package roundbook.report.list;
 
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Supplier;
 import roundbook.page.Sheet;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.SheetMaker;
+import roundbook.report.frame.Tab;
 
 /**
  * Strings the sheets after the walls together in reading order: levels, lists, full size, doubts.
@@ -18,7 +20,6 @@ public final class ListSheets {
           AsBuiltSheet::sheets,
           HewingSheet::sheets,
           CrossCutsSheet::sheets,
-          CutListSheet::sheets,
           LogListSheet::sheets,
           SparesSheet::sheets,
           OpeningsSheet::sheets,
@@ -41,6 +42,27 @@ public final class ListSheets {
     return MAKERS.stream()
         .<Supplier<List<Sheet>>>map(maker -> () -> maker.sheets(context))
         .toList();
+  }
+
+  /** Returns whether a workbook has a sheet: those that would be empty are left out. */
+  public static boolean has(CrewContext context, Tab tab) {
+    return switch (tab) {
+      case AS_BUILT -> AsBuiltSheet.isWanted(context);
+      case ORDER -> OrderSheet.isWanted(context);
+      case CROSS_CUTS -> !context.plan().job().stems().isEmpty();
+      case OTHER_LOGS -> !context.plan().job().others().isEmpty();
+      default -> true;
+    };
+  }
+
+  /** Returns what stands on each tag, by its place, in the order of the tags. */
+  public static Map<String, List<String>> tags(CrewContext context) {
+    return TagsSheet.texts(context);
+  }
+
+  /** Returns on which rows of the sheet of tags tags begin, with the rounds of their logs. */
+  public static SortedMap<Integer, Integer> tagRows(CrewContext context) {
+    return TagsSheet.rounds(context);
   }
 
   /** Returns the names of areas that a re-plan reads these sheets back by, with where they lie. */

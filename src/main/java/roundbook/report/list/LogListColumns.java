@@ -66,11 +66,11 @@ final class LogListColumns {
     columns
         .add(LogColumn.ROWS, "row", 5, use -> cells.count(log(use).origin().row()))
         .add(LogColumn.TAGS, "log", 9, use -> cells.bold(log(use).tag()).align(Cell.Align.CENTRE))
-        .add("length", 11, use -> cells.tape(log(use).length()))
-        .add(LogColumn.BUTTS, "butt", 9.5, use -> cells.exact(log(use).butt()))
-        .add(LogColumn.MIDS, "mid", 9.5, use -> cells.exact(log(use).mid()))
-        .add(LogColumn.TIPS, "tip", 9.5, use -> cells.exact(log(use).tip()))
-        .add("mid_is", 12, use -> source(log(use).sources().mid()))
+        .add("length", 9.5, use -> cells.tape(log(use).length()))
+        .add(LogColumn.BUTTS, "butt", 8.5, use -> cells.exact(log(use).butt()))
+        .add(LogColumn.MIDS, "mid", 8.5, use -> cells.exact(log(use).mid()))
+        .add(LogColumn.TIPS, "tip", 8.5, use -> cells.exact(log(use).tip()))
+        .add("mid_is", 11, use -> source(log(use).sources().mid()))
         .add(LogColumn.SPECIES, "species", 11, use -> cells.text(log(use).traits().species()))
         .add(LogColumn.SWEEPS, "sweep", 7.5, use -> sweep(log(use).traits().sweep()))
         .add("use", 9, use -> cells.word("use." + key(use.use())))
@@ -79,7 +79,7 @@ final class LogListColumns {
         .add("pick", 7, use -> picked(use, String::valueOf))
         .add("deck", 7, use -> picked(use, this::layers))
         .add(LogColumn.LOST, "lost", 6, this::lostBox)
-        .add("note", 23, use -> cells.text(note(use)));
+        .add("note", 34, use -> cells.text(note(use)));
   }
 
   /**

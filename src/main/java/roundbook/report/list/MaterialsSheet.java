@@ -4,13 +4,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import roundbook.job.Wall;
-import roundbook.page.Area;
 import roundbook.page.Cell;
 import roundbook.page.Cell.Format;
-import roundbook.page.Figure;
-import roundbook.page.Figure.Axes;
-import roundbook.page.Figure.Look;
-import roundbook.page.Figure.Series;
 import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
@@ -28,8 +23,7 @@ import roundbook.units.Length;
 
 /** Logs on hand against logs needed, what the walls come to, and what is bought or left over. */
 final class MaterialsSheet {
-  private static final double[] WIDTHS = ListSheet.grid(24, 4.2);
-  private static final double CHART_HEIGHT = 200;
+  private static final double[] WIDTHS = ListSheet.grid(24, 4.8);
 
   private final CrewContext context;
   private final Plan plan;
@@ -68,7 +62,6 @@ final class MaterialsSheet {
   private void classes() {
     list.heading(context.text("materials.classes"));
     list.spans(6, 2, 2, 2, 2, 3, 7).headOf("materials.classes.head");
-    int first = list.next();
     for (ClassSupply supply : plan.supply()) {
       list.row(
           cells.bold(className(supply)),
@@ -79,44 +72,6 @@ final class MaterialsSheet {
           cells.count(supply.sparesWanted()),
           verdict(supply));
     }
-    int last = list.next() - 1;
-    if (last >= first) {
-      chart(first, last);
-    }
-  }
-
-  private void chart(int first, int last) {
-    String sheet = Tab.MATERIALS.in(context.words());
-    Area names = new Area(first, 1, last, 1);
-    list.sheet()
-        .figure(
-            new Figure.Chart(
-                context.text("materials.chart"),
-                Axes.upright(
-                    context.text("materials.chart.class"), context.text("materials.chart.logs")),
-                List.of(
-                    new Series(
-                        context.text("materials.needed"),
-                        sheet,
-                        names,
-                        new Area(first, 7, last, 7),
-                        Look.BAR_PALE),
-                    new Series(
-                        context.text("materials.on_hand"),
-                        sheet,
-                        names,
-                        new Area(first, 11, last, 11),
-                        Look.BAR_DARK)),
-                new Figure.Over(list.free(CHART_HEIGHT)),
-                context.text("materials.chart.alt", alternative())));
-  }
-
-  private String alternative() {
-    return plan.supply().stream()
-        .map(
-            each ->
-                context.text("materials.chart.each", className(each), each.needed(), each.onHand()))
-        .collect(Collectors.joining("; "));
   }
 
   private String className(ClassSupply supply) {
@@ -204,10 +159,8 @@ final class MaterialsSheet {
   private void order() {
     list.room(60).heading(context.text("materials.order"));
     String key = OrderSheet.nothing(plan).orElse("materials.order.see");
-    list.spans(24)
-        .row(
-            Cell.text(context.text(key, plan.order().size()))
-                .role(Role.LINK)
-                .linkTo(Tab.ORDER.in(context.words())));
+    Cell said = Cell.text(context.text(key, plan.order().size())).role(Role.LINK);
+    boolean wanted = OrderSheet.isWanted(context);
+    list.spans(24).row(wanted ? said.linkTo(Tab.ORDER.in(context.words())) : said);
   }
 }

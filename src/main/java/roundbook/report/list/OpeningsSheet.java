@@ -27,7 +27,7 @@ import roundbook.units.Length;
 
 /** Doors and windows: as asked for, what they cut, their frames, and short stock beside them. */
 final class OpeningsSheet {
-  private static final double[] WIDTHS = ListSheet.grid(32, 4.2);
+  private static final double[] WIDTHS = ListSheet.grid(32, 5.2);
 
   private final CrewContext context;
   private final Takeoff takeoff;

@@ -26,8 +26,16 @@ final class OrderSheet {
 
   private OrderSheet() {}
 
-  /** Returns the sheet. */
+  /** Returns whether anything is lacking, be it logs that no order would help. */
+  static boolean isWanted(CrewContext context) {
+    return !context.plan().order().isEmpty() || context.plan().choice().shortage().isPresent();
+  }
+
+  /** Returns the sheet; none while nothing is lacking. */
   static List<Sheet> sheets(CrewContext context) {
+    if (!isWanted(context)) {
+      return List.of();
+    }
     PageSetup page = context.page(PageKind.TABLE).fit(PageSetup.Fit.ONE_PAGE);
     ListSheet list = new ListSheet(context, Tab.ORDER, page, WIDTHS).title(Tab.ORDER);
     List<OrderLine> order = context.plan().order();

@@ -27,13 +27,14 @@ import roundbook.rounds.Shortage;
 import roundbook.units.Length;
 
 /**
- * Every setting with its source, the walls, the pins, the prices, and what made the workbook.
+ * Every setting with its source, the walls, the pins, the prices, and under what is printed what
+ * made the workbook.
  *
  * <p>Together with the log list and the openings it is enough to plan again without the files that
  * were read. Each value's cell has the setting's own name.
  */
 final class SettingsSheet {
-  private static final double[] WIDTHS = {21, 14, 6, 11, 10, 11, 9, 19};
+  private static final double[] WIDTHS = {21, 14, 6, 11, 10, 11, 9, 40};
   private static final int SPANNED = 3;
   private static final int MADE_ROWS = 6;
 
@@ -68,6 +69,7 @@ final class SettingsSheet {
     pins();
     prices();
     others();
+    list.endPrint();
     made();
     return list.build();
   }

@@ -1,5 +1,6 @@
 package roundbook.report.list;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -20,12 +21,13 @@ import roundbook.stack.PlacedLog;
 
 /** Which spare could stand where, and the best one for each log that is not cut yet. */
 final class SparesSheet {
-  private static final double[] WIDTHS = ListSheet.grid(24, 4.2);
+  private static final double[] WIDTHS = ListSheet.grid(24, 4.8);
 
   private final CrewContext context;
   private final Cells cells;
   private final ListSheet list;
   private final ExchangeWords words;
+  private final List<String> without = new ArrayList<>();
 
   private SparesSheet(CrewContext context) {
     this.context = context;
@@ -56,11 +58,15 @@ final class SparesSheet {
     list.spans(3, 4, 3, 7, 7).headOf("spares.where.head");
     exchanges.spares().forEach(spare -> list.row(row(spare)));
     list.room(ListSheet.tableHeight(8)).heading(context.text("spares.best"));
-    list.spans(2, 2, 3, 3, 2, 2, 3, 5, 2).headOf("spares.best.head");
+    list.spans(2, 2, 2, 3, 2, 2, 3, 6, 2).headOf("spares.best.head");
     context.plan().stack().courses().stream()
         .flatMap(course -> course.places().stream())
         .filter(place -> !context.plan().job().built().isCut(place.place()))
         .forEach(this::rows);
+    if (!without.isEmpty()) {
+      String places = String.join(" · ", without);
+      list.text(Role.PLAIN_BOLD, context.text("spares.without", places));
+    }
     return list.build();
   }
 
@@ -76,27 +82,27 @@ final class SparesSheet {
 
   /** Writes the row of a placed log; two short logs have one for both and one for each. */
   private void rows(FilledPlace placed) {
-    list.row(row(placed, Optional.empty()));
+    row(placed, Optional.empty());
     if (placed.isShared()) {
-      placed.logs().forEach(each -> list.row(row(placed, Optional.of(each))));
+      placed.logs().forEach(each -> row(placed, Optional.of(each)));
     }
   }
 
-  private List<Cell> row(FilledPlace placed, Optional<PlacedLog> instead) {
-    Optional<Substitute> found =
-        context.plan().exchanges().substitutes().stream()
-            .filter(each -> each.placed().equals(placed) && each.instead().equals(instead))
-            .findFirst();
+  /** Writes the row of a log with its best spare, or notes that there is none. */
+  private void row(FilledPlace placed, Optional<PlacedLog> instead) {
+    String tag = instead.map(each -> each.piece().log().tag()).orElseGet(placed::tags);
+    context.plan().exchanges().substitutes().stream()
+        .filter(each -> each.placed().equals(placed) && each.instead().equals(instead))
+        .findFirst()
+        .ifPresentOrElse(
+            best -> list.row(row(placed, tag, best)),
+            () -> without.add(placed.round() + placed.wall().name() + " " + tag));
+  }
+
+  private List<Cell> row(FilledPlace placed, String tag, Substitute best) {
     Cell round = cells.count(placed.round());
     Cell wall = cells.centre(placed.wall().name());
-    String tag = instead.map(each -> each.piece().log().tag()).orElseGet(placed::tags);
     Cell log = cells.bold(tag).align(Cell.Align.CENTRE);
-    if (found.isEmpty()) {
-      Cell none = cells.bold(context.text("spares.no_spare"));
-      Cell empty = cells.centre("–");
-      return List.of(round, wall, log, empty, empty, empty, empty, none, empty);
-    }
-    Substitute best = found.get();
     return List.of(
         round,
         wall,

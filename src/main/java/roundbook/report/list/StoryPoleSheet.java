@@ -7,7 +7,6 @@ import roundbook.page.Cell;
 import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
-import roundbook.picture.Drawings;
 import roundbook.report.frame.Cells;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.ListSheet;
@@ -25,7 +24,7 @@ final class StoryPoleSheet {
   /** Returns the sheet. */
   static List<Sheet> sheets(CrewContext context) {
     ListSheet list =
-        new ListSheet(context, Tab.STORY_POLE, context.page(PageKind.FULL_SIZE), WIDTHS)
+        new ListSheet(context, Tab.STORY_POLE, context.page(PageKind.TABLE), WIDTHS)
             .title(Tab.STORY_POLE)
             .text(Role.PLAIN, context.text("story_pole.note"));
     list.head(
@@ -38,7 +37,6 @@ final class StoryPoleSheet {
     for (int round = context.plan().rounds(); round >= 1; round--) {
       list.row(row(live, new Cells(context), round));
     }
-    FullSizePages.put(context, list, Drawings::storyPole);
     return List.of(list.build());
   }
 

@@ -1,7 +1,11 @@
 package roundbook.report.list;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import roundbook.job.Building;
 import roundbook.page.Area;
@@ -27,11 +31,12 @@ import roundbook.stack.PlacedLog;
 /** A tag for each placed log, eight a page, to cut out along the heavy lines. */
 final class TagsSheet {
   private static final double[] WIDTHS = {30, 20, 1.5, 30, 20};
-  private static final double[] HEIGHTS = {42, 30, 24, 24, 30};
+  private static final double[] HEIGHTS = {42, 29, 24, 24, 29};
   private static final String HOLE = "\u0001";
-  private static final double GAP = 8;
+  private static final double GAP = 7;
   private static final int ACROSS = 2;
   private static final int DOWN = 4;
+  private static final int FIRST_ROW = 3;
   private static final int SHORT_WALL = 2;
   private static final int SHORT_TAG = 6;
 
@@ -53,7 +58,7 @@ final class TagsSheet {
   private Sheet sheet() {
     list.title(context.text("title.tags"), context.text("tags.note"));
     list.free(GAP);
-    List<Item> items = context.plan().pieces().stream().flatMap(this::items).toList();
+    List<Item> items = items();
     for (int first = 0; first < items.size(); first += ACROSS) {
       if (first > 0 && first % (ACROSS * DOWN) == 0) {
         list.breakPage();
@@ -70,6 +75,48 @@ final class TagsSheet {
    * @param beside the short log; empty for the placed log itself
    */
   private record Item(PiecePlan piece, Optional<ShortRows> beside) {}
+
+  private List<Item> items() {
+    return context.plan().pieces().stream().flatMap(this::items).toList();
+  }
+
+  /** Returns on which rows tags begin, with the rounds of their logs. */
+  static SortedMap<Integer, Integer> rounds(CrewContext context) {
+    SortedMap<Integer, Integer> rounds = new TreeMap<>();
+    List<Item> items = new TagsSheet(context).items();
+    for (int index = 0; index < items.size(); index++) {
+      int row = FIRST_ROW + index / ACROSS * (HEIGHTS.length + 1);
+      rounds.merge(row, items.get(index).piece().placed().round(), Math::min);
+    }
+    return rounds;
+  }
+
+  /** Returns what stands on each tag, by its place, in the order of the tags. */
+  static Map<String, List<String>> texts(CrewContext context) {
+    Sheet sheet = new TagsSheet(context).sheet();
+    Map<String, List<String>> texts = new LinkedHashMap<>();
+    for (int top : rounds(context).keySet()) {
+      for (int across = 0; across < ACROSS; across++) {
+        Area tag = Area.cell(top, 1 + across * 3).sized(HEIGHTS.length, 2);
+        sheet
+            .cell(tag.top(), tag.left())
+            .ifPresent(place -> texts.put(shown(place), shown(sheet, tag)));
+      }
+    }
+    return texts;
+  }
+
+  private static List<String> shown(Sheet sheet, Area tag) {
+    return sheet.rows().subMap(tag.top(), tag.bottom() + 1).values().stream()
+        .flatMap(row -> row.subMap(tag.left(), tag.right() + 1).values().stream())
+        .map(TagsSheet::shown)
+        .toList();
+  }
+
+  private static String shown(Cell cell) {
+    Cell.Value value = cell.value() instanceof Cell.Formula live ? live.result() : cell.value();
+    return value instanceof Cell.Text text ? text.text() : value.toString();
+  }
 
   private Stream<Item> items(PiecePlan piece) {
     return piece.halves().isEmpty()
@@ -115,7 +162,12 @@ final class TagsSheet {
             .role(Role.TAG_BODY)
             .align(Cell.Align.RIGHT));
     line(first.moved(2, 0), item.beside().map(ShortRows::ends).orElseGet(() -> ends(live, piece)));
-    line(first.moved(3, 0), live.text("tags.upper", live.upperInside(), live.upperOutside()));
+    boolean top = placed.round() == context.plan().rounds() && !placed.wall().laidFirst();
+    line(
+        first.moved(3, 0),
+        top
+            ? Cell.text(context.text("tags.upper.none"))
+            : live.text("tags.upper", live.upperInside(), live.upperOutside()));
     boolean ends =
         item.beside().isEmpty()
             && !live.flatBed()

@@ -25,16 +25,17 @@ final class TemplateSheet {
 
   private TemplateSheet() {}
 
-  /** Returns the sheet. */
+  /** Returns the sheet: the drawing alone, on one page, or where there is none what it tells. */
   static List<Sheet> sheets(CrewContext context) {
-    ListSheet list =
-        new ListSheet(context, Tab.TEMPLATE, context.page(PageKind.FULL_SIZE), WIDTHS)
-            .title(Tab.TEMPLATE)
-            .text(Role.PLAIN_BOLD, context.text("template.note", context.rules().slope()));
+    ListSheet list = new ListSheet(context, Tab.TEMPLATE, context.page(PageKind.FULL_SIZE), WIDTHS);
+    if (FullSizePages.put(context, list, drawings -> List.of(drawings.template()))) {
+      return List.of(list.build());
+    }
+    list.title(Tab.TEMPLATE)
+        .text(Role.PLAIN_BOLD, context.text("template.note", context.rules().slope()));
     bar(context, list);
     drops(context, list);
     context.words().lines("template.rule").forEach(line -> list.text(Role.PLAIN, line));
-    FullSizePages.put(context, list, drawings -> List.of(drawings.template()));
     return List.of(list.build());
   }
 

@@ -1,6 +1,5 @@
 package roundbook.report.list;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import roundbook.buying.Loads.Load;
@@ -14,7 +13,6 @@ import roundbook.plan.PickOrder.Layer;
 import roundbook.report.frame.Cells;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.ListSheet;
-import roundbook.stack.PlacedLog;
 import roundbook.takeoff.Reach;
 import roundbook.takeoff.Reach.Hook;
 import roundbook.takeoff.SlingPair;
@@ -128,17 +126,12 @@ final class YardPart {
     return context.text("lifting.haul.loads", count, most + " " + unit());
   }
 
-  /** Writes which logs are needed when, and how a pile is laid from which they are picked. */
-  void picking() {
+  /** Says how a pile is laid from which logs are picked in their order. */
+  void piles() {
     PickOrder order = PickOrder.of(context.plan());
     if (order.logs().isEmpty()) {
       return;
     }
-    List<List<Cell>> rows = rows(order);
-    list.room(ListSheet.tableHeight(rows.size()));
-    list.heading(context.text("lifting.pick"));
-    list.spans(2, 1, 4, 4).headOf("lifting.pick.head");
-    rows.forEach(list::row);
     StringBuilder piles = new StringBuilder();
     for (int high : PILES) {
       List<Layer> layers = order.layers(high);
@@ -152,31 +145,6 @@ final class YardPart {
     return layers.stream()
         .map(layer -> layer.from() + "–" + layer.to())
         .collect(Collectors.joining(", "));
-  }
-
-  private List<List<Cell>> rows(PickOrder order) {
-    List<List<Cell>> rows = new ArrayList<>();
-    int before = 0;
-    int last = order.logs().get(order.logs().size() - 1).round();
-    for (int round = order.logs().get(0).round(); round <= last; round++) {
-      int here = round;
-      List<PlacedLog> logs = order.logs().stream().filter(log -> log.round() == here).toList();
-      rows.add(
-          List.of(
-              cells.centre((before + 1) + "–" + (before + logs.size())),
-              cells.centre("" + round),
-              cells.text(tags(logs, true)),
-              cells.text(tags(logs, false))));
-      before += logs.size();
-    }
-    return rows;
-  }
-
-  private static String tags(List<PlacedLog> logs, boolean laidFirst) {
-    return logs.stream()
-        .filter(log -> log.wall().laidFirst() == laidFirst)
-        .map(log -> log.wall().name() + " " + log.piece().log().tag())
-        .collect(Collectors.joining(" · "));
   }
 
   /** Writes what each of two sling legs pulls, for a round load and for the heaviest log. */

@@ -6,10 +6,7 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import roundbook.page.Cell;
-import roundbook.page.Cell.Align;
-import roundbook.page.Role;
 import roundbook.plan.PiecePlan;
-import roundbook.report.frame.Cells;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.live.LiveContext;
 import roundbook.report.live.LiveSpot;
@@ -51,25 +48,6 @@ public record ShortRows(CrewContext context, PiecePlan piece, PiecePlan.Half hal
     return piece.halves().isEmpty()
         ? Stream.of(ofWhole.get())
         : of(context, piece).stream().map(ofShort);
-  }
-
-  /** Returns the row of the cut list: one shoulder only, for the other end is the opening's. */
-  public List<Cell> cut(Cells cells) {
-    PieceCells live = cells();
-    boolean out = half.buttOut();
-    Cell none = cells.centre("–");
-    return List.of(
-        cells.count(half.placed().round()).align(Align.CENTRE),
-        cells.bold(place()).align(Align.CENTRE),
-        live.tag(Role.BODY_BOLD),
-        cells.centre("● " + buttAt()),
-        live.offButt(Role.BODY_CENTRE),
-        out ? cells.tape(shoulder()) : none,
-        out ? none : cells.tape(shoulder()),
-        cells.tape(half.placed().piece().trimmed()).role(Role.LARGE_CUT),
-        live.fallsOff(Role.BODY_CENTRE),
-        Cell.blank(Role.TICK),
-        Cell.blank(Role.TICK));
   }
 
   /** Returns what its tag says of its ends, and in which order its marks stand. */

@@ -117,6 +117,8 @@ final class RoundHead {
     Area values = label.moved(1, 0).sized(rows, MARK);
     if (lower && lowers.changedNow()) {
       lowers.put(values, key.equals("lower_corner"));
+    } else if (!lower && marks.size() == 1 && course.round() == live.plan().rounds()) {
+      last(values, marks.get(0));
     } else if (marks.size() == 1) {
       WallMark mark = marks.get(0);
       Role huge = lower ? Role.MARK_HUGE_LOWER : Role.MARK_HUGE;
@@ -136,6 +138,13 @@ final class RoundHead {
       sheet.merge(under, Cell.text(text).role(note));
     }
     sheet.box(new Area(FIRST_ROW, left, lastRow, left + MARK - 1));
+  }
+
+  /** Puts the last round's upper mark for the walls laid first: nothing crosses the others. */
+  private void last(Area values, WallMark mark) {
+    pair(values, new WallMark(mark.formula(), mark.now(), live.names(true)), false);
+    String none = live.text("mark.upper.none", live.names(false));
+    sheet.merge(values.moved(1, 0).sized(1, MARK), Cell.text(none).role(Role.MARK_NOTE));
   }
 
   /** Puts one of two marks in a row of its own with the walls it is for. */

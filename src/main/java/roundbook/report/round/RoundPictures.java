@@ -16,10 +16,10 @@ import roundbook.report.live.LiveContext;
  */
 final class RoundPictures {
   private static final double WIDE = 10.1;
-  private static final double PLAN = 2.44;
+  private static final double PLAN = 2.85;
   private static final double POINTS = 72;
-  private static final double BETWEEN = 0.05;
-  private static final int PLAN_COLUMNS = 9;
+  private static final double BETWEEN = 0.02;
+  private static final int PLAN_COLUMNS = 11;
 
   private final Drawn drawn;
   private final List<Picture> faces;

@@ -8,7 +8,6 @@ import roundbook.page.Area;
 import roundbook.page.PageSetup;
 import roundbook.page.PageSetup.Fit;
 import roundbook.page.PageSetup.PageKind;
-import roundbook.page.PageSetup.Paper;
 import roundbook.page.Sheet;
 import roundbook.page.SheetBuilder;
 import roundbook.report.frame.CrewContext;
@@ -30,11 +29,15 @@ public final class RoundSheets {
   /** The width of a column in characters. */
   static final double COLUMN_WIDTH = 3.86;
 
-  /** The least scale at which a page is still read at arm's length: 11 points become 9.7. */
-  private static final double LEAST_SCALE = 0.88;
+  /**
+   * The least scale at which a page is still read at arm's length: what is marked by stands at 11
+   * points or more, notes of 11 points become 8.
+   */
+  private static final double LEAST_SCALE = 0.73;
 
   private final LiveContext live;
   private final int round;
+  private final PageSetup page;
   private final SheetBuilder sheet;
   private final RoundHead head;
   private final RoundPictures pictures;
@@ -44,7 +47,7 @@ public final class RoundSheets {
   private RoundSheets(LiveContext live, Course course, RoundDrawings drawings, Fit fit) {
     this.live = live;
     this.round = course.round();
-    PageSetup page = live.context().page(PageKind.SITE).lying().fit(fit);
+    this.page = live.context().page(PageKind.SITE).lying().fit(fit);
     String name = Tab.ofRound(live.context().words(), round);
     this.sheet = new SheetBuilder(name, page).id(Tab.roundId(round));
     double[] widths = new double[COLUMNS];
@@ -66,15 +69,15 @@ public final class RoundSheets {
   /**
    * Writes one round's page, or two pages where one would print too small to be read.
    *
-   * <p>Before a second page is taken, what is of no use at the log, why these logs were chosen,
-   * goes under what is printed.
+   * <p>Before a second page is taken, what is of no use at the log goes under what is printed: why
+   * these logs were chosen, then the plan, for the table has its corners too.
    */
   private static Sheet sheet(LiveContext live, Course course) {
     RoundDrawings drawings = new RoundDrawings(live, course.round());
-    for (boolean why : new boolean[] {true, false}) {
+    for (Extra extra : Extra.values()) {
       RoundSheets whole = new RoundSheets(live, course, drawings, Fit.ONE_PAGE);
-      whole.onOnePage(why);
-      if (whole.high(1) * LEAST_SCALE <= whole.page()) {
+      whole.onOnePage(extra);
+      if (whole.high(1) * LEAST_SCALE <= whole.page.high()) {
         return whole.build();
       }
     }
@@ -83,15 +86,31 @@ public final class RoundSheets {
     return parted.build();
   }
 
+  /** What is printed besides what is marked and typed, from much to little. */
+  private enum Extra {
+    /** The plan, and why these logs were chosen. */
+    PLAN_AND_WHY,
+    /** The plan. */
+    PLAN,
+    /** Nothing. */
+    NONE
+  }
+
   /** Puts everything in the order of work, to be scaled to one page. */
-  private void onOnePage(boolean why) {
+  private void onOnePage(Extra extra) {
     head.put();
     pictures.putFaces(sheet);
     new RoundTable(live, round, sheet).put();
     new RoundTyped(live, round, sheet).put();
-    besidePlan(notes.all(why));
+    if (extra == Extra.NONE) {
+      notes.put(notes.all(false), COLUMNS);
+      printed = sheet.row();
+      besidePlan(notes.why());
+      return;
+    }
+    besidePlan(notes.all(extra == Extra.PLAN_AND_WHY));
     printed = sheet.row();
-    if (!why) {
+    if (extra == Extra.PLAN) {
       notes.put(notes.why(), COLUMNS);
     }
   }
@@ -103,14 +122,14 @@ public final class RoundSheets {
     pictures.putFaces(sheet);
     int table = sheet.row() + 1;
     new RoundTable(live, round, sheet).put();
-    if (high(1) > page()) {
+    if (high(1) > page.high()) {
       sheet.breakAfter(table - 1);
     } else {
       table = 1;
     }
     List<RoundNotes.Line> left = new ArrayList<>();
     for (RoundNotes.Line line : notes.laying()) {
-      if (high(table) + notes.height(line, COLUMNS) <= page()) {
+      if (high(table) + notes.height(line, COLUMNS) <= page.high()) {
         notes.put(List.of(line), COLUMNS);
       } else {
         left.add(line);
@@ -142,11 +161,6 @@ public final class RoundSheets {
             .sizeOf(new Area(from, 1, StrictMath.max(from, last), 1))
             .height()
             .in(LengthUnit.INCH);
-  }
-
-  /** Returns how high a page is between its margins, in points. */
-  private double page() {
-    return live.context().paper() == Paper.A4 ? 508 : 525;
   }
 
   private Sheet build() {

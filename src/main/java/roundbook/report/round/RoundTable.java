@@ -26,8 +26,8 @@ import roundbook.units.LengthUnit;
 
 /** The table of a round's logs: which, which way round, where to mark, where to cut. */
 final class RoundTable {
-  private static final double ROW_HEIGHT = 22;
-  private static final double HEAD_HEIGHT = 30;
+  private static final double ROW_HEIGHT = 20;
+  private static final double HEAD_HEIGHT = 28;
   private static final int TICKS = 3;
   private static final double COLUMN_POINTS = 20;
   private static final double MARGIN = 5;

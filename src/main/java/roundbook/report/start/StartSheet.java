@@ -1,6 +1,7 @@
 package roundbook.report.start;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import roundbook.job.Stems;
@@ -14,8 +15,10 @@ import roundbook.plan.Plan;
 import roundbook.report.frame.Cells;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.ListSheet;
+import roundbook.report.frame.PrintSet;
 import roundbook.report.frame.Tab;
 import roundbook.report.list.LiftingSheet;
+import roundbook.report.list.ListSheets;
 import roundbook.report.proof.ProofSheet;
 import roundbook.rounds.Shortage;
 import roundbook.stack.Joint;
@@ -26,7 +29,7 @@ import roundbook.units.LengthUnit;
 
 /** The first page: what this workbook is, what to do first, what to pick up first. */
 public final class StartSheet {
-  private static final double[] WIDTHS = ListSheet.grid(24, 4.2);
+  private static final double[] WIDTHS = ListSheet.grid(24, 4.7);
 
   private final CrewContext context;
   private final Plan plan;
@@ -58,11 +61,13 @@ public final class StartSheet {
     }
     glance();
     warnings();
+    sets();
     if (plan.rounds() > 0) {
       first.write();
     }
     LiftingSheet.cautions(context, list);
     changes.ifPresent(each -> each.writeAll(list));
+    list.endPrint();
     contents();
     return list.build();
   }
@@ -183,11 +188,26 @@ public final class StartSheet {
     }
   }
 
+  /** Writes what is printed for whom, by the numbers of pages. */
+  private void sets() {
+    if (context.sets().isEmpty()) {
+      return;
+    }
+    list.room(ListSheet.tableHeight(context.sets().size() + 2));
+    list.heading(context.text("start.print")).spans(5, 3, 5, 11).headOf("start.print.head");
+    for (PrintSet set : context.sets()) {
+      String kind = set.kind().name().toLowerCase(Locale.ROOT);
+      list.row(
+          cells.bold(context.text("start.print." + kind)),
+          cells.count(set.pages()),
+          cells.centre(set.numbers()),
+          cells.text(set.sheets()));
+    }
+    list.text(Role.NOTE, context.text("start.print.later"));
+  }
+
   private void contents() {
-    list.room(ListSheet.tableHeight(18))
-        .heading(context.text("start.contents"))
-        .spans(6, 18)
-        .headOf("start.contents.head");
+    list.heading(context.text("start.contents")).spans(6, 18).headOf("start.contents.head");
     if (ProofSheet.has(plan)) {
       content(Tab.PROOF.in(context.words()), Tab.PROOF.id());
     }
@@ -198,13 +218,9 @@ public final class StartSheet {
     plan.job().building().walls().stream()
         .limit(1)
         .forEach(wall -> content(Tab.ofWall(context.words(), wall), "wall"));
-    for (Tab tab : Tab.lists()) {
-      boolean others = tab != Tab.OTHER_LOGS || !plan.job().others().isEmpty();
-      boolean stems = tab != Tab.CROSS_CUTS || !plan.job().stems().isEmpty();
-      if (others && stems) {
-        content(tab.in(context.words()), tab.id());
-      }
-    }
+    Tab.lists().stream()
+        .filter(tab -> ListSheets.has(context, tab))
+        .forEach(tab -> content(tab.in(context.words()), tab.id()));
   }
 
   private void content(String tab, String about) {

@@ -10,7 +10,6 @@ import java.util.Map;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
-import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.sheet.style.Look.ContentAlignment;
 import roundbook.sheet.style.Look.Edges;
@@ -45,10 +44,6 @@ public final class StandardLooks {
   private static final Look RULED = BARE.edges(THIN);
   private static final Look WHITE_ON_BLACK = BARE.ground(BLACK_GROUND).colour(Look.WHITE);
 
-  /** The margins of pages in inches. */
-  public record Margins(
-      double left, double right, double top, double bottom, double header, double footer) {}
-
   private StandardLooks() {}
 
   public static Map<Role, Look> looks() {
@@ -62,14 +57,6 @@ public final class StandardLooks {
     signals(looks);
     tags(looks);
     return Collections.unmodifiableMap(looks);
-  }
-
-  public static Map<PageKind, Margins> margins() {
-    Map<PageKind, Margins> margins = new EnumMap<>(PageKind.class);
-    margins.put(PageKind.SITE, new Margins(0.4, 0.4, 0.65, 0.55, 0.3, 0.25));
-    margins.put(PageKind.TABLE, new Margins(0.6, 0.5, 0.75, 0.65, 0.35, 0.3));
-    margins.put(PageKind.FULL_SIZE, new Margins(0.4, 0.4, 0.6, 0.5, 0.3, 0.25));
-    return Collections.unmodifiableMap(margins);
   }
 
   private static void bars(Map<Role, Look> looks) {

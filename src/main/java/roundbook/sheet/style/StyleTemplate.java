@@ -9,12 +9,12 @@ import java.util.TreeMap;
 import roundbook.page.Book;
 import roundbook.page.Cell;
 import roundbook.page.PageSetup;
+import roundbook.page.PageSetup.Margins;
 import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.page.SheetBuilder;
 import roundbook.problem.Read;
-import roundbook.sheet.style.StandardLooks.Margins;
 
 /**
  * The looks of every role, format and page, as one template says.
@@ -37,7 +37,7 @@ public final class StyleTemplate {
   static final String PAGE = "Page_";
 
   private static final StyleTemplate STANDARD =
-      new StyleTemplate(StandardLooks.looks(), standardFormats(), StandardLooks.margins());
+      new StyleTemplate(StandardLooks.looks(), standardFormats(), standardMargins());
 
   private final Map<Role, Look> looks;
   private final Map<Cell.Format, String> formats;
@@ -77,6 +77,14 @@ public final class StyleTemplate {
 
   public Look look(Role role) {
     return looks.get(role);
+  }
+
+  private static Map<PageKind, Margins> standardMargins() {
+    Map<PageKind, Margins> margins = new EnumMap<>(PageKind.class);
+    for (PageKind kind : PageKind.values()) {
+      margins.put(kind, kind.margins());
+    }
+    return margins;
   }
 
   String format(Cell.Format format) {

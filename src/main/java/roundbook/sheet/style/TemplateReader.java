@@ -21,6 +21,7 @@ import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import roundbook.page.Cell;
+import roundbook.page.PageSetup.Margins;
 import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.problem.CellRef;
@@ -28,7 +29,6 @@ import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
 import roundbook.sheet.style.Look.ContentAlignment;
-import roundbook.sheet.style.StandardLooks.Margins;
 
 /** Takes the looks of named cells out of a template workbook. */
 final class TemplateReader {

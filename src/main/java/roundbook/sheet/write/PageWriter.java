@@ -7,11 +7,11 @@ import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFPrintSetup;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import roundbook.page.PageSetup;
+import roundbook.page.PageSetup.Margins;
 import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.sheet.style.Look;
-import roundbook.sheet.style.StandardLooks.Margins;
 
 /** Writes how one sheet prints. */
 final class PageWriter {

@@ -118,7 +118,8 @@ class FaceDrawingTest {
     Stack stack = PlanFixtures.inches().set(Setting.SLOPE_RUN, BigDecimal.ONE).plan(2).stack();
     FaceCase faces = FaceCase.of(stack, stack.courses().get(1).places().get(0));
     assertTrue(faces.notch().upperOutside(faces.thickness()).isNegative());
-    FaceDrawing drawing = new FaceDrawing(faces, RandomStacks.wording(stack));
+    FaceDrawing drawing =
+        new FaceDrawing(faces, LowerChanges.NONE, RandomStacks.wording(stack), true);
     assertTrue(new FaceStrip(drawing, false, 0).upper() < 0);
     assertTrue(new FaceStrip(drawing, true, 0).upper() > 0);
   }

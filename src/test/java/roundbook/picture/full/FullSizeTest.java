@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
-import java.util.List;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import roundbook.job.Setting;
@@ -13,10 +11,8 @@ import roundbook.picture.Drawings;
 import roundbook.picture.RandomStacks;
 import roundbook.picture.canvas.Picture;
 import roundbook.picture.canvas.Pixels;
-import roundbook.picture.raster.Box;
 import roundbook.plan.PlanFixtures;
 import roundbook.stack.Stack;
-import roundbook.units.Length;
 
 /** What prints at full size measures what it should, counted in pixels of 1/200 inch. */
 class FullSizeTest {
@@ -55,33 +51,6 @@ class FullSizeTest {
     for (int row = 0; row < 1000; row++) {
       assertTrue(!pixels.black((int) (5.55 * PIXELS), row), "row " + row);
     }
-  }
-
-  @ParameterizedTest
-  @CsvSource({"false", "true"})
-  void eachHeightIsMarkedAtItsOwnPlace(boolean metric) {
-    Stack stack = stack(metric, 3);
-    List<Picture> pages = drawings(stack).storyPole();
-    Length strip = metric ? Length.ofMillimetres(225) : Length.ofInches(9);
-    for (int round = 1; round <= stack.courses().size(); round++) {
-      Length height = stack.levelHeight(round);
-      int number = (int) (height.nanometres() / strip.nanometres());
-      Pixels page = new Pixels(pages.get(number / 4));
-      double above = height.minus(strip.times(number)).inches();
-      double row = 38 / 72.0 * PIXELS + (strip.inches() - above) * PIXELS;
-      double left = (6 + number % 4 * 7.4 * 72 / 4) / 72.0 * PIXELS;
-      Box line = new Box(left + 20, row - 1, left + 100, row + 1);
-      assertTrue(page.part(line) > 0.95, "round " + round);
-      Box beside = new Box(left + 20, row + 6, left + 100, row + 12);
-      assertTrue(page.part(beside) < 0.05, "round " + round);
-    }
-  }
-
-  @Test
-  void stripsGoUpToTheHighestMark() {
-    Stack stack = stack(false, 3);
-    int marks = (int) (stack.levelHeight(stack.courses().size()).inches() / 9) + 1;
-    assertEquals((marks + 3) / 4, drawings(stack).storyPole().size());
   }
 
   /** Returns the first black column right of the wedge's straight edge. */

@@ -43,9 +43,12 @@ class CrewBookTest {
     IntStream.rangeClosed(1, context.plan().rounds())
         .forEach(round -> expected.add(String.format(Locale.ROOT, "Round %02d", round)));
     expected.addAll(List.of("Wall N", "Wall E", "Wall S", "Wall W", "Levels"));
-    expected.addAll(List.of("As built", "Hewing", "Cut list", "Log list", "Spares"));
+    expected.addAll(List.of("Hewing", "Log list", "Spares"));
     expected.addAll(List.of("Openings", "Heights"));
-    expected.addAll(List.of("Materials", "Chinking", "Order"));
+    expected.addAll(List.of("Materials", "Chinking"));
+    if (!context.plan().order().isEmpty()) {
+      expected.add("Order");
+    }
     expected.addAll(List.of("Lifting", "Tags", "Template", "Story pole", "Problems", "Settings"));
     assertEquals(expected, seen(CrewBook.of(context)).stream().map(Sheet::name).toList());
   }
@@ -79,7 +82,7 @@ class CrewBookTest {
             .filter(sheet -> sheet.page().fit().isFullSize())
             .map(Sheet::name)
             .toList();
-    assertEquals(List.of("Template", "Story pole"), fullSize);
+    assertEquals(List.of("Template"), fullSize);
   }
 
   @Test
@@ -124,7 +127,7 @@ class CrewBookTest {
   @ParameterizedTest
   @MethodSource("contexts")
   void tablesOfListsHaveNoBlankRows(CrewContext context) {
-    for (Tab tab : List.of(Tab.CUT_LIST, Tab.HEWING, Tab.LOG_LIST, Tab.PROBLEMS, Tab.SETTINGS)) {
+    for (Tab tab : List.of(Tab.HEWING, Tab.LOG_LIST, Tab.PROBLEMS, Tab.SETTINGS)) {
       Sheet sheet = LivePlans.list(context, tab);
       int last = sheet.rows().lastKey();
       assertEquals(last, sheet.rows().size(), sheet.name());

@@ -42,7 +42,7 @@ import roundbook.units.Length;
 public class ListRecalculatedTest {
   private static final double NANOMETRES = 2e-7;
   private static final List<String> FOLLOWING =
-      List.of("Start!", "Hewing!", "Cut list!", "Tags!", "Story pole!");
+      List.of("Start!", "Hewing!", "Tags!", "Story pole!");
 
   @TempDir Path folder;
 
@@ -163,12 +163,12 @@ public class ListRecalculatedTest {
     Path file = written("plan.xlsx", book(plan));
     Path typed = recalculated(file, Map.of("Used_2_N", spare));
     Path wanted = written("wanted.xlsx", book(LivePlans.used(plan, 2, "N", spare)));
-    assertEquals(List.of(), following(wanted, typed).stream().filter(this::ofCutList).toList());
-    assertTrue(following(wanted, file).stream().anyMatch(this::ofCutList));
+    assertEquals(List.of(), following(wanted, typed).stream().filter(this::ofTags).toList());
+    assertTrue(following(wanted, file).stream().anyMatch(this::ofTags));
   }
 
-  private boolean ofCutList(String line) {
-    return line.startsWith("Cut list!") || line.startsWith("Tags!");
+  private boolean ofTags(String line) {
+    return line.startsWith("Tags!");
   }
 
   @Test

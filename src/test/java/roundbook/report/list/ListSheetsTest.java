@@ -18,7 +18,6 @@ import roundbook.job.Setting;
 import roundbook.job.SettingKind;
 import roundbook.page.Cell;
 import roundbook.page.Figure;
-import roundbook.page.Figure.Series;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.plan.ClassSupply;
@@ -29,6 +28,7 @@ import roundbook.problem.Problem;
 import roundbook.problem.words.Sentences;
 import roundbook.report.ListFixtures;
 import roundbook.report.frame.CrewContext;
+import roundbook.report.frame.Tab;
 import roundbook.report.words.Decimals;
 import roundbook.report.words.QuantityWords;
 import roundbook.units.Length;
@@ -54,44 +54,6 @@ class ListSheetsTest {
         .toList();
   }
 
-  @ParameterizedTest
-  @MethodSource("contexts")
-  void cutListPullsEveryLengthFromTheButt(CrewContext context) {
-    Sheet sheet = ListFixtures.only(CutListSheet.sheets(context));
-    List<PiecePlan> pieces = context.plan().pieces();
-    List<List<String>> rows = under(sheet, "Near shoulder", pieces.size());
-    LengthFormat formats = formats(context);
-    for (int index = 0; index < pieces.size(); index++) {
-      PiecePlan piece = pieces.get(index);
-      assertEquals(
-          List.of(
-              "" + piece.placed().round(),
-              piece.placed().wall().name(),
-              piece.placed().first().piece().log().tag(),
-              "● " + piece.buttAt(),
-              formats.feetInches(piece.placed().first().piece().cutOffButt()),
-              formats.feetInches(piece.nearShoulder()),
-              formats.feetInches(piece.farShoulder()),
-              formats.feetInches(piece.placed().first().piece().trimmed()),
-              formats.feetInches(piece.placed().first().piece().fallsOff()),
-              "",
-              ""),
-          rows.get(index));
-    }
-  }
-
-  @Test
-  void cutListRepeatsItsHeadOnEveryPage() {
-    Sheet sheet = ListFixtures.only(CutListSheet.sheets(ListFixtures.inches(14)));
-    int head = ListFixtures.headRow(sheet, "Near shoulder");
-    assertEquals(head, sheet.print().firstTitleRow());
-    assertEquals(head, sheet.print().lastTitleRow());
-    for (int last : sheet.print().breaks()) {
-      String round = ListFixtures.row(sheet, last).get(0);
-      assertFalse(round.equals(ListFixtures.row(sheet, last + 1).get(0)), "round " + round);
-    }
-  }
-
   @Test
   void hewingSaysWhichFaceIsOutside() {
     CrewContext context = ListFixtures.inches(2);
@@ -100,8 +62,8 @@ class ListSheetsTest {
     // Walking clockwise round a building from butt to tip, its outside is on the left hand.
     assertEquals(
         List.of("LEFT", "LEFT", "LEFT", "LEFT"),
-        rows.subList(0, 4).stream().map(row -> row.get(6)).toList());
-    assertTrue(rows.subList(4, 8).stream().allMatch(row -> row.get(6).equals("RIGHT")));
+        rows.subList(0, 4).stream().map(row -> row.get(5)).toList());
+    assertTrue(rows.subList(4, 8).stream().allMatch(row -> row.get(5).equals("RIGHT")));
   }
 
   @ParameterizedTest
@@ -113,14 +75,14 @@ class ListSheetsTest {
     for (int index = 0; index < pieces.size(); index++) {
       PiecePlan piece = pieces.get(index);
       List<String> row = rows.get(index);
-      assertPrinted(context, piece.placed().first().piece().butt(), row.get(7));
-      assertPrinted(context, piece.placed().first().piece().mid(), row.get(8));
-      assertPrinted(context, piece.placed().first().piece().tip(), row.get(9));
+      assertPrinted(context, piece.placed().first().piece().butt(), row.get(6));
+      assertPrinted(context, piece.placed().first().piece().mid(), row.get(7));
+      assertPrinted(context, piece.placed().first().piece().tip(), row.get(8));
       Length slab = piece.placed().first().piece().tip().minus(piece.placed().wall().thickness());
-      assertPrinted(context, slab.dividedBy(2), row.get(11));
+      assertPrinted(context, slab.dividedBy(2), row.get(10));
       assertEquals(
           piece.notes().contains(PiecePlan.Note.MID_ESTIMATED),
-          row.get(12).contains("measure the middle first"));
+          row.get(11).contains("first measure middle"));
     }
   }
 
@@ -131,11 +93,13 @@ class ListSheetsTest {
 
   @ParameterizedTest
   @MethodSource("contexts")
-  void liftsStandTheHeaviestFirstWithTheirSpread(CrewContext context) {
+  void liftsStandInTheOrderInWhichLogsAreNeeded(CrewContext context) {
     Sheet sheet = ListFixtures.only(LiftingSheet.sheets(context));
     List<PiecePlan> sorted =
         context.plan().pieces().stream()
-            .sorted(Comparator.comparingDouble(piece -> -piece.weight().pounds()))
+            .sorted(
+                Comparator.<PiecePlan>comparingInt(piece -> piece.placed().round())
+                    .thenComparing(piece -> !piece.placed().wall().laidFirst()))
             .toList();
     List<List<String>> rows = under(sheet, "MAY REACH", sorted.size());
     for (int index = 0; index < sorted.size(); index++) {
@@ -217,26 +181,13 @@ class ListSheetsTest {
   @ParameterizedTest
   @MethodSource("contexts")
   void materialsCompareLogsOnHandWithLogsNeeded(CrewContext context) {
-    Sheet sheet = ListFixtures.only(MaterialsSheet.sheets(context));
     List<ClassSupply> supply = context.plan().supply();
-    int head = ListFixtures.headRow(sheet, "Spares wanted");
-    Figure.Chart chart = (Figure.Chart) sheet.figures().get(0);
-    assertEquals(List.of("needed", "on hand"), chart.series().stream().map(Series::name).toList());
+    Sheet sheet = ListFixtures.only(MaterialsSheet.sheets(context));
+    List<List<String>> rows = under(sheet, "Spares wanted", supply.size());
     for (int index = 0; index < supply.size(); index++) {
-      int row = head + 1 + index;
-      assertCharted(sheet, chart.series().get(0), row, supply.get(index).needed());
-      assertCharted(sheet, chart.series().get(1), row, supply.get(index).onHand());
+      assertTrue(rows.get(index).contains("" + supply.get(index).needed()));
+      assertTrue(rows.get(index).contains("" + supply.get(index).onHand()));
     }
-    assertTrue(chart.altText().contains(supply.get(0).needed() + " needed"), chart.altText());
-  }
-
-  private static void assertCharted(Sheet sheet, Series series, int row, int expected) {
-    assertEquals(sheet.name(), series.sheet());
-    assertTrue(series.values().contains(row, series.values().left()));
-    Cell cell = sheet.cell(row, series.values().left()).orElseThrow();
-    assertEquals("" + expected, ListFixtures.shown(cell));
-    Cell name = sheet.cell(row, series.categories().left()).orElseThrow();
-    assertFalse(ListFixtures.shown(name).isEmpty());
   }
 
   @Test
@@ -263,11 +214,12 @@ class ListSheetsTest {
   }
 
   @Test
-  void orderSaysWhenNothingIsMissing() {
+  void nothingMissingAndNothingBuiltHaveNoPage() {
     CrewContext context = ListFixtures.inches(4);
     assertTrue(context.plan().order().isEmpty());
-    List<String> texts = ListFixtures.texts(ListFixtures.only(OrderSheet.sheets(context)));
-    assertTrue(texts.stream().anyMatch(text -> text.startsWith("Nothing is missing")));
+    assertTrue(OrderSheet.sheets(context).isEmpty());
+    assertTrue(AsBuiltSheet.sheets(context).isEmpty());
+    assertFalse(ListSheets.has(context, Tab.ORDER) || ListSheets.has(context, Tab.AS_BUILT));
   }
 
   @Test
@@ -337,44 +289,30 @@ class ListSheetsTest {
   }
 
   @Test
-  void templateHasABarToCheckThePrintBy() {
-    assertEquals(72.0, barHeight(ListFixtures.inches(1)), 1e-9);
-    assertEquals(50 / 25.4 * 72, barHeight(ListFixtures.metric(1)), 1e-9);
-    Sheet sheet = ListFixtures.only(TemplateSheet.sheets(ListFixtures.inches(1)));
+  void withoutADrawingTheTemplateHasABarToCheckThePrintBy() {
+    assertEquals(72.0, barHeight(bare(ListFixtures.inches(1))), 1e-9);
+    assertEquals(50 / 25.4 * 72, barHeight(bare(ListFixtures.metric(1))), 1e-9);
+    Sheet sheet = ListFixtures.only(TemplateSheet.sheets(bare(ListFixtures.inches(1))));
+    assertTrue(sheet.figures().isEmpty());
     // One in three over 6 in, and over 6 + 3 in.
     assertEquals(List.of("N", "2", "3"), under(sheet, "Where", 1).get(0).subList(0, 3));
   }
 
   @Test
-  void drawingsAtFullSizeHaveAPageEach() {
-    CrewContext context = ListFixtures.inches(4);
-    Sheet template = ListFixtures.only(TemplateSheet.sheets(context));
+  void theTemplateIsOnePageAtFullSize() {
+    Sheet template = ListFixtures.only(TemplateSheet.sheets(ListFixtures.inches(4)));
     assertEquals(1, template.figures().size());
-    Sheet pole = ListFixtures.only(StoryPoleSheet.sheets(context));
-    // Strips of 9 in, four a page at the most, hold the highest seat.
-    double top = context.plan().stack().levelHeight(4).inches();
-    assertTrue(pole.figures().size() >= Math.floor(top / 9 / 4), "pages for " + top);
-    for (Sheet sheet : List.of(template, pole)) {
-      assertEquals(sheet.figures().size(), sheet.print().breaks().size());
-      assertTrue(sheet.print().area().isEmpty());
-      for (Figure figure : sheet.figures()) {
-        Figure.At at = (Figure.At) figure.place();
-        assertTrue(at.width().inches() <= 7.47, "wider than A4 within its margins");
-        assertTrue(at.height().inches() <= 9.9, "higher than Letter within its margins");
-        assertFalse(figure.altText().isBlank());
-        assertTrue(sheet.print().breaks().contains(at.cell().top() - 1));
-      }
-    }
+    assertTrue(template.print().breaks().isEmpty() && template.print().area().isEmpty());
+    Figure figure = template.figures().get(0);
+    Figure.At at = (Figure.At) figure.place();
+    assertTrue(at.width().inches() <= 7.47, "wider than A4 within its margins");
+    assertTrue(at.height().inches() <= 9.9, "higher than Letter within its margins");
+    assertFalse(figure.altText().isBlank());
   }
 
-  @Test
-  void sheetsStandWithoutDrawingsToo() {
-    CrewContext context = ListFixtures.inches(2);
-    CrewContext bare =
-        CrewContext.of(
-            context.plan(), List.of(), new CrewContext.Issue(1, "cabin.xlsx", "0.0-test", false));
-    assertTrue(ListFixtures.only(TemplateSheet.sheets(bare)).figures().isEmpty());
-    assertTrue(ListFixtures.only(StoryPoleSheet.sheets(bare)).figures().isEmpty());
+  private static CrewContext bare(CrewContext context) {
+    return CrewContext.of(
+        context.plan(), List.of(), new CrewContext.Issue(1, "cabin.xlsx", "0.0-test", false));
   }
 
   private static double barHeight(CrewContext context) {

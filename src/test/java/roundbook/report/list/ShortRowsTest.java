@@ -39,8 +39,7 @@ class ShortRowsTest {
           .orElseThrow();
 
   static Stream<SheetMaker> lists() {
-    return Stream.of(
-        CutListSheet::sheets, HewingSheet::sheets, LiftingSheet::sheets, TagsSheet::sheets);
+    return Stream.of(HewingSheet::sheets, LiftingSheet::sheets, TagsSheet::sheets);
   }
 
   private static Stream<Log> logs() {

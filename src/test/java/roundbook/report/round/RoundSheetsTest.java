@@ -227,7 +227,7 @@ class RoundSheetsTest {
     assertTrue(first.contains("not held against sliding in along its axis"), first);
     assertTrue(first.contains("E W: its foundation is planned " + step + " in higher"), first);
     String last = texts(cells(List.of(sheets.get(2))));
-    assertTrue(last.contains("E W: no upper cut: not held against its wall being pushed"), last);
+    assertTrue(last.contains("E W: no upper cut, but under a plate that crosses: not held"), last);
     assertTrue(last.contains("CAUTION"), last);
   }
 

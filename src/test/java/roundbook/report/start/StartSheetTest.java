@@ -239,7 +239,7 @@ class StartSheetTest {
         .map(Cell::link)
         .forEach(links::add);
     for (String tab :
-        List.of("Notch chart", "Round 01", "Wall N", "Levels", "Cut list", "Tags", "Settings")) {
+        List.of("Notch chart", "Round 01", "Wall N", "Levels", "Hewing", "Tags", "Settings")) {
       assertTrue(links.contains(tab), tab);
     }
   }
