@@ -38,7 +38,7 @@ public final class ButtRule {
         }
       }
     }
-    return new CutLogs(job, material).with(boles, cuts);
+    return new CutLogs(job, material).with(cuts);
   }
 
   private static void cut(

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BiFunction;
 import roundbook.bucking.Bole;
 import roundbook.bucking.Bole.Stretch;
 import roundbook.bucking.BuckingTask.Cut;
@@ -46,8 +47,20 @@ final class CutLogs {
     return tagged;
   }
 
-  /** Returns the job with these pieces of its stems; a log that gives one piece stays whole. */
+  /**
+   * Returns the job with these pieces of its stems, and spares of what is left; a log that gives one
+   * piece stays whole.
+   */
   Job with(List<Bole> boles, List<Cut> cuts) {
+    return with(cuts, (number, own) -> spares(number, boles.get(number), own));
+  }
+
+  /** Returns the job with these pieces of its stems alone. */
+  Job with(List<Cut> cuts) {
+    return with(cuts, (number, own) -> List.of());
+  }
+
+  private Job with(List<Cut> cuts, BiFunction<Integer, List<Cut>, List<Cut>> spares) {
     List<Log> logs = new ArrayList<>(job.logs());
     List<Stem> stems = new ArrayList<>(job.stems().all());
     Map<String, CrossCut> crossCuts = new LinkedHashMap<>(job.stems().cuts());
@@ -61,7 +74,7 @@ final class CutLogs {
       }
       source.log().ifPresent(log -> logs.remove(job.logs().get(log)));
       source.log().ifPresent(log -> stems.add(source.stem()));
-      own.addAll(spares(number, boles.get(i), own));
+      own.addAll(spares.apply(number, own));
       own.sort(Comparator.comparingInt(Cut::from));
       for (Cut cut : own) {
         Length from = grid.length(cut.from());

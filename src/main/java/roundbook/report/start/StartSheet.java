@@ -118,6 +118,7 @@ public final class StartSheet {
       return cut;
     }
     return cut
+        + " "
         + context.text(
             "start.stems.saved", rule.get().rounds(), rule.get().flagged(), plan.rounds(), flagged);
   }
