@@ -48,8 +48,8 @@ final class CutLogs {
   }
 
   /**
-   * Returns the job with these pieces of its stems, and spares of what is left; a log that gives one
-   * piece stays whole.
+   * Returns the job with these pieces of its stems, and spares of what is left; a log that gives
+   * one piece stays whole.
    */
   Job with(List<Bole> boles, List<Cut> cuts) {
     return with(cuts, (number, own) -> spares(number, boles.get(number), own));
