@@ -74,7 +74,7 @@ record Room(String name, List<String> rooms, List<String> outside) {
                   "units job stack picture.raster picture.letter picture.canvas picture.words"),
               core(
                   "picture.ground",
-                  "job stack picture.raster picture.letter picture.canvas picture.words"),
+                  "units job stack picture.raster picture.letter picture.canvas picture.words"),
               core(
                   "picture.stem",
                   "units job picture.raster picture.letter picture.canvas picture.words"),
@@ -96,8 +96,8 @@ record Room(String name, List<String> rooms, List<String> outside) {
                   "units problem.words page job notch stack rounds plan" + " report.frame"),
               core(
                   "report.mark",
-                  "units page job notch stack rounds plan buying report.words"
-                      + " report.frame report.live"),
+                  "units page job notch stack rounds plan buying picture picture.canvas"
+                      + " report.words report.frame report.live"),
               core(
                   "report.round",
                   "units page job notch stack rounds plan picture picture.canvas"
@@ -116,7 +116,8 @@ record Room(String name, List<String> rooms, List<String> outside) {
                   "units page job notch stack rounds plan report.frame report.live report.words"),
               core(
                   "report.start",
-                  "units problem page job notch stack rounds takeoff plan replan"
+                  "units problem page job notch stack rounds takeoff plan replan picture"
+                      + " picture.canvas"
                       + " report.words report.frame report.live report.mark report.list"
                       + " report.proof"),
               core(
