@@ -18,8 +18,8 @@ import roundbook.units.Length;
  * marks.
  *
  * <p>Four marks lie between two logs of a wall at each end, two at the middle by the mean of both
- * ends; each errs by as much as the corners read otherwise than expected, a half of their standard
- * deviation, for a reading after a round has four marks too. Until eight corners were read a mark
+ * ends; each errs by as much as the corners read otherwise than expected, a half of it, for a
+ * reading after a round has four marks too: by the median, which one wrong reading does not move. Until eight corners were read a mark
  * errs by 1/16 in (1.6 mm). An end whose diameter was not measured errs by 1/8 in (3.2 mm): a
  * middle does not tell how a log was hewn there (both *common practice*). Errors are taken as
  * normal.
@@ -34,6 +34,9 @@ record GapChance(Job job, Stack stack) {
   private static final double MARK = 1 / 16.0;
   private static final double END = 1 / 8.0;
   private static final int READINGS_LEAST = 8;
+
+  /** Half of a normal distribution lies within so many standard deviations. */
+  private static final double QUARTILE = 0.6745;
 
   /** Returns the chance that the gap of a joint is outside the limits at one station at least. */
   double outside(Joint joint) {
@@ -86,8 +89,8 @@ record GapChance(Job job, Stack stack) {
     if (misfits.size() < READINGS_LEAST) {
       return MARK;
     }
-    double squares = misfits.stream().mapToDouble(each -> each * each).sum();
-    return StrictMath.max(MARK / 2, StrictMath.sqrt(squares / misfits.size()));
+    List<Double> sorted = misfits.stream().map(Math::abs).sorted().toList();
+    return StrictMath.max(MARK / 2, sorted.get(sorted.size() / 2) / QUARTILE);
   }
 
   /**

@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import roundbook.job.Building;
 import roundbook.job.Job;
 import roundbook.job.Piece;
+import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.plan.Plan;
 import roundbook.stack.Course;
@@ -113,6 +114,8 @@ final class SimulatedWall {
   private void lay(Page page, Job tally, int round, boolean first, Map<String, Double> changes) {
     Building building = page.job().building();
     var notch = page.courses().get(round - 1).notch();
+    boolean starter = page.job().rules().text(Setting.FIRST_BED).equals("starter");
+    double bed = starter ? page.courses().get(0).notch().upper().inches() : 0;
     Map<String, Double> higher = new HashMap<>(tops);
     for (FilledPlace piece : page.round(round)) {
       Wall wall = piece.wall();
@@ -123,7 +126,7 @@ final class SimulatedWall {
       String[] corners = {building.endCorner(wall), building.startCorner(wall)};
       for (int end = 0; end < 2; end++) {
         double lower = notch.lower().inches() + changes.getOrDefault(corners[end], 0.0);
-        centres[end] = tops.getOrDefault(corners[end], 0.0) + lower + cut();
+        centres[end] = tops.getOrDefault(corners[end], bed) + lower + cut();
         higher.put(corners[end], centres[end] + notch.upper().inches() + cut());
       }
       laid.get(round - 1).put(wall.name(), centres);

@@ -129,6 +129,7 @@ class RoundSheetsTest {
         wanted.add("Reading_first_" + round + "_" + corner);
       }
     }
+    wanted.add("Trial_offcut");
     Map<String, Cell> named = named(LivePlans.book(plan));
     Set<String> told = new TreeSet<>(named.keySet());
     told.removeIf(each -> !each.matches("(Lower_second|Pare)_\\d.*"));
