@@ -19,10 +19,10 @@ import roundbook.units.Length;
  *
  * <p>Four marks lie between two logs of a wall at each end, two at the middle by the mean of both
  * ends; each errs by as much as the corners read otherwise than expected, a half of it, for a
- * reading after a round has four marks too: by the median, which one wrong reading does not move. Until eight corners were read a mark
- * errs by 1/16 in (1.6 mm). An end whose diameter was not measured errs by 1/8 in (3.2 mm): a
- * middle does not tell how a log was hewn there (both *common practice*). Errors are taken as
- * normal.
+ * reading after a round has four marks too: by the median, which one wrong reading does not move.
+ * Until eight corners were read a mark errs by 1/16 in (1.6 mm). An end whose diameter was not
+ * measured errs by 1/8 in (3.2 mm): a middle does not tell how a log was hewn there (both *common
+ * practice*). Errors are taken as normal.
  *
  * @param job the job with what is built
  * @param stack the heights and gaps
