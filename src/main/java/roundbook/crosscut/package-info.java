@@ -18,5 +18,10 @@
  *
  * <p><b>By wall height</b> the rounds are a guess until sizes are known, so stems are cut for the
  * number that comes nearest with the sizes found, three times at the most.
+ *
+ * <p><b>A re-plan keeps the cuts.</b> Pieces are logs then: those that are cut as they were
+ * measured, the others as planned, and the spares on their stems stand in for what is lost. Stems
+ * are not cut up anew, for the longest pieces that they hold are there already, and a sheet of cuts
+ * that changes under the saw is worse than a gap.
  */
 package roundbook.crosscut;
