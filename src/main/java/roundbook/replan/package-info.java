@@ -69,12 +69,13 @@
  * line (99.7 %, but a saw on the wall).
  *
  * <p><b>Within a quarter inch of their mean at the top</b> all of twelve simulated twelve-round
- * builds end whose crew types eight numbers a round and reads the top round's first-laid tops first,
- * and within 3/8 in all stay while they rise ({@code RiseBenchmark}: logs as hewn off by sd 1/4 in,
- * in half the builds all 3/8 in larger than the tally; marks and paring by 1/16 in, readings by 1/32
- * in and to the sixteenth; in four builds a log is lost in every third round, two are metric, two on
- * a starter). Marks are left alone where no corner is out by 1/8 in, which costs the highest corner
- * against the lowest: for that number set {@code Level_tolerance} smaller and read twice.
+ * builds end whose crew types eight numbers a round and reads the top round's first-laid tops
+ * first, and within 3/8 in all stay while they rise ({@code RiseBenchmark}: logs as hewn off by sd
+ * 1/4 in, in half the builds all 3/8 in larger than the tally; marks and paring by 1/16 in,
+ * readings by 1/32 in and to the sixteenth; in four builds a log is lost in every third round, two
+ * are metric, two on a starter). Marks are left alone where no corner is out by 1/8 in, which costs
+ * the highest corner against the lowest: for that number set {@code Level_tolerance} smaller and
+ * read twice.
  *
  * <table>
  * <caption>Twelve simulated builds</caption>
