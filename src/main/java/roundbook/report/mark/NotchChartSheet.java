@@ -43,7 +43,7 @@ public final class NotchChartSheet {
   private static final double WITH_SIXTEENTHS = 16.8;
   private static final double TITLE = 34;
   private static final double HEAD = 44;
-  private static final double LEAST_HEIGHT = 24;
+  private static final double LEAST_HEIGHT = 21.5;
   private static final double MOST_HEIGHT = 34;
   private static final double CENTRE_LINE = 55;
   private static final double CENTRE_WIDE = 9.2;
