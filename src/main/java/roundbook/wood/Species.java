@@ -27,10 +27,10 @@ public record Species(String common, int kinds, String latin, Map<Property, Figu
   /**
    * All sapwood over green weight, where no moisture is known: the middle of the softwoods here.
    */
-  private static final double WETTER = 1.41;
+  public static final double WETTER = 1.41;
 
   /** All heartwood over green weight, where no moisture is known: the middle of the softwoods. */
-  private static final double DRIER = 0.88;
+  public static final double DRIER = 0.88;
 
   /** Copies the figures in their own order. */
   public Species {
@@ -202,6 +202,15 @@ public record Species(String common, int kinds, String latin, Map<Property, Figu
     double heart = wetWeight(Property.HEARTWOOD_MOISTURE, DRIER);
     double sap = wetWeight(Property.SAPWOOD_MOISTURE, WETTER);
     return new Spread(Math.min(green, Math.min(heart, sap)), Math.max(green, Math.max(heart, sap)));
+  }
+
+  /**
+   * Returns whether the least and the most weight only stand in, as shares of the green weight: no
+   * moisture of heartwood or sapwood is known, and whoever chooses gear must be told.
+   */
+  public boolean spreadStandsIn() {
+    return figure(Property.HEARTWOOD_MOISTURE).isEmpty()
+        || figure(Property.SAPWOOD_MOISTURE).isEmpty();
   }
 
   private double wetWeight(Property moisture, double otherwise) {

@@ -2,6 +2,7 @@ package roundbook.report.list;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import roundbook.page.Cell;
 import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
@@ -16,6 +17,7 @@ import roundbook.stack.PlacedLog;
 import roundbook.takeoff.PieceWood;
 import roundbook.units.Bulk;
 import roundbook.units.Length;
+import roundbook.wood.Species;
 
 /**
  * The lifts in the order in which logs are needed, with balance points and the usual cautions;
@@ -29,6 +31,7 @@ public final class LiftingSheet {
   private static final double[] WIDTHS = {5, 9, 7, 6, 11, 11, 11, 11, 11, 12, 11};
 
   private static final int[] ONE_EACH = {1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1};
+  private static final String STAND_IN = "▲ ";
 
   private LiftingSheet() {}
 
@@ -41,6 +44,7 @@ public final class LiftingSheet {
     List<PieceWood> lifts = lifts(context);
     Cells cells = new Cells(context);
     list.text(Role.PLAIN_BOLD, most(cells, lifts));
+    standIns(context, lifts).forEach(line -> list.text(Role.PLAIN_BOLD, line));
     YardPart yard = new YardPart(context, list);
     yard.slings(lifts.stream().mapToDouble(PieceWood::roundPoundsAtMost).max().orElse(0));
     yard.crane();
@@ -72,9 +76,37 @@ public final class LiftingSheet {
     boolean metric = cells.context().rules().metric();
     Bulk bulk = new Bulk(metric);
     String unit = metric ? "kg" : "lb";
-    return cells
-        .context()
-        .text("lifting.most", whole(bulk.weight(hewn)), unit, whole(bulk.weight(round)));
+    String said =
+        cells
+            .context()
+            .text("lifting.most", whole(bulk.weight(hewn)), unit, whole(bulk.weight(round)));
+    return (standIns(cells.context(), wood).isEmpty() ? "" : STAND_IN) + said;
+  }
+
+  /** Returns what weights rest on where they only stand in, a line for each species. */
+  private static List<String> standIns(CrewContext context, List<PieceWood> wood) {
+    return wood.stream()
+        .map(PieceWood::species)
+        .distinct()
+        .flatMap(match -> standIns(context, match))
+        .toList();
+  }
+
+  private static Stream<String> standIns(CrewContext context, Species.Match match) {
+    String name = match.species().name();
+    Stream<String> kind =
+        match.standIn() ? Stream.of(context.text("lifting.stand_in.kind", name)) : Stream.of();
+    String more = factor(context, Species.WETTER);
+    String less = factor(context, Species.DRIER);
+    Stream<String> wet =
+        match.species().spreadStandsIn()
+            ? Stream.of(context.text("lifting.stand_in.moisture", name, more, less))
+            : Stream.of();
+    return Stream.concat(kind, wet);
+  }
+
+  private static String factor(CrewContext context, double factor) {
+    return String.valueOf(factor).replace('.', context.formats().decimalMark());
   }
 
   private static long whole(double weight) {
@@ -96,11 +128,21 @@ public final class LiftingSheet {
         cells.centre(wood.log().wall().name()),
         pounds(cells, weights.green()).role(Role.NUMBER_BOLD),
         pounds(cells, weights.least()),
-        pounds(cells, weights.most()).role(Role.NUMBER_BOLD),
-        pounds(cells, wood.roundPoundsAtMost()),
+        marked(cells, wood, weights.most()).role(Role.NUMBER_BOLD),
+        marked(cells, wood, wood.roundPoundsAtMost()),
         pounds(cells, weights.service()),
         cells.about(wood.balance()),
         cells.tape(wood.log().piece().trimmed()));
+  }
+
+  /** Returns a weight that gear is chosen by, with a sign where it only stands in. */
+  private static Cell marked(Cells cells, PieceWood wood, double pounds) {
+    boolean standsIn = wood.species().standIn() || wood.species().species().spreadStandsIn();
+    Bulk bulk = new Bulk(cells.context().rules().metric());
+    String unit = bulk.metric() ? " kg" : " lb";
+    return standsIn
+        ? Cell.text(STAND_IN + whole(bulk.weight(pounds)) + unit).role(Role.NUMBER)
+        : pounds(cells, pounds);
   }
 
   private static Cell pounds(Cells cells, double pounds) {
