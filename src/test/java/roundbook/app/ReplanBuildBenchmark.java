@@ -39,7 +39,7 @@ class ReplanBuildBenchmark {
     System.out.printf("gaps inside the limits: %.1f %%%n", 100 * inside);
     assertTrue(inside > 0.95, "gaps inside the limits: " + inside);
     assertTrue(Collections.max(tops) <= 0.25, "all end within a quarter inch: " + tops);
-    assertTrue(Collections.max(rising) <= 0.25, "all stay within a quarter inch: " + rising);
+    assertTrue(Collections.max(rising) <= 0.375, "all stay within three eighths: " + rising);
     assertTrue(blind.get(1) > 0.375, "the blind ones drift: " + blind);
   }
 }
