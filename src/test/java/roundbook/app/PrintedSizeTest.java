@@ -30,7 +30,7 @@ class PrintedSizeTest {
   /** Body text of print for readers of all ages is 8 to 12 points: common practice. */
   private static final double LEAST_POINTS = 8;
 
-  private static final int MOST_PAGES = 54;
+  private static final int MOST_PAGES = 49;
 
   @ParameterizedTest
   @CsvSource({
