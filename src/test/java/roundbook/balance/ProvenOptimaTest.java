@@ -23,7 +23,10 @@ class ProvenOptimaTest {
     Loader.loadNativeLibraries();
   }
 
-  /** The bound is under the optimum that the solver proves, for one cut a log; those of several are too much for it. */
+  /**
+   * The bound is under the optimum that the solver proves, for one cut a log; those of several are
+   * too much for it.
+   */
   @ParameterizedTest(name = "{0}, {1} rounds, {2} logs")
   @CsvSource({"t4_2, 2, 12", "t6_1, 2, 10"})
   void theBoundIsUnderTheProvenOptimum(String name, int rounds, int logs) {
