@@ -230,7 +230,7 @@ public class LiveCornersRecalculatedTest {
     String said = (String) LibreOffice.value(after, action(1, plan));
     assertTrue(said.startsWith("PARE the tops of E W"), said);
     assertTrue(said.contains(" " + corners.get(1) + " 3/16, then"), said);
-    assertTrue(((String) LibreOffice.value(after, action(3, plan))).startsWith("READ"), said);
+    assertTrue(((String) LibreOffice.value(after, action(3, plan))).startsWith("Type EIGHT"), said);
   }
 
   private static void type(
