@@ -29,7 +29,6 @@ import roundbook.report.live.LiveMap.WallColumn;
 import roundbook.report.live.LiveRounds;
 import roundbook.stack.Course;
 import roundbook.units.Length;
-import roundbook.units.LengthUnit;
 
 /** The notch numbers of every round on one page, as they follow from what was measured. */
 public final class NotchChartSheet {
@@ -315,11 +314,13 @@ public final class NotchChartSheet {
     sheet.rule(new Rule.LooksLike(neck, thin, Role.FLAG));
   }
 
-  /** Returns by how much the sheet is made smaller to fit the page across. */
+  /**
+   * Returns by how much the sheet is made smaller to fit the page across; a column is seven pixels
+   * a character and five more wide, 96 pixels an inch.
+   */
   private double scale() {
     double wide = live.context().paper() == Paper.A4 ? 784 : 734;
-    int columns = WIDTHS.length;
-    double own = 72 * sheet.sizeOf(new Area(1, 1, 1, columns)).width().in(LengthUnit.INCH);
+    double own = Arrays.stream(widths()).map(width -> (7 * width + 5) * 0.75).sum();
     return StrictMath.min(1, wide / own);
   }
 
