@@ -28,7 +28,7 @@ public final class ListSheet {
   private static final double SURE = 0.98;
 
   /** The part of a page over the last full one for which no other page is begun. */
-  private static final double SQUEEZE = 0.07;
+  private static final double SQUEEZE = 0.15;
 
   private final CrewContext context;
   private final SheetBuilder sheet;
@@ -147,6 +147,12 @@ public final class ListSheet {
     return this;
   }
 
+  /** Writes one row of a table, so many points high at least. */
+  public ListSheet row(double least, List<Cell> cells) {
+    put(cells, least);
+    return this;
+  }
+
   /** Writes rows of a table that belong together, on one page where they fit. */
   public ListSheet together(List<List<Cell>> rows) {
     room(rows.stream().mapToDouble(row -> heightOf(row, LEAST_HEIGHT)).sum());
@@ -226,9 +232,13 @@ public final class ListSheet {
     return sheet.printArea(new Area(1, 1, bottom, widths.length)).build();
   }
 
+  /** Returns how high a text across the sheet stands, in points. */
+  public double heightOf(Role role, String text) {
+    return TextHeight.of(text, role, Arrays.stream(widths).sum());
+  }
+
   private void across(Cell cell, double least) {
-    double wide = Arrays.stream(widths).sum();
-    double height = TextHeight.of(((Cell.Text) cell.value()).text(), cell.role(), wide);
+    double height = heightOf(cell.role(), ((Cell.Text) cell.value()).text());
     sheet.row(next).addAcross(widths.length, cell);
     high(Math.max(least, height));
     next++;

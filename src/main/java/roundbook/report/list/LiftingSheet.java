@@ -27,7 +27,6 @@ import roundbook.wood.Species;
  * moistures of its species; where those are not known, as wide as they lie for the softwoods.
  */
 public final class LiftingSheet {
-  private static final double CAUTION_HEIGHT = 225;
   private static final double[] WIDTHS = {5, 9, 7, 6, 11, 11, 11, 11, 11, 12, 11};
 
   private static final int[] ONE_EACH = {1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1};
@@ -115,8 +114,11 @@ public final class LiftingSheet {
 
   /** Writes the cautions in full, in a heavy box. */
   public static void cautions(CrewContext context, ListSheet list) {
-    list.room(CAUTION_HEIGHT).text(Role.CAUTION_HEAD, context.text("caution.head"));
-    context.words().lines("caution").forEach(line -> list.text(Role.CAUTION, line));
+    String head = context.text("caution.head");
+    List<String> lines = context.words().lines("caution");
+    double high = lines.stream().mapToDouble(line -> list.heightOf(Role.CAUTION, line)).sum();
+    list.room(list.heightOf(Role.CAUTION_HEAD, head) + high).text(Role.CAUTION_HEAD, head);
+    lines.forEach(line -> list.text(Role.CAUTION, line));
   }
 
   private static List<Cell> row(Cells cells, int number, PieceWood wood) {

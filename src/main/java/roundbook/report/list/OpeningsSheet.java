@@ -155,7 +155,7 @@ final class OpeningsSheet {
   }
 
   private void frames() {
-    list.room(ListSheet.tableHeight(takeoff.openings().size()) + 60);
+    list.room(ListSheet.tableHeight(takeoff.openings().size()) + 20);
     list.heading(context.text("openings.frames"));
     list.text(Role.NOTE, context.text("openings.frames.note"));
     list.spans(5, 4, 3, 3, 3, 3, 3, 8).headOf("openings.frames.head");

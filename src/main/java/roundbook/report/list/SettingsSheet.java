@@ -64,12 +64,13 @@ final class SettingsSheet {
       list.row(row);
       list.sheet().put(list.next() - 1, WIDTHS.length + 2, setBy(setting));
     }
+    // Walls, openings, pins and prices stand for the next revision; other pages print them.
+    list.endPrint();
     walls();
     openings();
     pins();
     prices();
     others();
-    list.endPrint();
     made();
     return list.build();
   }

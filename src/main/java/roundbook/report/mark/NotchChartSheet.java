@@ -107,7 +107,9 @@ public final class NotchChartSheet {
     }
     centreLine();
     notes();
-    if (!withChange()) {
+    if (withChange()) {
+      sheet.fit(Fit.ONE_PAGE);
+    } else {
       sheet.breakAfter(sheet.row());
     }
     new NotchChange(live, sheet).put(widths());

@@ -36,6 +36,9 @@ import roundbook.units.Length;
 final class FirstPair {
   private static final double FIRST_HEIGHT = 130;
 
+  /** Eight steps, three of them of two lines, with their heading. */
+  private static final double STEPS_HEIGHT = ListSheet.tableHeight(11) + 10;
+
   private static final double NOTE_HEIGHT = 28;
 
   private static final double FOUNDATION = 114;
@@ -43,7 +46,7 @@ final class FirstPair {
   private static final int BESIDE = 14;
 
   /** Room for two lines, for a mark may come to differ from end to end. */
-  private static final double ROW_HEIGHT = 33;
+  private static final double ROW_HEIGHT = 22;
 
   private final CrewContext context;
   private final Plan plan;
@@ -87,12 +90,13 @@ final class FirstPair {
       return;
     }
     Cell text = Cell.text(heights + "\n" + bed()).role(Role.PLAIN_BOLD);
-    list.spans(BESIDE, 24 - BESIDE).row(text, Cell.blank(Role.PLAIN)).sheet().height(FOUNDATION);
+    list.spans(BESIDE, 24 - BESIDE).row(FOUNDATION, List.of(text, Cell.blank(Role.PLAIN)));
     drawn.layAt(pictures.get(0), Area.cell(list.next() - 1, BESIDE + 1), FOUNDATION_WIDE);
   }
 
   private void steps() {
-    list.heading(context.text("start.steps")).spans(2, 18, 4).headOf("start.steps.head");
+    list.room(STEPS_HEIGHT).heading(context.text("start.steps"));
+    list.spans(2, 18, 4).headOf("start.steps.head");
     step(context.text("step.cautions"), "");
     step(context.text("step.problems"), Tab.PROBLEMS.in(context.words()));
     if (round == 1) {
@@ -163,7 +167,7 @@ final class FirstPair {
     list.room(FIRST_HEIGHT).heading(context.text("start.first"));
     list.spans(2, 2, 2, 3, 3, 3, 2, 2, 3, 2).headOf("start.first.head");
     for (PiecePlan piece : firstPair()) {
-      list.row(pickUp(piece)).sheet().height(ROW_HEIGHT);
+      list.row(ROW_HEIGHT, pickUp(piece));
     }
     list.text(Role.PLAIN, context.text("start.first.note", context.rules().slope(), round));
     notes();

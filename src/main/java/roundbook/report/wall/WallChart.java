@@ -17,7 +17,7 @@ import roundbook.report.wall.WallSheets.WallColumn;
 final class WallChart {
   private static final int LEFT_GAP = WallSheets.COLUMNS.number(WallColumn.LEFT);
   private static final int LEAST = WallColumn.values().length + 2;
-  private static final double LEAST_HEIGHT = 150;
+  private static final double LEAST_HEIGHT = 115;
   private static final double MOST_HEIGHT = 330;
   private static final double MARGIN = 6;
 
@@ -27,27 +27,26 @@ final class WallChart {
   private WallChart() {}
 
   /**
-   * Puts the chart under the current row.
+   * Puts the chart under the current row. It repeats the table, so it has no page of its own: where
+   * there is no room on the table's page it is for the screen only.
    *
    * @param table the rows of the wall's logs, from the top down
-   * @param left how much room is left on their page, in points; the chart goes there where it can
+   * @param left how much room is left on their page, in points
+   * @return the last row that is printed
    */
-  static void put(LiveContext live, SheetBuilder sheet, Area table, double left) {
+  static int put(LiveContext live, SheetBuilder sheet, Area table, double left) {
     if (table.bottom() == table.top()) {
-      return;
+      return sheet.row();
     }
     Area joints = new Area(table.top(), 1, table.bottom() - 1, 1);
     for (int row = joints.top(); row <= joints.bottom(); row++) {
       sheet.put(row, LEAST, limit(live, RuleLine.GAP_LEAST, Setting.GAP_LEAST));
       sheet.put(row, LEAST + 1, limit(live, RuleLine.GAP_MOST, Setting.GAP_MOST));
     }
-    double room = left - MARGIN;
-    if (room < LEAST_HEIGHT) {
-      sheet.breakAfter(sheet.row());
-      room = MOST_HEIGHT;
-    }
+    int above = sheet.row();
+    boolean printed = left >= LEAST_ROOM;
     sheet.nextRow().height(MARGIN);
-    sheet.nextRow().height(StrictMath.min(room, MOST_HEIGHT));
+    sheet.nextRow().height(printed ? StrictMath.min(left - MARGIN, MOST_HEIGHT) : MOST_HEIGHT);
     List<Figure.Series> series = new ArrayList<>();
     series.add(series(live, sheet, joints, LEFT_GAP, Look.BAR_DARK));
     series.add(series(live, sheet, joints, LEFT_GAP + 1, Look.BAR_PALE));
@@ -63,6 +62,7 @@ final class WallChart {
             series,
             new Figure.Over(over),
             live.text("wall.chart.alt")));
+    return printed ? sheet.row() : above;
   }
 
   /** Returns a limit's cell, one for each joint. */

@@ -34,11 +34,6 @@ import roundbook.units.Length;
 /** One sheet a wall: its drawing, its logs from the top down with their gaps, a chart of them. */
 public final class WallSheets {
   static final Positions<WallColumn> COLUMNS = Positions.of(WallColumn.class);
-  private static final double POINTS_AN_INCH = 72;
-
-  /** How much a wall's page shrinks before it takes a second one: 11 points become 9.7. */
-  private static final double LEAST_SCALE = 0.88;
-
   private static final double[] WIDTHS = {7, 10, 8, 9, 11, 8.5, 8.5, 8.5, 6.5, 7, 7, 7};
   private static final double ROW_HEIGHT = 17;
   private static final double TITLE = 44;
@@ -111,13 +106,9 @@ public final class WallSheets {
     int box = COLUMNS.number(WallColumn.MEASURED_LEFT);
     sheet.rule(BoxRules.of(live, TypedBox.GAP, new Area(first, box, last, box + 2)));
     WallNotes.put(live, wall, sheet);
-    WallChart.put(live, sheet, new Area(first, 1, last, WIDTHS.length), left(top));
-    Area printed = new Area(1, 1, sheet.row(), WIDTHS.length);
-    double high = POINTS_AN_INCH * sheet.sizeOf(printed).height().inches();
-    if (LEAST_SCALE * high <= live.context().page(PageKind.SITE).high()) {
-      sheet.fit(PageSetup.Fit.ONE_PAGE);
-    }
-    return sheet.printArea(printed).build();
+    int printed =
+        WallChart.put(live, sheet, new Area(first, 1, last, WIDTHS.length), left(top));
+    return sheet.printArea(new Area(1, 1, printed, WIDTHS.length)).build();
   }
 
   /** Returns the wall's length and thickness. */
