@@ -75,7 +75,12 @@ class ReplanBoughtTest {
     Shortage shortage = site.planOf(2).choice().shortage().orElseThrow();
     assertEquals(2, shortage.count(), "four logs are lost and two spares are left");
     assertEquals(0, site.run("compare", site.book(1).toString(), site.book(2).toString()));
-    assertTrue(site.said().contains("Order, "), site.said());
+    List<String> ordered = site.said().lines().filter(each -> each.startsWith("Order ")).toList();
+    assertEquals(2, ordered.size(), site.said());
+    for (String wall : List.of("S", "W")) {
+      String line = "Order " + wall + " .*: – → 1";
+      assertTrue(ordered.stream().anyMatch(each -> each.matches(line)), site.said());
+    }
   }
 
   /** Plans three rounds of which the yard has logs for two, and two long and two short spares. */
