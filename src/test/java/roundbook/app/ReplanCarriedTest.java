@@ -13,7 +13,10 @@ import org.apache.poi.ss.usermodel.DataFormatter;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What was found when the tally was read is told in every later revision, in any language. */
+/**
+ * What was found when the tally was read is told in every later revision, in any language; only
+ * middles still estimated are counted anew, by their logs.
+ */
 class ReplanCarriedTest {
   @TempDir private Path folder;
 
@@ -36,7 +39,11 @@ class ReplanCarriedTest {
     assertEquals(0, site.run(again), site.said());
     List<String> before = found(first);
     assertTrue(before.size() >= 3, before.toString());
-    assertEquals(before, found(third));
+    List<String> after = found(third);
+    assertEquals(without(before, "mid-estimated"), without(after, "mid-estimated"));
+    assertEquals(before.size(), after.size(), after.toString());
+    assertTrue(before.toString().contains("of 1 of 15 logs is missing"), before.toString());
+    assertTrue(after.toString().contains("diameter of T4 is still estimated"), after.toString());
     assertTrue(texts(site, 4, "Start").stream().anyMatch(text -> text.contains("wie ein Datum")));
   }
 
@@ -61,6 +68,10 @@ class ReplanCarriedTest {
     return Files.readAllLines(file).stream()
         .filter(line -> line.startsWith("hut.csv") && !line.contains("\"round "))
         .toList();
+  }
+
+  private static List<String> without(List<String> rows, String code) {
+    return rows.stream().filter(row -> !row.contains("," + code + ",")).toList();
   }
 
   private static List<String> texts(CrewFolder site, int revision, String sheet) throws Exception {
