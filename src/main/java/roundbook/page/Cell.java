@@ -149,6 +149,10 @@ public record Cell(Value value, Role role, Format format, Align align, String na
     POUNDS("#,##0\" lb\""),
     /** Whole kilograms with the unit behind. */
     KILOGRAMS("#,##0\" kg\""),
+    /** Whole pounds that only stand in for what is not known. */
+    POUNDS_STAND_IN("\"▲ \"#,##0\" lb\""),
+    /** Whole kilograms that only stand in for what is not known. */
+    KILOGRAMS_STAND_IN("\"▲ \"#,##0\" kg\""),
     /** A day, year first. */
     DATE("yyyy-mm-dd");
 

@@ -65,7 +65,8 @@ final class PrintedSheet {
 
   private static int decimals(Cell.Format format) {
     return switch (format) {
-      case WHOLE, THOUSANDS, MILLIMETRES, WHOLE_SIGNED, POUNDS, KILOGRAMS -> 0;
+      case WHOLE, THOUSANDS, MILLIMETRES, WHOLE_SIGNED -> 0;
+      case POUNDS, KILOGRAMS, POUNDS_STAND_IN, KILOGRAMS_STAND_IN -> 0;
       case DECIMAL_1, FEET -> 1;
       case DECIMAL_2, METRES, PERCENT -> 2;
       default -> MOST_DECIMALS;

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import roundbook.page.Cell;
+import roundbook.page.Cell.Format;
 import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
@@ -140,11 +141,10 @@ public final class LiftingSheet {
   /** Returns a weight that gear is chosen by, with a sign where it only stands in. */
   private static Cell marked(Cells cells, PieceWood wood, double pounds) {
     boolean standsIn = wood.species().standIn() || wood.species().species().spreadStandsIn();
-    Bulk bulk = new Bulk(cells.context().rules().metric());
-    String unit = bulk.metric() ? " kg" : " lb";
-    return standsIn
-        ? Cell.text(STAND_IN + whole(bulk.weight(pounds)) + unit).role(Role.NUMBER)
-        : pounds(cells, pounds);
+    boolean metric = cells.context().rules().metric();
+    Format sign = metric ? Format.KILOGRAMS_STAND_IN : Format.POUNDS_STAND_IN;
+    Cell shown = pounds(cells, pounds);
+    return standsIn ? shown.format(sign) : shown;
   }
 
   private static Cell pounds(Cells cells, double pounds) {

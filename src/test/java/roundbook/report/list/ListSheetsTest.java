@@ -7,8 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.apache.poi.ss.usermodel.DataFormatter;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -112,15 +114,10 @@ class ListSheetsTest {
       assertEquals(sorted.get(index).placed().first().piece().log().tag(), row.get(1));
       assertEquals(about, Double.parseDouble(row.get(4)), 0.5);
       double least = Double.parseDouble(row.get(5));
-      double most = weight(row.get(6));
+      double most = Double.parseDouble(row.get(6));
       assertTrue(least < about && about < most, row.toString());
-      assertTrue(most < weight(row.get(7)), row.toString());
+      assertTrue(most < Double.parseDouble(row.get(7)), row.toString());
     }
-  }
-
-  /** A weight that only stands in bears a sign. */
-  private static double weight(String shown) {
-    return Double.parseDouble(shown.replaceAll("[^\\d.]", ""));
   }
 
   /** Moistures of white pine were read in no source, so what its logs may reach is marked. */
@@ -132,9 +129,18 @@ class ListSheetsTest {
     boolean marked = context.plan().takeoff().wood().stream().anyMatch(this::standsIn);
     assertEquals(
         marked, all.stream().anyMatch(text -> text.contains("1.41 × its green")), "" + all);
-    long signs = all.stream().filter(text -> text.matches("▲ \\d+ lb")).count();
+    long signs =
+        sheet.rows().values().stream()
+            .flatMap(row -> row.values().stream())
+            .filter(cell -> cell.value() instanceof Cell.Number)
+            .filter(cell -> cell.format() == Cell.Format.POUNDS_STAND_IN)
+            .count();
     long logs = context.plan().takeoff().wood().stream().filter(this::standsIn).count();
     assertEquals(2 * logs, signs);
+    String shown =
+        new DataFormatter(Locale.US)
+            .formatRawCellContents(1048, -1, Cell.Format.POUNDS_STAND_IN.code());
+    assertEquals("▲ 1,048 lb", shown);
   }
 
   private boolean standsIn(PieceWood wood) {
