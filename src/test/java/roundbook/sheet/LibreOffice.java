@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
@@ -103,22 +104,56 @@ public final class LibreOffice {
   /** Compares likewise, numbers being the same within a part of their size, or of 1. */
   public static Comparison compare(Path stored, Path recalculated, double tolerance)
       throws IOException {
+    return compare(stored, recalculated, tolerance, Set.of());
+  }
+
+  /**
+   * Compares likewise two books that may have more or fewer rows above a sheet's formulas.
+   *
+   * @param inOrder the sheets of which the first formula is compared with the first, the second
+   *     with the second and so on, which must stand in the same columns; of all others each is
+   *     compared with what stands in the same cell
+   */
+  public static Comparison compare(
+      Path stored, Path recalculated, double tolerance, Set<String> inOrder) throws IOException {
     List<String> differences = new ArrayList<>();
     int formulas = 0;
     try (XSSFWorkbook one = new XSSFWorkbook(Files.newInputStream(stored));
         XSSFWorkbook two = new XSSFWorkbook(Files.newInputStream(recalculated))) {
-      for (Cell cell : formulas(one)) {
-        formulas++;
-        Object first = value(cell);
-        Object second = value(two.getSheet(cell.getSheet().getSheetName()), cell);
-        if (!same(first, second, tolerance)) {
-          String place = cell.getSheet().getSheetName() + "!" + cell.getAddress();
-          differences.add(
-              place + ": stored " + first + ", now " + second + " by " + cell.getCellFormula());
+      for (Sheet sheet : one) {
+        List<Cell> cells = formulas(sheet);
+        Sheet other = two.getSheet(sheet.getSheetName());
+        List<Object> values =
+            inOrder.contains(sheet.getSheetName())
+                ? valuesInOrder(cells, other)
+                : cells.stream().map(cell -> value(other, cell)).toList();
+        formulas += cells.size();
+        for (int index = 0; index < cells.size(); index++) {
+          Cell cell = cells.get(index);
+          Object first = value(cell);
+          Object second = values.get(index);
+          if (!same(first, second, tolerance)) {
+            String place = sheet.getSheetName() + "!" + cell.getAddress();
+            differences.add(
+                place + ": stored " + first + ", now " + second + " by " + cell.getCellFormula());
+          }
         }
       }
     }
     return new Comparison(formulas, differences);
+  }
+
+  private static List<Object> valuesInOrder(List<Cell> cells, Sheet sheet) {
+    List<Cell> others = formulas(sheet);
+    if (!columns(cells).equals(columns(others))) {
+      throw new AssertionError(
+          sheet.getSheetName() + " has formulas in other columns: " + cells + ", now " + others);
+    }
+    return others.stream().map(LibreOffice::value).toList();
+  }
+
+  private static List<Integer> columns(List<Cell> cells) {
+    return cells.stream().map(Cell::getColumnIndex).toList();
   }
 
   /** Returns the value of a named cell, or of an address such as {@code Logs!B3}. */
@@ -128,14 +163,12 @@ public final class LibreOffice {
     }
   }
 
-  private static List<Cell> formulas(Workbook workbook) {
+  private static List<Cell> formulas(Sheet sheet) {
     List<Cell> formulas = new ArrayList<>();
-    for (Sheet sheet : workbook) {
-      for (Row row : sheet) {
-        for (Cell cell : row) {
-          if (cell.getCellType() == CellType.FORMULA) {
-            formulas.add(cell);
-          }
+    for (Row row : sheet) {
+      for (Cell cell : row) {
+        if (cell.getCellType() == CellType.FORMULA) {
+          formulas.add(cell);
         }
       }
     }
@@ -145,13 +178,15 @@ public final class LibreOffice {
   /** Types values into a workbook, and takes every stored value from its formulas. */
   static void typeInto(Workbook workbook, Map<String, ?> typed) {
     typed.forEach((where, value) -> type(cell(workbook, where), value));
-    for (Cell cell : formulas(workbook)) {
-      var raw = ((XSSFCell) cell).getCTCell();
-      if (raw.isSetV()) {
-        raw.unsetV();
-      }
-      if (raw.isSetT()) {
-        raw.unsetT();
+    for (Sheet sheet : workbook) {
+      for (Cell cell : formulas(sheet)) {
+        var raw = ((XSSFCell) cell).getCTCell();
+        if (raw.isSetV()) {
+          raw.unsetV();
+        }
+        if (raw.isSetT()) {
+          raw.unsetT();
+        }
       }
     }
   }

@@ -150,8 +150,9 @@ public class ListRecalculatedTest {
     assertEquals(List.of(), following(hewn, typed), "seed " + seed);
   }
 
+  /** What must be settled first has rows of its own on Start, which fall away once measured. */
   private static List<String> following(Path wanted, Path found) throws Exception {
-    return LibreOffice.compare(wanted, found, NANOMETRES).differences().stream()
+    return LibreOffice.compare(wanted, found, NANOMETRES, Set.of("Start")).differences().stream()
         .filter(line -> FOLLOWING.stream().anyMatch(line::startsWith))
         .toList();
   }
