@@ -16,14 +16,14 @@ import roundbook.units.Length;
  *
  * <p>Counted are the squares of what each gap is off at the inside faces, at the middle and at both
  * sides of the openings with short logs, in square inches; twenty times those of what a gap lacks
- * of the least allowed; thin ends of short logs; a square inch for each that is long enough for a
- * whole wall, as a spare that is lost; and their offcuts, five thousandths an inch, so that ten
+ * of the least allowed; flagged ends of short logs; a square inch for each that is long enough for
+ * a whole wall, as a spare that is lost; and their offcuts, five thousandths an inch, so that ten
  * feet of a log fall for no less than half an inch of its diameter. Only the levels that an
  * exchange touches are reckoned again.
  */
 final class PairGaps {
   private static final double LEAST_WEIGHT = 20;
-  private static final double THIN_END = 4;
+  private static final double FLAGGED_END = 4;
   private static final double OFFCUT_PRICE = 0.005;
   private static final double WALL_LOG = 1;
 
@@ -141,7 +141,7 @@ final class PairGaps {
     for (FilledPlace place : course.places()) {
       if (place.isShared()) {
         sum += OFFCUT_PRICE * place.offcut(allowance).plus(allowance).inches();
-        sum += hasThinEnd(job, course, place) ? THIN_END : 0;
+        sum += hasFlaggedEnd(job, course, place) ? FLAGGED_END : 0;
         sum += WALL_LOG * wallLogs(place);
       }
     }
@@ -154,7 +154,7 @@ final class PairGaps {
   }
 
   /** Returns whether an end of a place at a corner is flagged. */
-  static boolean hasThinEnd(Job job, Course course, FilledPlace log) {
+  static boolean hasFlaggedEnd(Job job, Course course, FilledPlace log) {
     return new EndFit(job.rules(), job.building()).isFlagged(course, log);
   }
 }

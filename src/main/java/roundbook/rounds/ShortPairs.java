@@ -21,7 +21,7 @@ import roundbook.stack.Stack;
  * <p>Which places openings cut through follows from the heights, so the plan is made once without
  * short logs and again with pairs of them in such places, until the pairs stay. A pair that its
  * place turns out not to want is taken out for good; so is one that leaves a gap outside its limits
- * or a thin end, unless a round would be lost for want of a long log; and the other places are
+ * or a flagged end, unless a round would be lost for want of a long log; and the other places are
  * tried with the logs that it had.
  */
 final class ShortPairs {
@@ -129,7 +129,7 @@ final class ShortPairs {
         .collect(Collectors.toSet());
   }
 
-  /** Returns the places of pairs that leave a gap outside its limits, or have a thin end. */
+  /** Returns the places of pairs that leave a gap outside its limits, or have a flagged end. */
   private Set<Place> spoiled(Choice choice) {
     Stack stack = stack(choice);
     return open(choice).stream()
@@ -139,7 +139,7 @@ final class ShortPairs {
   }
 
   private boolean spoils(FilledPlace pair, Stack stack) {
-    return PairGaps.hasThinEnd(job, stack.courses().get(pair.round() - 1), pair)
+    return PairGaps.hasFlaggedEnd(job, stack.courses().get(pair.round() - 1), pair)
         || stack.joints(pair.wall(), pair.round()).stream()
             .anyMatch(joint -> joint.flag(job.rules()) != Joint.Flag.NONE);
   }

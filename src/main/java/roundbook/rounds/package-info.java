@@ -58,7 +58,7 @@
  * The engine itself knows of no pairs, for a log in either of two halves would double its moves.
  * Short logs are those without a place that are too short for their wall; while rounds are missing
  * only those too short for every wall, so none is taken from a shorter one. Asked is asked: a pair
- * is taken wherever it keeps every gap within its limits and both ends bear; one that does not is
+ * is taken wherever it keeps every gap within its limits and neither end is flagged; any other is
  * used only where a round would be lost without it, and its logs are tried in the other places. A
  * short piece is no reason to cut up a long log: here an inch of offcut counts five thousandths, so
  * ten feet weigh as much as half an inch of diameter does in the gaps over and under it, and a log

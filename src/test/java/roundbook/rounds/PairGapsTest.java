@@ -104,11 +104,11 @@ class PairGapsTest {
   }
 
   /**
-   * A pair pays five thousandths for each inch that falls off, and 4 for a thin end. For logs of 13
-   * in U = 4, and half an inch of face over it wants the root of 36 + 81 = 10.817 in.
+   * A pair pays five thousandths for each inch that falls off, and 4 for a flagged end. For logs of
+   * 13 in U = 4, and half an inch of face over it wants the root of 36 + 81 = 10.817 in.
    */
   @Test
-  void aPairPaysForItsOffcutsAndThinEnds() {
+  void aPairPaysForItsOffcutsAndFlaggedEnds() {
     Job job = TwoRounds.job(8, log -> Jobs.log(log.tag(), log.length(), "13", "13", "13"));
     List<Course> courses = TwoRounds.choice(job).courses();
     PairGaps gaps = new PairGaps(job, courses, List.of(List.of(), List.of(), List.of(), List.of()));
@@ -122,14 +122,14 @@ class PairGapsTest {
     for (String thin : List.of("10.81", "10.82")) {
       FilledPlace left = pair(job, 2, thin, "13");
       FilledPlace right = pair(job, 2, "13", thin);
-      boolean isThin = thin.equals("10.81");
-      assertEquals(isThin, PairGaps.hasThinEnd(job, courses.get(0), left), "left " + thin);
-      assertEquals(isThin, PairGaps.hasThinEnd(job, courses.get(0), right), "right " + thin);
+      boolean isFlagged = thin.equals("10.81");
+      assertEquals(isFlagged, PairGaps.hasFlaggedEnd(job, courses.get(0), left), "left " + thin);
+      assertEquals(isFlagged, PairGaps.hasFlaggedEnd(job, courses.get(0), right), "right " + thin);
     }
-    assertFalse(PairGaps.hasThinEnd(job, courses.get(0), courses.get(0).places().get(0)));
+    assertFalse(PairGaps.hasFlaggedEnd(job, courses.get(0), courses.get(0).places().get(0)));
     PairGaps one = new PairGaps(job, courses, List.of(List.of(), List.of(), List.of(), List.of()));
     one.put(pair(job, 2, "13", "10.5"));
-    assertTrue(one.cost() > 4 && one.cost() < 7, "a thin end: " + one.cost());
+    assertTrue(one.cost() > 4 && one.cost() < 7, "a flagged end: " + one.cost());
   }
 
   /** Returns a pair on N in round 1 whose left log is squared by so many inches at its corner. */

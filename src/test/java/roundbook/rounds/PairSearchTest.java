@@ -91,11 +91,28 @@ class PairSearchTest {
   }
 
   /**
-   * A log of 18 ft lies beside an opening only where it saves more than its waste is worth: for ten
-   * feet of it 1.6 in² of what the gaps are off, and as much again where a wall could have it.
+   * A log of 18 ft lies beside an opening only where it saves more than its waste is worth: 104 in
+   * more of it than of one of 112 in count 0.52 in², and that a wall could have it 1 in² more. By
+   * the gaps alone it saves 1.21 in² for a log of 11 in, 1.28 for one of 14 7/8 and 2.16 for one of
+   * 15; for one of 10 3/4 it saves an end that would be flagged as well. No wall could have one of
+   * 170 in: it has to save 0.29.
    */
   @ParameterizedTest
-  @CsvSource({"216, 103, false", "216, 101, false", "216, 88, true", "260, 101, false"})
+  @CsvSource({
+    "216, 103, false",
+    "216, 101, false",
+    "216, 88, false",
+    "216, 86, true",
+    "216, 119, false",
+    "216, 120, true",
+    "260, 101, false",
+    "260, 119, false",
+    "260, 120, true",
+    "170, 94, false",
+    "170, 92, true",
+    "170, 117, false",
+    "170, 118, true"
+  })
   void aLongLogIsNotWastedOnAShortPiece(int length, int otherMid, boolean taken) {
     List<Log> free = List.of(cylinder("L20", 112, 104), cylinder("L21", 112, otherMid));
     List<Log> all = Stream.concat(free.stream(), Stream.of(cylinder("L22", length, 104))).toList();

@@ -17,11 +17,13 @@ import org.junit.jupiter.api.Test;
 import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Held;
 import roundbook.job.AsBuilt.Place;
+import roundbook.job.BuildRules.Origin;
 import roundbook.job.Doors;
 import roundbook.job.Job;
 import roundbook.job.Kept;
 import roundbook.job.Log;
 import roundbook.job.Pin;
+import roundbook.job.Setting;
 import roundbook.plan.Jobs;
 import roundbook.problem.CellRef;
 import roundbook.rounds.Pairing.CutPlace;
@@ -195,24 +197,49 @@ class PairingTest {
   }
 
   /**
-   * Of 11 in, they leave gaps of 2 in where 1 3/4 is the most, and are taken out again; so they are
-   * in the other place, which is tried then.
+   * Of 11 in, they leave gaps of 1 5/8 in in the first round and 1 7/8 in in the second. Where 1
+   * 1/2 is the most they are taken out again, and out of the other place, which is tried then.
    */
   @Test
   void pairsThatSpoilAGapAreTakenOut() {
-    Job thin = job(thick(9, 107, "11"), thick(10, 111, "11"));
+    assertTakenOut(mostGap(job(thick(9, 107, "11"), thick(10, 111, "11")), 12));
+  }
+
+  /** Of 10 1/2 in, their ends lose too much, however large gaps may be. */
+  @Test
+  void pairsWithFlaggedEndsAreTakenOut() {
+    assertTakenOut(mostGap(job(thick(9, 107, "10.5"), thick(10, 111, "10.5")), 32));
+  }
+
+  /** Where 1 3/4 is the most, those of 11 in stay in the first round. */
+  @Test
+  void pairsThatSpoilNothingStay() {
+    Job job = mostGap(job(thick(9, 107, "11"), thick(10, 111, "11")), 14);
     List<List<Place>> planned = new ArrayList<>();
-    Choice choice =
-        new ShortPairs(PairedJob.of(thin))
-            .choose(
-                job -> {
-                  List<FilledPlace> pairs = job.pairs();
-                  planned.add(places(pairs));
-                  return laid(thin, pairs);
-                });
-    assertEquals(List.of(), choice.placedPairs());
+    assertEquals(List.of(SOUTH_1), places(chosen(job, planned).placedPairs()));
+    assertEquals(List.of(List.of(), List.of(SOUTH_1)), planned);
+  }
+
+  private static void assertTakenOut(Job job) {
+    List<List<Place>> planned = new ArrayList<>();
+    assertEquals(List.of(), chosen(job, planned).placedPairs());
     assertEquals(
         List.of(List.of(), List.of(SOUTH_1), List.of(), List.of(SOUTH_2), List.of()), planned);
+  }
+
+  private static Choice chosen(Job job, List<List<Place>> planned) {
+    return new ShortPairs(PairedJob.of(job))
+        .choose(
+            asked -> {
+              List<FilledPlace> pairs = asked.pairs();
+              planned.add(places(pairs));
+              return laid(job, pairs);
+            });
+  }
+
+  private static Job mostGap(Job job, int eighths) {
+    Length most = Length.ofInchFraction(eighths, 8);
+    return job.with(job.rules().with(Setting.GAP_MOST, most, Origin.OPTION));
   }
 
   /** Returns the two rounds by hand, with pairs in place of the logs that lay there. */
