@@ -28,7 +28,7 @@ import roundbook.wood.Species;
  * moistures of its species; where those are not known, as wide as they lie for the softwoods.
  */
 public final class LiftingSheet {
-  private static final double[] WIDTHS = {5, 9, 7, 6, 11, 11, 11, 11, 11, 12, 11};
+  private static final double[] WIDTHS = {4, 9, 7, 6, 10, 10, 13, 13, 10, 12, 11};
 
   private static final int[] ONE_EACH = {1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1};
   private static final String STAND_IN = "▲ ";

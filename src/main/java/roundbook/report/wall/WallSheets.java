@@ -106,8 +106,7 @@ public final class WallSheets {
     int box = COLUMNS.number(WallColumn.MEASURED_LEFT);
     sheet.rule(BoxRules.of(live, TypedBox.GAP, new Area(first, box, last, box + 2)));
     WallNotes.put(live, wall, sheet);
-    int printed =
-        WallChart.put(live, sheet, new Area(first, 1, last, WIDTHS.length), left(top));
+    int printed = WallChart.put(live, sheet, new Area(first, 1, last, WIDTHS.length), left(top));
     return sheet.printArea(new Area(1, 1, printed, WIDTHS.length)).build();
   }
 

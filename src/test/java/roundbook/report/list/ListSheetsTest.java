@@ -141,6 +141,9 @@ class ListSheetsTest {
         new DataFormatter(Locale.US)
             .formatRawCellContents(1048, -1, Cell.Format.POUNDS_STAND_IN.code());
     assertEquals("▲ 1,048 lb", shown);
+    for (int column : List.of(7, 8)) {
+      assertTrue(sheet.widths().get(column) >= shown.length() + 2, "#### in column " + column);
+    }
   }
 
   private boolean standsIn(PieceWood wood) {
