@@ -17,7 +17,7 @@ import roundbook.report.wall.WallSheets.WallColumn;
 final class WallChart {
   private static final int LEFT_GAP = WallSheets.COLUMNS.number(WallColumn.LEFT);
   private static final int LEAST = WallColumn.values().length + 2;
-  private static final double LEAST_HEIGHT = 115;
+  private static final double LEAST_HEIGHT = 150;
   private static final double MOST_HEIGHT = 330;
   private static final double MARGIN = 6;
 

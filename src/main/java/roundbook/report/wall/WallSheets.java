@@ -37,7 +37,7 @@ public final class WallSheets {
   private static final double[] WIDTHS = {7, 10, 8, 9, 11, 8.5, 8.5, 8.5, 6.5, 7, 7, 7};
   private static final double ROW_HEIGHT = 17;
   private static final double TITLE = 44;
-  private static final double HEAD = 46;
+  private static final double HEAD = 58;
   private static final double NOTES = 58;
   private static final double ROOM_LETTER = 700;
   private static final double ROOM_A4 = 748;
