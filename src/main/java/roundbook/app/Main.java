@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -158,10 +159,7 @@ public final class Main implements Runnable {
   }
 
   private static String[] planOf(String[] args) {
-    String[] longer = new String[args.length + 1];
-    longer[0] = "plan";
-    System.arraycopy(args, 0, longer, 1, args.length);
-    return longer;
+    return Stream.concat(Stream.of("plan"), Stream.of(args)).toArray(String[]::new);
   }
 
   private Batch batch(Options options) {
