@@ -22,15 +22,19 @@ final class UnitWords {
     Map<String, LengthUnit> words = new HashMap<>();
     add(words, LengthUnit.INCH, "\" in ins inch inches zoll po pouce pouces pulg pulgada pulgadas");
     add(words, LengthUnit.INCH, "tum tuuma tuumaa ″ ”");
+    add(words, LengthUnit.INCH, "tomme tommer duim pollice pollici polegada polegadas tolli colla");
+    add(words, LengthUnit.INCH, "дюйм дюйма дюймов дюймы");
     add(words, LengthUnit.FOOT, "' ft feet foot fuss fuß pi pied pieds pie pies fot jalka jalkaa");
-    add(words, LengthUnit.FOOT, "′ ’ lf");
+    add(words, LengthUnit.FOOT, "′ ’ lf fod piede piedi фут фута футов футы");
     add(words, LengthUnit.MILLIMETRE, "mm millimetre millimetres millimeter millimeters");
-    add(words, LengthUnit.MILLIMETRE, "millimètre millimètres milímetro milímetros");
+    add(words, LengthUnit.MILLIMETRE, "millimètre millimètres milímetro milímetros мм");
+    add(words, LengthUnit.MILLIMETRE, "milimetro milimetros millimetro millimetri");
     add(words, LengthUnit.CENTIMETRE, "cm cms centimetre centimetres centimeter centimeters");
     add(words, LengthUnit.CENTIMETRE, "zentimeter centimètre centimètres centímetro centímetros");
-    add(words, LengthUnit.DECIMETRE, "dm decimetre decimetres decimeter decimeters dezimeter");
+    add(words, LengthUnit.CENTIMETRE, "centimetro centimetros centimetri см");
+    add(words, LengthUnit.DECIMETRE, "dm decimetre decimetres decimeter decimeters dezimeter дм");
     add(words, LengthUnit.METRE, "m mtr mtrs metre metres meter meters mètre mètres metro metros");
-    add(words, LengthUnit.METRE, "metri metriä lfm");
+    add(words, LengthUnit.METRE, "metri metriä lfm м");
     return Map.copyOf(words);
   }
 
