@@ -28,7 +28,8 @@ import roundbook.units.LengthUnit;
  *
  * <p>{@code NAME.in} holds the text of a CSV file, or of a workbook as {@link BookText} reads it;
  * {@code NAME.out} holds orders such as {@code as tally.csv}, {@code charset UTF-16LE}, {@code ends
- * CR}, {@code set Name=value}, {@code source} with where its headings were published, and after a blank line the logs and problems expected, a line each.
+ * CR}, {@code set Name=value}, {@code source} with where its headings were published, and after a
+ * blank line the logs and problems expected, a line each.
  *
  * @param name the fixture's name
  * @param orders what to do with the text
