@@ -5,6 +5,9 @@ import java.util.Optional;
 import java.util.Set;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
+import roundbook.units.Length;
+import roundbook.units.LengthReader;
+import roundbook.units.LengthUnit;
 
 /**
  * A sheet as it was read, or a whole text file.
@@ -65,6 +68,25 @@ public record Table(String file, String sheet, Set<Mark> marks, List<Row> rows, 
     }
     rows.forEach(taker::take);
     return Optional.empty();
+  }
+
+  /**
+   * Returns a cell as a length; empty where it is none or may be read in two ways.
+   *
+   * @param bare the unit of a number that states none
+   */
+  public Optional<Length> length(Row row, int column, LengthUnit bare) {
+    Cell cell = row.cell(column);
+    return switch (cell.kind()) {
+      case NUMBER ->
+          Optional.of(Length.of(cell.number(), LengthUnit.ofSymbol(cell.unit()).orElse(bare)));
+      case TEXT ->
+          new LengthReader(bare, decimalComma())
+              .read(cell.text())
+              .filter(each -> each.doubt().isEmpty())
+              .map(LengthReader.Reading::length);
+      default -> Optional.empty();
+    };
   }
 
   /** Returns the place of a cell. */

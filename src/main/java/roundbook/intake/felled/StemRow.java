@@ -20,8 +20,6 @@ import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Problems;
 import roundbook.problem.Value;
-import roundbook.table.Cell;
-import roundbook.table.Cell.CellKind;
 import roundbook.table.Row;
 import roundbook.table.Table;
 import roundbook.units.Length;
@@ -225,22 +223,14 @@ final class StemRow {
   }
 
   private Optional<Length> measure(int column, LengthUnit unit, String heading) {
-    Cell cell = row.cell(column);
     Optional<Length> length =
-        cell.kind() == CellKind.NUMBER
-            ? Optional.of(Length.of(cell.number(), LengthUnit.ofSymbol(cell.unit()).orElse(unit)))
-            : cell.kind() == CellKind.TEXT
-                ? new LengthReader(unit, table.decimalComma())
-                    .read(cell.text())
-                    .filter(each -> each.doubt().isEmpty())
-                    .map(LengthReader.Reading::length)
-                : Optional.empty();
-    if (length.filter(each -> !each.isNegative()).isEmpty()) {
+        table.length(row, column, unit).filter(each -> !each.isNegative());
+    if (length.isEmpty()) {
       problems.add(
           Problem.of(ProblemCode.BAD_NUMBER, "length", table.at(row, column))
               .with("heading", heading)
-              .with("text", cell.text())
-              .found(cell.text())
+              .with("text", row.cell(column).text())
+              .found(row.cell(column).text())
               .about(tag));
       sound = false;
       return Optional.empty();

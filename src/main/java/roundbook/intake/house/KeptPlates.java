@@ -1,4 +1,4 @@
-package roundbook.intake;
+package roundbook.intake.house;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -17,11 +17,12 @@ import roundbook.problem.ProblemCode;
  * them alone. A log is for another wall where it is wished there, or where it is shorter than each
  * wall laid last; which logs will lie there only a plan can tell.
  */
-final class KeptPlates {
+public final class KeptPlates {
   private final List<Wall> laidLast;
   private final List<Log> elsewhere = new ArrayList<>();
 
-  KeptPlates(Optional<Building> building) {
+  /** Takes the house whose plates the logs may be kept for; without one no line is said. */
+  public KeptPlates(Optional<Building> building) {
     laidLast =
         building.map(Building::walls).orElse(List.of()).stream()
             .filter(wall -> !wall.laidFirst())
@@ -29,7 +30,7 @@ final class KeptPlates {
   }
 
   /** Takes one log as it is read. */
-  void see(Log log) {
+  public void see(Log log) {
     boolean kept = log.traits().keep() == Log.Keep.PLATE && !log.traits().skip();
     if (kept && laidLast.stream().noneMatch(wall -> mayServe(log, wall))) {
       elsewhere.add(log);
@@ -43,7 +44,7 @@ final class KeptPlates {
   }
 
   /** Returns the one line that is said of all such logs; empty where there is none. */
-  Optional<Problem> problem() {
+  public Optional<Problem> problem() {
     if (elsewhere.isEmpty() || laidLast.isEmpty()) {
       return Optional.empty();
     }

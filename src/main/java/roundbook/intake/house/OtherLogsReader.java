@@ -1,4 +1,4 @@
-package roundbook.intake;
+package roundbook.intake.house;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -24,7 +24,7 @@ import roundbook.units.LengthUnit;
  * joist   6      18           10                 8                  1                   hall
  * }</pre>
  */
-final class OtherLogsReader {
+public final class OtherLogsReader {
   private static final int MOST = 1000;
   private static final Length SHORTEST = Length.ofInches(24);
   private static final Length LONGEST = Length.ofInches(720);
@@ -33,13 +33,14 @@ final class OtherLogsReader {
   private final BuildRules rules;
   private final Problems problems;
 
-  OtherLogsReader(Table table, BuildRules rules, Problems problems) {
+  /** Takes the sheet, whose bare lengths are in the unit of the job. */
+  public OtherLogsReader(Table table, BuildRules rules, Problems problems) {
     this.columns = SheetColumns.of(table);
     this.rules = rules;
     this.problems = problems;
   }
 
-  List<OtherLog> others() {
+  public List<OtherLog> others() {
     List<OtherLog> others = new ArrayList<>();
     List<Row> filled = columns.below().stream().filter(row -> !row.isBlank()).toList();
     for (String heading : List.of("for", "length")) {

@@ -1,4 +1,4 @@
-package roundbook.intake;
+package roundbook.intake.house;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -29,19 +29,20 @@ import roundbook.units.LengthUnit;
  * row in clockwise order, or in any order where their names are N, E, S and W: wall, outside
  * length, laid first (x), thickness if not the job's, remarks.
  */
-final class WallsReader {
+public final class WallsReader {
   private static final List<String> NAMES = List.of("N", "E", "S", "W");
 
   private final BuildRules rules;
   private final Problems problems;
 
-  WallsReader(BuildRules rules, Problems problems) {
+  /** Takes the rules of the job, for its unit, thickness and overhang. */
+  public WallsReader(BuildRules rules, Problems problems) {
     this.rules = rules;
     this.problems = problems;
   }
 
   /** Reads the walls; empty when they make no building. */
-  Optional<Building> read(Optional<Table> sheet, Optional<String> option) {
+  public Optional<Building> read(Optional<Table> sheet, Optional<String> option) {
     if (option.isPresent()) {
       return fromOption(option.get());
     }

@@ -1,4 +1,4 @@
-package roundbook.intake;
+package roundbook.intake.house;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,11 +9,9 @@ import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Problems;
 import roundbook.table.Cell;
-import roundbook.table.Cell.CellKind;
 import roundbook.table.Row;
 import roundbook.table.Table;
 import roundbook.units.Length;
-import roundbook.units.LengthReader;
 import roundbook.units.LengthUnit;
 
 /**
@@ -100,24 +98,16 @@ record SheetColumns(Table table, Map<String, Integer> columns) {
     return column == 0 ? "" : row.cell(column).text();
   }
 
-  /** Returns a cell as a length; says what is wrong where it is none. */
+  /** Returns a cell as a length; says so where it is none or may be read in two ways. */
   Optional<Length> length(Row row, String heading, LengthUnit unit, Problems problems) {
     int column = column(heading);
-    Cell cell = row.cell(column);
-    Optional<Length> length =
-        cell.kind() == CellKind.NUMBER
-            ? Optional.of(Length.of(cell.number(), LengthUnit.ofSymbol(cell.unit()).orElse(unit)))
-            : cell.kind() == CellKind.TEXT
-                ? new LengthReader(unit, table.decimalComma())
-                    .read(cell.text())
-                    .map(LengthReader.Reading::length)
-                : Optional.empty();
+    Optional<Length> length = table.length(row, column, unit);
     if (length.isEmpty()) {
       problems.add(
           Problem.of(ProblemCode.BAD_NUMBER, "length", table.at(row, column))
               .with("heading", heading)
-              .with("text", cell.text())
-              .found(cell.text()));
+              .with("text", row.cell(column).text())
+              .found(row.cell(column).text()));
     }
     return length;
   }

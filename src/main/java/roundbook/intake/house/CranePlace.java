@@ -1,4 +1,4 @@
-package roundbook.intake;
+package roundbook.intake.house;
 
 import java.util.Optional;
 import roundbook.job.BuildRules;
@@ -9,11 +9,11 @@ import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 
 /** Checks that a crane's place is told whole, and by a wall that there is. */
-final class CranePlace {
+public final class CranePlace {
   private CranePlace() {}
 
   /** Returns what keeps the crane's place from being used; empty where nothing does. */
-  static Optional<Problem> problem(BuildRules rules, Building building) {
+  public static Optional<Problem> problem(BuildRules rules, Building building) {
     String wall = rules.text(Setting.CRANE_WALL).strip();
     boolean off = rules.optionalLength(Setting.CRANE_OFF).isPresent();
     CellRef where = CellRef.ofFile("");

@@ -1,4 +1,4 @@
-package roundbook.intake;
+package roundbook.intake.house;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -13,6 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import roundbook.intake.JobReader.Findings;
+import roundbook.intake.Asked;
+import roundbook.intake.JobReader;
 import roundbook.job.Price;
 import roundbook.job.Price.Basis;
 import roundbook.problem.Problem;

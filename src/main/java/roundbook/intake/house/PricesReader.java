@@ -1,4 +1,4 @@
-package roundbook.intake;
+package roundbook.intake.house;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -33,7 +33,7 @@ import roundbook.units.LengthUnit;
  * <p>Currency signs beside a number are passed over. A price without a basis, or with a board foot
  * that names no rule, is refused: it cannot be worked with.
  */
-final class PricesReader {
+public final class PricesReader {
   private static final BigDecimal MOST = BigDecimal.valueOf(10_000_000);
   private static final int LINES_MOST = 999;
   private static final String KNOWN =
@@ -42,12 +42,13 @@ final class PricesReader {
   private final SheetColumns columns;
   private final Problems problems;
 
-  PricesReader(Table table, Problems problems) {
+  /** Takes the sheet. */
+  public PricesReader(Table table, Problems problems) {
     this.columns = SheetColumns.of(table);
     this.problems = problems;
   }
 
-  List<Price> prices() {
+  public List<Price> prices() {
     List<Price> prices = new ArrayList<>();
     if (!isHeaded()) {
       return prices;

@@ -1,4 +1,4 @@
-package roundbook.intake;
+package roundbook.intake.house;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -26,7 +26,7 @@ import roundbook.units.Length;
 import roundbook.units.LengthReader;
 
 /** Reads the Pins and Openings sheets, and checks them against walls and logs. */
-final class PlacesReader {
+public final class PlacesReader {
   private static final Pattern TIMES = Pattern.compile("\\s*[x×*]\\s*", Pattern.CASE_INSENSITIVE);
   private static final Pattern ROUND = Pattern.compile("[1-9]\\d{0,2}");
 
@@ -34,14 +34,15 @@ final class PlacesReader {
   private final Building building;
   private final Problems problems;
 
-  PlacesReader(BuildRules rules, Building building, Problems problems) {
+  /** Takes the house that pins and openings are placed in. */
+  public PlacesReader(BuildRules rules, Building building, Problems problems) {
     this.rules = rules;
     this.building = building;
     this.problems = problems;
   }
 
   /** Reads the pins: round, wall, log, butt at, why. */
-  List<Pin> pins(Table table, Predicate<String> tags) {
+  public List<Pin> pins(Table table, Predicate<String> tags) {
     SheetColumns columns = SheetColumns.of(table);
     List<Pin> pins = new ArrayList<>();
     Map<String, Integer> places = new HashMap<>();
@@ -129,7 +130,7 @@ final class PlacesReader {
   }
 
   /** Reads the openings: name, wall, from left corner, width, sill height, head height. */
-  List<Opening> openings(Table table) {
+  public List<Opening> openings(Table table) {
     SheetColumns columns = SheetColumns.of(table);
     List<Opening> openings = new ArrayList<>();
     for (Row row : columns.below()) {
