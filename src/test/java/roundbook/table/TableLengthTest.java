@@ -15,15 +15,7 @@ import roundbook.units.LengthUnit;
 /** A cell read as a length is certain, or it is none. */
 class TableLengthTest {
   @ParameterizedTest
-  @CsvSource({
-    "24', 288",
-    "24, 24",
-    "1/2 in, 0.5",
-    "24?,",
-    "'~24',",
-    "about,",
-    "'',"
-  })
+  @CsvSource({"24', 288", "24, 24", "1/2 in, 0.5", "24?,", "'~24',", "about,", "'',"})
   void aTextIsALengthOrNone(String text, Double inches) {
     Optional<Length> wanted =
         Optional.ofNullable(inches).map(each -> Length.ofInchFraction((int) (each * 2), 2));
@@ -32,7 +24,9 @@ class TableLengthTest {
 
   @Test
   void aNumberTakesTheUnitOfItsFormatBeforeTheOneOfTheSheet() {
-    assertEquals(Optional.of(Length.ofInches(24)), read(new Cell(1, Cell.CellKind.NUMBER, "2 ft", BigDecimal.valueOf(2), "ft")));
+    assertEquals(
+        Optional.of(Length.ofInches(24)),
+        read(new Cell(1, Cell.CellKind.NUMBER, "2 ft", BigDecimal.valueOf(2), "ft")));
   }
 
   private static Optional<Length> read(Cell cell) {

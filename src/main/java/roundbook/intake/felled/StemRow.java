@@ -223,8 +223,7 @@ final class StemRow {
   }
 
   private Optional<Length> measure(int column, LengthUnit unit, String heading) {
-    Optional<Length> length =
-        table.length(row, column, unit).filter(each -> !each.isNegative());
+    Optional<Length> length = table.length(row, column, unit).filter(each -> !each.isNegative());
     if (length.isEmpty()) {
       problems.add(
           Problem.of(ProblemCode.BAD_NUMBER, "length", table.at(row, column))
