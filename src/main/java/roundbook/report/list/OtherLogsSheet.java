@@ -27,7 +27,6 @@ final class OtherLogsSheet {
   private static final double[] WIDTHS = {15, 9, 11, 11, 9, 9, 8, 10, 12, 11, 24};
   private static final int[] EACH = {1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1};
   private static final double[] TAG_ROWS = {30, 30, 22, 28};
-  private static final double TITLE = 30;
   private static final double GAP = 9;
 
   private OtherLogsSheet() {}
@@ -96,10 +95,11 @@ final class OtherLogsSheet {
     if (found.isEmpty()) {
       return;
     }
-    list.room(TAG_ROWS.length * TAG_ROWS[0] + TITLE);
     list.heading(context.text("other_logs.tags"));
     for (int first = 0; first < found.size(); first += 2) {
-      list.room(TAG_ROWS.length * TAG_ROWS[0]);
+      if (first > 0) {
+        list.block();
+      }
       int top = list.next();
       for (double height : TAG_ROWS) {
         list.free(height);
