@@ -8,6 +8,7 @@ import roundbook.job.Log;
 import roundbook.problem.Problem;
 import roundbook.problem.Value;
 import roundbook.rounds.Choice;
+import roundbook.rounds.PairMiss;
 import roundbook.rounds.Verifier.Verdict;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
@@ -28,6 +29,8 @@ import roundbook.takeoff.Takeoff;
  * @param exchanges spares, substitutes, and why each round has its logs
  * @param problems every doubt of the plan, in order of rounds
  * @param verdict what of the plan was checked from first principles, without a fault
+ * @param nearPairs for places beside openings that one log has though short ones are asked for, how
+ *     near the best two of the logs left over come
  */
 public record Plan(
     Job job,
@@ -41,7 +44,8 @@ public record Plan(
     List<OrderLine> order,
     Exchanges exchanges,
     List<Problem> problems,
-    Verdict verdict) {
+    Verdict verdict,
+    List<PairMiss> nearPairs) {
   /** Copies the lists. */
   public Plan {
     pieces = List.copyOf(pieces);
@@ -50,6 +54,7 @@ public record Plan(
     quantities = List.copyOf(quantities);
     order = List.copyOf(order);
     problems = List.copyOf(problems);
+    nearPairs = List.copyOf(nearPairs);
   }
 
   /** Returns how many rounds stand. */

@@ -28,6 +28,7 @@ import roundbook.rounds.Choice;
 import roundbook.rounds.Chooser;
 import roundbook.rounds.Fit;
 import roundbook.rounds.KeepingChooser;
+import roundbook.rounds.PairMiss;
 import roundbook.rounds.Reorder;
 import roundbook.rounds.Verifier;
 import roundbook.rounds.Verifier.Verdict;
@@ -150,7 +151,8 @@ public final class Planner {
         supplies.order(classes, starter),
         exchanges,
         new Doubts(job, choice, stack, pieces, takeoff, exchanges).all(),
-        verdict);
+        verdict,
+        PairMiss.nearest(job, free, stack));
   }
 
   private static List<LogUse> uses(

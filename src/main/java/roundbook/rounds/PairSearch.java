@@ -1,6 +1,5 @@
 package roundbook.rounds;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -25,103 +24,85 @@ final class PairSearch {
 
   private final Job job;
   private final PairGaps gaps;
+  private final List<Log> free;
   private final BiFunction<Log, CutPlaceSide, List<PlacedLog>> serving;
-  private final Map<CutPlaceSide, Map<String, List<PlacedLog>>> ways = new HashMap<>();
+  private final Map<CutPlaceSide, Map<Log, List<PlacedLog>>> ways = new HashMap<>();
   private final Map<CutPlaceSide, PlacedLog> chosen = new LinkedHashMap<>();
+  private double cost;
 
-  PairSearch(Job job, PairGaps gaps, BiFunction<Log, CutPlaceSide, List<PlacedLog>> serving) {
+  /**
+   * Begins with nothing chosen.
+   *
+   * @param job the job
+   * @param gaps the gaps of what lies there, kept up to date
+   * @param free the logs that may lie beside openings
+   * @param serving the ways in which a log may lie at a side, the simplest first
+   */
+  PairSearch(
+      Job job,
+      PairGaps gaps,
+      List<Log> free,
+      BiFunction<Log, CutPlaceSide, List<PlacedLog>> serving) {
     this.job = job;
     this.gaps = gaps;
+    this.free = free;
     this.serving = serving;
   }
 
-  /** Returns the pairs of as many spots as can be filled. */
-  List<FilledPlace> best(List<CutPlace> spots, Map<CutPlace, FilledPlace> start, List<Log> free) {
-    List<CutPlace> filled = new ArrayList<>();
+  /** Returns the pairs of as many spots as can be filled, those that lie there already first. */
+  List<FilledPlace> best(List<CutPlace> spots, Map<CutPlace, FilledPlace> start) {
+    Map<Log, CutPlaceSide> taken = new HashMap<>();
+    start.forEach(
+        (spot, pair) -> spot.sides().forEach(side -> taken.put(side.of(pair).piece().log(), side)));
     for (CutPlace spot : spots) {
-      filled.add(spot);
-      if (!fills(sides(filled), free)) {
-        filled.remove(spot);
+      Map<Log, CutPlaceSide> before = new HashMap<>(taken);
+      if (!start.containsKey(spot)
+          && !spot.sides().stream().allMatch(side -> takes(side, taken, new HashSet<>()))) {
+        taken.clear();
+        taken.putAll(before);
       }
     }
-    deal(filled, start, free);
-    for (int sweep = 0; sweep < SWEEPS && sweep(free); sweep++) {}
+    List<CutPlace> filled =
+        spots.stream().filter(spot -> taken.containsValue(spot.sides().get(0))).toList();
+    filled.forEach(spot -> spot.sides().forEach(side -> chosen.put(side, null)));
+    taken.forEach((log, side) -> chosen.put(side, first(log, side, start.get(side.spot()))));
+    filled.forEach(spot -> gaps.put(pair(spot)));
+    cost = gaps.cost();
+    double before = Double.MAX_VALUE;
+    for (int sweep = 0; sweep < SWEEPS && cost < before - WORTH; sweep++) {
+      before = cost;
+      chosen.keySet().forEach(side -> free.forEach(log -> lay(log, side)));
+      filled.forEach(this::layBoth);
+    }
     return filled.stream().map(this::pair).toList();
   }
 
-  private static List<CutPlaceSide> sides(List<CutPlace> spots) {
-    return spots.stream()
-        .flatMap(
-            spot ->
-                java.util.stream.Stream.of(
-                    new CutPlaceSide(spot, true), new CutPlaceSide(spot, false)))
-        .toList();
+  private PlacedLog first(Log log, CutPlaceSide side, FilledPlace start) {
+    boolean stays = start != null && side.of(start).piece().log().equals(log);
+    return stays ? side.of(start) : ways(log, side).get(0);
   }
 
-  private List<PlacedLog> ways(Log log, CutPlaceSide side) {
-    return ways.computeIfAbsent(side, each -> new HashMap<>())
-        .computeIfAbsent(log.tag(), tag -> serving.apply(log, side));
-  }
-
-  /** Returns whether there is a log of its own for every side. */
-  private boolean fills(List<CutPlaceSide> sides, List<Log> free) {
-    Map<Log, CutPlaceSide> taken = new HashMap<>();
-    return sides.stream().allMatch(side -> takes(side, free, taken, new HashSet<>()));
-  }
-
-  private boolean takes(
-      CutPlaceSide side, List<Log> free, Map<Log, CutPlaceSide> taken, Set<Log> seen) {
-    for (Log log : free) {
-      if (!ways(log, side).isEmpty() && seen.add(log)) {
-        CutPlaceSide other = taken.get(log);
-        if (other == null || takes(other, free, taken, seen)) {
-          taken.put(log, side);
-          return true;
-        }
+  /** Finds a log of its own for a side, the nearest to its round's size; others may make room. */
+  private boolean takes(CutPlaceSide side, Map<Log, CutPlaceSide> taken, Set<Log> seen) {
+    for (PlacedLog half : nearest(side)) {
+      Log log = half.piece().log();
+      if (seen.add(log) && (!taken.containsKey(log) || takes(taken.get(log), taken, seen))) {
+        taken.put(log, side);
+        return true;
       }
     }
     return false;
   }
 
-  /** Gives each side the log nearest to its round in size, the longest sides first. */
-  private void deal(List<CutPlace> spots, Map<CutPlace, FilledPlace> start, List<Log> free) {
-    List<Log> left = new ArrayList<>(free);
-    List<CutPlaceSide> open = new ArrayList<>();
-    for (CutPlaceSide side : sides(spots)) {
-      if (start.containsKey(side.spot())) {
-        give(side, start.get(side.spot()).logs().get(side.left() ? 0 : 1), left);
-      } else {
-        open.add(side);
-      }
-    }
-    if (!fills(open, left)) {
-      chosen.clear();
-      left = new ArrayList<>(free);
-      open = new ArrayList<>(sides(spots));
-    }
-    open.sort(Comparator.comparing(CutPlaceSide::length).reversed());
-    while (!open.isEmpty()) {
-      CutPlaceSide side = open.remove(0);
-      for (PlacedLog half : nearest(side, left)) {
-        List<Log> rest = new ArrayList<>(left);
-        rest.remove(half.piece().log());
-        if (fills(open, rest)) {
-          give(side, half, left);
-          break;
-        }
-      }
-    }
-    spots.forEach(this::lay);
+  private List<PlacedLog> ways(Log log, CutPlaceSide side) {
+    return ways.computeIfAbsent(side, each -> new HashMap<>())
+        .computeIfAbsent(log, each -> serving.apply(each, side));
   }
 
-  private void give(CutPlaceSide side, PlacedLog half, List<Log> left) {
-    chosen.put(side, half);
-    left.remove(half.piece().log());
-  }
-
-  private List<PlacedLog> nearest(CutPlaceSide side, List<Log> logs) {
+  /** Returns a way of each log that may lie at a side, those nearest to its round's size first. */
+  private List<PlacedLog> nearest(CutPlaceSide side) {
     Length size = gaps.course(side.spot().round()).notch().size();
-    return logs.stream()
+    return free.stream()
         .flatMap(log -> ways(log, side).stream().limit(1))
         .sorted(
             Comparator.comparing((PlacedLog half) -> half.piece().mid().minus(size).absolute())
@@ -130,89 +111,37 @@ final class PairSearch {
         .toList();
   }
 
-  /** Goes over all sides once; returns whether anything got better. */
-  private boolean sweep(List<Log> free) {
-    double before = gaps.cost();
-    double now = before;
-    for (CutPlaceSide side : List.copyOf(chosen.keySet())) {
-      for (Log log : free) {
-        now = tried(side, log, now);
-      }
-    }
-    for (CutPlace spot : chosen.keySet().stream().map(CutPlaceSide::spot).distinct().toList()) {
-      now = triedBoth(spot, free, now);
-    }
-    return now < before - WORTH;
-  }
-
-  /** Puts a log at a side where that is better, changing places with the one that stands there. */
-  private double tried(CutPlaceSide side, Log log, double now) {
+  /** Lays a log at a side where that is better, changing places with the one that lies there. */
+  private void lay(Log log, CutPlaceSide side) {
     CutPlaceSide other = sideOf(log);
-    PlacedLog own = chosen.get(side);
-    boolean apart = other != null && !other.equals(side);
-    List<PlacedLog> back = apart ? ways(own.piece().log(), other) : List.of();
-    List<Both> both = new ArrayList<>();
+    Log own = chosen.get(side).piece().log();
     for (PlacedLog half : ways(log, side)) {
-      for (PlacedLog returned : apart ? simple(back) : List.of(half)) {
-        both.add(new Both(half, returned));
+      if (other == null || other.equals(side)) {
+        layIfBetter(Map.of(side, half));
+      } else {
+        simple(ways(own, other)).forEach(back -> layIfBetter(Map.of(side, half, other, back)));
       }
     }
-    return tried(side, apart ? other : side, both, now);
   }
 
-  /** Puts two logs at a spot at once where that is better, of those that lie there or nowhere. */
-  private double triedBoth(CutPlace spot, List<Log> free, double now) {
-    CutPlaceSide left = new CutPlaceSide(spot, true);
-    CutPlaceSide right = new CutPlaceSide(spot, false);
-    List<Log> own =
-        free.stream()
-            .filter(log -> sideOf(log) == null || sideOf(log).spot().equals(spot))
-            .toList();
-    List<Both> both = new ArrayList<>();
-    for (PlacedLog one : near(left, own)) {
-      for (PlacedLog other : near(right, own)) {
-        if (!one.piece().log().equals(other.piece().log())) {
-          both.add(new Both(one, other));
+  /** Lays two logs at a spot at once where that is better, of those that lie there or nowhere. */
+  private void layBoth(CutPlace spot) {
+    for (PlacedLog left : near(spot.sides().get(0))) {
+      for (PlacedLog right : near(spot.sides().get(1))) {
+        if (!left.piece().log().equals(right.piece().log())) {
+          layIfBetter(Map.of(spot.sides().get(0), left, spot.sides().get(1), right));
         }
       }
     }
-    return tried(left, right, both, now);
   }
 
-  /**
-   * What lies at two sides at once.
-   *
-   * @param one what lies at the first
-   * @param other what lies at the second, the same where that is the same side
-   */
-  private record Both(PlacedLog one, PlacedLog other) {}
-
-  /** Leaves at two sides what is best of what lies there and of other ways. */
-  private double tried(CutPlaceSide one, CutPlaceSide other, List<Both> ways, double now) {
-    double best = now;
-    Both kept = new Both(chosen.get(one), chosen.get(other));
-    for (Both way : ways) {
-      put(one, other, way);
-      double cost = gaps.cost();
-      if (cost < best - WORTH) {
-        best = cost;
-        kept = way;
-      }
-    }
-    put(one, other, kept);
-    return best;
-  }
-
-  private void put(CutPlaceSide one, CutPlaceSide other, Both both) {
-    put(one, both.one);
-    put(other, both.other);
-  }
-
-  /** Returns simple ways of the logs nearest to a round in size. */
-  private List<PlacedLog> near(CutPlaceSide side, List<Log> logs) {
-    return nearest(side, logs).stream()
+  /** Returns simple ways of the logs nearest to a round in size that lie at its spot or nowhere. */
+  private List<PlacedLog> near(CutPlaceSide side) {
+    return nearest(side).stream()
+        .map(half -> half.piece().log())
+        .filter(log -> sideOf(log) == null || sideOf(log).spot().equals(side.spot()))
         .limit(NEAR)
-        .flatMap(half -> simple(ways(half.piece().log(), side)).stream())
+        .flatMap(log -> simple(ways(log, side)).stream())
         .toList();
   }
 
@@ -229,18 +158,24 @@ final class PairSearch {
         .orElse(null);
   }
 
-  private void put(CutPlaceSide side, PlacedLog half) {
-    if (chosen.put(side, half) != half) {
-      lay(side.spot());
+  private void layIfBetter(Map<CutPlaceSide, PlacedLog> halves) {
+    Map<CutPlaceSide, PlacedLog> old = new HashMap<>();
+    halves.keySet().forEach(side -> old.put(side, chosen.get(side)));
+    put(halves);
+    double now = gaps.cost();
+    if (now < cost - WORTH) {
+      cost = now;
+    } else {
+      put(old);
     }
   }
 
-  private FilledPlace pair(CutPlace spot) {
-    return FilledPlace.of(
-        job, chosen.get(new CutPlaceSide(spot, true)), chosen.get(new CutPlaceSide(spot, false)));
+  private void put(Map<CutPlaceSide, PlacedLog> halves) {
+    chosen.putAll(halves);
+    halves.keySet().stream().map(CutPlaceSide::spot).distinct().map(this::pair).forEach(gaps::put);
   }
 
-  private void lay(CutPlace spot) {
-    gaps.put(pair(spot));
+  private FilledPlace pair(CutPlace spot) {
+    return FilledPlace.of(job, chosen.get(spot.sides().get(0)), chosen.get(spot.sides().get(1)));
   }
 }

@@ -1,6 +1,7 @@
 package roundbook.rounds;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -8,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.DiameterProfile;
@@ -29,8 +31,8 @@ import roundbook.units.Length;
  *
  * <p>As many places as can be are filled, from the lowest up, by a matching of logs and sides of
  * openings; then logs, their ends and their cuts are exchanged for as long as the gaps of the walls
- * get evener. Where rounds are missing only logs too short for every wall are short stock; else any
- * log without a place that is too short for its own wall.
+ * get evener. Short stock is any log without a place that is too short for its own wall; where
+ * rounds are missing, none that a greatest matching lays in a place of the rounds aimed at.
  */
 final class Pairing {
   private final Job job;
@@ -38,7 +40,7 @@ final class Pairing {
   private final Set<Place> refused;
   private final Wish wish;
   private final Fit fit;
-  private final boolean isShort;
+  private final Set<String> needed;
   private final Map<Place, FilledPlace> given = new LinkedHashMap<>();
   private final List<Log> free;
   private final Map<Place, CutPlace> spots;
@@ -51,7 +53,10 @@ final class Pairing {
    * @param keeping whether pairs stay as they are, and only those places get new ones while no
    *     round is missing
    */
-  record Wish(Set<Place> had, boolean keeping) {}
+  record Wish(Set<Place> had, boolean keeping) {
+    /** Any place, anew. */
+    static final Wish ANY = new Wish(Set.of(), false);
+  }
 
   /**
    * A place that an opening cuts through.
@@ -64,6 +69,11 @@ final class Pairing {
   record CutPlace(Wall wall, int round, Length left, Length right) {
     Place place() {
       return new Place(round, wall.name());
+    }
+
+    /** Returns its left side and its right one. */
+    List<CutPlaceSide> sides() {
+      return List.of(new CutPlaceSide(this, true), new CutPlaceSide(this, false));
     }
 
     /** Returns whether a pair has the lengths that are wanted here. */
@@ -80,17 +90,27 @@ final class Pairing {
     Length length() {
       return left ? spot.left : spot.right;
     }
+
+    /** Returns what lies at this side of a pair. */
+    PlacedLog of(FilledPlace pair) {
+      return pair.logs().get(left ? 0 : 1);
+    }
   }
 
-  Pairing(Job job, Choice base, Set<Place> refused, Wish wish) {
+  /**
+   * Begins with a choice.
+   *
+   * @param refused places that get no pair
+   * @param goal the rounds aimed at, as many as stand or more
+   */
+  Pairing(Job job, Choice base, Set<Place> refused, Wish wish, int goal) {
     this.job = job;
     this.base = base;
     this.refused = refused;
     this.wish = wish;
     this.fit = new Fit(job);
-    this.isShort = base.shortage().isPresent();
     this.courses = new ArrayList<>(base.courses());
-    base.shortage().ifPresent(found -> foresee(found.wanted()));
+    foresee(goal);
     this.spots = spots(job, Stack.of(job.rules(), job.building(), courses, job.built()));
     spots.keySet().removeIf(place -> !isOpen(place));
     for (FilledPlace pair : base.pairs()) {
@@ -101,6 +121,16 @@ final class Pairing {
       }
     }
     this.free = free();
+    this.needed = goal > base.courses().size() ? needed(goal) : Set.of();
+  }
+
+  /** Returns the logs that the rounds aimed at need for whole places. */
+  private Set<String> needed(int goal) {
+    PairedJob paired = PairedJob.of(job, List.copyOf(given.values()));
+    return Arrays.stream(new Places(paired, goal).match())
+        .filter(log -> log >= 0 && log < paired.job().logs().size())
+        .mapToObj(log -> paired.job().logs().get(log).tag())
+        .collect(Collectors.toSet());
   }
 
   /** Returns the places that openings with short logs cut through, by round, then wall. */
@@ -172,7 +202,7 @@ final class Pairing {
                     pin.wall().equalsIgnoreCase(place.wall())
                         && pin.round().orElse(0) == place.round()
                         && !pin.log().isEmpty());
-    boolean asked = !wish.keeping || isShort || wish.had.contains(place);
+    boolean asked = !wish.keeping || base.shortage().isPresent() || wish.had.contains(place);
     return asked && !pinned && !isHeld(place) && !refused.contains(place);
   }
 
@@ -183,7 +213,7 @@ final class Pairing {
             .filter(each -> wish.keeping || isHeld(each.getKey()))
             .flatMap(each -> logs(each.getValue()))
             .map(Log::tag)
-            .collect(java.util.stream.Collectors.toSet());
+            .collect(Collectors.toSet());
     Stream<Log> paired = base.pairs().stream().flatMap(Pairing::logs);
     return Stream.concat(base.unused().stream(), paired)
         .filter(log -> !bound.contains(log.tag()) && log.traits().keep() == Log.Keep.ANY)
@@ -212,8 +242,9 @@ final class Pairing {
     open.stream()
         .filter(spot -> given.containsKey(spot.place()))
         .forEach(spot -> start.put(spot, given.get(spot.place())));
-    PairSearch search = new PairSearch(job, new PairGaps(job, courses, jambs()), this::ways);
-    return Stream.concat(fixed.stream(), search.best(open, start, free).stream()).toList();
+    PairGaps gaps = new PairGaps(job, courses, jambs());
+    PairSearch search = new PairSearch(job, gaps, free, this::ways);
+    return Stream.concat(fixed.stream(), search.best(open, start).stream()).toList();
   }
 
   /** Returns where sides of openings lie on each wall, from its left trimmed end. */
@@ -232,7 +263,7 @@ final class Pairing {
   /** Returns the ways in which a log may lie at a side of an opening. */
   private List<PlacedLog> ways(Log log, CutPlaceSide side) {
     Wall wall = side.spot.wall;
-    boolean tooLong = isShort ? fit.isWallLog(log) : !log.length().isLessThan(fit.least(wall));
+    boolean tooLong = !log.length().isLessThan(fit.least(wall)) || needed.contains(log.tag());
     boolean elsewhere =
         !log.place().wall().isEmpty() && !log.place().wall().equalsIgnoreCase(wall.name())
             || log.place().round().orElse(side.spot.round) != side.spot.round;

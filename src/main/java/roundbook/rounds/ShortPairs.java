@@ -1,17 +1,21 @@
 package roundbook.rounds;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.Job;
 import roundbook.job.Opening;
 import roundbook.rounds.Pairing.CutPlace;
 import roundbook.stack.FilledPlace;
-import roundbook.stack.Joint;
+import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
 
 /**
@@ -39,7 +43,7 @@ final class ShortPairs {
   Choice choose(Function<PairedJob, Choice> plan) {
     boolean asked = job.openings().stream().anyMatch(Opening::shortLogs);
     return asked && given.pairs().isEmpty()
-        ? improved(plan, plan.apply(given), new Pairing.Wish(Set.of(), false))
+        ? improved(plan, plan.apply(given), Pairing.Wish.ANY)
         : plan.apply(given);
   }
 
@@ -63,7 +67,7 @@ final class ShortPairs {
     Choice base = first;
     Set<Place> refused = new HashSet<>();
     for (int tries = 0; tries < TRIES; tries++) {
-      List<FilledPlace> pairs = new Pairing(job, base, refused, wish).pairs();
+      List<FilledPlace> pairs = pairs(base, refused, wish);
       if (pairs.equals(base.pairs())) {
         break;
       }
@@ -80,7 +84,40 @@ final class ShortPairs {
         break;
       }
     }
+    return wish.keeping() ? best : withLeftOver(plan, best);
+  }
+
+  /** Adds pairs of the logs left over, each of which keeps every gap where it would lie. */
+  private Choice withLeftOver(Function<PairedJob, Choice> plan, Choice choice) {
+    Choice best = choice;
+    for (PairMiss near : PairMiss.nearest(job, choice, stack(choice))) {
+      boolean free = near.pair().logs().stream().allMatch(isLeft(best));
+      if (near.keepsAll() && free) {
+        List<FilledPlace> pairs = new ArrayList<>(best.pairs());
+        pairs.add(near.pair());
+        Choice other = planned(plan, pairs);
+        boolean sound = unwanted(other).isEmpty() && worst(other).isEmpty();
+        best = sound && isBetter(other, best) ? other : best;
+      }
+    }
     return best;
+  }
+
+  private static Predicate<PlacedLog> isLeft(Choice choice) {
+    return half -> choice.unused().contains(half.piece().log());
+  }
+
+  /** Returns pairs for the most rounds that they make whole, or for one more than there are. */
+  private List<FilledPlace> pairs(Choice base, Set<Place> refused, Pairing.Wish wish) {
+    int built = base.courses().size();
+    int goal = base.shortage().map(Shortage::wanted).orElse(built);
+    while (true) {
+      List<FilledPlace> pairs = new Pairing(job, base, refused, wish, goal).pairs();
+      if (goal <= built + 1 || new Places(PairedJob.of(job, pairs), goal).fillable()) {
+        return pairs;
+      }
+      goal--;
+    }
   }
 
   private Choice planned(Function<PairedJob, Choice> plan, List<FilledPlace> pairs) {
@@ -96,19 +133,19 @@ final class ShortPairs {
     return choice.score().total() < than.score().total();
   }
 
-  /** Takes pairs that spoil something out, for as long as it has as many rounds without them. */
+  /** Takes out pairs that spoil something, the worst first, while no round is lost by it. */
   private Choice withoutSpoiled(
       Function<PairedJob, Choice> plan, Choice choice, Set<Place> refused) {
     Choice sound = choice;
-    for (Set<Place> bad = spoiled(sound); !bad.isEmpty(); bad = spoiled(sound)) {
-      Set<Place> out = bad;
+    for (Optional<PairMiss> bad = worst(sound); bad.isPresent(); bad = worst(sound)) {
+      Place out = bad.get().pair().place();
       List<FilledPlace> rest =
-          sound.pairs().stream().filter(pair -> !out.contains(pair.place())).toList();
+          sound.pairs().stream().filter(pair -> !pair.place().equals(out)).toList();
       Choice other = planned(plan, rest);
       if (other.courses().size() < choice.courses().size()) {
         break;
       }
-      refused.addAll(bad);
+      refused.add(out);
       sound = other;
     }
     return sound;
@@ -129,19 +166,13 @@ final class ShortPairs {
         .collect(Collectors.toSet());
   }
 
-  /** Returns the places of pairs that leave a gap outside its limits, or have a flagged end. */
-  private Set<Place> spoiled(Choice choice) {
+  /** Returns the pair that spoils most: a gap outside its limits, or else an end. */
+  private Optional<PairMiss> worst(Choice choice) {
     Stack stack = stack(choice);
     return open(choice).stream()
-        .filter(pair -> spoils(pair, stack))
-        .map(FilledPlace::place)
-        .collect(Collectors.toSet());
-  }
-
-  private boolean spoils(FilledPlace pair, Stack stack) {
-    return PairGaps.hasFlaggedEnd(job, stack.courses().get(pair.round() - 1), pair)
-        || stack.joints(pair.wall(), pair.round()).stream()
-            .anyMatch(joint -> joint.flag(job.rules()) != Joint.Flag.NONE);
+        .map(pair -> PairMiss.of(job, stack, pair))
+        .filter(miss -> !miss.keepsAll())
+        .max(Comparator.naturalOrder());
   }
 
   private Stack stack(Choice choice) {

@@ -55,20 +55,25 @@
  * gap would come from different diameters. Which way round each lies and which end loses the excess
  * is searched for, apart from the engine: {@code PairSearch} exchanges short logs while all others
  * stay, {@code ShortPairs} plans again with the pairs pinned until they stay, as header logs are.
- * The engine itself knows of no pairs, for a log in either of two halves would double its moves.
- * Short logs are those without a place that are too short for their wall; while rounds are missing
- * only those too short for every wall, so none is taken from a shorter one. Asked is asked: a pair
- * is taken wherever it keeps every gap within its limits and neither end is flagged; any other is
- * used only where a round would be lost without it, and its logs are tried in the other places. A
- * short piece is no reason to cut up a long log: here an inch of offcut counts five thousandths, so
- * ten feet weigh as much as half an inch of diameter does in the gaps over and under it, and a log
- * that is long enough for a whole wall, and so is a spare, a square inch more. Where one is cut all
- * the same, for a whole wall or for more than twice its piece, the plan says so. For rounds that
- * are missing the openings' places are foreseen with cylinders of the last size; what they turn out
- * not to be is taken out and planned again. A pair has one pair of boxes for marks as cut, beside
- * its left log. A re-plan keeps pairs and makes new ones only in places that had one, or while
- * rounds are missing. A log cut through by two openings gets none. Where the middles of two short
- * logs are typed, a page's least and largest gap are those of its three stations and of the planned
- * logs between, so a flag there can be missing or too many; a new plan gives the rest.
+ * The engine itself knows of no pairs: two logs in one slot would go through all that it keeps by
+ * slots (columns, bounds, crossings), and the gaps beside the opening, which spoil most pairs, lie
+ * between the three stations that it looks at. Short logs are those without a place that are too
+ * short for their wall; while rounds are missing, those of them that a greatest matching of the
+ * rounds aimed at lays nowhere, the most rounds first that pairs make whole: trying all on small
+ * yards brings no more. Asked is asked: a pair is taken wherever it keeps every gap within its
+ * limits and neither end is flagged; any other is used only where a round would be lost without it.
+ * Of several that spoil something the worst is taken out, and the plan made again, before the next:
+ * all at once cost 5 of 86 pairs in fifteen yards. What no place took is tried once more by itself,
+ * and the page says how near the best two come. A short piece is no reason to cut up a long log:
+ * here an inch of offcut counts five thousandths, so ten feet weigh as much as half an inch of
+ * diameter does in the gaps over and under it, and a log that is long enough for a whole wall, and
+ * so is a spare, a square inch more. Where one is cut all the same, for a whole wall or for more
+ * than twice its piece, the plan says so. For rounds that are missing the openings' places are
+ * foreseen with cylinders of the last size; what they turn out not to be is taken out and planned
+ * again. A pair has one pair of boxes for marks as cut, beside its left log. A re-plan keeps pairs
+ * and makes new ones only in places that had one, or while rounds are missing. A log cut through by
+ * two openings gets none. Where the middles of two short logs are typed, a page's least and largest
+ * gap are those of its three stations and of the planned logs between, so a flag there can be
+ * missing or too many; a new plan gives the rest.
  */
 package roundbook.rounds;

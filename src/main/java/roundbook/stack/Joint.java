@@ -1,7 +1,9 @@
 package roundbook.stack;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import roundbook.job.BuildRules;
 import roundbook.job.Building;
@@ -124,6 +126,31 @@ public record Joint(
       most = most.most(gapAt(station));
     }
     return most;
+  }
+
+  /**
+   * A gap outside its limits.
+   *
+   * @param at its distance from the left trimmed end, seen from outside
+   * @param by how far it is outside them, as printed
+   * @param under whether it is under the least, not over the largest
+   */
+  public record Beyond(Length at, Length by, boolean under) {}
+
+  /** Returns the gap that is furthest outside the job's limits, as printed; empty where none is. */
+  public Optional<Beyond> beyond(BuildRules rules) {
+    return Stream.concat(Stream.of(leftFace), stations().stream())
+        .flatMap(at -> beyond(at, rules).stream())
+        .max(Comparator.comparing(Beyond::by));
+  }
+
+  private Optional<Beyond> beyond(Length at, BuildRules rules) {
+    Length gap = gapAt(at).roundedTo(rules.printStep());
+    Length lack = rules.length(Setting.GAP_LEAST).minus(gap);
+    Length excess = gap.minus(rules.length(Setting.GAP_MOST));
+    Length by = lack.most(excess);
+    return Optional.of(new Beyond(at, by, lack.isMoreThan(excess)))
+        .filter(each -> by.isMoreThan(Length.ZERO));
   }
 
   /** Compares the least and the largest gap, as printed, with the job's limits. */

@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -47,6 +50,46 @@ class ShortPairsTest {
     assertEquals(8, with.rounds());
     assertTrue(halves(with).size() >= 8, halves(with).size() + " short logs");
     assertTrue(with.order().stream().noneMatch(line -> line.purpose() == OrderLine.Purpose.NEEDED));
+  }
+
+  /**
+   * Cylinders of 13 in spoil no gap, and the door reaches past three rounds: so what can stand
+   * follows from the lengths alone, and trying every set of places with pairs tells it.
+   */
+  @Test
+  void asManyRoundsStandAsTryingAllShows() {
+    for (int longLogs = 1; longLogs <= 4; longLogs++) {
+      for (int cross : new int[] {2, 5, 8}) {
+        for (int small : new int[] {0, 3, 6}) {
+          List<Integer> lengths = new ArrayList<>(Collections.nCopies(longLogs, 252));
+          lengths.addAll(Collections.nCopies(cross, 180));
+          lengths.addAll(Collections.nCopies(small, 112));
+          Job job = ShortYards.cylinders(3, lengths);
+          int rounds = new BalancedChooser().choose(job, EFFORT.withMoves(3_000)).courses().size();
+          assertEquals(most(lengths), rounds, longLogs + " " + cross + " " + small);
+        }
+      }
+    }
+  }
+
+  private static int most(List<Integer> lengths) {
+    List<Integer> falling = lengths.stream().sorted(Comparator.reverseOrder()).toList();
+    for (int rounds = 3; rounds > 0; rounds--) {
+      for (int pairs = 0; pairs <= rounds; pairs++) {
+        List<Integer> wanted = new ArrayList<>(Collections.nCopies(2 * rounds - pairs, 250));
+        wanted.addAll(Collections.nCopies(2 * rounds, 178));
+        wanted.addAll(Collections.nCopies(pairs, 111));
+        wanted.addAll(Collections.nCopies(pairs, 107));
+        boolean holds = wanted.size() <= falling.size();
+        for (int i = 0; holds && i < wanted.size(); i++) {
+          holds = falling.get(i) >= wanted.get(i);
+        }
+        if (holds) {
+          return rounds;
+        }
+      }
+    }
+    return 0;
   }
 
   @Test

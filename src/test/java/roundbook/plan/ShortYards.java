@@ -37,6 +37,21 @@ public final class ShortYards {
     return yard;
   }
 
+  /** Returns a job for so many rounds of cylinders of 13 in, with short logs asked for. */
+  static Job cylinders(int rounds, List<Integer> lengths) {
+    ShortYards yard = new ShortYards(rounds, 7);
+    Length thick = Length.ofInches(13);
+    for (int length : lengths) {
+      Length own = Length.ofInches(length);
+      yard.logs.add(
+          Jobs.log(
+              "L" + (yard.logs.size() + 1),
+              own,
+              roundbook.job.DiameterProfile.of(own, thick, thick, thick)));
+    }
+    return yard.job(true);
+  }
+
   private void add(int count, int length) {
     for (int i = 0; i < count; i++) {
       Length mid = Length.ofInchFraction(104 - 24 * i / count + random.nextInt(5), 8);

@@ -65,7 +65,7 @@ class PairSearchTest {
 
   private static List<FilledPlace> best(List<CutPlace> spots, List<Log> free) {
     PairGaps gaps = new PairGaps(JOB, COURSES, JAMBS);
-    return new PairSearch(JOB, gaps, PairSearchTest::ways).best(spots, Map.of(), free);
+    return new PairSearch(JOB, gaps, free, PairSearchTest::ways).best(spots, Map.of());
   }
 
   private static FilledPlace pair(PlacedLog left, PlacedLog right) {

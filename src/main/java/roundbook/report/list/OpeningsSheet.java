@@ -1,5 +1,6 @@
 package roundbook.report.list;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -17,6 +18,10 @@ import roundbook.report.frame.Cells;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.ListSheet;
 import roundbook.report.frame.Tab;
+import roundbook.rounds.PairMiss;
+import roundbook.stack.FilledPlace;
+import roundbook.stack.Joint;
+import roundbook.stack.PlacedLog;
 import roundbook.takeoff.LogCut;
 import roundbook.takeoff.LogCut.CutExtent;
 import roundbook.takeoff.LogCut.RemainingPiece;
@@ -212,8 +217,39 @@ final class OpeningsSheet {
             .map(cut -> String.valueOf(cut.log().round()))
             .collect(Collectors.joining(", "));
     if (!rounds.isEmpty()) {
-      list.text(Role.PLAIN, context.text("openings.stock.whole", named(opening), rounds));
+      String near = near(opening).map(this::near).orElse(context.text("openings.near.none"));
+      list.text(Role.PLAIN, context.text("openings.stock.whole", named(opening), rounds, near));
     }
+  }
+
+  /** Returns the pair that comes nearest at an opening; empty where there are no two logs. */
+  private Optional<PairMiss> near(OpeningCut opening) {
+    return context.plan().nearPairs().stream()
+        .filter(
+            miss ->
+                opening.of(CutExtent.THROUGH).stream()
+                    .anyMatch(cut -> cut.log().place().equals(miss.pair().place())))
+        .min(Comparator.naturalOrder());
+  }
+
+  private String near(PairMiss miss) {
+    String kept = miss.flagged() ? "openings.near.end" : "openings.near.keeps";
+    String what = miss.gap().map(gap -> gap(gap, miss.pair())).orElseGet(() -> context.text(kept));
+    return context.text("openings.near", miss.pair().tags(), miss.pair().round(), what);
+  }
+
+  private String gap(PairMiss.Gap gap, FilledPlace pair) {
+    Joint.Beyond beyond = gap.beyond();
+    PlacedLog left = pair.first();
+    PlacedLog right = pair.logs().get(1);
+    String where =
+        !beyond.at().isMoreThan(left.to())
+            ? "left"
+            : beyond.at().isLessThan(right.fromLeft()) ? "middle" : "right";
+    return context.text(
+        "openings.near." + (gap.over() ? "over" : "under") + (beyond.under() ? ".least" : ".most"),
+        context.text("openings.near." + where),
+        cells.withUnit(beyond.by()));
   }
 
   private List<Cell> stock(PiecePlan pair) {

@@ -107,7 +107,8 @@ class LogListSheetTest {
             plan.order(),
             plan.exchanges(),
             plan.problems(),
-            plan.verdict());
+            plan.verdict(),
+            plan.nearPairs());
     return ListFixtures.of(moved);
   }
 
@@ -195,7 +196,8 @@ class LogListSheetTest {
             plan.order(),
             plan.exchanges(),
             plan.problems(),
-            plan.verdict());
+            plan.verdict(),
+            plan.nearPairs());
     assertTrue(LogListSheet.names(ListFixtures.of(empty)).isEmpty());
   }
 }
