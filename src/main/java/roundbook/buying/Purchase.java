@@ -38,8 +38,7 @@ public record Purchase(
     if (order.value().isEmpty()) {
       return Read.failed(order.problems());
     }
-    Order whole = order.value().get().with(job.rules(), job.others());
-    Read<Purchase> purchase = of(job.rules(), whole, job.prices());
+    Read<Purchase> purchase = of(job.rules(), order.value().get(), job.prices());
     List<Problem> problems = new ArrayList<>(order.problems());
     problems.addAll(purchase.problems());
     return Read.of(purchase.value().orElseThrow(), problems);

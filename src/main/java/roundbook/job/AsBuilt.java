@@ -22,7 +22,9 @@ import roundbook.units.Length;
  *     heights' datum
  * @param firstReadings corner heights read on top of a round's first-laid logs before its
  *     second-laid ones were cut
- * @param expected each log as it was expected before it was hewn, by tag; only those measured
+ * @param expected each log as it was expected before it was measured in its place, by tag; only
+ *     those measured there
+ * @param ahead the logs that were measured in the yard, on the log list, by tag
  * @param lost tags of logs that are lost or turned out useless
  * @param gaps gaps that were measured
  */
@@ -33,11 +35,14 @@ public record AsBuilt(
     Map<Corner, Length> readings,
     Map<Corner, Length> firstReadings,
     Map<String, Log> expected,
+    Map<String, Ahead> ahead,
     Set<String> lost,
     Map<GapSpot, Length> gaps) {
   /** Nothing built yet. */
   public static final AsBuilt NOTHING =
-      new AsBuilt(List.of(), Map.of(), Map.of(), Map.of(), Map.of(), Set.of());
+      new AsBuilt(
+          List.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Set.of(),
+          Map.of());
 
   /** Copies the list and the maps. */
   public AsBuilt {
@@ -47,31 +52,44 @@ public record AsBuilt(
     readings = new TreeMap<>(readings);
     firstReadings = new TreeMap<>(firstReadings);
     expected = new TreeMap<>(expected);
+    ahead = new TreeMap<>(ahead);
     lost = Set.copyOf(lost);
     gaps = new TreeMap<>(gaps);
   }
 
-  /** What is built where no gap was measured. */
-  public AsBuilt(
-      List<CutSize> cut,
-      Map<Place, Held> held,
-      Map<Place, Measures> measures,
-      Map<Corner, Length> readings,
-      Map<Corner, Length> firstReadings,
-      Map<String, Log> expected,
-      Set<String> lost) {
-    this(cut, held, measures, readings, firstReadings, expected, lost, Map.of());
+  /** Returns this record with what the rounds were cut to. */
+  public AsBuilt withCut(List<CutSize> other) {
+    return new AsBuilt(other, held, measures, readings, firstReadings, expected, ahead, lost, gaps);
   }
 
-  /** What is built where no corner was read within a round. */
-  public AsBuilt(
-      List<CutSize> cut,
-      Map<Place, Held> held,
-      Map<Place, Measures> measures,
-      Map<Corner, Length> readings,
-      Map<String, Log> expected,
-      Set<String> lost) {
-    this(cut, held, measures, readings, Map.of(), expected, lost);
+  /** Returns this record with other settled places, and what was measured in them. */
+  public AsBuilt withPlaces(Map<Place, Held> logs, Map<Place, Measures> typed) {
+    return new AsBuilt(cut, logs, typed, readings, firstReadings, expected, ahead, lost, gaps);
+  }
+
+  /** Returns this record with the corners read after rounds, and on their first-laid logs. */
+  public AsBuilt withReadings(Map<Corner, Length> after, Map<Corner, Length> within) {
+    return new AsBuilt(cut, held, measures, after, within, expected, ahead, lost, gaps);
+  }
+
+  /** Returns this record with the logs measured in their places, as they were expected. */
+  public AsBuilt withExpected(Map<String, Log> other) {
+    return new AsBuilt(cut, held, measures, readings, firstReadings, other, ahead, lost, gaps);
+  }
+
+  /** Returns this record with the logs that were measured before they had a place. */
+  public AsBuilt withAhead(Map<String, Ahead> other) {
+    return new AsBuilt(cut, held, measures, readings, firstReadings, expected, other, lost, gaps);
+  }
+
+  /** Returns this record with the tags of the logs that are lost. */
+  public AsBuilt withLost(Set<String> other) {
+    return new AsBuilt(cut, held, measures, readings, firstReadings, expected, ahead, other, gaps);
+  }
+
+  /** Returns this record with the gaps that were measured. */
+  public AsBuilt withGaps(Map<GapSpot, Length> other) {
+    return new AsBuilt(cut, held, measures, readings, firstReadings, expected, ahead, lost, other);
   }
 
   /**
@@ -245,39 +263,12 @@ public record AsBuilt(
   }
 
   /**
-   * What was measured on a log in its place; each is empty where nothing was typed.
+   * What was measured on a log in the yard, whatever place it gets.
    *
-   * @param butt diameter as hewn at the trimmed butt end
-   * @param mid diameter as hewn at the middle of the trimmed log
-   * @param tip diameter as hewn at the trimmed tip end
-   * @param lowerCut lower mark at the shoulder as cut
-   * @param upperCut upper mark on the inside face as cut
+   * @param measures its diameters as hewn, at the ends and the middle of the whole log
+   * @param tallied the log as it was expected before
    */
-  public record Measures(
-      Optional<Length> butt,
-      Optional<Length> mid,
-      Optional<Length> tip,
-      Optional<Length> lowerCut,
-      Optional<Length> upperCut) {
-    /** Nothing measured. */
-    public static final Measures NONE =
-        new Measures(
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty());
-
-    /** Returns whether any diameter was measured. */
-    public boolean hewn() {
-      return butt.isPresent() || mid.isPresent() || tip.isPresent();
-    }
-
-    /** Returns whether nothing at all was measured. */
-    public boolean isEmpty() {
-      return !hewn() && lowerCut.isEmpty() && upperCut.isEmpty();
-    }
-  }
+  public record Ahead(Measures measures, Log tallied) {}
 
   /** Returns how many rounds are cut, every log of them. */
   public int rounds() {
@@ -335,14 +326,14 @@ public record AsBuilt(
             typed.put(place, measures.get(from.get()));
           }
         });
-    return new AsBuilt(cut, places, typed, readings, firstReadings, expected, lost, gaps);
+    return withPlaces(places, typed);
   }
 
   /** Returns this record with the places alone that are cut; logs that are measured stand open. */
   public AsBuilt onlyCut() {
     Map<Place, Held> places = new TreeMap<>(held);
     places.keySet().removeIf(place -> !isCut(place));
-    return new AsBuilt(cut, places, measures, readings, firstReadings, expected, lost, gaps);
+    return withPlaces(places, measures);
   }
 
   /** Returns what was measured on the log of a place or of a side of it. */
@@ -383,7 +374,21 @@ public record AsBuilt(
         .map(entry -> cut.get(entry.getKey().round() - 1).correction());
   }
 
-  /** Returns a log as it was expected before it was hewn: as tallied, with the job's correction. */
+  /**
+   * Returns whether the middle of a log in a settled place was measured there, or in the yard.
+   *
+   * @param place the place, or a side of it
+   * @param tag the log that lies there
+   */
+  public boolean knowsMiddle(Place place, String tag) {
+    boolean yard = ahead.containsKey(tag) && ahead.get(tag).measures().mid().isPresent();
+    return yard || measures(place).mid().isPresent();
+  }
+
+  /**
+   * Returns a log as it was expected before it was measured in its place: as measured in the yard,
+   * or as tallied with the job's correction.
+   */
   public Log beforeHewing(Log log) {
     return expected.getOrDefault(log.tag(), log);
   }

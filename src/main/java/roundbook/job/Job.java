@@ -83,6 +83,11 @@ public record Job(
   /** Returns a log as it was tallied: not hewn, and without the correction it was planned with. */
   public Log tallied(Log log) {
     Length now = rules.optionalLength(Setting.TALLY_CORRECTION).orElse(Length.ZERO);
+    Optional<Log> yard =
+        Optional.ofNullable(built.ahead().get(log.tag())).map(AsBuilt.Ahead::tallied);
+    if (yard.isPresent()) {
+      return yard.get().thinnedBy(now);
+    }
     boolean hewn = built.expected().containsKey(log.tag());
     Optional<Length> then = hewn ? built.correctionOf(log.tag()) : Optional.empty();
     return built.beforeHewing(log).thinnedBy(then.orElse(now));

@@ -1,5 +1,6 @@
 package roundbook.page;
 
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -29,6 +30,12 @@ public enum LogColumn {
   ROUNDS,
   /** The walls on which logs are placed. */
   WALLS,
+  /** The boxes for the butt as hewn, measured at the end of the log as it lies in the yard. */
+  HEWN_BUTTS,
+  /** The boxes for the middle as hewn, measured at half the length of the log as it lies. */
+  HEWN_MIDS,
+  /** The boxes for the tip as hewn. */
+  HEWN_TIPS,
   /** The boxes to tick for a log that is lost. */
   LOST,
   /** The exact lengths. */
@@ -57,6 +64,8 @@ public enum LogColumn {
   FILES,
   /** The sheet of the tally. */
   SHEETS,
+  /** What a log measured as hewn when the list was written: butt, middle, tip. */
+  HEWN_BEFORE,
   /** What is squared off the butt. */
   OFF_BUTTS,
   /** On which side of an opening a short log lies. */
@@ -65,6 +74,9 @@ public enum LogColumn {
   SIDE_LENGTHS,
   /** At which end of it the butt of a short log lies. */
   SIDE_BUTTS;
+
+  /** The boxes for diameters as hewn, from the butt on. */
+  public static final List<LogColumn> HEWN = List.of(HEWN_BUTTS, HEWN_MIDS, HEWN_TIPS);
 
   /** Returns the defined name, such as {@code Log_stations}. */
   public String named() {

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Corner;
-import roundbook.job.AsBuilt.Measures;
 import roundbook.job.Job;
+import roundbook.job.Measures;
 import roundbook.job.Setting;
 import roundbook.stack.Corners;
 import roundbook.stack.FilledPlace;
@@ -54,8 +54,13 @@ record GapChance(Job job, Stack stack) {
   /** Returns whether both logs of a joint are known as hewn and the upper one is not cut yet. */
   boolean canTell(Joint joint) {
     return !job.built().isCut(joint.upper().place())
-        && measured(joint.lower()).mid().isPresent()
-        && measured(joint.upper()).mid().isPresent();
+        && isMeasured(joint.lower())
+        && isMeasured(joint.upper());
+  }
+
+  private boolean isMeasured(FilledPlace place) {
+    return place.logs().stream()
+        .allMatch(log -> job.built().knowsMiddle(place.placeOf(log), log.piece().log().tag()));
   }
 
   private Measures measured(FilledPlace place) {

@@ -48,8 +48,9 @@ public record TallyBias(int logs, Length mean, Length least, Length most) {
   }
 
   private static Stream<Length> difference(Job job, AsBuilt.Place place, PlacedLog log) {
-    AsBuilt.Measures typed = job.built().measures(place);
-    return typed.mid().stream().map(mid -> mid.minus(talliedMid(job, log)));
+    return job.built().knowsMiddle(place, log.piece().log().tag())
+        ? Stream.of(log.piece().mid().minus(talliedMid(job, log)))
+        : Stream.empty();
   }
 
   /** Returns the middle diameter of a trimmed log by the tally. */

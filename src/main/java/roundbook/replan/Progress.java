@@ -8,14 +8,16 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import roundbook.job.AsBuilt;
+import roundbook.job.AsBuilt.Ahead;
 import roundbook.job.AsBuilt.CutSize;
 import roundbook.job.AsBuilt.Held;
 import roundbook.job.AsBuilt.HeldLog;
-import roundbook.job.AsBuilt.Measures;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.BuildRules;
 import roundbook.job.Job;
 import roundbook.job.Log;
+import roundbook.job.Measures;
+import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.notch.RoundSize;
@@ -37,6 +39,7 @@ import roundbook.units.Length;
 final class Progress {
   private final SiteReport site;
   private final Job expected;
+  private final Map<String, Ahead> ahead;
   private final Map<Place, Held> held = new TreeMap<>();
   private final Map<Place, Measures> measures = new TreeMap<>();
   private final Map<String, Log> hewn = new HashMap<>();
@@ -44,8 +47,39 @@ final class Progress {
 
   Progress(SiteReport site) {
     this.site = site;
-    this.expected = site.job().withMeasuredPieces().corrected();
+    Job corrected = site.job().withMeasuredPieces().corrected();
+    this.ahead = ahead(corrected, site.typed().yard());
+    this.expected = hewn(corrected, ahead);
     site.plan().forEach(this::settle);
+  }
+
+  /** Returns the logs of a job that were measured in the yard. */
+  private static Map<String, Ahead> ahead(Job corrected, Map<String, Measures> yard) {
+    Map<String, Ahead> ahead = new TreeMap<>();
+    yard.forEach(
+        (tag, typed) -> corrected.log(tag).ifPresent(log -> ahead.put(tag, new Ahead(typed, log))));
+    return ahead;
+  }
+
+  /** Returns a job whose logs are as they were measured in the yard. */
+  private static Job hewn(Job corrected, Map<String, Ahead> ahead) {
+    return corrected.withLogs(
+        corrected.logs().stream()
+            .map(log -> ahead.containsKey(log.tag()) ? hewn(ahead.get(log.tag())) : log)
+            .toList());
+  }
+
+  /** The whole log is measured as it lies, not the piece that it gives. */
+  private static Log hewn(Ahead log) {
+    Measures typed = log.measures();
+    Piece whole = new Piece(log.tallied(), Length.ZERO, log.tallied().length());
+    return new Hewn(typed.butt(), typed.mid(), typed.tip()).of(whole).log();
+  }
+
+  private static Map<String, Measures> yard(AsBuilt recorded) {
+    Map<String, Measures> yard = new TreeMap<>();
+    recorded.ahead().forEach((tag, log) -> yard.put(tag, log.measures()));
+    return yard;
   }
 
   private void settle(Place place, Held planned) {
@@ -67,7 +101,7 @@ final class Progress {
       }
     }
     record(expected, place, here, measures, before, hewn);
-    asPlanned(here, then(place), correction(expected.rules()), before);
+    asPlanned(here, then(place), correction(expected.rules()), before, ahead);
   }
 
   /** Returns the log of a place, or both, the ones used instead where there are any. */
@@ -102,11 +136,15 @@ final class Progress {
   }
 
   /**
-   * Puts logs as they were expected before hewing back to the correction they were planned with.
+   * Puts logs as they were expected before hewing back to the correction they were planned with;
+   * those measured in the yard stay what they are.
    */
-  private static void asPlanned(Held here, Length then, Length now, Map<String, Log> before) {
+  private static void asPlanned(
+      Held here, Length then, Length now, Map<String, Log> before, Map<String, Ahead> ahead) {
     for (String tag : here.tags()) {
-      before.computeIfPresent(tag, (same, log) -> log.thinnedBy(now.minus(then)));
+      if (!ahead.containsKey(tag)) {
+        before.computeIfPresent(tag, (same, log) -> log.thinnedBy(now.minus(then)));
+      }
     }
   }
 
@@ -154,15 +192,14 @@ final class Progress {
       logs.add(site.typed().lost().contains(log.tag()) ? own.skipped() : own);
     }
     AsBuilt built =
-        new AsBuilt(
-            sizes(),
-            held,
-            measures,
-            site.typed().readings(),
-            site.typed().firstReadings(),
-            before,
-            site.typed().lost(),
-            site.typed().gaps());
+        AsBuilt.NOTHING
+            .withCut(sizes())
+            .withPlaces(held, measures)
+            .withReadings(site.typed().readings(), site.typed().firstReadings())
+            .withExpected(before)
+            .withAhead(ahead)
+            .withLost(site.typed().lost())
+            .withGaps(site.typed().gaps());
     return expected.withLogs(logs).withBuilt(built);
   }
 
@@ -205,7 +242,8 @@ final class Progress {
 
   /** Short logs beside an opening are measured apart, and then make the middle of their place. */
   private Length pageMid(Place place) {
-    Job then = withRules(site.job(), site.printed()).corrected();
+    Job tallied = withRules(site.job(), site.printed()).corrected();
+    Job then = hewn(tallied, ahead(tallied, yard(site.recorded())));
     Held here = held.getOrDefault(place, site.plan().get(place));
     List<Log> logs =
         then.logs().stream().map(log -> isMeasured(here, log) ? hewn.get(log.tag()) : log).toList();
@@ -227,8 +265,10 @@ final class Progress {
    * Returns the job as a workbook was printed with: what was recorded then, nothing typed since.
    */
   static Job printed(SiteReport site) {
-    Job expected = withRules(site.job(), site.printed()).withLogs(site.logsBefore()).corrected();
+    Job tallied = withRules(site.job(), site.printed()).withLogs(site.logsBefore()).corrected();
     AsBuilt recorded = site.recorded();
+    Map<String, Ahead> ahead = ahead(tallied, yard(recorded));
+    Job expected = hewn(tallied, ahead);
     Map<String, Log> before = new TreeMap<>();
     Map<String, Log> hewn = new HashMap<>();
     recorded
@@ -239,7 +279,7 @@ final class Progress {
               Length now = correction(expected.rules());
               boolean cut = recorded.isCut(place);
               Length then = cut ? recorded.cut().get(place.round() - 1).correction() : now;
-              asPlanned(here, then, now, before);
+              asPlanned(here, then, now, before, ahead);
             });
     List<Log> logs =
         expected.logs().stream()
@@ -247,14 +287,13 @@ final class Progress {
             .map(log -> recorded.lost().contains(log.tag()) ? log.skipped() : log)
             .toList();
     AsBuilt built =
-        new AsBuilt(
-            recorded.cut(),
-            recorded.held(),
-            recorded.measures(),
-            recorded.readings(),
-            recorded.firstReadings(),
-            before,
-            recorded.lost());
+        AsBuilt.NOTHING
+            .withCut(recorded.cut())
+            .withPlaces(recorded.held(), recorded.measures())
+            .withReadings(recorded.readings(), recorded.firstReadings())
+            .withExpected(before)
+            .withAhead(ahead)
+            .withLost(recorded.lost());
     return expected.withLogs(logs).withBuilt(built);
   }
 }

@@ -8,16 +8,18 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import roundbook.job.AsBuilt;
-import roundbook.job.AsBuilt.Measures;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.AsBuilt.PlacePart;
 import roundbook.job.BuildRules;
 import roundbook.job.GapSpot;
 import roundbook.job.Job;
 import roundbook.job.Log;
+import roundbook.job.Measures;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
+import roundbook.page.LogColumn;
 import roundbook.page.TypedBox;
+import roundbook.problem.CellRef;
 import roundbook.problem.Phrase;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
@@ -53,6 +55,7 @@ final class Checks {
     places(report);
     report.typed().used().forEach((place, tag) -> longEnough(report, place, tag));
     report.typed().measures().forEach((place, typed) -> measures(report, place, typed));
+    report.typed().yard().forEach(this::yard);
     readings(report);
     report.typed().gaps().keySet().forEach(spot -> gap(report, spot));
     unmeasured(report);
@@ -155,6 +158,34 @@ final class Checks {
     return job.building().trimmed(wall, job.rules().overhang());
   }
 
+  /** Holds what was measured of a log in the yard against its tally. */
+  private void yard(String tag, Measures typed) {
+    Length mid = job.log(tag).orElseThrow().mid();
+    Length middle = typed.mid().orElse(mid);
+    typed.mid().ifPresent(each -> diameter(tag, LogColumn.HEWN_MIDS, each, mid));
+    typed.butt().ifPresent(each -> diameter(tag, LogColumn.HEWN_BUTTS, each, mid));
+    typed.tip().ifPresent(each -> diameter(tag, LogColumn.HEWN_TIPS, each, mid));
+    typed
+        .butt()
+        .filter(middle::isMoreThan)
+        .ifPresent(butt -> yard("butt-thin", tag, LogColumn.HEWN_BUTTS, butt, middle));
+    typed
+        .tip()
+        .filter(tip -> tip.isMoreThan(middle))
+        .ifPresent(tip -> yard("tip-thick", tag, LogColumn.HEWN_TIPS, tip, middle));
+  }
+
+  private void diameter(String tag, LogColumn column, Length typed, Length mid) {
+    CellRef where = rows.yardAt(tag, column);
+    grade(typed, mid, Length.ZERO, column == LogColumn.HEWN_MIDS)
+        .ifPresent(code -> fields.say(told(Problem.of(code, "diameter", where), typed, mid)));
+  }
+
+  private void yard(String variant, String tag, LogColumn column, Length typed, Length mid) {
+    Problem problem = Problem.of(ProblemCode.DOUBTFUL_VALUE, variant, rows.yardAt(tag, column));
+    fields.say(told(problem, typed, mid).remedyOf("which-end"));
+  }
+
   private void measures(SiteReport report, Place place, Measures typed) {
     Length thickness = job.building().wall(place.wall()).orElseThrow().thickness();
     Optional<Log> log = report.tag(place).flatMap(job::log);
@@ -194,23 +225,32 @@ final class Checks {
       return;
     }
     String name = box.named(place.round(), place.named());
-    Length differs = typed.get().minus(mid).absolute();
-    if (!typed.get().isMoreThan(least) || differs.isMoreThan(far().times(3))) {
-      fields.say(told(ProblemCode.OUT_OF_RANGE, "diameter", name, typed.get(), mid));
-    } else if (differs.isMoreThan(far()) && box == TypedBox.MEASURED) {
-      fields.say(told(ProblemCode.DOUBTFUL_VALUE, "diameter", name, typed.get(), mid));
+    grade(typed.get(), mid, least, box == TypedBox.MEASURED)
+        .ifPresent(
+            code -> fields.say(told(fields.problem(code, "diameter", name), typed.get(), mid)));
+  }
+
+  /** Returns how a diameter is doubted: one that is far off, and a middle that differs much. */
+  private Optional<ProblemCode> grade(Length typed, Length mid, Length least, boolean middle) {
+    Length differs = typed.minus(mid).absolute();
+    if (!typed.isMoreThan(least) || differs.isMoreThan(far().times(3))) {
+      return Optional.of(ProblemCode.OUT_OF_RANGE);
     }
+    return middle && differs.isMoreThan(far())
+        ? Optional.of(ProblemCode.DOUBTFUL_VALUE)
+        : Optional.empty();
   }
 
   /** Says that an end does not taper from butt to tip. */
   private void say(String variant, TypedBox box, Place place, Length typed, Length mid) {
     String name = box.named(place.round(), place.named());
-    fields.say(told(ProblemCode.DOUBTFUL_VALUE, variant, name, typed, mid).remedyOf("which-end"));
+    Problem problem = fields.problem(ProblemCode.DOUBTFUL_VALUE, variant, name);
+    fields.say(told(problem, typed, mid).remedyOf("which-end"));
   }
 
   /** Tells of a diameter beside the middle of the log as it was tallied or measured. */
-  private Problem told(ProblemCode code, String variant, String name, Length typed, Length mid) {
-    return fields.problem(code, variant, name).with("typed", shown(typed)).with("mid", shown(mid));
+  private Problem told(Problem problem, Length typed, Length mid) {
+    return problem.with("typed", shown(typed)).with("mid", shown(mid));
   }
 
   private void readings(SiteReport report) {
@@ -259,8 +299,7 @@ final class Checks {
       for (Wall wall : job.building().walls()) {
         boolean all =
             report.parts(new Place(round, wall.name())).stream()
-                .map(part -> report.typed().measures().getOrDefault(part, Measures.NONE))
-                .allMatch(typed -> typed.mid().isPresent());
+                .allMatch(part -> isMeasured(report, part));
         if (!all) {
           walls.add(wall.name());
         }
@@ -273,6 +312,17 @@ final class Checks {
                 .with("walls", String.join(" ", walls)));
       }
     }
+  }
+
+  /** Returns whether the middle of what lies in a place was measured, there or in the yard. */
+  private static boolean isMeasured(SiteReport report, Place part) {
+    boolean there = report.typed().measures().getOrDefault(part, Measures.NONE).mid().isPresent();
+    return there
+        || report
+            .tag(part)
+            .map(tag -> report.typed().yard().get(tag))
+            .flatMap(Measures::mid)
+            .isPresent();
   }
 
   private Length far() {

@@ -117,7 +117,7 @@ public final class CrewReader {
                 Problem.of(ProblemCode.CELL_LOST, "box", CellRef.ofFile(book.file()))
                     .with("round", round)
                     .with("name", name)));
-    AsBuilt recorded = typed.recorded();
+    AsBuilt recorded = typed.recorded().withAhead(rows.yardBefore());
     Checks checks = new Checks(job, rows, recorded, boxes);
     SiteReport report =
         new SiteReport(
@@ -134,7 +134,8 @@ public final class CrewReader {
                 typed.readings(TypedBox.READING),
                 typed.readings(TypedBox.FIRST_READING),
                 rows.lost().keySet(),
-                typed.gaps()),
+                typed.gaps(),
+                rows.yard()),
             new SiteReport.Tallied(new ProblemRows(book).all(), bought));
     checks.check(report);
     return missing.isEmpty() ? Optional.of(report) : Optional.empty();
@@ -201,7 +202,7 @@ public final class CrewReader {
     return rules.value(setting).map(BuildRules.Value::value);
   }
 
-  /** Takes the lost logs of a copy too; says where it has another plan. */
+  /** Takes the lost and the measured logs of a copy too; says where it has another plan. */
   private boolean sameLogs(LogRows rows, Fields fields, BuildRules printed) {
     if (copy.isEmpty()) {
       return true;
@@ -212,6 +213,7 @@ public final class CrewReader {
       problems.add(noCopy(copy.get()));
     }
     others.lost().forEach(rows.lost()::putIfAbsent);
+    rows.takeYard(others);
     return same;
   }
 

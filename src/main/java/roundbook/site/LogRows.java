@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
+import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Held;
 import roundbook.job.AsBuilt.HeldLog;
 import roundbook.job.AsBuilt.Place;
@@ -19,6 +20,7 @@ import roundbook.job.BuildRules;
 import roundbook.job.DiameterProfile;
 import roundbook.job.DiameterProfile.Station;
 import roundbook.job.Log;
+import roundbook.job.Measures;
 import roundbook.page.LogColumn;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
@@ -52,7 +54,12 @@ final class LogRows {
   private final Map<Place, Held> plan = new TreeMap<>();
   private final Map<Place, HeldLog> shortLogs = new TreeMap<>();
   private final Map<String, CellRef> lost = new TreeMap<>();
+  private final Map<String, Map<LogColumn, Box>> yard = new TreeMap<>();
+  private final Map<String, Measures> yardBefore = new TreeMap<>();
   private final Set<String> tags = new TreeSet<>();
+
+  /** A length that was typed into a row. */
+  private record Box(Length length, String text, CellRef where) {}
 
   LogRows(NamedBook book, Fields fields, BuildRules printed, Problems problems) {
     this.book = book;
@@ -106,6 +113,80 @@ final class LogRows {
     return lost;
   }
 
+  /** Returns what was measured of logs as they lie in the yard, by tag. */
+  Map<String, Measures> yard() {
+    Map<String, Measures> all = new TreeMap<>();
+    yard.forEach(
+        (tag, boxes) ->
+            all.put(
+                tag,
+                Measures.hewn(
+                    typed(boxes, LogColumn.HEWN_BUTTS),
+                    typed(boxes, LogColumn.HEWN_MIDS),
+                    typed(boxes, LogColumn.HEWN_TIPS))));
+    return all;
+  }
+
+  private static Optional<Length> typed(Map<LogColumn, Box> boxes, LogColumn column) {
+    return Optional.ofNullable(boxes.get(column)).map(Box::length);
+  }
+
+  /** Returns where a log's diameter as hewn stands. */
+  CellRef yardAt(String tag, LogColumn column) {
+    return yard.get(tag).get(column).where();
+  }
+
+  /** Returns the logs that had been measured so when the list was written. */
+  Map<String, AsBuilt.Ahead> yardBefore() {
+    Map<String, AsBuilt.Ahead> before = new TreeMap<>();
+    logs.stream()
+        .filter(log -> yardBefore.containsKey(log.tag()))
+        .forEach(log -> before.put(log.tag(), new AsBuilt.Ahead(yardBefore.get(log.tag()), log)));
+    return before;
+  }
+
+  /** Takes what only a copy has measured in the yard; says where both have and differ. */
+  void takeYard(LogRows copy) {
+    copy.yard.forEach(
+        (tag, boxes) ->
+            boxes.forEach(
+                (column, theirs) -> {
+                  Box own =
+                      yard.computeIfAbsent(tag, each -> new EnumMap<>(LogColumn.class))
+                          .computeIfAbsent(column, each -> theirs);
+                  if (!own.length().equals(theirs.length())) {
+                    problems.add(
+                        Problem.of(ProblemCode.CONTRADICTION, "copies", own.where())
+                            .with("own", own.text())
+                            .with("other", theirs.text())
+                            .with("where", theirs.where().toString())
+                            .found(own.text())
+                            .remedyOf("clear-wrong"));
+                  }
+                }));
+  }
+
+  private void hewn(Table table, Row row, String tag) {
+    Map<LogColumn, Box> boxes = new EnumMap<>(LogColumn.class);
+    for (LogColumn column : LogColumn.HEWN) {
+      length(table, row, column)
+          .ifPresent(
+              length -> {
+                int at = columns.get(column).left();
+                boxes.put(column, new Box(length, row.cell(at).text(), table.at(row, at)));
+              });
+    }
+    if (!boxes.isEmpty()) {
+      yard.put(tag, boxes);
+    }
+    String[] before = text(row, LogColumn.HEWN_BEFORE).split(";", -1);
+    if (before.length == LogColumn.HEWN.size()) {
+      yardBefore.put(
+          tag,
+          Measures.hewn(fields.plain(before[0]), fields.plain(before[1]), fields.plain(before[2])));
+    }
+  }
+
   private void read(Table table, Row row, Optional<Row> heading) {
     String tag = text(row, LogColumn.TAGS);
     if (tag.isEmpty()) {
@@ -121,6 +202,7 @@ final class LogRows {
     }
     logs.add(log(row, tag, length.get(), stations, heading));
     place(table, row, tag);
+    hewn(table, row, tag);
     Cell box = row.cell(columns.get(LogColumn.LOST).left());
     CellRef where = table.at(row, columns.get(LogColumn.LOST).left());
     if (fields.ticked(box, where)) {

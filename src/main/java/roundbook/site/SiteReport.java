@@ -9,13 +9,13 @@ import java.util.TreeMap;
 import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Corner;
 import roundbook.job.AsBuilt.Held;
-import roundbook.job.AsBuilt.Measures;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.AsBuilt.PlacePart;
 import roundbook.job.BuildRules;
 import roundbook.job.GapSpot;
 import roundbook.job.Job;
 import roundbook.job.Log;
+import roundbook.job.Measures;
 import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.table.NamedBook;
@@ -81,6 +81,7 @@ public record SiteReport(
    * @param firstReadings corner heights on top of first-laid logs
    * @param lost logs that are lost
    * @param gaps gaps that were measured
+   * @param yard diameters as hewn that were measured before a log had its place, by tag
    */
   public record Typed(
       CutTicks ticks,
@@ -89,9 +90,11 @@ public record SiteReport(
       Map<Corner, Length> readings,
       Map<Corner, Length> firstReadings,
       Set<String> lost,
-      Map<GapSpot, Length> gaps) {
+      Map<GapSpot, Length> gaps,
+      Map<String, Measures> yard) {
     /** Copies the maps. */
     public Typed {
+      yard = Map.copyOf(yard);
       measures = new TreeMap<>(measures);
       used = new TreeMap<>(used);
       readings = new TreeMap<>(readings);

@@ -12,11 +12,11 @@ import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Corner;
 import roundbook.job.AsBuilt.CutSize;
 import roundbook.job.AsBuilt.Held;
-import roundbook.job.AsBuilt.Measures;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.AsBuilt.PlacePart;
 import roundbook.job.Building;
 import roundbook.job.GapSpot;
+import roundbook.job.Measures;
 import roundbook.job.Wall;
 import roundbook.page.CellNames;
 import roundbook.page.TypedBox;
@@ -186,14 +186,11 @@ final class TypedFields {
             parts.forEach(part -> measures.put(part, recorded(part)));
           }
         });
-    return new AsBuilt(
-        cut,
-        held,
-        measures,
-        recordedReadings("readings"),
-        recordedReadings("first_readings"),
-        Map.of(),
-        lostBefore());
+    return AsBuilt.NOTHING
+        .withCut(cut)
+        .withPlaces(held, measures)
+        .withReadings(recordedReadings("readings"), recordedReadings("first_readings"))
+        .withLost(lostBefore());
   }
 
   /** Returns the walls whose logs were not cut in a round of which some were. */

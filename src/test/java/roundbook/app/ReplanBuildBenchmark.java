@@ -37,9 +37,9 @@ class ReplanBuildBenchmark {
     System.out.println("worst corner at the top, built " + tops + ", blind " + blind);
     System.out.println("worst corner after any round " + rising);
     System.out.printf("gaps inside the limits: %.1f %%%n", 100 * inside);
-    assertTrue(inside > 0.95, "gaps inside the limits: " + inside);
+    assertTrue(inside >= 0.98, "gaps inside the limits: " + inside);
     assertTrue(Collections.max(tops) <= 0.25, "all end within a quarter inch: " + tops);
-    assertTrue(Collections.max(rising) <= 0.375, "all stay within three eighths: " + rising);
+    assertTrue(Collections.max(rising) <= 0.25, "all stay within a quarter inch: " + rising);
     assertTrue(blind.get(1) > 0.375, "the blind ones drift: " + blind);
   }
 }

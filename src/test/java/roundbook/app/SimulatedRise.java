@@ -14,10 +14,10 @@ import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Corner;
 import roundbook.job.AsBuilt.CutSize;
 import roundbook.job.AsBuilt.Held;
-import roundbook.job.AsBuilt.Measures;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.Job;
 import roundbook.job.Log;
+import roundbook.job.Measures;
 import roundbook.job.Piece;
 import roundbook.plan.Planner;
 import roundbook.problem.Problem;
@@ -49,6 +49,7 @@ final class SimulatedRise {
   private final Set<String> flagged = new HashSet<>();
   private final Set<String> watched = new HashSet<>();
   private Choice choice;
+  private int moves;
 
   /**
    * How a crew looks after its corners.
@@ -56,8 +57,15 @@ final class SimulatedRise {
    * @param twice whether it reads the first-laid tops too
    * @param topTwice whether it reads them in the last round
    * @param pares whether it pares tops that read too high
+   * @param ahead how many rounds it hews before they are cut; logs hewn for rounds over the next
+   *     one are only on the log list and may still change places
+   * @param spares whether it hews and measures the spares too
    */
-  record Care(boolean twice, boolean topTwice, boolean pares) {}
+  record Care(boolean twice, boolean topTwice, boolean pares, int ahead, boolean spares) {
+    Care(boolean twice, boolean topTwice, boolean pares) {
+      this(twice, topTwice, pares, 0, false);
+    }
+  }
 
   /** A build; where logs are lost, one is after every third round. */
   SimulatedRise(Job tally, Choice first, SimulatedWall wall, Care care, boolean loses) {
@@ -71,16 +79,19 @@ final class SimulatedRise {
 
   /** Builds to the top and returns the wall. */
   SimulatedWall run() {
+    if (care.spares()) {
+      measureSpares();
+    }
     measure(1);
     for (int round = 1; round <= rounds; round++) {
       if (loses && round % 3 == 0 && round + 1 < rounds) {
         lost.add(course(round + 2).places().get(0).tags());
       }
+      if (care.ahead() > 0) {
+        chooseAhead(round);
+      }
       Job now = job(round);
-      choice =
-          new KeepingChooser(places(), OptionalInt.of(rounds))
-              .choose(now, new Effort(1, 1, () -> false, done -> {}))
-              .choice();
+      choose(now);
       foretell(now, round);
       wall.layFirst(page(now), tally, round);
       if (care.twice() || care.topTwice() && round == rounds) {
@@ -98,6 +109,55 @@ final class SimulatedRise {
       }
     }
     return wall;
+  }
+
+  private void choose(Job now) {
+    KeepingChooser.Kept kept =
+        new KeepingChooser(places(), OptionalInt.of(rounds))
+            .choose(now, new Effort(1, 1, () -> false, done -> {}));
+    moves += kept.moves().size();
+    choice = kept.choice();
+  }
+
+  /** Hews the next rounds' logs and chooses by them until those chosen are all hewn. */
+  private void chooseAhead(int round) {
+    int last = Math.min(rounds, round + care.ahead() - 1);
+    boolean new1 = true;
+    for (int turn = 0; new1 && turn < 3; turn++) {
+      new1 = false;
+      for (int each = round; each <= last; each++) {
+        new1 |= measure(each);
+      }
+      if (new1 || turn == 0) {
+        choose(job(round - 1));
+      }
+    }
+    for (int each = round; each <= last; each++) {
+      measure(each);
+    }
+  }
+
+  private void measureSpares() {
+    Set<String> placed = new HashSet<>();
+    places().values().forEach(held -> placed.addAll(held.tags()));
+    for (Log log : tally.logs()) {
+      if (!placed.contains(log.tag())) {
+        Piece whole = new Piece(log, Length.ZERO, log.length());
+        double inches = wall.hewnMid(log.tag(), log.mid().inches());
+        known(log, whole, Length.ofInchFraction(Math.round(inches * 16), 16));
+      }
+    }
+  }
+
+  private void known(Log log, Piece piece, Length mid) {
+    mids.put(log.tag(), mid);
+    hewn.put(
+        log.tag(), new Hewn(Optional.empty(), Optional.of(mid), Optional.empty()).of(piece).log());
+  }
+
+  /** Returns how many logs were hewn, and how many changes were made. */
+  List<Integer> work() {
+    return List.of(hewn.size(), moves);
   }
 
   /** Notes what the plan says of the gaps under a round's logs before they are cut. */
@@ -131,19 +191,23 @@ final class SimulatedRise {
     return choice.courses().get(round - 1);
   }
 
-  private void measure(int round) {
+  /** Measures a round's logs that are not yet, and returns whether there was one. */
+  private boolean measure(int round) {
     Map<String, Object> typed =
         wall.measures(new SimulatedWall.Page(tally, choice.courses(), null), tally, round);
+    boolean any = false;
     for (FilledPlace placed : course(round).places()) {
-      Object inches = typed.get("Measured_" + round + "_" + placed.wall().name());
-      Length mid = Length.ofInchFraction(Math.round((Double) inches * 16), 16);
       String tag = placed.tags();
-      Piece planned = placed.first().piece();
-      Log log = tally.log(tag).orElseThrow();
-      Piece piece = new Piece(log, planned.cutOffButt(), planned.trimmed());
-      mids.put(tag, mid);
-      hewn.put(tag, new Hewn(Optional.empty(), Optional.of(mid), Optional.empty()).of(piece).log());
+      if (care.ahead() == 0 || !mids.containsKey(tag)) {
+        Object inches = typed.get("Measured_" + round + "_" + placed.wall().name());
+        Piece planned = placed.first().piece();
+        Log log = tally.log(tag).orElseThrow();
+        Piece piece = new Piece(log, planned.cutOffButt(), planned.trimmed());
+        known(log, piece, Length.ofInchFraction(Math.round((Double) inches * 16), 16));
+        any = true;
+      }
     }
+    return any;
   }
 
   private Map<String, Double> seconds(SimulatedWall.Page page, int round) {
@@ -196,7 +260,12 @@ final class SimulatedRise {
                 before.put(here.words(), tally.log(here.words()).orElseThrow());
               }
             });
-    AsBuilt built = new AsBuilt(cut, held, measures, readings, firstReadings, before, Set.of());
+    AsBuilt built =
+        AsBuilt.NOTHING
+            .withCut(cut)
+            .withPlaces(held, measures)
+            .withReadings(readings, firstReadings)
+            .withExpected(before);
     List<Log> logs =
         tally.logs().stream()
             .map(log -> lost.contains(log.tag()) ? log.skipped() : log)

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,6 +17,7 @@ import roundbook.job.AsBuilt;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Job;
 import roundbook.job.Log;
+import roundbook.job.Measures;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.plan.Jobs;
@@ -193,7 +193,7 @@ class ExchangesTest {
   private static AsBuilt twoCutAndThirdMeasured(Job job, Choice choice) {
     List<AsBuilt.CutSize> cut = new ArrayList<>();
     Map<AsBuilt.Place, AsBuilt.Held> held = new TreeMap<>();
-    Map<AsBuilt.Place, AsBuilt.Measures> measures = new TreeMap<>();
+    Map<AsBuilt.Place, Measures> measures = new TreeMap<>();
     for (Course course : choice.courses().subList(0, 3)) {
       if (course.round() <= 2) {
         cut.add(new AsBuilt.CutSize(course.notch().size(), job.rules().gap()));
@@ -203,10 +203,10 @@ class ExchangesTest {
         held.put(place, log.held());
         Optional<Length> none = Optional.empty();
         Optional<Length> mid = Optional.of(log.mid());
-        measures.put(place, new AsBuilt.Measures(none, mid, none, none, none));
+        measures.put(place, new Measures(none, mid, none, none, none));
       }
     }
-    return new AsBuilt(cut, held, measures, Map.of(), Map.of(), Set.of());
+    return AsBuilt.NOTHING.withCut(cut).withPlaces(held, measures);
   }
 
   @Test

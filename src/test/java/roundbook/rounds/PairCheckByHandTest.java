@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -120,7 +119,7 @@ class PairCheckByHandTest {
     Sides cut = sides.squared(OFF, OFF);
     assertEquals(4, faults(job, cut).size(), "the opening, both notches, one length");
     Map<Place, Held> held = Map.of(new Place(2, "S"), cut.filled(job).held());
-    AsBuilt built = new AsBuilt(List.of(), held, Map.of(), Map.of(), Map.of(), Set.of());
+    AsBuilt built = AsBuilt.NOTHING.withPlaces(held, Map.of());
     assertEquals(List.of(), faults(job.withBuilt(built), cut));
   }
 

@@ -305,7 +305,7 @@ class PairingTest {
   }
 
   private static AsBuilt held(Place place, Held held) {
-    return new AsBuilt(List.of(), Map.of(place, held), Map.of(), Map.of(), Map.of(), Set.of());
+    return AsBuilt.NOTHING.withPlaces(Map.of(place, held), Map.of());
   }
 
   private static Log wishing(Log log, String wall, int round) {

@@ -15,11 +15,11 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Held;
-import roundbook.job.AsBuilt.Measures;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.Job;
 import roundbook.job.Kept;
 import roundbook.job.Log;
+import roundbook.job.Measures;
 import roundbook.job.Piece;
 import roundbook.job.Pin;
 import roundbook.job.Wall;
@@ -129,7 +129,7 @@ class PlacesTest {
         Map.of(
             new Place(1, "N"), new Held("L1", Length.ofInches(3)),
             new Place(1, "E"), new Held("L2", Length.ofInches(2)));
-    AsBuilt built = new AsBuilt(List.of(), held, Map.of(), Map.of(), Map.of(), Set.of());
+    AsBuilt built = AsBuilt.NOTHING.withPlaces(held, Map.of());
     Places places = new Places(job.withBuilt(built), 2);
     assertTrue(may(places, 0, NORTH_1));
     assertFalse(may(places, 0, NORTH_2));
@@ -139,7 +139,7 @@ class PlacesTest {
     Optional<Length> none = Optional.empty();
     Measures hewn = new Measures(none, Optional.of(Length.ofInches(13)), none, none, none);
     Map<Place, Measures> typed = Map.of(new Place(1, "N"), hewn);
-    AsBuilt measured = new AsBuilt(List.of(), held, typed, Map.of(), Map.of(), Set.of());
+    AsBuilt measured = AsBuilt.NOTHING.withPlaces(held, typed);
     assertTrue(measured.isMovable(new Place(1, "N")));
     assertFalse(measured.isMovable(new Place(1, "E")));
     assertFalse(may(new Places(job.withBuilt(measured), 2), 0, EAST_1), "E is not measured");
@@ -250,7 +250,7 @@ class PlacesTest {
   }
 
   private static AsBuilt measured(Map<Place, Held> held, Map<Place, Measures> typed) {
-    return new AsBuilt(List.of(), held, typed, Map.of(), Map.of(), Set.of());
+    return AsBuilt.NOTHING.withPlaces(held, typed);
   }
 
   private static boolean may(Places places, int log, int place) {

@@ -8,16 +8,15 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Corner;
 import roundbook.job.AsBuilt.CutSize;
 import roundbook.job.AsBuilt.Held;
-import roundbook.job.AsBuilt.Measures;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Job;
+import roundbook.job.Measures;
 import roundbook.job.Setting;
 import roundbook.notch.Notch;
 import roundbook.stack.Course;
@@ -62,8 +61,7 @@ class StackCheckTest {
             new Place(1, "N"), new Measures(none, none, none, low, high),
             new Place(1, "E"), new Measures(none, none, none, high, none),
             new Place(2, "S"), new Measures(none, none, none, none, low));
-    Job built =
-        JOB.withBuilt(new AsBuilt(List.of(), Map.of(), typed, Map.of(), Map.of(), Set.of()));
+    Job built = JOB.withBuilt(AsBuilt.NOTHING.withPlaces(Map.of(), typed));
     assertEquals(List.of(), faults(built, built));
     List<String> faults = faults(built, JOB);
     assertFault("height of round 1", faults);
@@ -87,13 +85,10 @@ class StackCheckTest {
             new Corner(1, "SW"), level.plus(Length.ofInchFraction(1, 8)));
     Job built =
         JOB.withBuilt(
-            new AsBuilt(
-                List.of(new CutSize(notch.size(), notch.gap())),
-                held,
-                Map.of(),
-                read,
-                Map.of(),
-                Set.of()));
+            AsBuilt.NOTHING
+                .withCut(List.of(new CutSize(notch.size(), notch.gap())))
+                .withPlaces(held, Map.of())
+                .withReadings(read, Map.of()));
     Stack risen = TwoRounds.stack(built, choice(built));
     assertTrue(
         risen.joints().stream()
@@ -130,14 +125,7 @@ class StackCheckTest {
   @Test
   void aCutRoundKeepsTheGapOfItsTime() {
     Notch notch = choice(JOB).courses().get(0).notch();
-    AsBuilt cut =
-        new AsBuilt(
-            List.of(new CutSize(notch.size(), notch.gap())),
-            Map.of(),
-            Map.of(),
-            Map.of(),
-            Map.of(),
-            Set.of());
+    AsBuilt cut = AsBuilt.NOTHING.withCut(List.of(new CutSize(notch.size(), notch.gap())));
     Length wide = Length.ofInchFraction(3, 2);
     Job later =
         JOB.withBuilt(cut).with(JOB.rules().with(Setting.CHINKING_GAP, wide, Origin.OPTION));

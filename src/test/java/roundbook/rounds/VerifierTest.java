@@ -13,19 +13,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.CutSize;
 import roundbook.job.AsBuilt.Held;
-import roundbook.job.AsBuilt.Measures;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Job;
 import roundbook.job.Kept;
 import roundbook.job.Log;
+import roundbook.job.Measures;
 import roundbook.job.Piece;
 import roundbook.job.Pin;
 import roundbook.job.Setting;
@@ -194,23 +193,11 @@ class VerifierTest {
     Optional<Length> none = Optional.empty();
     Measures hewn = new Measures(none, Optional.of(Length.ofInches(13)), none, none, none);
     AsBuilt measured =
-        new AsBuilt(
-            List.of(),
-            Map.of(south, new Held("L1", Length.ofInches(2))),
-            Map.of(south, hewn),
-            Map.of(),
-            Map.of(),
-            Set.of());
+        AsBuilt.NOTHING.withPlaces(
+            Map.of(south, new Held("L1", Length.ofInches(2))), Map.of(south, hewn));
     assertSound(JOB.withBuilt(measured));
     Place above = new Place(2, "S");
-    AsBuilt other =
-        new AsBuilt(
-            List.of(),
-            Map.of(above, held("L1")),
-            Map.of(above, hewn),
-            Map.of(),
-            Map.of(),
-            Set.of());
+    AsBuilt other = AsBuilt.NOTHING.withPlaces(Map.of(above, held("L1")), Map.of(above, hewn));
     assertFault("was moved", JOB.withBuilt(other));
   }
 
@@ -244,14 +231,7 @@ class VerifierTest {
     Notch wider = new Notch(notch.size(), notch.gap().plus(more), notch.slope(), notch.printStep());
     assertFault("round 1 lower mark", JOB, course(choice, notched(first, wider)));
     assertFault("round 1 upper mark", JOB, course(choice, notched(first, wider)));
-    AsBuilt cut =
-        new AsBuilt(
-            List.of(new CutSize(larger.size(), notch.gap())),
-            Map.of(),
-            Map.of(),
-            Map.of(),
-            Map.of(),
-            Set.of());
+    AsBuilt cut = AsBuilt.NOTHING.withCut(List.of(new CutSize(larger.size(), notch.gap())));
     assertFault("round 1 size", JOB.withBuilt(cut), choice);
     assertSound(JOB.withBuilt(cut));
   }
@@ -325,7 +305,7 @@ class VerifierTest {
   }
 
   private static AsBuilt built(Place place, Held held) {
-    return new AsBuilt(List.of(), Map.of(place, held), Map.of(), Map.of(), Map.of(), Set.of());
+    return AsBuilt.NOTHING.withPlaces(Map.of(place, held), Map.of());
   }
 
   private static Piece piece(Log log, Wall wall) {

@@ -9,16 +9,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Corner;
-import roundbook.job.AsBuilt.Measures;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.BuildRules;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Building;
 import roundbook.job.Log;
+import roundbook.job.Measures;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
@@ -228,7 +227,7 @@ class CornersTest {
   }
 
   private static AsBuilt built(Map<Corner, Length> readings, Map<Place, Measures> measures) {
-    return new AsBuilt(List.of(), Map.of(), measures, readings, Map.of(), Set.of());
+    return AsBuilt.NOTHING.withPlaces(Map.of(), measures).withReadings(readings, Map.of());
   }
 
   private static Measures cut(long lower, long upper) {

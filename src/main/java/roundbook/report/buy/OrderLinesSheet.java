@@ -25,7 +25,6 @@ import roundbook.plan.OtherLogs;
 import roundbook.report.frame.ListSheet;
 import roundbook.report.frame.Tab;
 import roundbook.report.mark.OtherLogOrder;
-import roundbook.units.Length;
 import roundbook.wood.LogRule;
 
 /** The page for the yard: every line of the order, what it comes to, and what has arrived. */
@@ -34,6 +33,9 @@ final class OrderLinesSheet {
     5.5, 8.5, 9, 13, 12, 11, 12.5, 8.5, 8.5, 11, 8, 8.5, 8, 7.5, 8
   };
   private static final double CHART_HEIGHT = 130;
+
+  /** Room kept for texts that stand higher than they were reckoned. */
+  private static final double DOUBT = 50;
 
   private static final int[] SCALED = {1, 1, 1, 1, 1, 1, 1, 1, 1, 2, 2, 2};
   private static final int[] UNSCALED = {1, 2, 2, 2, 2, 2, 2, 2};
@@ -76,8 +78,7 @@ final class OrderLinesSheet {
     OtherLogOrder.write(
         buy.context(),
         list,
-        OtherLogs.toOrder(
-            buy.context().rules(), Order.unmeasured(buy.context().plan().job().others())),
+        OtherLogs.toOrder(buy.context().rules(), buy.context().plan().job().others()),
         3,
         2,
         2,
@@ -101,17 +102,13 @@ final class OrderLinesSheet {
         buy.cells().printed(line.band().from()),
         buy.cells().printed(line.band().to()),
         buy.cells().tape(line.lengths().midAt()),
-        tip(line.tips().least()),
-        tip(line.tips().better()),
-        buy.cells().centre(line.isOfWalls() ? line.roundsText() : "–"),
-        buy.cells().centre(line.use()),
+        buy.cells().printed(line.tips().least()),
+        buy.cells().printed(line.tips().better()),
+        buy.cells().centre(line.rounds().toString()),
+        buy.cells().centre(line.wallNames()),
         Cell.blank(Role.TYPED_IN)
             .format(Format.WHOLE)
             .named(Book.nameOf("Arrived", line.number())));
-  }
-
-  private Cell tip(Length least) {
-    return least.isZero() ? buy.cells().centre("–") : buy.cells().printed(least);
   }
 
   /** Returns whether rows are kept low, so that the lines fit on one page under their headings. */
@@ -120,7 +117,8 @@ final class OrderLinesSheet {
   }
 
   private void chart(int first, int last) {
-    Area area = list.block().free(CHART_HEIGHT);
+    list.room(CHART_HEIGHT);
+    Area area = list.free(CHART_HEIGHT);
     String tab = list.sheet().name();
     Area names = new Area(first, 1, last, 1);
     list.sheet()
@@ -148,6 +146,7 @@ final class OrderLinesSheet {
   /** Writes volume, weight, board feet and cost of every line, and of them all. */
   private void comesTo() {
     List<Line> lines = buy.purchase().order().lines();
+    list.room(ListSheet.tableHeight(lines.size() + 1) + DOUBT);
     list.heading(buy.text("buy.comes.heading"));
     List<String> heads = new ArrayList<>();
     String cubic = buy.text(buy.metric() ? "buy.cubic.metres" : "buy.cubic.feet");
@@ -157,8 +156,8 @@ final class OrderLinesSheet {
     }
     heads.add(buy.text("buy.comes.cost"));
     list.spans(isScaled() ? SCALED : UNSCALED).head(heads.toArray(String[]::new));
-    lines.forEach(line -> list.row(comesTo(line)));
-    list.row(all(lines));
+    lines.subList(0, lines.size() - 1).forEach(line -> list.row(comesTo(line)));
+    list.together(List.of(comesTo(lines.get(lines.size() - 1)), all(lines)));
     list.text(Role.NOTE, buy.text("buy.comes.rule"));
     if (isScaled()) {
       String taper =

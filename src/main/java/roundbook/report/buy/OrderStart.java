@@ -87,9 +87,8 @@ final class OrderStart {
   }
 
   private void amounts() {
-    int other = order.count() - order.logs() - order.spares();
-    String key = other == 0 ? "buy.logs.are" : "buy.logs.are.other";
-    fact("buy.logs", buy.text(key, order.count(), order.logs(), order.spares(), other));
+    int spares = order.count() - order.logs();
+    fact("buy.logs", buy.text("buy.logs.are", order.count(), order.logs(), spares));
     fact(
         "buy.weight",
         buy.text(

@@ -4,15 +4,19 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import roundbook.job.AsBuilt;
 import roundbook.job.Log;
+import roundbook.job.Measures;
 import roundbook.page.Book;
 import roundbook.page.Cell;
+import roundbook.page.Cell.Format;
 import roundbook.page.LogColumn;
 import roundbook.page.Role;
 import roundbook.plan.PickOrder;
@@ -78,8 +82,15 @@ final class LogListColumns {
         .add(LogColumn.WALLS, "wall", 6, use -> placed(use, each -> each.wall().name()))
         .add("pick", 7, use -> picked(use, String::valueOf))
         .add("deck", 7, use -> picked(use, this::layers))
+        .add(LogColumn.HEWN_MIDS, "hewn_mid", 8.5, use -> hewnBox(use, "Hewn_mid", Measures::mid))
+        .add(
+            LogColumn.HEWN_BUTTS,
+            "hewn_butt",
+            8.5,
+            use -> hewnBox(use, "Hewn_butt", Measures::butt))
+        .add(LogColumn.HEWN_TIPS, "hewn_tip", 8.5, use -> hewnBox(use, "Hewn_tip", Measures::tip))
         .add(LogColumn.LOST, "lost", 6, this::lostBox)
-        .add("note", 34, use -> cells.text(note(use)));
+        .add("note", 30, use -> cells.text(note(use)));
   }
 
   /**
@@ -101,6 +112,7 @@ final class LogListColumns {
         .add(LogColumn.REMARKS, "remarks", 40, use -> cells.text(log(use).traits().remarks()))
         .add(LogColumn.FILES, "file", 18, use -> cells.text(log(use).origin().file()))
         .add(LogColumn.SHEETS, "sheet", 12, use -> cells.text(log(use).origin().sheet()))
+        .add(LogColumn.HEWN_BEFORE, "hewn_before", 20, use -> cells.text(hewnBefore(use)))
         .add(LogColumn.OFF_BUTTS, "off_butt", 9, this::offButt)
         .add(LogColumn.SIDES, "side", 7, use -> half(use, this::side))
         .add(LogColumn.SIDE_LENGTHS, "side_length", 11, use -> half(use, this::sideLength))
@@ -152,10 +164,37 @@ final class LogListColumns {
     return pick.layer(2, number) + " " + pick.layer(3, number) + " " + pick.layer(4, number);
   }
 
+  /** Returns the box of a diameter as hewn, with what was typed into it before. */
+  private Cell hewnBox(LogUse use, String name, Function<Measures, Optional<Length>> diameter) {
+    Format blank = context.rules().metric() ? Format.GENERAL : Format.FRACTION;
+    return yard(use)
+        .flatMap(diameter)
+        .map(cells::exact)
+        .orElseGet(() -> Cell.blank(Role.TYPED_IN).format(blank))
+        .role(Role.TYPED_IN)
+        .named(boxName(name, log(use)));
+  }
+
+  private Optional<Measures> yard(LogUse use) {
+    AsBuilt built = context.plan().job().built();
+    return Optional.ofNullable(built.ahead().get(use.log().tag())).map(AsBuilt.Ahead::measures);
+  }
+
+  private String hewnBefore(LogUse use) {
+    ExactText exact = new ExactText(context.rules());
+    return yard(use)
+        .map(
+            known ->
+                Stream.of(known.butt(), known.mid(), known.tip())
+                    .map(each -> each.map(exact::length).orElse(""))
+                    .collect(Collectors.joining(";")))
+        .orElse("");
+  }
+
   private Cell lostBox(LogUse use) {
     Cell box =
         isLost(use) ? Cell.text("x").role(Role.TYPED_IN_TEXT) : Cell.blank(Role.TYPED_IN_TEXT);
-    return box.named(lostName(log(use)));
+    return box.named(boxName("Lost", log(use)));
   }
 
   private boolean isLost(LogUse use) {
@@ -230,8 +269,9 @@ final class LogListColumns {
     return new ExactText(context.rules()).stations(log.profile());
   }
 
-  private String lostName(Log log) {
-    String name = Book.nameOf("Lost", log.origin().row());
+  /** Returns the name of a row's box, one of its own where two tallies have a row of a number. */
+  private String boxName(String what, Log log) {
+    String name = Book.nameOf(what, log.origin().row());
     String own = name;
     for (int more = 2; !names.add(own); more++) {
       own = name + "_" + more;

@@ -9,6 +9,7 @@ import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Rule;
 import roundbook.page.Sheet;
+import roundbook.page.TypedBox;
 import roundbook.plan.Plan.LogUse;
 import roundbook.report.frame.Cells;
 import roundbook.report.frame.Columns;
@@ -63,12 +64,25 @@ final class LogListSheet {
                   List.of("x"),
                   Rule.Advice.refusing(
                       context.text("log_list.lost"), context.text("log_list.lost.advice"))));
+      list.sheet().rule(hewn(list.next() - 1));
     }
     long unread = context.found().stream().filter(LogListSheet::isUnread).count();
     if (unread > 0) {
       list.text(Role.PLAIN_BOLD, context.text("log_list.unread", unread));
     }
     return list.build();
+  }
+
+  /** Lets only a diameter be typed into the boxes of what was measured in the yard. */
+  private Rule hewn(int last) {
+    boolean metric = context.rules().metric();
+    double most =
+        TypedBox.Entry.DIAMETER.most(metric).decimal(context.rules().unit(), 0).doubleValue();
+    String text = context.text("log_list.hewn.advice", new Cells(context).unitWord());
+    Rule.Advice refusing = Rule.Advice.refusing(context.text("log_list.hewn"), text).prompt(text);
+    int left = columns.all().at(LogColumn.HEWN_MIDS);
+    int right = columns.all().at(LogColumn.HEWN_TIPS);
+    return new Rule.Between(new Area(FIRST_ROW, left, last, right), 0, most, refusing);
   }
 
   private static boolean isUnread(roundbook.problem.Problem problem) {

@@ -2,8 +2,8 @@ package roundbook.report.live;
 
 import java.util.EnumSet;
 import java.util.Set;
-import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.PlacePart;
+import roundbook.job.Measures;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
@@ -145,7 +145,7 @@ final class LivePieces {
     }
 
     /** Returns what was typed of this log before this revision. */
-    private AsBuilt.Measures typed() {
+    private Measures typed() {
       return live.plan().job().built().measures(round, wall.name());
     }
 

@@ -2,8 +2,8 @@ package roundbook.report.live;
 
 import java.util.List;
 import java.util.stream.Stream;
-import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Place;
+import roundbook.job.Measures;
 import roundbook.job.Piece;
 import roundbook.job.Wall;
 import roundbook.page.TypedBox;
@@ -62,7 +62,7 @@ public record LiveSpot(Place place, PlacedLog placed, Length near, Length far) {
 
   /** Returns the conditions that no other end is typed than was known when this was planned. */
   Stream<String> endsAsPlanned(LiveContext live) {
-    AsBuilt.Measures typed = live.plan().job().built().measures(place);
+    Measures typed = live.plan().job().built().measures(place);
     return Stream.of(
         asPlanned(live, typed.butt(), named(TypedBox.MEASURED_BUTT)),
         asPlanned(live, typed.tip(), named(TypedBox.MEASURED_TIP)));

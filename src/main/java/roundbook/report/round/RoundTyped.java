@@ -5,8 +5,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.PlacePart;
+import roundbook.job.Measures;
 import roundbook.job.Wall;
 import roundbook.page.Area;
 import roundbook.page.Cell;
@@ -102,8 +102,8 @@ final class RoundTyped {
 
   /** Returns the cell of a box; the marks of two short logs stand with the left one. */
   private Cell cell(LiveSpot spot, TypedBox box) {
-    AsBuilt.Measures known = live.plan().job().built().measures(spot.place());
-    AsBuilt.Measures marks = live.plan().job().built().measures(spot.place().whole());
+    Measures known = live.plan().job().built().measures(spot.place());
+    Measures marks = live.plan().job().built().measures(spot.place().whole());
     return switch (box) {
       case MEASURED -> live.typed(known.mid(), spot.named(box));
       case MEASURED_BUTT -> live.typed(known.butt(), spot.named(box));

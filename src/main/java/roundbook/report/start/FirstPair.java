@@ -34,6 +34,13 @@ import roundbook.units.Length;
  * rounds are cut, the round in hand and its first pair.
  */
 final class FirstPair {
+  private static final double FIRST_HEIGHT = 130;
+
+  /** Eight steps, four of them of two or three lines, with their heading. */
+  private static final double STEPS_HEIGHT = ListSheet.tableHeight(13) + 10;
+
+  private static final double NOTE_HEIGHT = 28;
+
   private static final double FOUNDATION = 114;
   private static final double FOUNDATION_WIDE = 2.95;
   private static final int BESIDE = 14;
@@ -75,7 +82,7 @@ final class FirstPair {
     Length step = plan.takeoff().bed().orElseThrow().step();
     String key = step.isZero() ? "start.foundation.level" : "start.foundation.step";
     String heights = context.text(key, walls(true), walls(false), cells.withUnit(step));
-    list.heading(context.text("start.foundation"));
+    list.room(FOUNDATION + NOTE_HEIGHT).heading(context.text("start.foundation"));
     Drawn drawn = new Drawn(context, list.sheet());
     List<Picture> pictures = drawn.made(() -> List.of(drawn.drawings().foundation(step)));
     if (pictures.isEmpty()) {
@@ -88,7 +95,7 @@ final class FirstPair {
   }
 
   private void steps() {
-    list.heading(context.text("start.steps"));
+    list.room(STEPS_HEIGHT).heading(context.text("start.steps"));
     list.spans(2, 18, 4).headOf("start.steps.head");
     step(context.text("step.cautions"), "");
     step(context.text("step.problems"), Tab.PROBLEMS.in(context.words()));
@@ -109,10 +116,17 @@ final class FirstPair {
 
   private void cutAndSet() {
     step(context.text("step.hew", tags(plan.round(round)), round), Tab.HEWING.in(context.words()));
-    step(context.text("step.measure"), page());
+    step(context.text("step.measure") + ahead(), page());
     step(context.text("step.mark", tags(firstPair())), page());
     boolean last = round == plan.rounds();
     step(context.text(last ? "step.last" : "step.next", round, round + 1), page());
+  }
+
+  /** Returns what hewing the next round too is worth; nothing where there is none. */
+  private String ahead() {
+    return round < plan.rounds()
+        ? " " + context.text("step.ahead", round + 1, Tab.LOG_LIST.in(context.words()))
+        : "";
   }
 
   private String page() {
@@ -157,7 +171,7 @@ final class FirstPair {
   }
 
   private void pickUp() {
-    list.heading(context.text("start.first"));
+    list.room(FIRST_HEIGHT).heading(context.text("start.first"));
     list.spans(2, 2, 2, 3, 3, 3, 2, 2, 3, 2).headOf("start.first.head");
     for (PiecePlan piece : firstPair()) {
       list.row(ROW_HEIGHT, pickUp(piece));
@@ -200,6 +214,7 @@ final class FirstPair {
     }
     Map<String, String> lines = new LinkedHashMap<>();
     logs.forEach((said, of) -> lines.merge(tags(of), said, (one, more) -> one + " " + more));
+    list.room(NOTE_HEIGHT * lines.size());
     lines.forEach((of, said) -> list.text(Role.PLAIN, context.text("start.note", of, said)));
   }
 
@@ -209,7 +224,7 @@ final class FirstPair {
   }
 
   private void square() {
-    list.heading(context.text("start.square"));
+    list.room(120).heading(context.text("start.square"));
     Squareness.of(plan.job().building())
         .ifPresentOrElse(
             this::diagonals, () -> list.text(Role.PLAIN, context.text("start.square.corners")));

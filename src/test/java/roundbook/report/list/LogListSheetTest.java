@@ -136,14 +136,19 @@ class LogListSheetTest {
     assertEquals("estimated", guessed.get(6));
   }
 
+  /** Returns where a named column stands in a row, counted from 0. */
+  private static int at(CrewContext context, String name) {
+    return column(context, name).left() - 1;
+  }
+
   @Test
   void furtherColumnsOfTheTallyAreCarried() {
     CrewContext context = ListFixtures.inches(2);
     Sheet sheet = sheet(context);
     int head = ListFixtures.headRow(sheet, "Bin");
     assertEquals(column(context, LogColumn.TAGS.named()).top() - 1, head);
-    assertEquals("B0", ListFixtures.row(sheet, head + 1).get(33));
-    assertEquals("B1", ListFixtures.row(sheet, head + 2).get(33));
+    assertEquals("B0", ListFixtures.row(sheet, head + 1).get(at(context, LogColumn.extra(1))));
+    assertEquals("B1", ListFixtures.row(sheet, head + 2).get(at(context, LogColumn.extra(1))));
   }
 
   @Test
@@ -164,8 +169,9 @@ class LogListSheetTest {
   void stationsOfAProfileCanBeReadBack() {
     CrewContext context = ListFixtures.inches(1);
     Log log = context.plan().uses().get(0).log();
-    String stations =
-        ListFixtures.row(sheet(context), column(context, LogColumn.TAGS.named()).top()).get(17);
+    int row = column(context, LogColumn.TAGS.named()).top();
+    int at = at(context, LogColumn.STATIONS.named());
+    String stations = ListFixtures.row(sheet(context), row).get(at);
     assertEquals("0=14.6875; 149=13.75; 298=12.8125", stations);
     assertEquals(3, log.profile().stations().size());
   }

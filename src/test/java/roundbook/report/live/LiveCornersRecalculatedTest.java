@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -192,8 +191,7 @@ public class LiveCornersRecalculatedTest {
       readings.put(new Corner(1, corner), Length.ofInchFraction(Math.round(read * 64), 64));
       firsts.put(new Corner(2, corner), Length.ofInchFraction(Math.round(top * 64), 64));
     }
-    AsBuilt built =
-        new AsBuilt(List.of(), Map.of(), Map.of(), readings, firsts, Map.of(), Set.of());
+    AsBuilt built = AsBuilt.NOTHING.withReadings(readings, firsts);
     Stack stack =
         Stack.of(plan.job().rules(), plan.job().building(), plan.choice().courses(), built);
     for (var piece : plan.pieces()) {

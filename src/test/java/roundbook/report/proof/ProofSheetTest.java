@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -283,7 +282,7 @@ class ProofSheetTest {
     assertTrue(ProofSheet.has(plan));
     CutSize cut =
         new CutSize(plan.choice().courses().get(0).notch().size(), plan.job().rules().gap());
-    AsBuilt built = new AsBuilt(List.of(cut), Map.of(), Map.of(), Map.of(), Map.of(), Set.of());
+    AsBuilt built = AsBuilt.NOTHING.withCut(List.of(cut));
     Plan later = Planner.of(plan.job().withBuilt(built), plan.choice());
     assertEquals(List.of(), ProofSheet.sheets(LivePlans.context(later)));
     assertFalse(ProofSheet.has(Planner.unplanned(plan.job())));
