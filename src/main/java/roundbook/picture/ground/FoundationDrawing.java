@@ -40,12 +40,9 @@ public final class FoundationDrawing {
    * @param building its walls
    * @param step by how much the foundation is higher under the walls laid second
    * @param wording how lengths and words are printed
-   * @throws DrawingFault if it has fewer than four walls
+   * @throws DrawingFault if a pen of it is no ring of four walls
    */
   public FoundationDrawing(Building building, Length step, Wording wording) {
-    if (building.walls().size() < 4) {
-      throw new DrawingFault("a foundation of " + building.walls().size() + " walls", null);
-    }
     this.building = building;
     this.ground = new GroundPlan(building, OUTSIDE);
     this.step = step;

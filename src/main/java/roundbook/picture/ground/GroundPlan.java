@@ -3,6 +3,7 @@ package roundbook.picture.ground;
 import java.util.List;
 import roundbook.job.Building;
 import roundbook.job.Wall;
+import roundbook.picture.canvas.DrawingFault;
 import roundbook.picture.raster.Box;
 import roundbook.picture.raster.Spot;
 import roundbook.units.Length;
@@ -16,6 +17,13 @@ import roundbook.units.Length;
  */
 record GroundPlan(Building building, Box box) {
   private static final int SIDES = 4;
+
+  /** Checks that each pen is a ring of four walls. */
+  GroundPlan {
+    if (building.pens().stream().anyMatch(pen -> building.ring(pen).size() != SIDES)) {
+      throw new DrawingFault("a plan of " + building.walls().size() + " walls", null);
+    }
+  }
 
   /** Returns whether there are more walls than those of one pen. */
   boolean isMore() {

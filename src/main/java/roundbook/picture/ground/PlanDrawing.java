@@ -40,12 +40,9 @@ public final class PlanDrawing {
    *
    * @param building its walls
    * @param wording how words are printed
-   * @throws DrawingFault if it has fewer than four walls
+   * @throws DrawingFault if a pen of it is no ring of four walls
    */
   public PlanDrawing(Building building, Wording wording) {
-    if (building.walls().size() < 4) {
-      throw new DrawingFault("a plan of " + building.walls().size() + " walls", null);
-    }
     this.building = building;
     this.ground = new GroundPlan(building, WALLS);
     this.wording = wording;

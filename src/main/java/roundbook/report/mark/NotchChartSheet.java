@@ -207,7 +207,8 @@ public final class NotchChartSheet {
       case UPPER_OUTSIDE ->
           WallMark.cell(
               live,
-              WallMark.outside(live, live.map().round(round, RoundColumn.UPPER), course.notch()),
+              WallMark.outside(
+                  live, live.map().round(round, RoundColumn.UPPER), course.notch(), false),
               Role.MARK);
       case LOWER_SHOULDER ->
           shown(round, RoundColumn.LOWER, course.notch().lower(), Role.MARK_LOWER);

@@ -56,7 +56,11 @@ final class RoundHead {
     String lower = at(RoundColumn.LOWER);
     Notch notch = course.notch();
     box(0, "upper_inside", List.of(new WallMark(upper, notch.upper(), "")), false);
-    box(1, "upper_outside", WallMark.outside(live, upper, notch), false);
+    box(
+        1,
+        "upper_outside",
+        WallMark.outside(live, upper, notch, course.round() == live.plan().rounds()),
+        false);
     String shown = lowers.unlessAll(lower);
     box(2, "lower_shoulder", List.of(new WallMark(shown, notch.lower(), "")), true);
     box(3, "lower_corner", WallMark.corner(live, lower, notch), true);
