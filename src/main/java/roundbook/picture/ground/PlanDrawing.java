@@ -127,7 +127,8 @@ public final class PlanDrawing {
   private void name(Course course, Wall wall) {
     PlanSide side = side(wall);
     String tag = course.on(wall).map(FilledPlace::tags).orElse("");
-    Spot at = side.inwards(side.along(0.5), side.upright() ? 9 : 14);
+    boolean crossed = !building.saddles(wall).isEmpty();
+    Spot at = side.inwards(side.along(crossed ? 0.27 : 0.5), side.upright() ? 9 : 14);
     if (ground.isMore()) {
       more(side, wall.name(), tag, at);
       return;
@@ -160,9 +161,9 @@ public final class PlanDrawing {
     String turn = course.clockwise() ? "↻" : "↺";
     if (!ground.isMore()) {
       canvas.write(Label.of(turn, 20, at).centred());
+      Spot foot = new Spot(at.x(), HEIGHT - 7);
+      canvas.write(Label.of(wording.say("plan.above"), SMALL, foot).centred().within(100));
     }
-    Spot foot = new Spot(at.x(), HEIGHT - 7);
-    canvas.write(Label.of(wording.say("plan.above"), SMALL, foot).centred().within(100));
   }
 
   private String run(Course course) {
