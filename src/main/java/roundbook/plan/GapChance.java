@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Corner;
+import roundbook.job.Building;
 import roundbook.job.Job;
 import roundbook.job.Measures;
 import roundbook.job.Setting;
@@ -17,12 +18,12 @@ import roundbook.units.Length;
  * The chance that a gap leaves its limits though the plan has it inside, by how finely this crew
  * marks.
  *
- * <p>Four marks lie between two logs of a wall at each end, two at the middle by the mean of both
- * ends; each errs by as much as the corners read otherwise than expected, a half of it, for a
- * reading after a round has four marks too: by the median, which one wrong reading does not move.
- * Until eight corners were read a mark errs by 1/16 in (1.6 mm). An end whose diameter was not
- * measured errs by 1/8 in (3.2 mm): a middle does not tell how a log was hewn there (both *common
- * practice*). Errors are taken as normal.
+ * <p>Up to four marks lie between two logs of a wall at each end, fewer where corners were read
+ * between; at the middle the mean of both ends errs. Each mark errs by as much as the corners read
+ * otherwise than expected, a half of it, for a reading after a round has four marks too: by the
+ * median, which one wrong reading does not move. Until eight corners were read a mark errs by 1/16
+ * in (1.6 mm). An end whose diameter was not measured errs by 1/8 in (3.2 mm): a middle does not
+ * tell how a log was hewn there (both *common practice*). Errors are taken as normal.
  *
  * @param job the job with what is built
  * @param stack the heights and gaps
@@ -34,6 +35,7 @@ record GapChance(Job job, Stack stack) {
   private static final double MARK = 1 / 16.0;
   private static final double END = 1 / 8.0;
   private static final int READINGS_LEAST = 8;
+  private static final double UNREAD = 4;
 
   /** Half of a normal distribution lies within so many standard deviations. */
   private static final double QUARTILE = 0.6745;
@@ -42,13 +44,34 @@ record GapChance(Job job, Stack stack) {
   double outside(Joint joint) {
     double mark = mark();
     double end = variance(joint.lower()) + variance(joint.upper());
-    double ends = StrictMath.sqrt(4 * mark * mark + end / 4);
-    double middle = StrictMath.sqrt(2) * mark;
+    Building building = job.building();
+    double left = marks(joint, building.endCorner(joint.lower().wall()));
+    double right = marks(joint, building.startCorner(joint.lower().wall()));
+    double middle = (left + right) / 4;
     double inside =
-        (1 - outside(joint.left(), ends))
-            * (1 - outside(joint.middle(), middle))
-            * (1 - outside(joint.right(), ends));
+        (1 - outside(joint.left(), StrictMath.sqrt(left * mark * mark + end / 4)))
+            * (1 - outside(joint.middle(), StrictMath.sqrt(middle) * mark))
+            * (1 - outside(joint.right(), StrictMath.sqrt(right * mark * mark + end / 4)));
     return 1 - inside;
+  }
+
+  /**
+   * Returns how many marks' variances lie in the gap at a corner.
+   *
+   * <p>Unread, four marks lie between the two logs. Of a reading's misfit each of k marks has the
+   * k-th part, which leaves 1 − 1/k of a mark's variance in one of them and as much in all the
+   * others together; the upper log then has its own marks over the top that was read.
+   */
+  private double marks(Joint joint, String corner) {
+    AsBuilt built = job.built();
+    int below = joint.lower().round();
+    if (built.reading(below, corner).isEmpty()) {
+      return UNREAD;
+    }
+    double under = built.firstReading(below, corner).isPresent() ? 1 / 2.0 : 3 / 4.0;
+    boolean onTop =
+        joint.upper().wall().laidFirst() || built.firstReading(below + 1, corner).isPresent();
+    return under + (onTop ? 1 : 3);
   }
 
   /** Returns whether both logs of a joint are known as hewn and the upper one is not cut yet. */

@@ -83,7 +83,7 @@ public final class CrewReader {
     settings.sayNewer();
     BuildRules now = both(settings.now(asked), printed, asked);
     Fields fields = new Fields(book, printed.unit(), problems);
-    Optional<Building> building = settings.building(fields, printed);
+    Optional<Building> building = settings.building(fields);
     LogRows rows = new LogRows(book, fields, printed, problems);
     boolean listed = rows.read() && sameLogs(rows, fields, printed);
     if (building.isEmpty()) {

@@ -35,6 +35,8 @@ import roundbook.units.Length;
  * workbooks: many can be built in little time.
  */
 final class SimulatedRise {
+  private static final int TURNS = 3;
+
   private final Job tally;
   private final int rounds;
   private final SimulatedWall wall;
@@ -57,15 +59,10 @@ final class SimulatedRise {
    * @param twice whether it reads the first-laid tops too
    * @param topTwice whether it reads them in the last round
    * @param pares whether it pares tops that read too high
-   * @param ahead how many rounds it hews before they are cut; logs hewn for rounds over the next
-   *     one are only on the log list and may still change places
-   * @param spares whether it hews and measures the spares too
+   * @param ahead of how many rounds it hews the logs before the first of them is cut, types them on
+   *     the log list and lets them be chosen by that; 0: it types them on the round's page
    */
-  record Care(boolean twice, boolean topTwice, boolean pares, int ahead, boolean spares) {
-    Care(boolean twice, boolean topTwice, boolean pares) {
-      this(twice, topTwice, pares, 0, false);
-    }
-  }
+  record Care(boolean twice, boolean topTwice, boolean pares, int ahead) {}
 
   /** A build; where logs are lost, one is after every third round. */
   SimulatedRise(Job tally, Choice first, SimulatedWall wall, Care care, boolean loses) {
@@ -79,9 +76,6 @@ final class SimulatedRise {
 
   /** Builds to the top and returns the wall. */
   SimulatedWall run() {
-    if (care.spares()) {
-      measureSpares();
-    }
     measure(1);
     for (int round = 1; round <= rounds; round++) {
       if (loses && round % 3 == 0 && round + 1 < rounds) {
@@ -122,30 +116,18 @@ final class SimulatedRise {
   /** Hews the next rounds' logs and chooses by them until those chosen are all hewn. */
   private void chooseAhead(int round) {
     int last = Math.min(rounds, round + care.ahead() - 1);
-    boolean new1 = true;
-    for (int turn = 0; new1 && turn < 3; turn++) {
-      new1 = false;
+    boolean more = true;
+    for (int turn = 0; more && turn < TURNS; turn++) {
+      more = false;
       for (int each = round; each <= last; each++) {
-        new1 |= measure(each);
+        more |= measure(each);
       }
-      if (new1 || turn == 0) {
+      if (more || turn == 0) {
         choose(job(round - 1));
       }
     }
     for (int each = round; each <= last; each++) {
       measure(each);
-    }
-  }
-
-  private void measureSpares() {
-    Set<String> placed = new HashSet<>();
-    places().values().forEach(held -> placed.addAll(held.tags()));
-    for (Log log : tally.logs()) {
-      if (!placed.contains(log.tag())) {
-        Piece whole = new Piece(log, Length.ZERO, log.length());
-        double inches = wall.hewnMid(log.tag(), log.mid().inches());
-        known(log, whole, Length.ofInchFraction(Math.round(inches * 16), 16));
-      }
     }
   }
 
@@ -155,9 +137,9 @@ final class SimulatedRise {
         log.tag(), new Hewn(Optional.empty(), Optional.of(mid), Optional.empty()).of(piece).log());
   }
 
-  /** Returns how many logs were hewn, and how many changes were made. */
-  List<Integer> work() {
-    return List.of(hewn.size(), moves);
+  /** Returns how many changes were made. */
+  int moves() {
+    return moves;
   }
 
   /** Notes what the plan says of the gaps under a round's logs before they are cut. */

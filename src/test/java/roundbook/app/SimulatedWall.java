@@ -77,11 +77,6 @@ final class SimulatedWall {
     return typed;
   }
 
-  /** Returns what is read at the middle of a log that lies hewn in the yard. */
-  double hewnMid(String tag, double tallied) {
-    return sixteenth(tallied + shift(tag) + READ * random.nextGaussian());
-  }
-
   /** Returns the middle of a placed log by the tally's own diameters. */
   private static double talliedMid(Job tally, FilledPlace piece) {
     var log = tally.log(tag(piece)).orElseThrow();

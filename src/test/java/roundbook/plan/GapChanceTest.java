@@ -3,8 +3,13 @@ package roundbook.plan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
+import java.util.Map;
+import java.util.TreeMap;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
+import roundbook.job.AsBuilt;
+import roundbook.job.AsBuilt.Corner;
+import roundbook.job.Job;
 import roundbook.stack.Joint;
 import roundbook.units.Length;
 
@@ -39,6 +44,36 @@ class GapChanceTest {
     assertEquals(1 - inside, chances.outside(joint), 1e-6);
     assertEquals(0.42, outside(0.5, end), 0.005);
     assertFalse(chances.canTell(joint), "nothing is measured yet");
+  }
+
+  /**
+   * By hand, the round below read at all corners: of its four marks' misfit a quarter is the
+   * first-laid log's own, which leaves 3/4 of a mark's variance, and its upper log has one mark
+   * over the top that was read; a second-laid one has three.
+   */
+  @Test
+  void readCornersLeaveFewerMarksUnknown() {
+    Plan plan = PlanFixtures.inches().plan(3);
+    Map<Corner, Length> read = new TreeMap<>();
+    for (String corner : plan.job().building().corners()) {
+      read.put(new Corner(1, corner), plan.stack().levelHeight(1));
+    }
+    Job job = plan.job().withBuilt(AsBuilt.NOTHING.withReadings(read, Map.of()));
+    GapChance chances = new GapChance(job, plan.stack());
+    for (Joint planned : plan.stack().joints()) {
+      if (planned.lower().round() == 1) {
+        Length left = Length.ofInchFraction(1, 2).minus(planned.left());
+        Length right = Length.ofInches(1).minus(planned.right());
+        Joint joint = planned.with(new Joint.More(left, right));
+        double marks = 3 / 4.0 + (joint.lower().wall().laidFirst() ? 1 : 3);
+        double end = Math.sqrt(marks / 256.0 + 2 / 256.0);
+        double inside =
+            (1 - outside(0.5, end))
+                * (1 - outside(joint.middle().inches(), Math.sqrt(marks / 2) / 16))
+                * (1 - outside(1, end));
+        assertEquals(1 - inside, chances.outside(joint), 1e-6, joint.lower().wall().name());
+      }
+    }
   }
 
   private static double outside(double gap, double deviation) {

@@ -60,9 +60,10 @@ public final class LivePlans {
             LivePlans::rounds,
             LivePlans::walls,
             made -> List.of(list(made, Tab.LEVELS)),
+            made -> List.of(list(made, Tab.LOG_LIST)),
             LiveSheet::of);
     List<Sheet> sheets = makers.stream().flatMap(maker -> maker.sheets(context).stream()).toList();
-    return Book.of(Book.Properties.titled("live"), sheets);
+    return Book.of(Book.Properties.titled("live"), sheets).names(ListSheets.names(context));
   }
 
   /** Returns one of the sheets after the walls. */

@@ -351,6 +351,13 @@ public record LiveMap(String sheet, Plan plan) {
         .on(sheet);
   }
 
+  /** Returns a column of the placed logs of all rounds over one. */
+  public String piecesOver(int round, PieceColumn column) {
+    return Area.cell(pieceRow(round + 1, walls().get(0)), PIECES.number(column))
+        .sized((plan.rounds() - round) * walls().size(), 1)
+        .on(sheet);
+  }
+
   /** Returns a column of all placed logs, by round, then wall. */
   public String pieces(PieceColumn column) {
     return Area.cell(pieceHeadRow() + 1, PIECES.number(column))

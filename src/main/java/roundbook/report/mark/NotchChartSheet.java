@@ -207,8 +207,7 @@ public final class NotchChartSheet {
       case UPPER_OUTSIDE ->
           WallMark.cell(
               live,
-              WallMark.outside(
-                  live, live.map().round(round, RoundColumn.UPPER), course.notch(), false),
+              WallMark.outside(live, live.map().round(round, RoundColumn.UPPER), course.notch()),
               Role.MARK);
       case LOWER_SHOULDER ->
           shown(round, RoundColumn.LOWER, course.notch().lower(), Role.MARK_LOWER);

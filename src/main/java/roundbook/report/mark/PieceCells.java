@@ -95,12 +95,9 @@ public record PieceCells(LiveContext live, PiecePlan piece, LiveSpot spot) {
     return new LiveLength(round(RoundColumn.UPPER), notch().upper());
   }
 
-  /** Returns the upper mark on the outside face; the top of a partition's log is level. */
+  /** Returns the upper mark on the outside face. */
   public LiveLength upperOutside() {
     Wall wall = piece.placed().wall();
-    if (wall.isPartition()) {
-      return upperInside();
-    }
     return new LiveLength(
         round(RoundColumn.UPPER) + "-" + drop(wall), notch().upperOutside(wall.thickness()));
   }

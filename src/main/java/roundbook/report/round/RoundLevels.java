@@ -47,11 +47,6 @@ final class RoundLevels {
     this.corners = live.map().building().corners();
   }
 
-  /** Returns how many corners are read, one a row. */
-  int rows() {
-    return corners.size();
-  }
-
   /** Puts the boxes right of the table whose heading stands in a row. */
   void put(int top) {
     sheet.merge(across(top, 0, NAME), Cell.text(live.text("round.corner")).role(Role.COLUMN_HEAD));
@@ -183,7 +178,9 @@ final class RoundLevels {
         + each
         + "&"
         + LiveMath.literal(live.text("round.pare.again"))
-        + "))";
+        + ")&"
+        + new ReplanAdvice(live, round).formula()
+        + ")";
   }
 
   private String pared(String corner) {
@@ -208,9 +205,11 @@ final class RoundLevels {
                         + live.math().markNow(readings.pare(corners.get(index)))
                         + ",")
             .collect(Collectors.joining());
-    return each.isEmpty()
-        ? live.text("round.pare.none") + readings.heightNow()
-        : live.text("round.pare", live.names(false)) + each + live.text("round.pare.again");
+    String pare =
+        each.isEmpty()
+            ? live.text("round.pare.none") + readings.heightNow()
+            : live.text("round.pare", live.names(false)) + each + live.text("round.pare.again");
+    return pare + new ReplanAdvice(live, round).now();
   }
 
   /** Returns the box that says the round is cut. */

@@ -57,10 +57,7 @@ final class RoundTyped {
     int last = sheet.row();
     RoundLevels levels = new RoundLevels(live, round, sheet);
     levels.put(top);
-    for (int row = last + 1; row <= top + levels.rows(); row++) {
-      sheet.row(row).height(ROW_HEIGHT);
-    }
-    sheet.row(StrictMath.max(last, top + levels.rows()));
+    sheet.row(last);
     rules(top + 1, last);
     levels.putRule();
   }

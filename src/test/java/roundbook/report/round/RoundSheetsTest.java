@@ -130,6 +130,11 @@ class RoundSheetsTest {
       }
     }
     wanted.add("Trial_offcut");
+    for (var log : plan.job().logs()) {
+      for (String box : List.of("Lost", "Hewn_mid", "Hewn_butt", "Hewn_tip")) {
+        wanted.add(box + "_" + log.origin().row());
+      }
+    }
     Map<String, Cell> named = named(LivePlans.book(plan));
     Set<String> told = new TreeSet<>(named.keySet());
     told.removeIf(each -> !each.matches("(Lower_second|Pare)_\\d.*"));
