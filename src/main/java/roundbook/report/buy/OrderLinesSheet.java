@@ -34,9 +34,6 @@ final class OrderLinesSheet {
   };
   private static final double CHART_HEIGHT = 130;
 
-  /** Room kept for texts that stand higher than they were reckoned. */
-  private static final double DOUBT = 50;
-
   private static final int[] SCALED = {1, 1, 1, 1, 1, 1, 1, 1, 1, 2, 2, 2};
   private static final int[] UNSCALED = {1, 2, 2, 2, 2, 2, 2, 2};
   private static final int MOST_LARGE = 8;
@@ -117,8 +114,7 @@ final class OrderLinesSheet {
   }
 
   private void chart(int first, int last) {
-    list.room(CHART_HEIGHT);
-    Area area = list.free(CHART_HEIGHT);
+    Area area = list.block().free(CHART_HEIGHT);
     String tab = list.sheet().name();
     Area names = new Area(first, 1, last, 1);
     list.sheet()
@@ -146,7 +142,6 @@ final class OrderLinesSheet {
   /** Writes volume, weight, board feet and cost of every line, and of them all. */
   private void comesTo() {
     List<Line> lines = buy.purchase().order().lines();
-    list.room(ListSheet.tableHeight(lines.size() + 1) + DOUBT);
     list.heading(buy.text("buy.comes.heading"));
     List<String> heads = new ArrayList<>();
     String cubic = buy.text(buy.metric() ? "buy.cubic.metres" : "buy.cubic.feet");
@@ -156,8 +151,8 @@ final class OrderLinesSheet {
     }
     heads.add(buy.text("buy.comes.cost"));
     list.spans(isScaled() ? SCALED : UNSCALED).head(heads.toArray(String[]::new));
-    lines.subList(0, lines.size() - 1).forEach(line -> list.row(comesTo(line)));
-    list.together(List.of(comesTo(lines.get(lines.size() - 1)), all(lines)));
+    lines.forEach(line -> list.row(comesTo(line)));
+    list.row(all(lines));
     list.text(Role.NOTE, buy.text("buy.comes.rule"));
     if (isScaled()) {
       String taper =

@@ -1,5 +1,6 @@
 package roundbook.report.frame;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -27,6 +28,9 @@ public final class ListSheet {
   /** The part of a page that is surely filled before the page turns by itself. */
   private static final double SURE = 0.98;
 
+  /** The part of a page that a block too high for any page must find free where it begins. */
+  private static final double BEGUN = 1.0 / 3;
+
   /** The part of a page over the last full one for which no other page is begun. */
   private static final double SQUEEZE = 0.15;
 
@@ -44,6 +48,13 @@ public final class ListSheet {
   private double repeated;
   private double last;
   private int printed;
+  private final List<Double> block = new ArrayList<>();
+  private final List<Integer> breaks = new ArrayList<>();
+  private int blockTop = 1;
+  private double usedBefore;
+  private double turnedBefore;
+  private int turns;
+  private int turnsBefore;
 
   public ListSheet(CrewContext context, Tab tab, PageSetup page, double... widths) {
     this.context = context;
@@ -93,8 +104,9 @@ public final class ListSheet {
     return this;
   }
 
-  /** Writes a heading over what follows. */
+  /** Writes a heading over what follows, which stays with it on one page where it fits. */
   public ListSheet heading(String text) {
+    block();
     across(Cell.text(text).role(Role.HEADING), HEADING_HEIGHT);
     return this;
   }
@@ -155,7 +167,7 @@ public final class ListSheet {
 
   /** Writes rows of a table that belong together, on one page where they fit. */
   public ListSheet together(List<List<Cell>> rows) {
-    room(rows.stream().mapToDouble(row -> heightOf(row, LEAST_HEIGHT)).sum());
+    block();
     rows.forEach(this::row);
     return this;
   }
@@ -184,29 +196,59 @@ public final class ListSheet {
 
   /** Begins a new page. */
   public ListSheet breakPage() {
+    settle();
     sheet.breakAfter(next - 1);
     broken = true;
     used = repeated;
     turned = repeated;
+    begin();
     return this;
   }
 
   /**
-   * Begins a new page unless what follows, so many points high, fits on this one.
+   * Begins a block: what is written up to the next block or heading stays on one page where it
+   * fits. Its height is known when it ends; a new page is then begun before it where it must. Where
+   * that would make the sheet take more pages than without, the sheet is scaled to fewer instead.
+   */
+  public ListSheet block() {
+    settle();
+    begin();
+    return this;
+  }
+
+  private void begin() {
+    blockTop = next;
+    usedBefore = used;
+    turnedBefore = turned;
+    turnsBefore = turns;
+    block.clear();
+  }
+
+  /** Begins a new page before the block that ends here, unless it fits on the one it began on. */
+  private void settle() {
+    double high = block.stream().mapToDouble(Double::doubleValue).sum();
+    double needed = high > SURE * pageHeight - repeated ? BEGUN * pageHeight : high;
+    if (printed > 0 || fullSize || hasRoom(needed)) {
+      return;
+    }
+    breaks.add(blockTop - 1);
+    used = repeated + high;
+    turned = repeated;
+    turns = turnsBefore + 1;
+    block.forEach(this::turn);
+  }
+
+  /**
+   * Returns whether so many points had room on the page on which the block begins.
    *
    * <p>Heights are known about: a page that is full to a little over may have turned by itself or
    * not, so a new one is begun; on one that has surely turned, some room is kept for the doubt.
    */
-  public ListSheet room(double points) {
-    if (used > (1 + DOUBT) * pageHeight) {
-      return turned + DOUBT * pageHeight + points > pageHeight ? breakPage() : this;
+  private boolean hasRoom(double points) {
+    if (usedBefore > (1 + DOUBT) * pageHeight) {
+      return turnedBefore + DOUBT * pageHeight + points <= pageHeight;
     }
-    return used > repeated && used + points > pageHeight ? breakPage() : this;
-  }
-
-  /** Returns how high a heading and a table of so many rows stand, about. */
-  public static double tableHeight(int rows) {
-    return HEADING_HEIGHT + HEAD_HEIGHT + rows * LEAST_HEIGHT;
+    return usedBefore <= repeated || usedBefore + points <= pageHeight;
   }
 
   /** Returns the sheet's builder for what is not a list. */
@@ -216,6 +258,7 @@ public final class ListSheet {
 
   /** Says that what follows is for the screen only. */
   public ListSheet endPrint() {
+    block();
     printed = next - 1;
     return this;
   }
@@ -225,20 +268,19 @@ public final class ListSheet {
     if (fullSize) {
       return sheet.build();
     }
+    settle();
     int bottom = printed > 0 ? printed : Math.max(1, next - 1);
-    if (!broken) {
+    if (broken || !breaks.isEmpty() && pages() > turns) {
+      breaks.forEach(sheet::breakAfter);
+    } else {
       sheet.fit(new PageSetup.Fit(1, pages()));
     }
     return sheet.printArea(new Area(1, 1, bottom, widths.length)).build();
   }
 
-  /** Returns how high a text across the sheet stands, in points. */
-  public double heightOf(Role role, String text) {
-    return TextHeight.of(text, role, Arrays.stream(widths).sum());
-  }
-
   private void across(Cell cell, double least) {
-    double height = heightOf(cell.role(), ((Cell.Text) cell.value()).text());
+    String text = ((Cell.Text) cell.value()).text();
+    double height = TextHeight.of(text, cell.role(), width(0, widths.length));
     sheet.row(next).addAcross(widths.length, cell);
     high(Math.max(least, height));
     next++;
@@ -277,8 +319,16 @@ public final class ListSheet {
     sheet.height(points);
     used += points;
     all += printed > 0 ? 0 : points;
-    turned = (turned + points > pageHeight ? repeated : turned) + points;
+    turn(points);
+    block.add(points);
     last = points;
+  }
+
+  /** Counts a row on the page that is being filled, or on the next one. */
+  private void turn(double points) {
+    boolean over = turned + points > pageHeight;
+    turns += over && printed == 0 ? 1 : 0;
+    turned = (over ? repeated : turned) + points;
   }
 
   /**

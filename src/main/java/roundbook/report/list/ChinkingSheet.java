@@ -50,7 +50,7 @@ final class ChinkingSheet {
     list.headOf("chinking.head", bulk.symbol()).repeatHead();
     for (Wall wall : context.plan().job().building().walls()) {
       Chinking own = all.of(wall);
-      list.room(ListSheet.tableHeight(own.joints().size()));
+      list.block();
       own.joints().forEach(fill -> list.row(row(fill)));
       list.row(total(context.text("chinking.wall", wall.name()), own));
     }

@@ -40,7 +40,6 @@ final class CostPart {
     if (costs.isEmpty()) {
       return;
     }
-    list.room(2 * ListSheet.tableHeight(costs.size()));
     list.heading(context.text("materials.cost"));
     list.spans(7, 3, 3, 4, 4, 3).headOf("materials.cost.head");
     costs.forEach(cost -> list.row(sums(cost, price(costs.indexOf(cost)))));

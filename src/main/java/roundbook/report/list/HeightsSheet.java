@@ -98,7 +98,6 @@ final class HeightsSheet {
   }
 
   private void top(Top top) {
-    list.room(ListSheet.tableHeight(top.walls().size()) + 90);
     list.heading(context.text("heights.top"));
     list.spans(4, 5, 5, 5, 5).headOf("heights.top.head");
     top.walls().forEach(wall -> list.row(wall(wall)));
@@ -114,8 +113,7 @@ final class HeightsSheet {
   /** Names a spare for each plate and for each part log of a level top. */
   private void candidates() {
     List<TopLogs.Candidate> candidates = TopLogs.of(context.plan());
-    list.room(ListSheet.tableHeight(candidates.size()) + 40);
-    list.text(Role.PLAIN_BOLD, context.text("heights.over"));
+    list.block().text(Role.PLAIN_BOLD, context.text("heights.over"));
     list.spans(3, 5, 4, 4, 8).headOf("heights.over.head");
     candidates.forEach(candidate -> list.row(candidate(candidate)));
   }
@@ -207,7 +205,6 @@ final class HeightsSheet {
    * Tells what holds a corner of each round at its size, as areas for whoever reckons with them.
    */
   private void locks() {
-    list.room(ListSheet.tableHeight(stack().courses().size()) + 60);
     list.heading(context.text("heights.locks"));
     list.text(Role.NOTE, context.text("heights.locks.note"));
     boolean metric = context.rules().metric();

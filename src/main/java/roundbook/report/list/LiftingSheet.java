@@ -117,8 +117,7 @@ public final class LiftingSheet {
   public static void cautions(CrewContext context, ListSheet list) {
     String head = context.text("caution.head");
     List<String> lines = context.words().lines("caution");
-    double high = lines.stream().mapToDouble(line -> list.heightOf(Role.CAUTION, line)).sum();
-    list.room(list.heightOf(Role.CAUTION_HEAD, head) + high).text(Role.CAUTION_HEAD, head);
+    list.block().text(Role.CAUTION_HEAD, head);
     lines.forEach(line -> list.text(Role.CAUTION, line));
   }
 

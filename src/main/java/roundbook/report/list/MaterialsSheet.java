@@ -93,7 +93,6 @@ final class MaterialsSheet {
   }
 
   private void walls() {
-    list.room(ListSheet.tableHeight(plan.job().building().walls().size()));
     list.heading(context.text("materials.walls"));
     list.spans(2, 3, 3, 2, 4, 4, 3, 3).headOf("materials.walls.head");
     plan.job().building().walls().forEach(wall -> list.row(wall(wall)));
@@ -133,7 +132,6 @@ final class MaterialsSheet {
   }
 
   private void section(String section, List<Quantity> lines) {
-    list.room(ListSheet.tableHeight(Math.min(lines.size(), 12)));
     list.heading(context.text("section." + section));
     list.spans(8, 4, 2, 10).headOf("materials.head");
     QuantityWords words = new QuantityWords(context.words());
@@ -157,7 +155,7 @@ final class MaterialsSheet {
   }
 
   private void order() {
-    list.room(60).heading(context.text("materials.order"));
+    list.heading(context.text("materials.order"));
     String key = OrderSheet.nothing(plan).orElse("materials.order.see");
     Cell said = Cell.text(context.text(key, plan.order().size())).role(Role.LINK);
     boolean wanted = OrderSheet.isWanted(context);

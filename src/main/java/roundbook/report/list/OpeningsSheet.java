@@ -160,7 +160,6 @@ final class OpeningsSheet {
   }
 
   private void frames() {
-    list.room(ListSheet.tableHeight(takeoff.openings().size()) + 20);
     list.heading(context.text("openings.frames"));
     list.text(Role.NOTE, context.text("openings.frames.note"));
     list.spans(5, 4, 3, 3, 3, 3, 3, 8).headOf("openings.frames.head");
@@ -201,7 +200,6 @@ final class OpeningsSheet {
     }
     List<PiecePlan> pairs =
         context.plan().pieces().stream().filter(each -> !each.halves().isEmpty()).toList();
-    list.room(ListSheet.tableHeight(Math.min(8, pairs.size())) + 40);
     list.heading(context.text("openings.stock"));
     if (!pairs.isEmpty()) {
       list.text(Role.NOTE, context.text("openings.stock.note"));

@@ -36,7 +36,6 @@ import roundbook.units.Length;
 final class SettingsSheet {
   private static final double[] WIDTHS = {21, 14, 6, 11, 10, 11, 9, 40};
   private static final int SPANNED = 3;
-  private static final int MADE_ROWS = 6;
 
   private final CrewContext context;
   private final Cells cells;
@@ -111,7 +110,6 @@ final class SettingsSheet {
   }
 
   private void walls() {
-    list.room(ListSheet.tableHeight(context.plan().job().building().walls().size()));
     list.heading(context.text("settings.walls", cells.unitWord()));
     list.spans(1, 1, 1, 1, 4).headOf("settings.walls.head");
     int number = 0;
@@ -131,7 +129,6 @@ final class SettingsSheet {
     if (openings.isEmpty()) {
       return;
     }
-    list.room(ListSheet.tableHeight(openings.size()));
     list.heading(context.text("settings.openings", cells.unitWord()));
     list.spans(1, 1, 1, 1, 1, 1, 1, 1).headOf("settings.openings.head");
     int number = 0;
@@ -169,7 +166,7 @@ final class SettingsSheet {
     if (pins.isEmpty()) {
       return;
     }
-    list.room(ListSheet.tableHeight(2)).heading(context.text("settings.pins"));
+    list.heading(context.text("settings.pins"));
     list.spans(1, 1, 1, 1, 4).headOf("settings.pins.head");
     int number = 0;
     for (Pin pin : pins) {
@@ -190,7 +187,7 @@ final class SettingsSheet {
     if (prices.isEmpty()) {
       return;
     }
-    list.room(ListSheet.tableHeight(prices.size())).heading(context.text("settings.prices"));
+    list.heading(context.text("settings.prices"));
     list.spans(1, 1, 2, 4).headOf("settings.prices.head");
     int number = 0;
     for (Price price : prices) {
@@ -215,7 +212,7 @@ final class SettingsSheet {
     if (others.isEmpty()) {
       return;
     }
-    list.room(ListSheet.tableHeight(others.size())).heading(context.text("settings.others"));
+    list.heading(context.text("settings.others"));
     list.spans(1, 1, 1, 1, 1, 1, 2).headOf("settings.others.head", context.rules().unit().symbol());
     int number = 0;
     for (OtherLog other : others) {
@@ -244,7 +241,6 @@ final class SettingsSheet {
   }
 
   private void made() {
-    list.room(ListSheet.tableHeight(MADE_ROWS));
     list.heading(context.text("settings.made")).spans(1, 7).headOf("settings.made.head");
     made("settings.version", cells.text(context.issue().version()).named(CellNames.VERSION));
     made("settings.revision", cells.count(context.issue().revision()).named(CellNames.REVISION));

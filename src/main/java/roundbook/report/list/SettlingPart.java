@@ -40,7 +40,6 @@ final class SettlingPart {
   }
 
   void write() {
-    list.room(ListSheet.tableHeight(settling.kinds().size() + 8) + 120);
     list.heading(context.text("settling.heading"));
     list.text(Role.PLAIN, moisture());
     species();

@@ -57,7 +57,7 @@ final class SparesSheet {
     list.heading(context.text("spares.where"));
     list.spans(3, 4, 3, 7, 7).headOf("spares.where.head");
     exchanges.spares().forEach(spare -> list.row(row(spare)));
-    list.room(ListSheet.tableHeight(8)).heading(context.text("spares.best"));
+    list.heading(context.text("spares.best"));
     list.spans(2, 2, 2, 3, 2, 2, 3, 6, 2).headOf("spares.best.head");
     context.plan().stack().courses().stream()
         .flatMap(course -> course.places().stream())

@@ -24,8 +24,6 @@ final class YardPart {
   private static final int[] ANGLES = {60, 45, 30};
   private static final int[] PILES = {2, 3, 4};
   private static final double TESTED = 1000;
-  private static final double CRANE_TEXTS = 110;
-  private static final double HAUL_TEXTS = 80;
 
   private final CrewContext context;
   private final Cells cells;
@@ -43,7 +41,6 @@ final class YardPart {
   void hauling() {
     Haul haul = Haul.of(context.plan());
     int loads = haul.loads().map(all -> all.loads().size()).orElse(0);
-    list.room(ListSheet.tableHeight(loads) + HAUL_TEXTS);
     list.heading(context.text("lifting.haul"));
     list.text(
         Role.PLAIN_BOLD,
@@ -80,7 +77,6 @@ final class YardPart {
     if (reaches.isEmpty()) {
       return;
     }
-    list.room(ListSheet.tableHeight(reaches.size()) + CRANE_TEXTS);
     list.heading(context.text("lifting.crane"));
     list.text(
         Role.PLAIN,
@@ -149,7 +145,6 @@ final class YardPart {
 
   /** Writes what each of two sling legs pulls, for a round load and for the heaviest log. */
   void slings(double heaviest) {
-    list.room(ListSheet.tableHeight(ANGLES.length));
     list.heading(context.text("lifting.sling"));
     list.spans(3, 3, 3, 2).headOf("lifting.sling.head", plain(TESTED) + " " + unit());
     for (int degrees : ANGLES) {

@@ -11,7 +11,6 @@ import roundbook.units.Length;
 
 /** What is to be ordered for other places than the walls, as a table of any sheet. */
 public final class OtherLogOrder {
-  private static final double TEXTS = 60;
 
   private OtherLogOrder() {}
 
@@ -25,7 +24,6 @@ public final class OtherLogOrder {
       return;
     }
     Cells cells = new Cells(context);
-    list.room(ListSheet.tableHeight(lacks.size()) + TEXTS);
     list.heading(context.text("other_logs.order"));
     String over = cells.withUnit(lacks.get(0).lengths().over());
     list.spans(spans).headOf("other_logs.order.head", context.rules().unit().symbol(), over);

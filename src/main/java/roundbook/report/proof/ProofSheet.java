@@ -26,11 +26,6 @@ import roundbook.rounds.Verifier.Verdict;
 public final class ProofSheet {
   private static final double[] WIDTHS = ListSheet.grid(24, 4.2);
 
-  /** How high the parts stand that are kept on one page, about, in points. */
-  private static final double TALLY = 160;
-
-  private static final double TRIAL = 300;
-
   private final CrewContext context;
   private final Plan plan;
   private final Cells cells;
@@ -62,7 +57,6 @@ public final class ProofSheet {
     if (plan.rounds() > 1) {
       tally();
     }
-    list.room(TRIAL);
     new TrialPart(live, list).write();
     checks();
     list.heading(context.text("proof.unknown"));
@@ -143,7 +137,7 @@ public final class ProofSheet {
   /** What diameters that are off do to the gaps as they are planned. */
   private void tally() {
     List<WrongTally> tallies = WrongTally.usual(plan.stack());
-    list.room(TALLY).heading(context.text("proof.tally"));
+    list.heading(context.text("proof.tally"));
     int gaps = tallies.get(0).gaps();
     String least = cells.formats().mark(context.rules().length(Setting.GAP_LEAST));
     String most = cells.withUnit(context.rules().length(Setting.GAP_MOST));

@@ -34,13 +34,6 @@ import roundbook.units.Length;
  * rounds are cut, the round in hand and its first pair.
  */
 final class FirstPair {
-  private static final double FIRST_HEIGHT = 130;
-
-  /** Eight steps, four of them of two or three lines, with their heading. */
-  private static final double STEPS_HEIGHT = ListSheet.tableHeight(13) + 10;
-
-  private static final double NOTE_HEIGHT = 28;
-
   private static final double FOUNDATION = 114;
   private static final double FOUNDATION_WIDE = 2.95;
   private static final int BESIDE = 14;
@@ -82,7 +75,7 @@ final class FirstPair {
     Length step = plan.takeoff().bed().orElseThrow().step();
     String key = step.isZero() ? "start.foundation.level" : "start.foundation.step";
     String heights = context.text(key, walls(true), walls(false), cells.withUnit(step));
-    list.room(FOUNDATION + NOTE_HEIGHT).heading(context.text("start.foundation"));
+    list.heading(context.text("start.foundation"));
     Drawn drawn = new Drawn(context, list.sheet());
     List<Picture> pictures = drawn.made(() -> List.of(drawn.drawings().foundation(step)));
     if (pictures.isEmpty()) {
@@ -95,7 +88,7 @@ final class FirstPair {
   }
 
   private void steps() {
-    list.room(STEPS_HEIGHT).heading(context.text("start.steps"));
+    list.heading(context.text("start.steps"));
     list.spans(2, 18, 4).headOf("start.steps.head");
     step(context.text("step.cautions"), "");
     step(context.text("step.problems"), Tab.PROBLEMS.in(context.words()));
@@ -171,7 +164,7 @@ final class FirstPair {
   }
 
   private void pickUp() {
-    list.room(FIRST_HEIGHT).heading(context.text("start.first"));
+    list.heading(context.text("start.first"));
     list.spans(2, 2, 2, 3, 3, 3, 2, 2, 3, 2).headOf("start.first.head");
     for (PiecePlan piece : firstPair()) {
       list.row(ROW_HEIGHT, pickUp(piece));
@@ -214,7 +207,6 @@ final class FirstPair {
     }
     Map<String, String> lines = new LinkedHashMap<>();
     logs.forEach((said, of) -> lines.merge(tags(of), said, (one, more) -> one + " " + more));
-    list.room(NOTE_HEIGHT * lines.size());
     lines.forEach((of, said) -> list.text(Role.PLAIN, context.text("start.note", of, said)));
   }
 
@@ -224,7 +216,7 @@ final class FirstPair {
   }
 
   private void square() {
-    list.room(120).heading(context.text("start.square"));
+    list.heading(context.text("start.square"));
     Squareness.of(plan.job().building())
         .ifPresentOrElse(
             this::diagonals, () -> list.text(Role.PLAIN, context.text("start.square.corners")));

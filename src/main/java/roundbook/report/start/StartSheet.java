@@ -176,7 +176,6 @@ public final class StartSheet {
   private void warnings() {
     Warnings warnings = new Warnings(context);
     List<List<Cell>> rows = warnings.rows();
-    list.room(ListSheet.tableHeight(Math.min(8, rows.size() * 2)));
     list.heading(context.text("start.warnings"));
     if (rows.isEmpty()) {
       list.text(Role.PLAIN, context.text("start.warnings.none"));
@@ -194,7 +193,6 @@ public final class StartSheet {
     if (context.sets().isEmpty()) {
       return;
     }
-    list.room(ListSheet.tableHeight(context.sets().size() + 2));
     list.heading(context.text("start.print")).spans(5, 3, 5, 11).headOf("start.print.head");
     for (PrintSet set : context.sets()) {
       String kind = set.kind().name().toLowerCase(Locale.ROOT);

@@ -57,18 +57,6 @@ class TextHeightTest {
   }
 
   @Test
-  void whatDoesNotFitBeginsANewPage() {
-    ListSheet list = list();
-    list.free(300);
-    list.room(300);
-    list.free(300);
-    list.room(300);
-    Sheet sheet = list.build();
-    assertEquals(1, sheet.print().breaks().size());
-    assertEquals(2, sheet.print().breaks().first());
-  }
-
-  @Test
   void rowsGrowWithTheirText() {
     Sheet sheet = list().text(Role.PLAIN, "word ".repeat(60)).text(Role.PLAIN, "word").build();
     assertTrue(sheet.heights().get(1) > 3 * sheet.heights().get(2));
