@@ -35,6 +35,7 @@ final class ColumnDoubts {
   private int buttsEstimated;
   private int tipsEstimated;
   private int firstEstimated;
+  private String firstTag = "";
   private boolean twelfths = true;
   private boolean telling;
   private int notWhole;
@@ -53,7 +54,10 @@ final class ColumnDoubts {
     off += bark == Bark.OFF ? 1 : 0;
     if (diameters.sources().mid() == Source.ESTIMATED) {
       midsEstimated++;
-      firstEstimated = firstEstimated == 0 ? row.number() : firstEstimated;
+      if (firstEstimated == 0) {
+        firstEstimated = row.number();
+        firstTag = block.cell(row, Field.TAG).text().strip();
+      }
     }
     buttsEstimated += diameters.sources().butt() == Source.ESTIMATED ? 1 : 0;
     tipsEstimated += diameters.sources().tip() == Source.ESTIMATED ? 1 : 0;
@@ -155,7 +159,11 @@ final class ColumnDoubts {
     } else if (midsEstimated > 0 && mids != null) {
       block.say(
           block
-              .ofColumn(ProblemCode.MID_ESTIMATED, "some", Optional.of(mids))
+              .ofColumn(
+                  ProblemCode.MID_ESTIMATED,
+                  firstTag.isEmpty() ? "some" : "some-tagged",
+                  Optional.of(mids))
+              .with("tag", firstTag)
               .with("count", midsEstimated)
               .with("logs", logs)
               .with("row", firstEstimated));

@@ -36,6 +36,11 @@ public record PieceWood(
    */
   public record Weights(double green, double least, double most, double service) {}
 
+  /** Returns whether its weights, or how far they spread, rest on what stands in for a source. */
+  public boolean standsIn() {
+    return species.standIn() || species.species().spreadStandsIn();
+  }
+
   /** Returns the volume of the slabs. */
   public double slabs() {
     return round - sawn;

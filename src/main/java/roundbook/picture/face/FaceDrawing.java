@@ -26,7 +26,7 @@ public final class FaceDrawing {
   /**
    * The least lettering: a drawing is laid at seven tenths of its size, the page at three fourths.
    */
-  static final double SMALL = 15.7;
+  static final double SMALL = 17;
 
   private static final double LINE = 9.5;
 

@@ -17,7 +17,8 @@ import roundbook.units.Length;
  * The foundation seen from above, with the height of its top under both walls at each corner.
  *
  * <p>Walls laid second lie half a course higher, so under them the foundation is higher by one neck
- * of the first round, where both first logs are sawn flat. The higher part is hatched.
+ * of the first round, where both first logs are sawn flat. The higher part is hatched; the corners
+ * belong to the walls laid first.
  */
 public final class FoundationDrawing {
   static final double WIDTH = 250;
@@ -53,8 +54,8 @@ public final class FoundationDrawing {
   /** Returns the sheet. */
   public Canvas draw() {
     List<Wall> walls = building.walls();
-    walls.stream().filter(Wall::laidFirst).forEach(this::wall);
     walls.stream().filter(wall -> !wall.laidFirst()).forEach(this::wall);
+    walls.stream().filter(Wall::laidFirst).forEach(this::wall);
     walls.forEach(this::corner);
     walls.forEach(this::heights);
     return canvas;

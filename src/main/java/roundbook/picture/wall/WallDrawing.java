@@ -23,12 +23,12 @@ public final class WallDrawing {
   static final double WIDTH = 497;
 
   /** The least lettering, as large as it is printed. */
-  static final double SMALL = 8.2;
+  static final double SMALL = 9.4;
 
   private static final double LEFT = 59;
   private static final double RIGHT = 84;
-  private static final double HEAD = 28;
-  private static final double FOOT = 84;
+  private static final double HEAD = 8;
+  private static final double FOOT = 38;
   private static final double MOST_HIGH = 320;
 
   /** The least height of a round that still has room for its words, in points. */
@@ -86,7 +86,6 @@ public final class WallDrawing {
     for (Joint joint : stack().joints(elevation.wall())) {
       gaps(joint, holes);
     }
-    rows.heading();
     openings.forEach(holes::pins);
     new WallFoot(this).draw();
     return canvas;
@@ -131,7 +130,7 @@ public final class WallDrawing {
 
   /** Returns the size of the lettering of gaps. */
   double gapSize() {
-    return size(0.4, SMALL, 9);
+    return size(0.45, SMALL, 10.5);
   }
 
   /** Returns a point of the wall on the sheet. */

@@ -14,10 +14,9 @@ import roundbook.picture.raster.Ink;
 import roundbook.picture.raster.Spot;
 import roundbook.picture.words.Wording;
 
-/** What stands under a wall drawing: corner names, a scale, what the signs mean. */
+/** What stands under a wall drawing: corner names and a scale. */
 final class WallFoot {
   private static final double SMALL = WallDrawing.SMALL;
-  private static final int LINES = 3;
 
   private final WallDrawing drawing;
   private final double top;
@@ -36,7 +35,6 @@ final class WallFoot {
     corner(building.endCorner(wall), left, 0);
     corner(building.startCorner(wall), right, 1);
     scale((left + right) / 2);
-    legend(building, wall);
   }
 
   /** Writes the name of a corner under its end of the wall. */
@@ -59,20 +57,5 @@ final class WallFoot {
     String end = drawing.wording().say(metric ? "wall.metre" : "wall.feet");
     Spot at = new Spot(from + parts * part + 5, top + 26);
     canvas.write(Label.of(end, SMALL, at).within(110));
-  }
-
-  /** Says what the signs mean and what the limits of the gaps are. */
-  private void legend(Building building, Wall wall) {
-    Wording wording = drawing.wording();
-    String least = wording.mark(drawing.stack().rules().length(Setting.GAP_LEAST));
-    String most = wording.mark(drawing.stack().rules().length(Setting.GAP_MOST));
-    String ends = building.after(wall).name() + ", " + building.before(wall).name();
-    String unit = wording.unit();
-    String text = wording.say("wall.legend", least, most, unit, ends);
-    List<String> lines = Paragraph.lines(text, new Lettering(SMALL, false), WallDrawing.WIDTH - 8);
-    for (int i = 0; i < Math.min(LINES, lines.size()); i++) {
-      Spot at = new Spot(4, top + 42 + i * 12);
-      drawing.canvas().write(Label.of(lines.get(i), SMALL, at).within(WallDrawing.WIDTH - 8));
-    }
   }
 }

@@ -47,16 +47,6 @@ final class WallRows {
     tag(log, holes);
   }
 
-  /** Writes what the column of heights shows, and what the drawing is. */
-  void heading() {
-    Wording wording = drawing.wording();
-    String wall = drawing.elevation().wall().name();
-    Label title = Label.of(wording.say("wall.title", wall), 13, new Spot(4, 10)).bold();
-    canvas.write(title.within(250));
-    Spot at = new Spot(WallDrawing.WIDTH - 4, 10);
-    canvas.write(Label.of(wording.say("wall.heights"), WallDrawing.SMALL, at).ending().within(230));
-  }
-
   /** Writes the sign of a butt or a tip. */
   private void sign(boolean butt, Spot at) {
     canvas.write(Label.of(butt ? "●" : "○", size, at).centred());

@@ -17,13 +17,13 @@ import roundbook.report.frame.Tab;
 import roundbook.report.list.ListSheets;
 
 /**
- * What is printed for whom: for the crew what it cuts by now, for the yard what is done with the
- * logs before, for the office the rest. Rounds above the next one stand in no set: their numbers
+ * What is printed for whom: for the crew what it hews and cuts by now, for the yard what is done with
+ * the logs before, for the office the rest. Rounds above the next one stand in no set: their numbers
  * may change until they are in hand.
  */
 final class PrintSets {
   private static final Set<Tab> YARD =
-      Set.of(Tab.LOG_LIST, Tab.HEWING, Tab.CROSS_CUTS, Tab.SPARES, Tab.LIFTING, Tab.ORDER);
+      Set.of(Tab.LOG_LIST, Tab.CROSS_CUTS, Tab.SPARES, Tab.LIFTING, Tab.ORDER);
 
   /** How many rounds are printed for the crew: the one in hand and the next. */
   private static final int IN_HAND = 2;
@@ -37,7 +37,10 @@ final class PrintSets {
     this.context = context;
     int cut = context.plan().job().built().rounds();
     crew.add(Tab.START.id());
+    crew.add(Tab.PROOF.id());
     crew.add(Tab.NOTCH_CHART.id());
+    crew.add(Tab.HEWING.id());
+    crew.add(Tab.OPENINGS.id());
     if (cut == 0) {
       crew.add(Tab.TEMPLATE.id());
       crew.add(Tab.STORY_POLE.id());

@@ -1,9 +1,11 @@
 package roundbook.report.frame;
 
+import java.util.Locale;
 import roundbook.page.Cell;
 import roundbook.page.Cell.Format;
 import roundbook.page.Role;
 import roundbook.plan.PiecePlan.Weight;
+import roundbook.takeoff.PieceWood;
 import roundbook.units.Length;
 import roundbook.units.LengthFormat;
 import roundbook.units.LengthUnit;
@@ -74,6 +76,15 @@ public record Cells(CrewContext context) {
         .format(metric ? Format.KILOGRAMS : Format.POUNDS);
   }
 
+  /** Returns a weight that gear is chosen by, with a sign where what it rests on stands in. */
+  public Cell mayWeigh(PieceWood wood, double pounds) {
+    boolean metric = context.rules().metric();
+    Cell shown = weight(new Weight(pounds, Length.ZERO));
+    return wood.standsIn()
+        ? shown.format(metric ? Format.KILOGRAMS_STAND_IN : Format.POUNDS_STAND_IN)
+        : shown;
+  }
+
   /** Returns a length in whole inches and fractions or in millimetres, with its unit, as text. */
   public String withUnit(Length length) {
     return formats().mark(length) + " " + unit().symbol();
@@ -82,6 +93,17 @@ public record Cells(CrewContext context) {
   /** Returns the word for the job's unit in the plural, such as {@code inches}. */
   public String unitWord() {
     return context.text("unit." + unit().symbol());
+  }
+
+  /** Returns the name of a sheet that leads there, and for whom it is printed if not the crew. */
+  public Cell linkForCrew(String tab) {
+    return context.sets().stream()
+        .filter(set -> set.kind() != PrintSet.Kind.CREW)
+        .filter(set -> set.parts().stream().anyMatch(part -> part.sheet().equals(tab)))
+        .map(set -> "start.print." + set.kind().name().toLowerCase(Locale.ROOT))
+        .map(key -> bold("→ " + tab + " (" + context.text(key) + ")").linkTo(tab))
+        .findFirst()
+        .orElseGet(() -> link(tab));
   }
 
   /** Returns the formats of the job. */

@@ -130,20 +130,11 @@ public final class LiftingSheet {
         cells.centre(wood.log().wall().name()),
         pounds(cells, weights.green()).role(Role.NUMBER_BOLD),
         pounds(cells, weights.least()),
-        marked(cells, wood, weights.most()).role(Role.NUMBER_BOLD),
-        marked(cells, wood, wood.roundPoundsAtMost()),
+        cells.mayWeigh(wood, weights.most()).role(Role.NUMBER_BOLD),
+        cells.mayWeigh(wood, wood.roundPoundsAtMost()),
         pounds(cells, weights.service()),
         cells.about(wood.balance()),
         cells.tape(wood.log().piece().trimmed()));
-  }
-
-  /** Returns a weight that gear is chosen by, with a sign where it only stands in. */
-  private static Cell marked(Cells cells, PieceWood wood, double pounds) {
-    boolean standsIn = wood.species().standIn() || wood.species().species().spreadStandsIn();
-    boolean metric = cells.context().rules().metric();
-    Format sign = metric ? Format.KILOGRAMS_STAND_IN : Format.POUNDS_STAND_IN;
-    Cell shown = pounds(cells, pounds);
-    return standsIn ? shown.format(sign) : shown;
   }
 
   private static Cell pounds(Cells cells, double pounds) {

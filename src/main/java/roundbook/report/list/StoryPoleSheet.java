@@ -48,8 +48,10 @@ final class StoryPoleSheet {
         cells.count(round).role(Role.LARGE),
         live.tape(live.map().round(round, RoundColumn.FIRST_HEIGHT), first, Role.BODY_CENTRE),
         live.tape(live.map().round(round, RoundColumn.SECOND_HEIGHT), second, Role.BODY_CENTRE),
-        live.tape(live.map().round(round, RoundColumn.LEVEL_HEIGHT), seat, Role.BODY_BOLD)
-            .align(Cell.Align.CENTRE),
+        round == live.plan().rounds()
+            ? cells.centre("–")
+            : live.tape(live.map().round(round, RoundColumn.LEVEL_HEIGHT), seat, Role.BODY_BOLD)
+                .align(Cell.Align.CENTRE),
         Cell.blank(Role.TICK));
   }
 

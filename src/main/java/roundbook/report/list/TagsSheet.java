@@ -172,10 +172,11 @@ final class TagsSheet {
         item.beside().isEmpty()
             && !live.flatBed()
             && new LowerMarks(LiveContext.of(context), piece).differNow();
+    boolean between = piece.notes().contains(PiecePlan.Note.ON_STEP);
     list.sheet()
         .merge(
             first.moved(4, 0).sized(1, 2),
-            lower(live, item.beside()).role(ends ? Role.BODY_BOLD : Role.TAG_BODY));
+            lower(live, item.beside()).role(ends || between ? Role.BODY_BOLD : Role.TAG_BODY));
     sheet.box(area);
   }
 
@@ -233,9 +234,20 @@ final class TagsSheet {
   private static Cell chart(PieceCells live, Optional<ShortRows> beside) {
     List<LiveLength> corner =
         beside.map(row -> List.of(live.lowerCorner(row.half()))).orElseGet(live::lowerCorner);
-    return corner.size() == 1
-        ? live.text("tags.lower", live.lower(), corner.get(0))
-        : live.text("tags.lower.two", live.lower(), corner.get(0), corner.get(1));
+    Cell marks =
+        corner.size() == 1
+            ? live.text("tags.lower", live.lower(), corner.get(0))
+            : live.text("tags.lower.two", live.lower(), corner.get(0), corner.get(1));
+    return live.piece().notes().contains(PiecePlan.Note.ON_STEP) ? between(live, marks) : marks;
+  }
+
+  /** Returns lower marks with a line under them: what the bed is between the shoulders. */
+  private static Cell between(PieceCells live, Cell marks) {
+    Cell.Formula shown = (Cell.Formula) marks.value();
+    String bed = live.live().text("tags.lower.between");
+    return Cell.formula(
+        shown.expression() + "&CHAR(10)&" + LiveMath.literal(bed),
+        ((Cell.Text) shown.result()).text() + "\n" + bed);
   }
 
   private void line(Area first, Cell cell) {

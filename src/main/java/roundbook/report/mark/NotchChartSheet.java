@@ -203,19 +203,13 @@ public final class NotchChartSheet {
     return switch (column) {
       case ROUND -> round(round);
       case SIZE -> size(course);
-      case UPPER_INSIDE -> shown(round, RoundColumn.UPPER, course.notch().upper(), Role.MARK);
+      case UPPER_INSIDE ->
+          upper(round, List.of(new WallMark(upperAt(round), course.notch().upper(), "")));
       case UPPER_OUTSIDE ->
-          WallMark.cell(
-              live,
-              WallMark.outside(live, live.map().round(round, RoundColumn.UPPER), course.notch()),
-              Role.MARK);
+          upper(round, WallMark.outside(live, upperAt(round), course.notch()));
       case LOWER_SHOULDER ->
           shown(round, RoundColumn.LOWER, course.notch().lower(), Role.MARK_LOWER);
-      case LOWER_CORNER ->
-          WallMark.cell(
-              live,
-              WallMark.corner(live, live.map().round(round, RoundColumn.LOWER), course.notch()),
-              Role.MARK_LOWER);
+      case LOWER_CORNER -> corner(course);
       case NECK -> shown(round, RoundColumn.NECK, course.notch().neckHeight(), Role.BODY_CENTRE);
       case RISE ->
           shown(round, RoundColumn.RISE, course.notch().neckHeight().times(2), Role.BODY_CENTRE);
@@ -228,6 +222,26 @@ public final class NotchChartSheet {
       case FIRST_GAP -> gap(round, true);
       case SECOND_GAP -> gap(round, false);
     };
+  }
+
+  private String upperAt(int round) {
+    return live.map().round(round, RoundColumn.UPPER);
+  }
+
+  /** Returns an upper mark; in the last round only the logs laid first have one. */
+  private Cell upper(int round, List<WallMark> marks) {
+    return round == live.plan().rounds()
+        ? WallMark.only(live, marks, true, Role.MARK)
+        : WallMark.cell(live, marks, Role.MARK);
+  }
+
+  /** Returns the lower mark at the corner line, which a log sawn flat underneath has not. */
+  private Cell corner(Course course) {
+    String lower = live.map().round(course.round(), RoundColumn.LOWER);
+    List<WallMark> marks = WallMark.corner(live, lower, course.notch());
+    return new RoundLowers(live, course, sheet).hasFlatBed()
+        ? WallMark.only(live, marks, false, Role.MARK_LOWER)
+        : WallMark.cell(live, marks, Role.MARK_LOWER);
   }
 
   /** Returns the round's number, ticked when it is cut. */

@@ -10,6 +10,7 @@ import roundbook.page.Cell.Align;
 import roundbook.page.Role;
 import roundbook.page.Rule;
 import roundbook.page.SheetBuilder;
+import roundbook.plan.PiecePlan;
 import roundbook.report.live.LiveContext;
 import roundbook.report.live.LiveMap.CornerColumn;
 import roundbook.report.live.LiveMap.RoundColumn;
@@ -33,6 +34,12 @@ public final class RoundLowers {
     this.course = course;
     this.sheet = sheet;
     this.corners = live.map().building().corners();
+  }
+
+  /** Returns whether the logs laid first are sawn flat underneath, without corner line marks. */
+  public boolean hasFlatBed() {
+    return live.plan().round(course.round()).stream()
+        .anyMatch(piece -> piece.notes().contains(PiecePlan.Note.BED_FLAT));
   }
 
   /** Returns whether a corner of the round is put right, as planned. */
@@ -125,6 +132,11 @@ public final class RoundLowers {
     int half = (values.right() - values.left() + 1) / 2;
     int row = 0;
     for (boolean first : new boolean[] {true, false}) {
+      if (first && cornerLine && hasFlatBed()) {
+        String none = live.text("mark.lower.flat", live.names(true));
+        sheet.merge(values.moved(row++, 0).sized(1, 2 * half), Cell.text(none).role(Role.SHADED));
+        continue;
+      }
       if (isOne(first)) {
         Area area = values.moved(row++, 0).sized(1, 2 * half);
         put(

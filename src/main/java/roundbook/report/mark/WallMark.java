@@ -56,9 +56,22 @@ public record WallMark(String formula, Length now, String whom) {
 
   /** Returns one cell for marks: a number in a role, or a text where they differ by wall. */
   static Cell cell(LiveContext live, List<WallMark> marks, Role role) {
-    if (marks.size() == 1) {
-      return live.mark(marks.get(0).formula(), marks.get(0).now(), role);
-    }
+    return marks.size() == 1
+        ? live.mark(marks.get(0).formula(), marks.get(0).now(), role)
+        : text(live, marks, role);
+  }
+
+  /** Returns the same for the walls of one laying order only, which it names. */
+  static Cell only(LiveContext live, List<WallMark> marks, boolean first, Role role) {
+    return marks.size() > 1
+        ? text(live, marks, role)
+        : text(
+            live,
+            List.of(new WallMark(marks.get(0).formula, marks.get(0).now, live.names(first))),
+            role);
+  }
+
+  private static Cell text(LiveContext live, List<WallMark> marks, Role role) {
     String formula = "";
     String now = "";
     for (WallMark mark : marks) {

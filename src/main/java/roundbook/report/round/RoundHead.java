@@ -118,7 +118,9 @@ final class RoundHead {
     if (lower && lowers.changedNow()) {
       lowers.put(values, key.equals("lower_corner"));
     } else if (!lower && marks.size() == 1 && course.round() == live.plan().rounds()) {
-      last(values, marks.get(0));
+      part(values, marks.get(0), true, live.text("mark.upper.none", live.names(false)));
+    } else if (key.equals("lower_corner") && marks.size() == 1 && lowers.hasFlatBed()) {
+      part(values, marks.get(0), false, live.text("mark.lower.flat", live.names(true)));
     } else if (marks.size() == 1) {
       WallMark mark = marks.get(0);
       Role huge = lower ? Role.MARK_HUGE_LOWER : Role.MARK_HUGE;
@@ -140,11 +142,11 @@ final class RoundHead {
     sheet.box(new Area(FIRST_ROW, left, lastRow, left + MARK - 1));
   }
 
-  /** Puts the last round's upper mark for the walls laid first: nothing crosses the others. */
-  private void last(Area values, WallMark mark) {
-    pair(values, new WallMark(mark.formula(), mark.now(), live.names(true)), false);
-    String none = live.text("mark.upper.none", live.names(false));
-    sheet.merge(values.moved(1, 0).sized(1, MARK), Cell.text(none).role(Role.MARK_NOTE));
+  /** Puts a mark that only the walls of one laying order have, and that the others have none. */
+  private void part(Area values, WallMark mark, boolean first, String none) {
+    pair(values, new WallMark(mark.formula(), mark.now(), live.names(first)), !first);
+    Role note = first ? Role.MARK_NOTE : Role.MARK_NOTE_LOWER;
+    sheet.merge(values.moved(1, 0).sized(1, MARK), Cell.text(none).role(note));
   }
 
   /** Puts one of two marks in a row of its own with the walls it is for. */

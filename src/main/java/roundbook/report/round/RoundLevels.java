@@ -61,11 +61,16 @@ final class RoundLevels {
       lower(row, corner, false);
       reading(row, corner, false);
     }
-    for (boolean first : List.of(true, false)) {
+    for (boolean first : isLast() ? List.of(true) : List.of(true, false)) {
       int left = LEFT + from(first) + LOWER;
       Area area = new Area(top + 1, left, top + corners.size(), left);
       sheet.rule(BoxRules.of(live, box(first), area));
     }
+  }
+
+  /** Returns whether no upper mark is cut on the logs laid second: nothing crosses them. */
+  private boolean isLast() {
+    return round == live.plan().rounds();
   }
 
   /** Returns cells of a row, counted from the left edge of the table. */
@@ -83,8 +88,13 @@ final class RoundLevels {
     RoundColumn column = first ? RoundColumn.FIRST_LEVEL : RoundColumn.LEVEL_HEIGHT;
     Stack stack = live.plan().stack();
     Length now = first ? stack.firstLevelHeight(round) : stack.levelHeight(round);
-    String top = round == live.plan().rounds() ? ".top" : ".first";
-    String key = "round.corner.head" + (first ? top : "");
+    if (isLast() && !first) {
+      String none = live.text("round.corner.head.last", live.names(false));
+      Cell head = Cell.text(none).role(Role.COLUMN_HEAD_SHADED);
+      sheet.merge(across(row, from(false), LOWER + READ), head);
+      return;
+    }
+    String key = "round.corner.head" + (first ? isLast() ? ".top" : ".first" : "");
     String[] around = live.text(key, live.names(first), HOLE, live.unit().symbol()).split(HOLE, -1);
     String formula =
         String.join(
@@ -114,7 +124,8 @@ final class RoundLevels {
     Optional<Length> known =
         first ? built.firstReading(round, corner) : built.reading(round, corner);
     Area area = across(row, from(first) + LOWER, READ);
-    sheet.merge(area, live.typed(known, box(first).named(round, corner)));
+    Cell cell = live.typed(known, box(first).named(round, corner));
+    sheet.merge(area, isLast() && !first ? cell.role(Role.SHADED) : cell);
   }
 
   private static TypedBox box(boolean first) {
@@ -144,10 +155,18 @@ final class RoundLevels {
     String most = live.formats().mark(Levelling.mostChange(live.rules()));
     String least = live.formats().mark(Levelling.leastChange(live.rules()));
     String half = live.formats().mark(tolerance.dividedBy(2));
+    if (isLast()) {
+      return List.of(
+          live.text("round.pencil.read.last", live.names(true), live.names(false)),
+          live.text("round.pencil.level"),
+          live.text("round.pencil.lower.last", live.names(false), most, least));
+    }
     return List.of(
         live.text("round.pencil.read", live.names(false)),
-        live.text("round.pencil.lower", most, least),
-        live.text("round.pencil.pare", live.names(false), live.formats().mark(tolerance), half));
+        live.text("round.pencil.level"),
+        live.text("round.pencil.lower", most, least)
+            + " "
+            + live.text("round.pencil.pare", live.formats().mark(tolerance), half));
   }
 
   /** Returns the rule for a pencil until all corners are read, then what is to be done. */

@@ -17,6 +17,7 @@ import roundbook.report.live.LiveContext;
 import roundbook.report.mark.RoundLowers;
 import roundbook.report.mark.Squareness;
 import roundbook.stack.Course;
+import roundbook.takeoff.PieceWood;
 import roundbook.units.Length;
 
 /** How to lay out, what is special about this round, and the cautions, at the foot of its page. */
@@ -75,7 +76,9 @@ final class RoundNotes {
   }
 
   private Line caution() {
-    return new Line(live.text("round.caution"), Role.PLAIN, false);
+    boolean standsIn = live.plan().takeoff().wood().stream().anyMatch(PieceWood::standsIn);
+    String key = standsIn ? "round.caution.stand_in" : "round.caution";
+    return new Line(live.text(key), Role.PLAIN, false);
   }
 
   /** Puts lines under the current row, so many columns wide. */

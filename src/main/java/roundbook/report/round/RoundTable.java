@@ -9,11 +9,11 @@ import roundbook.job.Piece;
 import roundbook.job.Wall;
 import roundbook.page.Area;
 import roundbook.page.Cell;
-import roundbook.page.Cell.Format;
 import roundbook.page.Role;
 import roundbook.page.SheetBuilder;
 import roundbook.page.TypedBox;
 import roundbook.plan.PiecePlan;
+import roundbook.report.frame.Cells;
 import roundbook.report.frame.TextWidth;
 import roundbook.report.live.LiveContext;
 import roundbook.report.live.LiveMap.PieceColumn;
@@ -21,6 +21,8 @@ import roundbook.report.live.LiveMath;
 import roundbook.report.live.LiveSpot;
 import roundbook.report.mark.BoxRules;
 import roundbook.report.mark.ShortRows;
+import roundbook.stack.PlacedLog;
+import roundbook.takeoff.PieceWood;
 import roundbook.units.Length;
 import roundbook.units.LengthUnit;
 
@@ -62,10 +64,10 @@ final class RoundTable {
     CUT(4, Row::cut),
     /** What is left over at the tip. */
     FALLS_OFF(3, Row::fallsOff),
-    /** The weight. */
-    WEIGHT(2, Row::weight),
+    /** The most that it may weigh, hewn. */
+    WEIGHT(3, Row::weight),
     /** The balance point. */
-    BALANCE(3, Row::balance),
+    BALANCE(2, Row::balance),
     /** A box to tick when it is marked. */
     MARKED(1, Row::tick),
     /** A box to tick when it is cut. */
@@ -137,13 +139,7 @@ final class RoundTable {
 
   /** Returns a heading by its column. */
   private Cell head(String column) {
-    return Cell.text(live.text("round.head." + column, live.text(weightUnit())))
-        .role(Role.COLUMN_HEAD);
-  }
-
-  /** Returns the key of the unit of weight. */
-  private String weightUnit() {
-    return live.rules().metric() ? "unit.kilograms" : "unit.pounds";
+    return Cell.text(live.text("round.head." + column)).role(Role.COLUMN_HEAD);
   }
 
   /**
@@ -249,14 +245,14 @@ final class RoundTable {
       return half.map(row -> row.half().weight()).orElse(piece.weight());
     }
 
-    /** Returns the weight, to the pound or kilogram. */
+    /** Returns the most that the hewn log may weigh, which gear is chosen by. */
     private Cell weight() {
-      boolean metric = live.rules().metric();
-      PiecePlan.Weight weight = weighs();
-      long now = StrictMath.round(metric ? weight.kilograms() : weight.pounds());
-      return Cell.formula(planned(String.valueOf(now)), now)
+      PieceWood wood = RoundTable.this.wood(spot.placed());
+      Cell most = new Cells(live.context()).mayWeigh(wood, wood.weights().most());
+      double now = ((Cell.Number) most.value()).number();
+      return Cell.formula(planned(String.valueOf(StrictMath.round(now))), now)
           .role(Role.BODY_CENTRE)
-          .format(Format.WHOLE);
+          .format(most.format());
     }
 
     /** Returns the balance point to the inch or centimetre, for it is an estimate. */
@@ -270,6 +266,13 @@ final class RoundTable {
       String again = LiveMath.literal(live.text("round.replan"));
       return "IF(" + at(PieceColumn.SOURCE) + "=0," + value + "," + again + ")";
     }
+  }
+
+  private PieceWood wood(PlacedLog log) {
+    return live.plan().takeoff().wood().stream()
+        .filter(wood -> wood.log().equals(log))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** Returns the step of lengths that need not be known better. */

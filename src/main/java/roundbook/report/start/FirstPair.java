@@ -91,7 +91,7 @@ final class FirstPair {
     list.heading(context.text("start.steps"));
     list.spans(2, 18, 4).headOf("start.steps.head");
     step(context.text("step.cautions"), "");
-    step(context.text("step.problems"), Tab.PROBLEMS.in(context.words()));
+    step(context.text("step.problems"), cells.word("start.above"));
     if (round == 1) {
       step(context.text("step.square"), "");
       if (ProofSheet.has(plan)) {
@@ -127,8 +127,11 @@ final class FirstPair {
   }
 
   private void step(String what, String tab) {
+    step(what, tab.isEmpty() ? cells.word("start.below") : cells.linkForCrew(tab));
+  }
+
+  private void step(String what, Cell where) {
     step++;
-    Cell where = tab.isEmpty() ? cells.word("start.below") : cells.link(tab);
     list.row(cells.count(step), cells.text(what), where);
   }
 
@@ -165,7 +168,7 @@ final class FirstPair {
 
   private void pickUp() {
     list.heading(context.text("start.first"));
-    list.spans(2, 2, 2, 3, 3, 3, 2, 2, 3, 2).headOf("start.first.head");
+    list.spans(2, 2, 2, 2, 2, 3, 3, 2, 2, 2, 2).headOf("start.first.head");
     for (PiecePlan piece : firstPair()) {
       list.row(ROW_HEIGHT, pickUp(piece));
     }
@@ -180,6 +183,7 @@ final class FirstPair {
         cells.bold(piece.placed().wall().name()).align(Cell.Align.CENTRE),
         live.tag(Role.BODY_BOLD),
         cells.bold("● " + piece.buttAt()).align(Cell.Align.CENTRE),
+        live.offButt(Role.BODY_CENTRE),
         cells.tape(piece.nearShoulder()),
         cells.tape(piece.farShoulder()),
         cells.bold(cells.formats().feetInches(piece.placed().trimmed())).align(Cell.Align.CENTRE),

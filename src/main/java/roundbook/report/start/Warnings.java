@@ -47,7 +47,7 @@ final class Warnings {
         ProblemsSheet.severity(cells, problem.severity()),
         cells.text(told(line)),
         cells.text(context.remedy(problem)),
-        cells.link(tab(problem)));
+        cells.linkForCrew(tab(problem)));
   }
 
   private String told(Briefing.Line line) {

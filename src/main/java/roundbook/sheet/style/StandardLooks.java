@@ -25,7 +25,7 @@ import roundbook.sheet.style.Look.Ground;
  */
 public final class StandardLooks {
   private static final String FONT = "Arial";
-  private static final Ground PALE_YELLOW = Ground.solid("FFF5C8");
+  private static final Ground PALE_YELLOW = Ground.solid("FFFCEC");
   private static final Ground GREY = Ground.solid("E9E9E9");
   private static final Ground DARK_GREY = Ground.solid("DCDCDC");
   private static final Ground BLACK_GROUND = Ground.solid(Look.BLACK);
