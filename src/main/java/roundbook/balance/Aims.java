@@ -43,16 +43,32 @@ public record Aims(long gap, long leastGap, long mostSpread, long sizeStep, Weig
    * @param inversion weight of a larger round above a smaller one
    * @param worstFirst whether the search also weighs the fourth power of each gap's error, which
    *     trades a little evenness for a smaller worst gap
+   * @param refused what a log costs in a round that is too large for it, in unit²; it is not part
+   *     of the score, by which plans are told
    */
-  public record Weights(int least, int spread, int inversion, boolean worstFirst) {
+  public record Weights(
+      int least, int spread, int inversion, boolean worstFirst, double refused) {
+    /** The cost of a log that may not lie in a round: more than any plan's gaps come to. */
+    private static final double NEVER = 1_000;
+
     /** The usual weights: 20, 20 and 10, without the fourth power. */
     public static final Weights USUAL = new Weights(20, 20, 10, false);
 
     /** Checks that no weight is below zero. */
     public Weights {
-      if (least < 0 || spread < 0 || inversion < 0) {
+      if (least < 0 || spread < 0 || inversion < 0 || refused < 0) {
         throw new IllegalArgumentException("weights must not be below zero");
       }
+    }
+
+    /** Weights under which no log lies in a round too large for it while another may. */
+    public Weights(int least, int spread, int inversion, boolean worstFirst) {
+      this(least, spread, inversion, worstFirst, NEVER);
+    }
+
+    /** Returns these weights with a price for logs in rounds too large for them. */
+    public Weights refusing(double price) {
+      return new Weights(least, spread, inversion, worstFirst, price);
     }
   }
 

@@ -2,9 +2,6 @@ package roundbook.balance;
 
 /** The aims of a task in grains: what a gap, a course and a step up cost. */
 final class Prices {
-  /** The score of a log in a round too large for its tip is higher by this many unit². */
-  private static final double REFUSED = 1_000;
-
   /** How much the fourth power of an error of one unit weighs when the worst gap comes first. */
   private static final double QUARTIC = 4;
 
@@ -22,7 +19,7 @@ final class Prices {
   Prices(Model model) {
     Aims aims = model.task.aims();
     double square = model.grains * model.grains;
-    refused = (long) (REFUSED * square);
+    refused = (long) (aims.weights().refused() * square);
     least = model.grain(aims.leastGap()) - model.grain(aims.gap());
     leastWeight = aims.weights().least();
     spread = model.grain(aims.mostSpread());

@@ -25,7 +25,7 @@ public record Score(
    * @param worst largest gap error without its sign, in units
    * @param tight joints with a gap under the least one at some station
    * @param inversions rounds larger than the one below
-   * @param refused logs in a round too large for their tips, zero unless nothing else was found
+   * @param refused logs in a round too large for their tips, few where that costs much
    * @param offcut length cut off beyond the allowance, in fine units
    */
   public record Faults(

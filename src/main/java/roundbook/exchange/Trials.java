@@ -48,7 +48,7 @@ final class Trials {
     this.stack = stack;
     this.open = new Places(job.withBuilt(job.built().onlyCut()), choice.courses().size());
     this.score = new Score(job, choice.courses());
-    this.ends = new EndFit(job.rules(), job.building());
+    this.ends = new EndFit(job.rules(), job.building(), choice.courses().size());
     this.fit = new Fit(job);
     for (int log = 0; log < job.logs().size(); log++) {
       numbers.put(job.logs().get(log).tag(), log);

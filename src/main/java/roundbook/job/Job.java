@@ -72,6 +72,11 @@ public record Job(
     return new Job(rules, building, logs, openings, pins, built, prices, others, other);
   }
 
+  /** Returns whether the job says how many rounds or how high a wall it wants. */
+  public boolean asksHeight() {
+    return rules.rounds().isPresent() || rules.optionalLength(Setting.WALL_HEIGHT).isPresent();
+  }
+
   /** Returns the job with the correction of the tally put on the diameters of all logs. */
   public Job corrected() {
     Length correction =

@@ -26,8 +26,25 @@ public record NeckFit(Notch notch, Corner corner, Neck neck) {
    * @param crossing T_x of the crossing wall
    * @param overhang o, past the crossing wall
    * @param limits what may be lacking
+   * @param marks which marks are cut there
    */
-  public record Corner(Length thickness, Length crossing, Length overhang, Limits limits) {}
+  public record Corner(
+      Length thickness, Length crossing, Length overhang, Limits limits, Marks marks) {
+    /** A corner where both marks are cut. */
+    public Corner(Length thickness, Length crossing, Length overhang, Limits limits) {
+      this(thickness, crossing, overhang, limits, Marks.BOTH);
+    }
+  }
+
+  /** Which marks are cut at an end: only a bearing that exists can lack something. */
+  public enum Marks {
+    /** The upper and the lower one. */
+    BOTH,
+    /** The upper one: underneath the log is sawn flat all along and bears on its whole bed. */
+    UPPER,
+    /** The lower one: nothing crosses above. */
+    LOWER
+  }
 
   /**
    * From where on an end is flagged; common practice, no published source.
@@ -82,7 +99,8 @@ public record NeckFit(Notch notch, Corner corner, Neck neck) {
     if (hasNoFace() || isUpperOff() || gone > limits.stop() + TINY) {
       return Grade.STOP;
     }
-    boolean thin = over < limits.overUpper().inches() - TINY;
+    boolean upper = corner.marks() != Marks.LOWER;
+    boolean thin = upper && over < limits.overUpper().inches() - TINY;
     return thin || gone > limits.look() + TINY ? Grade.LOOK : Grade.NORMAL;
   }
 
@@ -98,13 +116,14 @@ public record NeckFit(Notch notch, Corner corner, Neck neck) {
 
   /** Returns whether the upper mark is off the inside face at the shoulder. */
   public boolean isUpperOff() {
-    return woodAboveUpperInches() < -TINY;
+    return corner.marks() != Marks.LOWER && woodAboveUpperInches() < -TINY;
   }
 
   /** Returns whether the tail past the corner has wane; it carries nothing. */
   public boolean hasWaneyTail() {
     Length along = corner.crossing().plus(corner.overhang());
-    return neck.end().isLessThan(leastFor(notch.lower().plus(notch.slope().dropOver(along))));
+    Length drop = isFlat() ? Length.ZERO : notch.slope().dropOver(along);
+    return neck.end().isLessThan(leastFor(notch.lower().plus(drop)));
   }
 
   /** Returns h at the shoulder, the reach of the sawn face; zero when there is no face. */
@@ -112,9 +131,17 @@ public record NeckFit(Notch notch, Corner corner, Neck neck) {
     return reach(neck.shoulder());
   }
 
-  /** Returns the face above the upper mark on the inside, {@code h(d_s) − U}, in inches. */
+  private boolean isFlat() {
+    return corner.marks() == Marks.UPPER;
+  }
+
+  /**
+   * Returns the face above the upper mark on the inside, {@code h(d_s) − U}, in inches; above the
+   * centre line where no upper mark is cut.
+   */
   public double woodAboveUpperInches() {
-    return reachInches() - notch.upper().inches();
+    boolean none = corner.marks() == Marks.LOWER;
+    return reachInches() - (none ? 0 : notch.upper().inches());
   }
 
   /** Returns that face as it is told, rounded down to the step of printed marks. */
@@ -133,9 +160,12 @@ public record NeckFit(Notch notch, Corner corner, Neck neck) {
   /**
    * Returns the share of the bearing under the neck that is left: {@code ∫ min(T, 2 √(d² / 4 − z²))
    * dz} from the lower mark at the shoulder to that at the corner line, of {@code T} times the
-   * same, with d the least diameter along it.
+   * same, with d the least diameter along it. A log that is sawn flat all along keeps all of it.
    */
   public double bearingShare() {
+    if (isFlat()) {
+      return 1;
+    }
     double thickness = corner.thickness().inches();
     double top = notch.lower().inches();
     double bottom = bottomInches();

@@ -28,9 +28,6 @@ import roundbook.units.LengthUnit;
 
 /** Says aloud every doubt of a plan: gaps, spreads, steps, thin ends, missing logs. */
 final class Doubts {
-  /** A wall of so many hewn logs is higher than any that is built (common practice). */
-  private static final Length HIGHEST = Length.of(40, LengthUnit.FOOT);
-
   private final Job job;
   private final Choice choice;
   private final Stack stack;
@@ -91,7 +88,10 @@ final class Doubts {
             .with("proof", shortage.proof().map(this::proof).orElse(Value.NONE)));
   }
 
-  /** Says that the walls, as high as was asked, would be higher than any are built. */
+  /**
+   * Says that the walls, as high as was asked, would be higher than any are built; or that, no
+   * height being asked for, they stop there though logs are left.
+   */
   private void height() {
     int built = stack.courses().size();
     int wanted = choice.shortage().map(Shortage::wanted).orElse(built);
@@ -100,11 +100,25 @@ final class Doubts {
             .flatMap(top -> top.walls().stream())
             .map(wall -> wall.centre().timesRatio(wanted, built))
             .reduce(Length.ZERO, Length::most);
-    if (highest.isMoreThan(HIGHEST)) {
-      Value height = Value.tape(highest.roundedTo(printedHeight()), formats);
+    Value height = Value.tape(highest.roundedTo(printedHeight()), formats);
+    if (highest.isMoreThan(Choice.HIGHEST)) {
       problems.add(
           problem(ProblemCode.WALL_HIGH, height).with("rounds", wanted).with("height", height));
+    } else if (built > 0 && !job.asksHeight() && hasRoundLeft(highest.timesRatio(1, built))) {
+      problems.add(
+          Problem.of(ProblemCode.WALL_HIGH, "stopped", CellRef.ofFile(""))
+              .with("rounds", built)
+              .with("height", height));
     }
+  }
+
+  /** Returns whether another round has logs, but would make the walls higher than any are built. */
+  private boolean hasRoundLeft(Length course) {
+    Fit fit = new Fit(job);
+    long left = choice.unused().stream().filter(log -> fit.refused(log).isEmpty()).count();
+    int built = stack.courses().size();
+    return left >= job.building().walls().size()
+        && course.times(built + 1L).isMoreThan(Choice.HIGHEST);
   }
 
   private Length printedHeight() {

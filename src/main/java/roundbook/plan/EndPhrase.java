@@ -16,6 +16,9 @@ public final class EndPhrase {
   /** The key of any other end; names {@code share} and {@code over}. */
   public static final String BEARS = "end.bears";
 
+  /** The key of an end over which nothing crosses; names {@code share}. */
+  public static final String BEARS_LOWER = "end.bears-lower";
+
   private EndPhrase() {}
 
   /** Returns what is told of a place's end. */
@@ -27,6 +30,9 @@ public final class EndPhrase {
   static Phrase of(NeckFit fit, LengthFormat formats) {
     if (fit.hasNoFace()) {
       return Phrase.of(NONE);
+    }
+    if (fit.corner().marks() == NeckFit.Marks.LOWER) {
+      return Phrase.of(BEARS_LOWER).with("share", fit.bearingPercent());
     }
     boolean off = fit.isUpperOff();
     Phrase said = Phrase.of(off ? OFF : BEARS).with("share", fit.bearingPercent());

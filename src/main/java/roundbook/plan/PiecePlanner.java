@@ -73,7 +73,7 @@ final class PiecePlanner {
     Length overhang = job.rules().overhang();
     Length near = placed.nearShoulder(job.building(), overhang);
     Length far = placed.farShoulder(job.building(), overhang);
-    EndFit fit = new EndFit(job.rules(), job.building());
+    EndFit fit = new EndFit(job.rules(), job.building(), stack.courses().size());
     NeckFit butt = fit.butt(course, placed);
     NeckFit tip = fit.tip(course, placed);
     return new PiecePlan(

@@ -29,12 +29,28 @@ final class BalanceJob {
   private static final long TICK = 2_540;
   private static final double OFFCUT_PRICE = 0.001;
 
+  /** What a log with an end graded stop costs, in square inches, where it is not refused. */
+  static final double STOP = 0.5;
+
   private final Job job;
   private final Places places;
   private final List<Wall> kinds;
   private final BalanceTask task;
+  private final boolean weighs;
 
   BalanceJob(Places places) {
+    this(places, false);
+  }
+
+  /**
+   * Creates the task of a job's places.
+   *
+   * @param places the places
+   * @param weighs whether a log whose end is graded stop costs {@link #STOP}, where the rules do
+   *     not refuse it
+   */
+  BalanceJob(Places places, boolean weighs) {
+    this.weighs = weighs;
     this.job = places.job();
     this.places = places;
     this.kinds = kinds(places.walls());
@@ -70,19 +86,25 @@ final class BalanceJob {
 
   /** Returns whether no end is graded stop, where the rules refuse that. */
   boolean keepsTips(BalanceResult result) {
-    if (!refuses()) {
-      return true;
-    }
+    return !refuses() || stops(result) == 0;
+  }
+
+  /** Returns how many logs that may still be exchanged have an end graded stop. */
+  int stops(BalanceResult result) {
+    int stops = 0;
     for (int round = job.built().rounds(); round < places.rounds(); round++) {
       Length size = Length.ofNanometres(result.size(0, round));
       for (int side = 0; side < places.walls().size(); side++) {
         FilledPlace filled = filled(result, new RingPlace(0, round, side));
-        if (!isSettled(filled) && !holds(filled, size)) {
-          return false;
-        }
+        stops += !isSettled(filled) && !holds(filled, size) ? 1 : 0;
       }
     }
-    return true;
+    return stops;
+  }
+
+  /** Returns the score of a result with what its stops weigh. */
+  double weighed(BalanceResult result) {
+    return result.score().total() + STOP * stops(result);
   }
 
   private BalanceTask build() {
@@ -114,10 +136,12 @@ final class BalanceJob {
     return builder.build();
   }
 
-  private static Aims.Weights weights(BuildRules rules) {
+  private Aims.Weights weights(BuildRules rules) {
     Aims.Weights usual = Aims.Weights.USUAL;
     boolean worst = rules.text(Setting.BALANCE_FOR).equals("worst");
-    return new Aims.Weights(usual.least(), usual.spread(), usual.inversion(), worst);
+    Aims.Weights weights =
+        new Aims.Weights(usual.least(), usual.spread(), usual.inversion(), worst);
+    return weighs && !refuses() ? weights.refusing(STOP) : weights;
   }
 
   private List<List<Cut>> cuts(int log) {
@@ -146,7 +170,8 @@ final class BalanceJob {
     Cut cut =
         Cut.of(near.nanometres(), filled.mid().nanometres(), far.nanometres())
             .wasting(offcut.nanometres(), offcut.inches() * OFFCUT_PRICE);
-    return refuses() && !isSettled(filled) ? cut.upTo(largestSize(filled).nanometres()) : cut;
+    boolean bound = refuses() || weighs;
+    return bound && !isSettled(filled) ? cut.upTo(largestSize(filled).nanometres()) : cut;
   }
 
   /** Lets each place take only the logs that wishes, pins, keeping and what is built let in. */

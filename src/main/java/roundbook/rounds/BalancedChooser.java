@@ -74,12 +74,14 @@ public final class BalancedChooser implements Chooser {
     Places places = fillable(new Places(step.job(), step.rounds()));
     KeptLogs kept = new KeptLogs(job);
     while (places.rounds() > 0) {
-      BalanceJob balance = new BalanceJob(kept.reserved(places, step.headers()));
+      Places reserved = kept.reserved(places, step.headers());
+      BalanceJob balance = new BalanceJob(reserved);
       BalanceResult result = balancer.solve(balance.task(), look);
       if (look.moves() != effort.moves() && !stands(balance, result)) {
         result = balancer.solve(balance.task(), effort);
       }
       if (stands(balance, result)) {
+        result = withFewerStops(reserved, result, look);
         return choice(places, balance, result, step.rounds());
       }
       places = fillable(places.withRounds(places.rounds() - 1));
@@ -87,6 +89,21 @@ public final class BalancedChooser implements Chooser {
     Choice.Score none = new Choice.Score(0, 0, 0, 0, 0, 0);
     Optional<Shortage> shortage = new Wanted(step.job()).shortage(step.rounds(), 0);
     return new Choice(List.of(), job.logs(), none, shortage, problems(job, 0));
+  }
+
+  /**
+   * Returns another result in which ends that are graded stop were weighed, where the one that was
+   * found has some and the other is better by that measure.
+   */
+  private BalanceResult withFewerStops(Places places, BalanceResult found, Effort effort) {
+    BalanceJob weighing = new BalanceJob(places, true);
+    if (weighing.stops(found) == 0) {
+      return found;
+    }
+    BalanceResult other = balancer.solve(weighing.task(), effort);
+    boolean better =
+        other.isComplete() && weighing.weighed(other) < weighing.weighed(found);
+    return better ? other : found;
   }
 
   private static boolean stands(BalanceJob balance, BalanceResult result) {

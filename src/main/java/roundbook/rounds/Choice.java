@@ -11,6 +11,8 @@ import roundbook.job.Log;
 import roundbook.problem.Problem;
 import roundbook.stack.Course;
 import roundbook.stack.FilledPlace;
+import roundbook.units.Length;
+import roundbook.units.LengthUnit;
 
 /**
  * Which log goes into which round and wall, and why.
@@ -33,6 +35,9 @@ public record Choice(
     List<Problem> problems,
     List<FilledPlace> pairs,
     OptionalDouble least) {
+  /** A wall of hewn logs is not built higher (common practice, no published source). */
+  public static final Length HIGHEST = Length.of(40, LengthUnit.FOOT);
+
   /** By what share of its score another choice may be better for none to count as better. */
   private static final double PROVEN = 1e-4;
 

@@ -16,17 +16,18 @@ import roundbook.stack.FilledPlace;
  * @param notch the notch of the round
  * @param place what fills the place
  * @param left whether its left end is meant, seen from outside
+ * @param rounds how many rounds there are
  */
-record EndCheck(Job job, Notch notch, FilledPlace place, boolean left) {
+record EndCheck(Job job, Notch notch, FilledPlace place, boolean left, int rounds) {
   private static final int STRIPS = 4_000;
 
   /** What the strips may differ from the exact area, and more. */
   private static final double TOLERANCE = 1e-4;
 
   /** Returns whether an end of a place is such that the rules refuse it. */
-  static boolean isRefused(Job job, Notch notch, FilledPlace place) {
-    return new EndCheck(job, notch, place, true).isRefused()
-        || new EndCheck(job, notch, place, false).isRefused();
+  static boolean isRefused(Job job, Notch notch, FilledPlace place, int rounds) {
+    return new EndCheck(job, notch, place, true, rounds).isRefused()
+        || new EndCheck(job, notch, place, false, rounds).isRefused();
   }
 
   private boolean isRefused() {
@@ -35,10 +36,22 @@ record EndCheck(Job job, Notch notch, FilledPlace place, boolean left) {
     double shoulder = diameter(crossing() + overhang());
     double line = diameter(0) + (shoulder - diameter(0)) * overhang() / (crossing() + overhang());
     double least = StrictMath.min(shoulder, line);
+    boolean off = shoulder < StrictMath.hypot(thickness, 2 * upper) - TOLERANCE;
+    double most = job.rules().number(Setting.BEARING_STOP).doubleValue() / 100;
     return least < thickness - TOLERANCE
-        || shoulder < StrictMath.hypot(thickness, 2 * upper) - TOLERANCE
-        || gone(least, thickness)
-            > job.rules().number(Setting.BEARING_STOP).doubleValue() / 100 + TOLERANCE;
+        || isCrossed() && off
+        || isNotched() && gone(least, thickness) > most + TOLERANCE;
+  }
+
+  /** Returns whether a log of this plan lies across this one: all but the last on the ring do. */
+  private boolean isCrossed() {
+    return place.wall().laidFirst() || place.round() < rounds;
+  }
+
+  /** Returns whether the log lies on another one; the first on the ground lie on their whole bed. */
+  private boolean isNotched() {
+    boolean onGround = place.round() < 2 && place.wall().laidFirst();
+    return !onGround || job.rules().text(Setting.FIRST_BED).equals("starter");
   }
 
   /** Returns the share of the bearing that has run off a log as thick all along. */

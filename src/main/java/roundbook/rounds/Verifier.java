@@ -90,7 +90,7 @@ public final class Verifier {
           .filter(place -> !place.isShared())
           .forEach(place -> verifier.longEnough(place.first()));
       if (!job.built().isCut(course.round())) {
-        verifier.thinTips(course);
+        verifier.thinTips(course, choice.courses().size());
       }
     }
     new PairCheck(job, stack, verifier.checks).pairs();
@@ -182,7 +182,7 @@ public final class Verifier {
         "log " + log.tag() + " lacks the squaring allowance on wall " + placed.wall().name());
   }
 
-  private void thinTips(Course course) {
+  private void thinTips(Course course, int rounds) {
     if (!job.rules().text(Setting.TIP_RULE).equals("refuse")) {
       return;
     }
@@ -192,7 +192,7 @@ public final class Verifier {
             place ->
                 checks.that(
                     Subject.TIPS,
-                    !EndCheck.isRefused(job, course.notch(), place),
+                    !EndCheck.isRefused(job, course.notch(), place, rounds),
                     "log " + place.tags() + " has a thin tip, which the rules refuse"));
   }
 

@@ -28,7 +28,8 @@ final class Wanted {
 
   /**
    * Returns the rounds wanted: as told; or a first guess, the wall height over the course of the
-   * usable logs' mean middle diameter and the gap; or as many as the logs could fill.
+   * usable logs' mean middle diameter and the gap; or as many as the logs could fill, up to the
+   * height that hewn walls are built.
    */
   int rounds() {
     int walls = job.building().walls().size();
@@ -37,12 +38,16 @@ final class Wanted {
       return job.rules().rounds().getAsInt();
     }
     Optional<Length> height = height(job);
-    if (height.isPresent() && !mids.isEmpty()) {
-      Length sum = mids.stream().reduce(Length.ZERO, Length::plus);
-      Length course = sum.dividedBy(mids.size()).plus(job.rules().gap());
-      return Math.max(1, Math.toIntExact(Math.round(height.get().inches() / course.inches())));
+    if (mids.isEmpty()) {
+      return 0;
     }
-    return mids.size() / walls;
+    Length sum = mids.stream().reduce(Length.ZERO, Length::plus);
+    double course = sum.dividedBy(mids.size()).plus(job.rules().gap()).inches();
+    if (height.isPresent()) {
+      return Math.max(1, Math.toIntExact(Math.round(height.get().inches() / course)));
+    }
+    int most = Math.max(1, (int) Math.floor(Choice.HIGHEST.inches() / course));
+    return Math.min(most, mids.size() / walls);
   }
 
   /** Returns the wall height that decides the rounds; empty where it does not. */
@@ -62,10 +67,7 @@ final class Wanted {
 
   /** Returns what is missing; empty when all rounds told or asked for by height are built. */
   Optional<Shortage> shortage(int wanted, int built) {
-    boolean told =
-        job.rules().rounds().isPresent()
-            || job.rules().optionalLength(Setting.WALL_HEIGHT).isPresent();
-    int goal = told ? wanted : Math.max(1, built);
+    int goal = job.asksHeight() ? wanted : Math.max(1, built);
     if (built >= goal) {
       return Optional.empty();
     }

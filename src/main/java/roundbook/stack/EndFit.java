@@ -14,16 +14,22 @@ import roundbook.units.Length;
  *
  * @param rules the job's rules
  * @param building the ring of walls
+ * @param rounds how many rounds there are
  */
-public record EndFit(BuildRules rules, Building building) {
+public record EndFit(BuildRules rules, Building building, int rounds) {
+  /** Creates the fit of ends of rounds none of which is known to be the last. */
+  public EndFit(BuildRules rules, Building building) {
+    this(rules, building, Integer.MAX_VALUE);
+  }
+
   /** Returns the fit of a place's butt end. */
   public NeckFit butt(Course course, FilledPlace placed) {
-    return fit(course.notch(), placed, true, placed.crossingAtButt(building));
+    return fit(course.notch(), placed, true, placed.crossingAtButt(building), marks(placed));
   }
 
   /** Returns the fit of a place's tip end. */
   public NeckFit tip(Course course, FilledPlace placed) {
-    return fit(course.notch(), placed, false, placed.crossingAtTip(building));
+    return fit(course.notch(), placed, false, placed.crossingAtTip(building), marks(placed));
   }
 
   /** Returns whether an end of a place is flagged. */
@@ -36,12 +42,26 @@ public record EndFit(BuildRules rules, Building building) {
     return rules.text(Setting.TIP_RULE).equals("refuse");
   }
 
-  /** Returns whether no end of a place is graded stop, whichever way round its log may lie. */
+  /** Returns which marks are cut on a place's log. */
+  private NeckFit.Marks marks(FilledPlace placed) {
+    boolean first = placed.wall().laidFirst();
+    boolean starter = rules.text(Setting.FIRST_BED).equals("starter");
+    if (placed.round() == 1 && first && !starter) {
+      return NeckFit.Marks.UPPER;
+    }
+    return placed.round() == rounds && !first ? NeckFit.Marks.LOWER : NeckFit.Marks.BOTH;
+  }
+
+  /**
+   * Returns whether no end of a log is graded stop in a round with both its marks, whichever way
+   * round it may lie.
+   */
   public boolean holds(FilledPlace placed, Notch notch) {
     return Stream.of(building.before(placed.wall()), building.after(placed.wall()))
         .flatMap(
             crossing ->
-                Stream.of(fit(notch, placed, true, crossing), fit(notch, placed, false, crossing)))
+                Stream.of(true, false)
+                    .map(butt -> fit(notch, placed, butt, crossing, NeckFit.Marks.BOTH)))
         .noneMatch(fit -> fit.grade() == NeckFit.Grade.STOP);
   }
 
@@ -53,14 +73,15 @@ public record EndFit(BuildRules rules, Building building) {
         rules.number(Setting.BEARING_STOP).doubleValue() / 100);
   }
 
-  private NeckFit fit(Notch notch, FilledPlace placed, boolean atButt, Wall crossing) {
+  private NeckFit fit(
+      Notch notch, FilledPlace placed, boolean atButt, Wall crossing, NeckFit.Marks marks) {
     Length overhang = rules.overhang();
     Length neck = crossing.thickness().plus(overhang);
     Length shoulder = placed.at(atButt ? neck : placed.trimmed().minus(neck));
     return new NeckFit(
         notch,
         new NeckFit.Corner(
-            placed.wall().thickness(), crossing.thickness(), overhang, limits(rules)),
+            placed.wall().thickness(), crossing.thickness(), overhang, limits(rules), marks),
         NeckFit.Neck.straight(
             atButt ? placed.butt() : placed.tip(), shoulder, crossing.thickness(), overhang));
   }

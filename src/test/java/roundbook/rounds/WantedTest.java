@@ -55,6 +55,13 @@ class WantedTest {
     assertEquals(1, wanted(job.withLogs(logs)).rounds(), "seven are left");
   }
 
+  /** 36 courses of 13 in are 39 ft, one more is over 40 ft. */
+  @Test
+  void noMoreThanHewnWallsAreHigh() {
+    assertEquals(36, wanted(job(80, 80, "12")).rounds());
+    assertEquals(40, wanted(told(job(80, 80, "12"), 40)).rounds(), "told is told");
+  }
+
   @Test
   void nothingIsMissingWhereAllStands() {
     assertEquals(Optional.empty(), wanted(told(job(4, 4, "12"), 2)).shortage(2, 2));

@@ -196,6 +196,32 @@ class CornersTest {
     }
   }
 
+  /** A log on the ground has no lower notch; nothing crosses the last logs of the ring. */
+  @Test
+  void onlyMarksThatAreCutAreGraded() {
+    Stack stack = stack(RULES, AsBuilt.NOTHING);
+    int last = stack.courses().size();
+    EndFit fit = new EndFit(RULES, BUILDING, last);
+    FilledPlace ground = slim(stack.courses().get(0).on(NORTH).orElseThrow());
+    assertEquals(1, fit.tip(stack.courses().get(0), ground).bearingShare());
+    assertTrue(new EndFit(starter(), BUILDING, last).tip(stack.courses().get(0), ground).bearingShare() < 1);
+    FilledPlace top = slim(stack.courses().get(last - 1).on(EAST).orElseThrow());
+    Course course = stack.courses().get(last - 1);
+    assertFalse(fit.tip(course, top).isUpperOff());
+    assertTrue(fit.tip(course, top).bearingShare() < 1);
+    assertTrue(new EndFit(RULES, BUILDING).tip(course, top).isUpperOff());
+  }
+
+  private static BuildRules starter() {
+    return RULES.with(Setting.FIRST_BED, "starter", Origin.OPTION);
+  }
+
+  /** Returns a place with a log so slim at both ends that a whole notch would lose much. */
+  private static FilledPlace slim(FilledPlace place) {
+    Log log = Jobs.log("1", place.trimmed(), "9", "14", "9");
+    return place.with(new Piece(log, Length.ZERO, place.trimmed()));
+  }
+
   private static BuildRules limits(long least, long most) {
     return RULES
         .with(Setting.GAP_LEAST, sixteenths(least), Origin.OPTION)

@@ -52,7 +52,8 @@ final class LiveEnd {
   String flagged() {
     String thin = "ROUND(" + at(PieceColumn.TIP_OVER) + "-" + rule(RuleLine.SHOULDER_LEAST);
     String look = "MIN(" + rule(RuleLine.BEARING_LOOK) + "," + rule(RuleLine.BEARING_STOP) + ")";
-    return "OR(" + noFace() + "," + thin + ",6)<0," + moreGone(look) + ")";
+    String face = hasUpper() ? thin + ",6)<0," : "";
+    return "OR(" + noFace() + "," + face + moreGone(look) + ")";
   }
 
   /** Returns the condition that the log may not lie there. */
@@ -68,13 +69,24 @@ final class LiveEnd {
 
   /** Returns the condition that the upper mark is off the inside face. */
   String off() {
-    return "ROUND(" + at(PieceColumn.TIP_OVER) + ",6)<0";
+    return hasUpper() ? "ROUND(" + at(PieceColumn.TIP_OVER) + ",6)<0" : "FALSE";
+  }
+
+  /** Returns whether an upper mark is cut on the log: something crosses above it. */
+  boolean hasUpper() {
+    return fit.corner().marks() != NeckFit.Marks.LOWER;
+  }
+
+  /** Returns whether the log is sawn flat underneath, all along. */
+  private boolean isFlat() {
+    return fit.corner().marks() == NeckFit.Marks.UPPER;
   }
 
   /** Returns the condition that the tail past the corner has wane. */
   String wane() {
     String along = map.wall(crossing, WallColumn.THICKNESS) + "+" + rule(RuleLine.OVERHANG);
-    String height = round(RoundColumn.LOWER) + "+(" + along + ")/" + rule(RuleLine.SLOPE_RUN);
+    String drop = isFlat() ? "" : "+(" + along + ")/" + rule(RuleLine.SLOPE_RUN);
+    String height = round(RoundColumn.LOWER) + drop;
     String least = "SQRT(" + thickness() + "^2+4*(" + height + ")^2)";
     return "ROUND(" + end() + "-" + least + ",6)<0";
   }
@@ -99,6 +111,9 @@ final class LiveEnd {
 
   /** Returns the share of the bearing that is left. */
   private String bears() {
+    if (isFlat()) {
+      return "1";
+    }
     String whole = at(PieceColumn.TIP_WHOLE);
     String lost =
         thickness()
@@ -123,7 +138,7 @@ final class LiveEnd {
   }
 
   private String over() {
-    return reach(shoulder()) + "-" + round(RoundColumn.UPPER);
+    return reach(shoulder()) + (hasUpper() ? "-" + round(RoundColumn.UPPER) : "");
   }
 
   /** Returns the reach of the sawn face on a diameter. */

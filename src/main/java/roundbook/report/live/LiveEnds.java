@@ -70,7 +70,8 @@ public final class LiveEnds {
 
   /** Returns the formula of what is told of an end. */
   private String said(LiveEnd end) {
-    String bears = filled(told(live, EndPhrase.BEARS), end);
+    String key = end.hasUpper() ? EndPhrase.BEARS : EndPhrase.BEARS_LOWER;
+    String bears = filled(told(live, key), end);
     String off = filled(told(live, EndPhrase.OFF), end);
     String none = LiveMath.literal(told(live, EndPhrase.NONE));
     String said = "IF(" + end.noFace() + "," + none + ",IF(" + end.off() + "," + off + "," + bears;

@@ -134,7 +134,8 @@ public final class StartSheet {
 
   private String rounds() {
     int wanted = plan.choice().shortage().map(Shortage::wanted).orElse(plan.rounds());
-    String key = wanted > plan.rounds() ? "start.rounds.short" : "start.rounds.all";
+    String enough = plan.job().asksHeight() ? "start.rounds.all" : "start.rounds.logs";
+    String key = wanted > plan.rounds() ? "start.rounds.short" : enough;
     return context.text(key, plan.rounds(), wanted);
   }
 
