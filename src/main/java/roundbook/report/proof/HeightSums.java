@@ -48,8 +48,8 @@ final class HeightSums {
     bed(first);
     rise("top", true, first, PieceColumn.UPPER, firstTop);
     rise("second", false, firstTop, PieceColumn.LOWER, second);
-    rise("top", false, second, PieceColumn.UPPER, top);
     if (live.plan().rounds() > 1) {
+      rise("top", false, second, PieceColumn.UPPER, top);
       next(top, new Value(map.round(2, RoundColumn.FIRST_HEIGHT), stack.firstHeights().get(1)));
     }
   }

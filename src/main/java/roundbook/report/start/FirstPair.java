@@ -89,7 +89,7 @@ final class FirstPair {
 
   private void steps() {
     list.heading(context.text("start.steps"));
-    list.spans(2, 18, 4).headOf("start.steps.head");
+    list.spans(2, 17, 5).headOf("start.steps.head");
     step(context.text("step.cautions"), "");
     step(context.text("step.problems"), cells.word("start.above"));
     if (round == 1) {

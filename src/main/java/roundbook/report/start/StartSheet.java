@@ -181,7 +181,7 @@ public final class StartSheet {
     if (rows.isEmpty()) {
       list.text(Role.PLAIN, context.text("start.warnings.none"));
     } else {
-      list.spans(4, 10, 6, 4).headOf("start.warnings.head");
+      list.spans(3, 10, 6, 5).headOf("start.warnings.head");
       rows.forEach(list::row);
     }
     if (!warnings.counted().isEmpty()) {

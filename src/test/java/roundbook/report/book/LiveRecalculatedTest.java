@@ -284,7 +284,7 @@ public class LiveRecalculatedTest {
     int row = Integer.parseInt(place.group(3));
     int column = roundbook.page.Area.of(place.group(2) + "1").left();
     if (place.group(1).startsWith("Round ")) {
-      return List.of("C", "AC", "AE").contains(place.group(2));
+      return List.of("C", "AC", "AF").contains(place.group(2));
     }
     if (place.group(1).equals("Proof")) {
       return place.group(2).equals("T");

@@ -157,17 +157,26 @@ class WallSheetsTest {
               List<Object> cells =
                   sheet.rows().get(row).values().stream().map(WallSheetsTest::shown).toList();
               Length thick = plan.job().building().walls().get(0).thickness();
+              String upper = course.round() == plan.rounds() ? " N S" : "";
+              String corner = course.round() == 1 ? " E W" : "";
               List<Object> wanted =
                   List.of(
                       String.valueOf(course.round()),
                       course.size().taken().in(unit),
-                      course.notch().upper().in(unit),
-                      course.notch().upperOutside(thick).in(unit),
+                      named(course.notch().upper(), upper, plan),
+                      named(course.notch().upperOutside(thick), upper, plan),
                       course.notch().lower().in(unit),
-                      course.notch().lowerCorner(thick).in(unit),
+                      named(course.notch().lowerCorner(thick), corner, plan),
                       course.notch().neckHeight().in(unit));
               assertEquals(wanted, cells.subList(0, 7));
             });
+  }
+
+  /** A mark that all logs of a round have is a number, any other names the walls that have it. */
+  private static Object named(Length mark, String walls, Plan plan) {
+    return walls.isEmpty()
+        ? mark.in(plan.job().rules().unit())
+        : LivePlans.context(plan).formats().mark(mark) + walls;
   }
 
   @Test
