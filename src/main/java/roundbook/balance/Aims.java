@@ -46,8 +46,7 @@ public record Aims(long gap, long leastGap, long mostSpread, long sizeStep, Weig
    * @param refused what a log costs in a round that is too large for it, in unit²; it is not part
    *     of the score, by which plans are told
    */
-  public record Weights(
-      int least, int spread, int inversion, boolean worstFirst, double refused) {
+  public record Weights(int least, int spread, int inversion, boolean worstFirst, double refused) {
     /** The cost of a log that may not lie in a round: more than any plan's gaps come to. */
     private static final double NEVER = 1_000;
 

@@ -24,7 +24,6 @@ import roundbook.stack.Stack;
 import roundbook.takeoff.Takeoff;
 import roundbook.units.Length;
 import roundbook.units.LengthFormat;
-import roundbook.units.LengthUnit;
 
 /** Says aloud every doubt of a plan: gaps, spreads, steps, thin ends, missing logs. */
 final class Doubts {

@@ -101,8 +101,7 @@ public final class BalancedChooser implements Chooser {
       return found;
     }
     BalanceResult other = balancer.solve(weighing.task(), effort);
-    boolean better =
-        other.isComplete() && weighing.weighed(other) < weighing.weighed(found);
+    boolean better = other.isComplete() && weighing.weighed(other) < weighing.weighed(found);
     return better ? other : found;
   }
 

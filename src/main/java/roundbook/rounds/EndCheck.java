@@ -48,7 +48,9 @@ record EndCheck(Job job, Notch notch, FilledPlace place, boolean left, int round
     return place.wall().laidFirst() || place.round() < rounds;
   }
 
-  /** Returns whether the log lies on another one; the first on the ground lie on their whole bed. */
+  /**
+   * Returns whether the log lies on another one; the first on the ground lie on their whole bed.
+   */
   private boolean isNotched() {
     boolean onGround = place.round() < 2 && place.wall().laidFirst();
     return !onGround || job.rules().text(Setting.FIRST_BED).equals("starter");

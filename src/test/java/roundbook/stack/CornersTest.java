@@ -204,7 +204,9 @@ class CornersTest {
     EndFit fit = new EndFit(RULES, BUILDING, last);
     FilledPlace ground = slim(stack.courses().get(0).on(NORTH).orElseThrow());
     assertEquals(1, fit.tip(stack.courses().get(0), ground).bearingShare());
-    assertTrue(new EndFit(starter(), BUILDING, last).tip(stack.courses().get(0), ground).bearingShare() < 1);
+    assertTrue(
+        new EndFit(starter(), BUILDING, last).tip(stack.courses().get(0), ground).bearingShare()
+            < 1);
     FilledPlace top = slim(stack.courses().get(last - 1).on(EAST).orElseThrow());
     Course course = stack.courses().get(last - 1);
     assertFalse(fit.tip(course, top).isUpperOff());

@@ -1,18 +1,13 @@
 package roundbook.picture.wall;
 
-import java.util.List;
 import roundbook.job.Building;
-import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.picture.canvas.Canvas;
 import roundbook.picture.canvas.Line;
 import roundbook.picture.letter.Label;
-import roundbook.picture.letter.Lettering;
-import roundbook.picture.letter.Paragraph;
 import roundbook.picture.raster.Box;
 import roundbook.picture.raster.Ink;
 import roundbook.picture.raster.Spot;
-import roundbook.picture.words.Wording;
 
 /** What stands under a wall drawing: corner names and a scale. */
 final class WallFoot {

@@ -6,7 +6,6 @@ import roundbook.picture.canvas.Canvas;
 import roundbook.picture.letter.Label;
 import roundbook.picture.raster.Box;
 import roundbook.picture.raster.Spot;
-import roundbook.picture.words.Wording;
 import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;
 

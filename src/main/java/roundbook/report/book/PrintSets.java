@@ -17,9 +17,9 @@ import roundbook.report.frame.Tab;
 import roundbook.report.list.ListSheets;
 
 /**
- * What is printed for whom: for the crew what it hews and cuts by now, for the yard what is done with
- * the logs before, for the office the rest. Rounds above the next one stand in no set: their numbers
- * may change until they are in hand.
+ * What is printed for whom: for the crew what it hews and cuts by now, for the yard what is done
+ * with the logs before, for the office the rest. Rounds above the next one stand in no set: their
+ * numbers may change until they are in hand.
  */
 final class PrintSets {
   private static final Set<Tab> YARD =
