@@ -22,9 +22,11 @@ import roundbook.report.wall.WallSheets;
  * pages for the yard and the pages printed at full size; last what was in doubt and every setting.
  */
 public final class CrewBook {
+  /** Pages that the sheet Start mostly has. */
+  private static final int START_PAGES = 2;
+
   private static final List<Parts> PARTS =
       List.of(
-          one(StartSheet::sheets),
           one(ProofSheet::sheets),
           one(NotchChartSheet::of),
           RoundSheets::parts,
@@ -46,36 +48,33 @@ public final class CrewBook {
 
   /** Returns the crew workbook of a plan. */
   public static Book of(CrewContext context) {
-    return of(context, sheets(context).toList());
+    return of(context, parts(context).stream().flatMap(part -> part.get().stream()).toList());
   }
 
-  /** Returns what makes its sheets, in their order; no part needs another one. */
+  /** Returns what makes its sheets but Start, in their order; no part needs another one. */
   public static List<Supplier<List<Sheet>>> parts(CrewContext context) {
     return PARTS.stream().flatMap(parts -> parts.of(context).stream()).toList();
   }
 
-  /** Returns the crew workbook of a plan, its sheets made already. */
-  public static Book of(CrewContext context, List<Sheet> sheets) {
+  /** Returns the crew workbook of a plan, its sheets but Start made already. */
+  public static Book of(CrewContext context, List<Sheet> made) {
     Book.Properties properties =
         Book.Properties.titled(context.jobName() + " - " + context.revision())
             .with(Book.CREW_PROPERTY, context.issue().version())
             .with(Book.INPUT_PROPERTY, context.issue().input());
-    return Book.of(properties, printing(context, sheets)).names(ListSheets.names(context));
+    List<Sheet> sheets =
+        Stream.concat(start(context, made, START_PAGES).stream(), made.stream()).toList();
+    return Book.of(properties, sheets).names(ListSheets.names(context));
   }
 
-  /** Returns the sheets, the first of which tells what is printed for whom, by page numbers. */
-  private static List<Sheet> printing(CrewContext context, List<Sheet> made) {
-    List<Sheet> sheets = made;
-    for (int pages = 0; pages != PrintedPages.of(sheets.get(0)).count(); ) {
-      pages = PrintedPages.of(sheets.get(0)).count();
-      List<Sheet> start = StartSheet.sheets(context.printing(PrintSets.of(context, sheets)));
-      sheets = Stream.concat(start.stream(), sheets.stream().skip(start.size())).toList();
-    }
-    return sheets;
-  }
-
-  /** Returns the sheets one by one. */
-  static Stream<Sheet> sheets(CrewContext context) {
-    return parts(context).stream().flatMap(part -> part.get().stream());
+  /**
+   * Returns the first sheet, which tells what is printed for whom by page numbers; those hang on
+   * how many pages it has itself, so it is laid anew where that was guessed wrong.
+   */
+  private static List<Sheet> start(CrewContext context, List<Sheet> others, int pages) {
+    List<Sheet> start =
+        StartSheet.sheets(context.printing(PrintSets.of(context, pages, others)));
+    int count = PrintedPages.of(start.get(0)).count();
+    return count == pages ? start : start(context, others, count);
   }
 }

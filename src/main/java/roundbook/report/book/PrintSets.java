@@ -36,7 +36,6 @@ final class PrintSets {
   private PrintSets(CrewContext context) {
     this.context = context;
     int cut = context.plan().job().built().rounds();
-    crew.add(Tab.START.id());
     crew.add(Tab.PROOF.id());
     crew.add(Tab.NOTCH_CHART.id());
     crew.add(Tab.HEWING.id());
@@ -57,11 +56,17 @@ final class PrintSets {
     }
   }
 
-  /** Returns the sets of a workbook with pages, in the order of {@link Kind}. */
-  static List<PrintSet> of(CrewContext context, List<Sheet> sheets) {
+  /**
+   * Returns the sets of a workbook with pages, in the order of {@link Kind}.
+   *
+   * @param startPages the pages of the sheet Start, which comes first
+   * @param others the other sheets in their order
+   */
+  static List<PrintSet> of(CrewContext context, int startPages, List<Sheet> others) {
     PrintSets sets = new PrintSets(context);
-    int before = 0;
-    for (Sheet sheet : sheets) {
+    sets.parts.get(Kind.CREW).add(new Part(Tab.START.in(context.words()), 1, startPages));
+    int before = startPages;
+    for (Sheet sheet : others) {
       if (!sheet.view().hidden()) {
         PrintedPages pages = PrintedPages.of(sheet);
         sets.put(sheet, pages, before);

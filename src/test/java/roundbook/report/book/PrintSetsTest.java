@@ -53,7 +53,10 @@ class PrintSetsTest {
 
   private static Map<Kind, PrintSet> sets(CrewContext context) {
     Map<Kind, PrintSet> sets = new HashMap<>();
-    PrintSets.of(context, seen(context)).forEach(set -> sets.put(set.kind(), set));
+    List<Sheet> seen = seen(context);
+    int start = PrintedPages.of(seen.get(0)).count();
+    PrintSets.of(context, start, seen.subList(1, seen.size()))
+        .forEach(set -> sets.put(set.kind(), set));
     return sets;
   }
 
