@@ -27,15 +27,18 @@
  * the length class and the two cuts that meet, so it can be worked out once; a row of costs, what
  * each log would cost in a place with the others staying, is then one pass over four rows of
  * joints, and one look draws of all exchanges by the heat (least of cost and Gumbel noise). With
- * one cut a log it was better on all three yards of 32 to 48 places that were compared in about the
- * same processor time. Where logs may be cut at either end, as in most jobs, it reached the best
- * scores met of the sample cabin, but too many seeds ended 5 to 20 % above them, where this search
- * stays within 2 %. The figures are in src/site/measured.md. What mattered: steps of sizes (of
- * 1,024 moves 420 with one cut, 200 with several; 100 is too few, 620 too many), nine spells of ten
- * crossed, half as many starts as places and no small sets joined afterwards, spells from 0.1 in²
- * instead of 0.35 with several cuts. What did not: spells of 30 or 60 moves a place, one spell at a
- * time instead of four, misfit dearer at first, starts cooled further. A look takes for each log
- * the cut whose joints are evenest, blind to the middle diameter that the round's size needs; that
- * is where to look next.
+ * one cut a log it was better in about the same time on three yards of 32 to 48 places, and as good
+ * in two fifths of it on one of them. Where logs may be cut at either end, as in most jobs, a look
+ * at each log cut as suits its joints best was blind to the middle diameter that the round's size
+ * needs, and too many seeds of the sample cabin ended 5 to 20 % above the best. Since then every
+ * cut of every log is weighed, the log that goes back is tried in each of its cuts with what spread
+ * and misfit change, and of up to 90 starts the twenty best are kept. So it is better on 48 places
+ * with cuts at either end and on the metric hut in less time, but still ends a little above this
+ * search on the sample cabin and on the measured stems, at worst seeds 2 and 5 % more. The figures
+ * are in src/site/measured.md. What mattered: steps of sizes (of 1,024 moves 400; with 100, 200 and
+ * 560 more seeds ended far off), many starts, nine spells of ten crossed, spells from 0.06 in²
+ * instead of 0.35 with several cuts. What did not: spells of 10, 30 or 60 moves a place, one spell
+ * at a time instead of four, misfit dearer at first, starts cooled further. Of its time a fifth
+ * goes into weighing, a fifth into rows of costs anew, a tenth into spread and misfit.
  */
 package roundbook.balance;
