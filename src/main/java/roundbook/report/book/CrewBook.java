@@ -72,8 +72,7 @@ public final class CrewBook {
    * how many pages it has itself, so it is laid anew where that was guessed wrong.
    */
   private static List<Sheet> start(CrewContext context, List<Sheet> others, int pages) {
-    List<Sheet> start =
-        StartSheet.sheets(context.printing(PrintSets.of(context, pages, others)));
+    List<Sheet> start = StartSheet.sheets(context.printing(PrintSets.of(context, pages, others)));
     int count = PrintedPages.of(start.get(0)).count();
     return count == pages ? start : start(context, others, count);
   }
