@@ -10,6 +10,7 @@ import roundbook.job.BuildRules;
 import roundbook.job.Job;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
+import roundbook.rounds.WoodPrice;
 import roundbook.stack.Course;
 import roundbook.stack.FilledPlace;
 import roundbook.units.Length;
@@ -23,11 +24,11 @@ import roundbook.units.LengthUnit;
  */
 final class Score {
   private static final long INCH = LengthUnit.INCH.nanometres();
-  private static final double OFFCUT_PRICE = 0.001;
 
   private final Job job;
   private final List<Wall> walls;
   private final List<ScoredPlace[]> rounds = new ArrayList<>();
+  private final WoodPrice wood;
   private final Aims aims;
   private final Aims.Weights weights = Aims.Weights.USUAL;
   private final double gap;
@@ -38,6 +39,7 @@ final class Score {
     BuildRules rules = job.rules();
     this.job = job;
     this.walls = job.building().walls();
+    this.wood = new WoodPrice(job, courses.size());
     this.gap = rules.gap().inches();
     this.leastGap = Math.min(gap, rules.length(Setting.GAP_LEAST).inches());
     this.spreadMost = rules.length(Setting.SPREAD_MOST).inches();
@@ -61,7 +63,12 @@ final class Score {
 
   /** Returns the numbers of a place. */
   ScoredPlace station(FilledPlace place) {
-    return ScoredPlace.of(place, job);
+    return ScoredPlace.of(place, job, wood.of(place));
+  }
+
+  /** Returns the length of a longer wall that the log of a place could fill, if any. */
+  Optional<Length> longer(FilledPlace place) {
+    return wood.longer(place);
   }
 
   /** Returns the whole score. */
@@ -97,13 +104,13 @@ final class Score {
     ScoredPlace[] logs = rounds.get(round - 1);
     double least = Double.MAX_VALUE;
     double most = 0;
-    double offcut = 0;
+    double waste = 0;
     for (ScoredPlace log : logs) {
       least = Math.min(least, log.mid());
       most = Math.max(most, log.mid());
-      offcut += log.offcut();
+      waste += log.waste();
     }
-    return weights.spread() * square(most - least - spreadMost) + OFFCUT_PRICE * offcut;
+    return weights.spread() * square(most - least - spreadMost) + waste;
   }
 
   /** Returns what the joints between a round and the one above cost, and a size that grows. */

@@ -1,7 +1,6 @@
 package roundbook.exchange;
 
 import roundbook.job.Job;
-import roundbook.job.Setting;
 import roundbook.stack.FilledPlace;
 import roundbook.units.Length;
 
@@ -12,11 +11,10 @@ import roundbook.units.Length;
  * @param mid diameter at the middle
  * @param tip diameter at the inside face near the tip
  * @param exact the middle diameter in nanometres, from which sizes are taken
- * @param offcut length cut off beyond the squaring allowance
+ * @param waste what falls off beyond the squaring allowance, in square inches
  */
-record ScoredPlace(double butt, double mid, double tip, long exact, double offcut) {
-  static ScoredPlace of(FilledPlace place, Job job) {
-    Length offcut = place.offcut(job.rules().length(Setting.SQUARING_ALLOWANCE));
+record ScoredPlace(double butt, double mid, double tip, long exact, double waste) {
+  static ScoredPlace of(FilledPlace place, Job job, double waste) {
     Length mid = place.mid();
     Length overhang = job.rules().overhang();
     return new ScoredPlace(
@@ -24,7 +22,7 @@ record ScoredPlace(double butt, double mid, double tip, long exact, double offcu
         mid.inches(),
         place.at(place.farShoulder(job.building(), overhang)).inches(),
         mid.nanometres(),
-        offcut.inches());
+        waste);
   }
 
   /** Returns the diameter at the butt, the middle or the tip: 0, 1 or 2. */

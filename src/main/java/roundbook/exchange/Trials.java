@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import roundbook.job.Job;
@@ -161,6 +162,16 @@ final class Trials {
     double after = score.around(round);
     score.put(round, side, stood);
     return after - before;
+  }
+
+  /** Returns the length of a longer wall that the log of a place could fill, if any. */
+  Optional<Length> longer(FilledPlace place) {
+    return score.longer(place);
+  }
+
+  /** Returns by how much the score would grow with a place filled so, but for what falls off. */
+  double worse(FilledPlace place, FilledPlace than) {
+    return change(place) - score.station(place).waste() + score.station(than).waste();
   }
 
   /** Returns by how much the score would grow with two places filled so. */

@@ -1,6 +1,7 @@
 package roundbook.plan;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +15,7 @@ import roundbook.crosscut.ButtRule;
 import roundbook.crosscut.Crosscutter;
 import roundbook.crosscut.CutJob;
 import roundbook.exchange.Exchanges;
+import roundbook.exchange.LongLog;
 import roundbook.job.AsBuilt;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Job;
@@ -70,15 +72,21 @@ public final class Planner {
     if (!cut.isCut()) {
       return found;
     }
-    Job mending =
-        cut.job().with(cut.job().rules().with(Setting.CHANGE_PAYS, LITTLE, Origin.OPTION));
-    int rounds = cut.places().keySet().stream().mapToInt(AsBuilt.Place::round).max().orElse(0);
-    Choice kept =
-        new KeepingChooser(cut.places(), OptionalInt.of(rounds)).choose(mending, effort).choice();
+    Choice kept = mended(cut, effort);
     boolean better =
         kept.courses().size() == found.courses().size()
             && kept.score().total() < found.score().total();
     return better ? kept : found;
+  }
+
+  /** Returns what logs were cut for, mended where any change makes it better. */
+  public static Choice mended(CutJob cut, Effort effort) {
+    Job mending =
+        cut.job().with(cut.job().rules().with(Setting.CHANGE_PAYS, LITTLE, Origin.OPTION));
+    int rounds = cut.places().keySet().stream().mapToInt(AsBuilt.Place::round).max().orElse(0);
+    return new KeepingChooser(cut.places(), OptionalInt.of(rounds))
+        .choose(mending, effort)
+        .choice();
   }
 
   /** Returns the stems with what cutting them from the butt would have come to. */
@@ -145,7 +153,7 @@ public final class Planner {
         stack,
         pieces,
         takeoff,
-        uses(whole, pieces, starter, taken),
+        uses(whole, pieces, starter, taken, exchanges.longLogs()),
         classes,
         Quantities.of(job, pieces, takeoff),
         supplies.order(classes, starter),
@@ -156,9 +164,15 @@ public final class Planner {
   }
 
   private static List<LogUse> uses(
-      Job job, List<PiecePlan> pieces, Starter starter, List<Taken> taken) {
+      Job job,
+      List<PiecePlan> pieces,
+      Starter starter,
+      List<Taken> taken,
+      Map<String, LongLog> longLogs) {
     Map<String, LogUse> known = new HashMap<>();
-    pieces.stream().flatMap(Planner::placed).forEach(use -> known.put(use.log().tag(), use));
+    pieces.stream()
+        .flatMap(piece -> placed(piece, longLogs))
+        .forEach(use -> known.put(use.log().tag(), use));
     taken.stream()
         .map(each -> new LogUse(each.log(), Use.TAKEN, Optional.empty(), each.phrase()))
         .forEach(use -> known.put(use.log().tag(), use));
@@ -172,10 +186,25 @@ public final class Planner {
         .toList();
   }
 
-  private static Stream<LogUse> placed(PiecePlan piece) {
+  private static Stream<LogUse> placed(PiecePlan piece, Map<String, LongLog> longLogs) {
+    Optional<LongLog> longer = Optional.ofNullable(longLogs.get(piece.placed().tags()));
     return piece.halves().isEmpty()
-        ? Stream.of(placed(piece.placed().first(), Value.NONE))
+        ? Stream.of(placed(piece.placed().first(), longer.map(Planner::words).orElse(Value.NONE)))
         : piece.halves().stream().map(half -> placed(half.placed(), beside(half)));
+  }
+
+  /** Returns why a log is longer than its place needs. */
+  private static Value words(LongLog log) {
+    return log.shorter()
+        .map(
+            shorter ->
+                Phrase.of(log.worse() > 0 ? "use.long.worse" : "use.long.spare")
+                    .with("log", shorter.tag())
+                    .with(
+                        "cost",
+                        Value.number(
+                            BigDecimal.valueOf(log.worse()).setScale(2, RoundingMode.HALF_UP))))
+        .orElseGet(() -> Phrase.of("use.long.only"));
   }
 
   private static Value beside(PiecePlan.Half half) {

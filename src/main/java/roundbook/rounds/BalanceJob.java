@@ -27,7 +27,6 @@ import roundbook.units.LengthUnit;
 final class BalanceJob {
   private static final long INCH = LengthUnit.INCH.nanometres();
   private static final long TICK = 2_540;
-  private static final double OFFCUT_PRICE = 0.001;
 
   /** What a log with an end graded stop costs, in square inches, where it is not refused. */
   static final double STOP = 0.5;
@@ -35,6 +34,7 @@ final class BalanceJob {
   private final Job job;
   private final Places places;
   private final List<Wall> kinds;
+  private final WoodPrice wood;
   private final BalanceTask task;
   private final boolean weighs;
 
@@ -52,6 +52,7 @@ final class BalanceJob {
   BalanceJob(Places places, boolean weighs) {
     this.weighs = weighs;
     this.job = places.job();
+    this.wood = new WoodPrice(job, places.rounds());
     this.places = places;
     this.kinds = kinds(places.walls());
     this.task = build();
@@ -169,7 +170,7 @@ final class BalanceJob {
     Length far = filled.at(filled.farShoulder(job.building(), overhang));
     Cut cut =
         Cut.of(near.nanometres(), filled.mid().nanometres(), far.nanometres())
-            .wasting(offcut.nanometres(), offcut.inches() * OFFCUT_PRICE);
+            .wasting(offcut.nanometres(), wood.of(filled));
     boolean bound = refuses() || weighs;
     return bound && !isSettled(filled) ? cut.upTo(largestSize(filled).nanometres()) : cut;
   }

@@ -108,9 +108,9 @@ final class SampleRun {
     return tables.get(name);
   }
 
-  /** Returns the rows of a sheet that begin with a text, or with a number. */
+  /** Returns the rows of a sheet that begin with a text, or with a number; none without it. */
   List<List<Object>> rows(String sheet, Object first) {
-    return sheets.get(sheet).stream()
+    return sheets.getOrDefault(sheet, List.of()).stream()
         .filter(row -> !row.isEmpty() && row.get(0).equals(first))
         .toList();
   }
