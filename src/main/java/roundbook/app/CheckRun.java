@@ -14,6 +14,7 @@ import roundbook.csv.CsvText;
 import roundbook.intake.JobReader;
 import roundbook.job.BuildRules;
 import roundbook.job.Log;
+import roundbook.job.Stem;
 import roundbook.problem.Problem;
 import roundbook.problem.Read;
 import roundbook.problem.Severity;
@@ -28,6 +29,7 @@ final class CheckRun {
   private final Run run;
   private final Console console;
   private final CrewFile output;
+  private int stems;
 
   CheckRun(Path file, Run run, Console console) {
     this.file = file;
@@ -56,12 +58,20 @@ final class CheckRun {
         "%s: %s read, %s, %s"
             .formatted(
                 file.getFileName(),
-                Console.count(logs.get(), "log"),
+                counted(logs.get()),
                 Console.count(errors, "error"),
                 Console.count(Outcome.count(problems, Severity.WARNING), "warning")));
     Exit exit =
         errors > 0 ? Exit.refused(problems) : Exit.done(problems, run.options().run().strict());
     return Outcome.checked(file, exit, logs.get(), problems);
+  }
+
+  /** Returns how many logs and felled stems were read; no word of what there is none of. */
+  private String counted(int logs) {
+    String felled = Console.count(stems, "stem");
+    return stems == 0
+        ? Console.count(logs, "log")
+        : logs == 0 ? felled : Console.count(logs, "log") + " and " + felled;
   }
 
   /** Finds the problems, writing each log as it is read where tables are asked for. */
@@ -92,6 +102,9 @@ final class CheckRun {
 
   private List<Problem> check(List<Table> tables, Function<BuildRules, Consumer<Log>> taker)
       throws IOException {
-    return JobReader.check(tables, OwnWords.beside(file, run.options().asked()), taker);
+    Read<List<Stem>> read =
+        JobReader.check(tables, OwnWords.beside(file, run.options().asked()), taker);
+    stems = read.value().orElseThrow().size();
+    return read.problems();
   }
 }

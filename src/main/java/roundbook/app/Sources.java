@@ -80,7 +80,7 @@ final class Sources {
         Optional<Markup> markup = Markup.ofXml(file);
         yield markup.isPresent()
             ? MarkupReader.read(name, file, markup.get())
-            : one(HarvesterReader.read(name, file));
+            : HarvesterReader.read(name, file);
       }
       default -> Read.failed(List.of(BookReader.refusal(name, kind)));
     };
@@ -94,10 +94,6 @@ final class Sources {
       problems.add(Problem.of(ProblemCode.WRONG_EXTENSION, "page", CellRef.ofFile(name)));
     }
     return new Read<>(read.value(), problems);
-  }
-
-  private static Read<List<Table>> one(Read<Table> read) {
-    return new Read<>(read.value().map(List::of), read.problems());
   }
 
   private static Read<List<Table>> text(String name, Path file) {

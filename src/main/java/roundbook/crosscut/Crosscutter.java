@@ -1,11 +1,14 @@
 package roundbook.crosscut;
 
+import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import roundbook.balance.Effort;
 import roundbook.bucking.BuckingResult;
 import roundbook.bucking.BuckingTask;
@@ -14,10 +17,12 @@ import roundbook.bucking.Counts;
 import roundbook.bucking.JointSearch;
 import roundbook.job.AsBuilt.Held;
 import roundbook.job.AsBuilt.Place;
+import roundbook.job.BuildRules.Origin;
 import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.job.Piece;
 import roundbook.job.Setting;
+import roundbook.job.Stems;
 import roundbook.job.Wall;
 import roundbook.notch.NeckFit;
 import roundbook.notch.Notch;
@@ -57,6 +62,37 @@ public final class Crosscutter {
     boolean stems = cutter.material.sources().stream().anyMatch(each -> each.log().isEmpty());
     boolean longLogs = job.logs().size() <= MOST_LOGS && cutter.material.hasLongLogs();
     return stems || longLogs && cutter.lacksRounds() ? cutter.cut() : new CutJob(job, Map.of());
+  }
+
+  /**
+   * Returns a job of which a part is built with the stems cut anew that no cut was made in, when
+   * others are cut or new ones came; the same job where there is nothing of that.
+   *
+   * @param job the job; of its stems pieces are logs
+   * @param rounds how many rounds are wanted
+   */
+  public static CutJob anew(Job job, int rounds, Effort effort) {
+    Stems stems = job.stems();
+    Set<String> begun =
+        job.logs().stream()
+            .map(Log::tag)
+            .filter(tag -> stems.cuts().containsKey(tag))
+            .filter(tag -> stems.cuts().get(tag).isCut() || job.built().placeOf(tag).isPresent())
+            .map(tag -> stems.cuts().get(tag).stem())
+            .collect(Collectors.toSet());
+    boolean more = stems.all().stream().anyMatch(each -> stems.pieces(each, job.logs()).isEmpty());
+    boolean whole = stems.all().stream().anyMatch(each -> !begun.contains(each.tag()));
+    if (!whole || begun.isEmpty() && !more) {
+      return new CutJob(job, Map.of());
+    }
+    List<Log> logs =
+        job.logs().stream()
+            .filter(log -> stems.of(log).filter(stem -> !begun.contains(stem.tag())).isEmpty())
+            .toList();
+    BigDecimal wanted = BigDecimal.valueOf(rounds);
+    Job open = job.withLogs(logs).with(job.rules().with(Setting.ROUNDS, wanted, Origin.OPTION));
+    CutJob cut = cut(open, effort);
+    return new CutJob(cut.job().with(job.rules()), cut.places());
   }
 
   /** Returns whether more of the rounds wanted stand when long logs are cut. */

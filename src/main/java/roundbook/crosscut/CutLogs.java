@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.stream.Collectors;
 import roundbook.bucking.Bole;
 import roundbook.bucking.Bole.Stretch;
 import roundbook.bucking.BuckingTask.Cut;
@@ -40,6 +41,7 @@ final class CutLogs {
     this.grid = material.grid();
     job.logs().forEach(log -> tags.add(log.tag()));
     job.stems().all().forEach(stem -> tags.add(stem.tag()));
+    tags.addAll(job.stems().cuts().keySet());
   }
 
   /** Returns the tags of the logs that pieces became, by piece; a whole log keeps its own. */
@@ -84,6 +86,7 @@ final class CutLogs {
         crossCuts.put(log.tag(), CrossCut.planned(source.stem().tag(), from));
       }
     }
+    crossCuts.keySet().retainAll(logs.stream().map(Log::tag).collect(Collectors.toSet()));
     return job.withLogs(logs).withStems(new Stems(stems, crossCuts, job.stems().byRule()));
   }
 

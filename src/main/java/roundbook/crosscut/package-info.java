@@ -19,9 +19,11 @@
  * <p><b>By wall height</b> the rounds are a guess until sizes are known, so stems are cut for the
  * number that comes nearest with the sizes found, three times at the most.
  *
- * <p><b>A re-plan keeps the cuts.</b> Pieces are logs then: those that are cut as they were
- * measured, the others as planned, and the spares on their stems stand in for what is lost. Stems
- * are not cut up anew, for the longest pieces that they hold are there already, and a sheet of cuts
- * that changes under the saw is worse than a gap.
+ * <p><b>A re-plan keeps what is cut.</b> Pieces are logs then: those that are cut as they were
+ * measured, the others as planned, and the spares on their stems stand in for what is lost. Where
+ * some stems are cut, or new ones came, those that no cut was made in are cut anew and the rounds
+ * dealt with them, if that brings a round or pays as much as one moved log ({@code Change_pays}): a
+ * sheet of cuts that changes for less is worse than a gap. Their pieces get tags of their own, for
+ * a tag never means two pieces.
  */
 package roundbook.crosscut;

@@ -28,13 +28,15 @@ import roundbook.units.LengthUnit;
  * under bark ({@code ub}) before over bark ({@code ob}). Units come from the message's {@code
  * lengthUnit} and {@code diameterUnit}, which the standard sets to cm and mm. {@code StemDiameters}
  * become the log's profile. The tag is {@code StemKey-LogKey}; the row is the line that the log
- * begins on.
+ * begins on. A tree with {@code StemDiameters} and no log is a felled stem, in a table of its own.
  */
 public final class HarvesterReader {
   private static final String ROOT = "HarvestedProduction";
 
   private final String file;
   private final Path path;
+  private final List<Stem> uncut = new ArrayList<>();
+  private UncutStems shape;
 
   private HarvesterReader(String file, Path path) {
     this.file = file;
@@ -56,9 +58,9 @@ public final class HarvesterReader {
    *
    * @param file the file's name, for messages
    * @param path the file
-   * @return the tally, or why there is none
+   * @return the tally, and the felled stems where there are any; or why there is none
    */
-  public static Read<Table> read(String file, Path path) {
+  public static Read<List<Table>> read(String file, Path path) {
     HarvesterReader reader = new HarvesterReader(file, path);
     try {
       return reader.read();
@@ -69,7 +71,7 @@ public final class HarvesterReader {
     }
   }
 
-  private Read<Table> read() throws IOException, XMLStreamException {
+  private Read<List<Table>> read() throws IOException, XMLStreamException {
     List<Row> rows = new ArrayList<>();
     int[] bundled = {0};
     boolean whole = eachRow(row -> rows.add(row) && rows.size() <= Table.HELD_ROWS, bundled);
@@ -81,7 +83,20 @@ public final class HarvesterReader {
     }
     List<Row> held = whole ? rows : rows.subList(0, Table.HELD_ROWS);
     Set<Table.Mark> marks = Set.of(Table.Mark.LINES);
-    return Read.of(new Table(file, "", marks, held, whole ? null : this::readAll), problems);
+    Table logs = new Table(file, "", marks, held, whole ? null : this::readAll);
+    if (!whole) {
+      uncut.clear();
+      eachRow(row -> true, new int[1]);
+    }
+    List<Table> tables = new ArrayList<>();
+    if (uncut.isEmpty() || held.size() > 1) {
+      tables.add(logs);
+    }
+    if (!uncut.isEmpty()) {
+      tables.add(shape.table(file, uncut));
+      uncut.clear();
+    }
+    return Read.of(tables, problems);
   }
 
   private Optional<Problem> readAll(RowTaker taker) {
@@ -108,7 +123,15 @@ public final class HarvesterReader {
       if (!taker.test(rows.headings())) {
         return false;
       }
-      boolean whole = stems.eachStem(stem -> rows.rows(stem).stream().allMatch(taker));
+      shape = new UncutStems(stems, rows.along(), rows.through());
+      boolean whole =
+          stems.eachStem(
+              stem -> {
+                if (UncutStems.isOne(stem)) {
+                  uncut.add(stem);
+                }
+                return rows.rows(stem).stream().allMatch(taker);
+              });
       bundled[0] = stems.bundled();
       return whole;
     }

@@ -6,6 +6,9 @@ import java.util.TreeMap;
 
 /** One tree as the harvester processed it, filled while its element is read. */
 final class Stem {
+  /** The line that its element begins on. */
+  final int line;
+
   /** The key that the file gives it. */
   String key = "";
 
@@ -20,6 +23,10 @@ final class Stem {
 
   /** Its logs from the butt up. */
   final List<CutLog> logs = new ArrayList<>();
+
+  Stem(int line) {
+    this.line = line;
+  }
 
   /** Returns how far a log's butt is from the tree's: as told, else the logs before it added up. */
   double startOf(CutLog log) {

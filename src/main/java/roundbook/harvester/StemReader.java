@@ -99,7 +99,7 @@ final class StemReader {
   }
 
   private Stem stem() throws XMLStreamException {
-    Stem stem = new Stem();
+    Stem stem = new Stem(xml.getLocation().getLineNumber());
     while (!ends("Stem")) {
       if (starts("StemKey")) {
         stem.key = text();

@@ -77,7 +77,7 @@ record StemRows(StemReader reader, LengthUnit along, LengthUnit through) {
     return new Row(log.line, cells, false, false);
   }
 
-  private static Cell number(int column, double value) {
+  static Cell number(int column, double value) {
     if (Double.isNaN(value)) {
       return Cell.blank(column);
     }

@@ -11,6 +11,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import roundbook.heading.Vocabulary;
 import roundbook.intake.felled.StemsReader;
 import roundbook.intake.house.CranePlace;
@@ -100,36 +101,37 @@ public final class JobReader {
   }
 
   /**
-   * Reads the tables of a job for their problems alone, and holds no log: a tally of a million fits
-   * in little memory.
+   * Reads the tables of a job for their problems alone, and holds no log but felled stems: a tally
+   * of a million fits in little memory.
    *
    * @param tables every sheet of the job's files, in file order
    * @param asked what the command line asked
    * @param taker takes each usable log as it is read, given the settings
-   * @return every problem in file order
+   * @return the felled stems, with every problem in file order
    */
-  public static List<Problem> check(
+  public static Read<List<Stem>> check(
       List<Table> tables, Asked asked, Function<BuildRules, Consumer<Log>> taker) {
     JobReader reader = new JobReader(tables, asked);
     reader.read(taker);
-    return reader.inFileOrder();
+    return Read.of(reader.stems, reader.inFileOrder());
   }
 
   /**
-   * Reads the logs of further tallies for a job that is known.
+   * Reads the logs and felled stems of further tallies for a job that is known.
    *
    * @param tables every sheet of the tallies, in file order
    * @param rules the job's settings
    * @param building the job's walls
    * @param asked what the command line asked
-   * @return the usable logs, with every problem in file order
+   * @return a job of the usable ones, with every problem in file order
    */
-  public static Read<List<Log>> logs(
+  public static Read<Job> logs(
       List<Table> tables, BuildRules rules, Building building, Asked asked) {
     JobReader reader = new JobReader(tables, asked);
     List<Log> logs = new ArrayList<>();
     reader.logs(rules, log -> logs.add(reader.wishChecked(log, Optional.of(building))));
-    return Read.of(logs, reader.inFileOrder());
+    Job job = new Job(rules, building, logs, List.of(), List.of());
+    return Read.of(job.withStems(Stems.of(reader.stems)), reader.inFileOrder());
   }
 
   /** Reads settings alone: label, value and unit a row, as the Job sheet has them. */
@@ -277,8 +279,11 @@ public final class JobReader {
   private void stems(List<Table> tables, BuildRules rules, Predicate<String> taken) {
     StemsReader.Units units = new StemsReader.Units(asked.lengthUnit(), asked.diameterUnit());
     StemsReader reader = new StemsReader(rules, units, taken, problems);
-    sheet("stems").filter(StemsReader::isOfStems).ifPresent(reader::read);
-    tables.forEach(reader::read);
+    Stream<Table> own =
+        this.tables.stream()
+            .filter(table -> table.sheet().equalsIgnoreCase("stems"))
+            .filter(StemsReader::isOfStems);
+    Stream.concat(own, tables.stream()).forEach(reader::read);
     stems = reader.stems();
   }
 

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import roundbook.units.Length;
 
 /**
@@ -51,6 +52,11 @@ public record Stems(List<Stem> all, Map<String, CrossCut> cuts, Optional<ByRule>
   /** Returns stems of which nothing is cut. */
   public static Stems of(List<Stem> stems) {
     return new Stems(stems, Map.of(), Optional.empty());
+  }
+
+  /** Returns these and further stems, of which nothing is cut. */
+  public Stems plus(List<Stem> more) {
+    return new Stems(Stream.concat(all.stream(), more.stream()).toList(), cuts, byRule);
   }
 
   /** Returns the same with what cutting by rule would have come to. */

@@ -30,6 +30,8 @@ public record Change(Place place, String was, String now, Why why, String about)
     PAYS,
     /** The log is kept for a sill, plate or header, and this is such a place. */
     KEPT,
+    /** Stems without a cut are cut otherwise, to suit those that were cut. */
+    DEALT_ANEW,
     /** Its log was needed in another place. */
     MAKES_ROOM
   }

@@ -24,13 +24,21 @@ final class Reasons {
   private final AsBuilt built;
   private final Map<Place, Held> now;
   private final List<Move> moves;
+  private final boolean dealtAnew;
 
-  Reasons(SiteReport site, Plan plan, List<Move> moves) {
+  /**
+   * Begins with a plan.
+   *
+   * @param moves the changes that pay
+   * @param dealtAnew whether stems were cut anew, and all that is not built dealt with them
+   */
+  Reasons(SiteReport site, Plan plan, List<Move> moves, boolean dealtAnew) {
     this.site = site;
     this.plan = plan;
     this.built = plan.job().built();
     this.now = Replanner.places(plan);
     this.moves = moves;
+    this.dealtAnew = dealtAnew;
   }
 
   List<Change> all() {
@@ -60,6 +68,7 @@ final class Reasons {
       return new Change(place, was, is, Why.USED_HERE, "");
     }
     return gone(place, before.get(), is)
+        .or(() -> anew(place, was, is))
         .or(() -> kept(place, was, is))
         .or(() -> paying(place, was, is))
         .orElseGet(() -> new Change(place, was, is, Why.MAKES_ROOM, movedTo(was)));
@@ -83,9 +92,18 @@ final class Reasons {
       return Optional.of(new Change(place, was, is, Why.USED_ELSEWHERE, named(elsewhere.get())));
     }
     Optional<Log> log = plan.job().log(was);
+    if (dealtAnew) {
+      return Optional.empty();
+    }
     Wall wall = plan.job().building().wall(place.wall()).orElseThrow();
     boolean serves = log.filter(each -> new Fit(plan.job()).serves(each, wall)).isPresent();
     return serves ? Optional.empty() : Optional.of(new Change(place, was, is, Why.UNFIT, was));
+  }
+
+  private Optional<Change> anew(Place place, String was, String is) {
+    return dealtAnew
+        ? Optional.of(new Change(place, was, is, Why.DEALT_ANEW, ""))
+        : Optional.empty();
   }
 
   /** Says that a log was put where such logs are kept for, in the stead of one that is not. */

@@ -9,6 +9,8 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import roundbook.balance.Effort;
+import roundbook.crosscut.Crosscutter;
+import roundbook.crosscut.CutJob;
 import roundbook.job.AsBuilt.Held;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.BuildRules;
@@ -29,6 +31,7 @@ import roundbook.rounds.Chooser;
 import roundbook.rounds.KeepingChooser;
 import roundbook.rounds.Placement;
 import roundbook.rounds.Reorder;
+import roundbook.rounds.Shortage;
 import roundbook.site.SiteReport;
 import roundbook.units.Length;
 import roundbook.units.LengthFormat;
@@ -57,10 +60,12 @@ public final class Replanner {
       return Read.failed(printed.problems());
     }
     Plan before = printed.value().get();
+    Job job = replanner.progress.job();
     KeepingChooser.Kept kept =
-        new KeepingChooser(site.plan(), replanner.wanted())
-            .choose(replanner.progress.job(), effort);
-    Plan plan = replanner.plan(replanner.ordered(kept.choice(), effort));
+        new KeepingChooser(site.plan(), replanner.wanted()).choose(job, effort);
+    Optional<Dealt> anew = dealtAnew(job, kept.choice(), effort);
+    Dealt dealt = anew.orElse(new Dealt(job, kept.choice(), site.plan()));
+    Plan plan = plan(dealt.job, ordered(dealt, effort));
     GapCheck gaps = GapCheck.of(plan);
     List<Problem> said = new ArrayList<>(new ReadingDoubts(site, plan).all());
     said.addAll(new GapDoubts(site, plan, gaps).all());
@@ -68,31 +73,48 @@ public final class Replanner {
       return Read.failed(said);
     }
     said.addAll(replanner.bias(plan));
-    List<Change> changes = new Reasons(site, plan, kept.moves()).all();
+    List<Change> changes = new Reasons(site, plan, kept.moves(), anew.isPresent()).all();
     Replan replan =
         new Replan(
             site.issue().revision(), before, plan, changes, Comparison.of(before, plan), gaps);
     return new Read<>(Optional.of(replan), said);
   }
 
+  /** A job, the choice of its logs, and what lay in its places before. */
+  private record Dealt(Job job, Choice choice, Map<Place, Held> before) {}
+
+  /**
+   * Returns the job with the stems cut anew that no cut was made in, where that brings a round or
+   * pays as much as one log that is moved.
+   */
+  private static Optional<Dealt> dealtAnew(Job job, Choice kept, Effort effort) {
+    int rounds = kept.shortage().map(Shortage::wanted).orElse(kept.courses().size());
+    CutJob cut = Crosscutter.anew(job, rounds, effort);
+    if (!cut.isCut() || !kept.placedPairs().isEmpty()) {
+      return Optional.empty();
+    }
+    Choice anew = Planner.mended(cut, effort);
+    double pays = job.rules().number(Setting.CHANGE_PAYS).doubleValue();
+    int more = anew.courses().size() - kept.courses().size();
+    boolean better = more == 0 && anew.score().total() < kept.score().total() - pays;
+    return more > 0 || better
+        ? Optional.of(new Dealt(cut.job(), anew, places(anew)))
+        : Optional.empty();
+  }
+
   /** Returns the choice with the smallest order for what is missing of the rest, and its proof. */
-  private Choice ordered(Choice choice, Effort effort) {
+  private static Choice ordered(Dealt dealt, Effort effort) {
     Chooser again =
         (job, looking) ->
-            new KeepingChooser(site.plan(), job.job().rules().rounds())
+            new KeepingChooser(dealt.before, job.job().rules().rounds())
                 .choose(job, looking)
                 .choice();
-    return Reorder.proved(again, progress.job(), choice, effort);
+    return Reorder.proved(again, dealt.job, dealt.choice, effort);
   }
 
   /** Makes the plan; what was measured goes with a log that changes walls. */
-  private Plan plan(Choice choice) {
-    Job job = progress.job();
-    Map<Place, Held> places = new TreeMap<>();
-    choice.courses().stream()
-        .flatMap(course -> course.places().stream())
-        .forEach(filled -> places.put(filled.place(), filled.held()));
-    return Planner.of(job.withBuilt(job.built().moved(places)), choice);
+  private static Plan plan(Job job, Choice choice) {
+    return Planner.of(job.withBuilt(job.built().moved(places(choice))), choice);
   }
 
   /**
@@ -144,6 +166,14 @@ public final class Replanner {
             })
         .stream()
         .toList();
+  }
+
+  private static Map<Place, Held> places(Choice choice) {
+    Map<Place, Held> places = new TreeMap<>();
+    choice.courses().stream()
+        .flatMap(course -> course.places().stream())
+        .forEach(filled -> places.put(filled.place(), filled.held()));
+    return places;
   }
 
   /** Returns the log and the cut of every place of a plan. */

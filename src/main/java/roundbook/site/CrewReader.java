@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import roundbook.intake.Asked;
 import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Place;
@@ -15,6 +16,7 @@ import roundbook.job.Building;
 import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.job.Setting;
+import roundbook.job.Stems;
 import roundbook.page.CellNames;
 import roundbook.page.LogColumn;
 import roundbook.page.TypedBox;
@@ -92,17 +94,21 @@ public final class CrewReader {
     if (building.isEmpty() || !listed) {
       return Optional.empty();
     }
+    Stems stems =
+        new StemRows(book, fields, new LengthReader(printed.unit(), false), problems)
+            .read()
+            .stems();
+    Set<String> tags = rows.logs().stream().map(Log::tag).collect(Collectors.toSet());
+    stems.all().forEach(stem -> tags.add(stem.tag()));
     MoreLogs more =
-        MoreLogs.read(tallies, now, building.get(), asked, problems).checked(rows.logs(), problems);
-    StemRows stems =
-        new StemRows(book, fields, new LengthReader(printed.unit(), false), problems).read();
+        MoreLogs.read(tallies, now, building.get(), asked, problems).checked(tags, problems);
     List<Log> logs = new ArrayList<>(rows.logs());
     logs.addAll(more.logs());
     Job job =
         new Job(now, building.get(), logs, settings.openings(fields), settings.pins(fields))
             .withPrices(settings.prices(fields))
             .withOthers(settings.others(fields))
-            .withStems(stems.stems());
+            .withStems(stems.plus(more.stems()));
     return more.failed() ? Optional.empty() : report(job, printed, rows, fields, more.tags());
   }
 

@@ -1,15 +1,20 @@
 package roundbook.site;
 
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import roundbook.intake.Asked;
 import roundbook.intake.JobReader;
 import roundbook.job.BuildRules;
 import roundbook.job.Building;
+import roundbook.job.Job;
 import roundbook.job.Log;
+import roundbook.job.Stem;
+import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Problems;
@@ -18,17 +23,19 @@ import roundbook.problem.Severity;
 import roundbook.table.Table;
 
 /**
- * Reads the logs of further tallies, which come to those of a crew workbook.
+ * Reads the logs and stems of further tallies, which come to those of a crew workbook.
  *
  * <p>As in a first plan a row with an error is left out and said. A tag that the workbook has
  * already stops the reading, for nobody knows which of two logs it is on.
  */
 final class MoreLogs {
   private final List<Log> logs;
+  private final List<Stem> stems;
   private final boolean failed;
 
-  private MoreLogs(List<Log> logs, boolean failed) {
+  private MoreLogs(List<Log> logs, List<Stem> stems, boolean failed) {
     this.logs = List.copyOf(logs);
+    this.stems = List.copyOf(stems);
     this.failed = failed;
   }
 
@@ -36,33 +43,45 @@ final class MoreLogs {
   static MoreLogs read(
       List<Table> tallies, BuildRules rules, Building building, Asked asked, Problems problems) {
     if (tallies.isEmpty()) {
-      return new MoreLogs(List.of(), false);
+      return new MoreLogs(List.of(), List.of(), false);
     }
-    Read<List<Log>> read = JobReader.logs(tallies, rules, building, asked);
+    Read<Job> read = JobReader.logs(tallies, rules, building, asked);
     read.problems().forEach(problems::add);
-    List<Log> logs = read.value().orElse(List.of());
+    List<Log> logs = read.value().map(Job::logs).orElse(List.of());
+    List<Stem> stems = read.value().map(job -> job.stems().all()).orElse(List.of());
     boolean errors = read.problems().stream().anyMatch(each -> each.severity() == Severity.ERROR);
-    return new MoreLogs(logs, errors && logs.isEmpty());
+    return new MoreLogs(logs, stems, errors && logs.isEmpty() && stems.isEmpty());
   }
 
-  /** Returns these logs alone if no tag is among the others; says those that are. */
-  MoreLogs checked(List<Log> others, Problems problems) {
-    Set<String> known = new HashSet<>();
-    others.forEach(log -> known.add(key(log)));
-    List<Log> twice = logs.stream().filter(log -> known.contains(key(log))).toList();
-    for (Log log : twice) {
-      problems.add(
-          Problem.of(ProblemCode.DUPLICATE_ID, "known", log.origin())
-              .with("log", log.tag())
-              .found(log.tag())
-              .about(log.tag())
-              .remedyOf("own-tag"));
-    }
-    return new MoreLogs(logs, failed || !twice.isEmpty());
+  /**
+   * Returns these alone if no tag is among the other logs and stems; says those that are.
+   *
+   * @param others the tags of the workbook's own
+   */
+  MoreLogs checked(Set<String> others, Problems problems) {
+    Set<String> known = others.stream().map(MoreLogs::key).collect(Collectors.toSet());
+    Map<String, CellRef> own = new TreeMap<>();
+    logs.forEach(log -> own.put(log.tag(), log.origin()));
+    stems.forEach(stem -> own.put(stem.tag(), stem.origin()));
+    own.keySet().removeIf(tag -> !known.contains(key(tag)));
+    own.forEach(
+        (tag, origin) ->
+            problems.add(
+                Problem.of(ProblemCode.DUPLICATE_ID, "known", origin)
+                    .with("log", tag)
+                    .found(tag)
+                    .about(tag)
+                    .remedyOf("own-tag")));
+    return new MoreLogs(logs, stems, failed || !own.isEmpty());
   }
 
-  private static String key(Log log) {
-    return log.tag().toLowerCase(Locale.ROOT);
+  private static String key(String tag) {
+    return tag.toLowerCase(Locale.ROOT);
+  }
+
+  /** Returns the stems in the order they were tallied. */
+  List<Stem> stems() {
+    return stems;
   }
 
   /** Returns whether nothing may be planned with them. */

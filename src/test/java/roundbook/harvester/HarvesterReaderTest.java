@@ -37,12 +37,36 @@ class HarvesterReaderTest {
   }
 
   private Read<Table> file(String text) throws IOException {
-    return HarvesterReader.read("yard.hpr", Files.writeString(folder.resolve("yard.hpr"), text));
+    Read<List<Table>> read =
+        HarvesterReader.read("yard.hpr", Files.writeString(folder.resolve("yard.hpr"), text));
+    return new Read<>(read.value().map(tables -> tables.get(0)), read.problems());
   }
 
   private List<Row> rows(String machine) throws IOException {
     List<Row> rows = read(UNITS, machine).value().orElseThrow().rows();
     return rows.subList(1, rows.size());
+  }
+
+  /** A tree that was measured and not cut is a felled stem, as long as it was measured. */
+  @Test
+  void aTreeWithoutLogsIsAStem() throws IOException {
+    String profile = "";
+    for (int place = 0; place <= 400; place += 100) {
+      profile +=
+          "<DiameterValue diameterPosition=\"%d\">%d</DiameterValue>"
+              .formatted(place, 300 - place / 5);
+    }
+    String diameters =
+        "<StemDiameters diameterCategory=\"Over bark\">" + profile + "</StemDiameters>\n";
+    Table table = read(UNITS, stem(7, diameters)).value().orElseThrow();
+    assertEquals("Stems", table.sheet());
+    assertEquals(
+        List.of("Stem", "Species", "Length (cm)", "Bark", "0 cm (mm)", "100 cm (mm)"),
+        table.rows().get(0).filled().stream().limit(6).map(Cell::text).toList());
+    Row row = table.rows().get(1);
+    assertEquals(
+        List.of("7", "400", "over", "300", "220"),
+        List.of(1, 3, 4, 5, 9).stream().map(column -> row.cell(column).text()).toList());
   }
 
   private static String stem(int key, String logs) {

@@ -5,12 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import roundbook.balance.Effort;
 import roundbook.crosscut.StemJobs;
 import roundbook.job.Job;
 import roundbook.job.Log;
+import roundbook.job.Stem;
 import roundbook.page.CutColumn;
+import roundbook.plan.PiecePlan;
 import roundbook.plan.Plan;
 import roundbook.plan.Planner;
 import roundbook.rounds.BalancedChooser;
@@ -59,5 +64,31 @@ class CutStemsTest {
     Plan next = Replanner.replan(site, FEW).value().orElseThrow().plan();
     SiteReport again = CrewWorkbook.of(next).report();
     assertTrue(again.job().stems().cuts().get(first().tag()).isCut());
+  }
+
+  /** The four pieces of the first round are an inch thinner than thought: the rest is cut anew. */
+  @Test
+  void stemsWithoutACutAreCutAnewToSuitThoseThatAreCut() {
+    Map<String, Object> mids = new TreeMap<>();
+    Set<String> begun = new TreeSet<>();
+    for (PiecePlan piece : PLAN.round(1)) {
+      Log log = piece.placed().first().piece().log();
+      mids.put(CutColumn.midBox(log.tag()), log.mid().inches() - 1);
+      begun.add(PLAN.job().stems().of(log).orElseThrow().tag());
+    }
+    SiteReport site = CrewWorkbook.of(PLAN).type(mids).report();
+    Replan replan = Replanner.replan(site, FEW).value().orElseThrow();
+    Job job = replan.plan().job();
+    assertEquals(PLAN.rounds(), replan.plan().rounds());
+    assertTrue(replan.changes().stream().anyMatch(change -> change.why() == Change.Why.DEALT_ANEW));
+    int anew = 0;
+    for (Log log : job.logs()) {
+      String tag = log.tag();
+      Stem stem = job.stems().of(log).orElseThrow();
+      boolean known = PLAN.job().stems().cuts().containsKey(tag);
+      assertEquals(begun.contains(stem.tag()), known, tag + ": a tag never means two pieces");
+      anew += known ? 0 : 1;
+    }
+    assertTrue(anew > 0);
   }
 }
