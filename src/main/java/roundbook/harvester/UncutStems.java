@@ -33,7 +33,7 @@ record UncutStems(StemReader reader, LengthUnit along, LengthUnit through) {
     List.of("Stem", "Species", "Length (" + along.symbol() + ")", "Bark")
         .forEach(text -> heads.add(Cell.text(heads.size() + 1, text)));
     for (double place : places) {
-      String text = "%s %s (%s)".formatted(plain(place), along.symbol(), through.symbol());
+      String text = plain(place) + " " + along.symbol() + " (" + through.symbol() + ")";
       heads.add(Cell.text(heads.size() + 1, text));
     }
     List<Row> rows = new ArrayList<>();

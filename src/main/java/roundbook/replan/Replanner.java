@@ -9,14 +9,13 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import roundbook.balance.Effort;
-import roundbook.crosscut.Crosscutter;
-import roundbook.crosscut.CutJob;
 import roundbook.job.AsBuilt.Held;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.BuildRules;
 import roundbook.job.Job;
 import roundbook.job.Setting;
 import roundbook.page.LogColumn;
+import roundbook.plan.DealtAnew;
 import roundbook.plan.Plan;
 import roundbook.plan.Planner;
 import roundbook.plan.TallyBias;
@@ -31,7 +30,6 @@ import roundbook.rounds.Chooser;
 import roundbook.rounds.KeepingChooser;
 import roundbook.rounds.Placement;
 import roundbook.rounds.Reorder;
-import roundbook.rounds.Shortage;
 import roundbook.site.SiteReport;
 import roundbook.units.Length;
 import roundbook.units.LengthFormat;
@@ -63,9 +61,10 @@ public final class Replanner {
     Job job = replanner.progress.job();
     KeepingChooser.Kept kept =
         new KeepingChooser(site.plan(), replanner.wanted()).choose(job, effort);
-    Optional<Dealt> anew = dealtAnew(job, kept.choice(), effort);
-    Dealt dealt = anew.orElse(new Dealt(job, kept.choice(), site.plan()));
-    Plan plan = plan(dealt.job, ordered(dealt, effort));
+    Optional<DealtAnew> anew = DealtAnew.of(job, kept.choice(), effort);
+    Map<Place, Held> places = anew.map(each -> places(each.choice())).orElse(site.plan());
+    DealtAnew dealt = anew.orElse(new DealtAnew(job, kept.choice()));
+    Plan plan = plan(dealt.job(), ordered(dealt, places, effort));
     GapCheck gaps = GapCheck.of(plan);
     List<Problem> said = new ArrayList<>(new ReadingDoubts(site, plan).all());
     said.addAll(new GapDoubts(site, plan, gaps).all());
@@ -80,36 +79,12 @@ public final class Replanner {
     return new Read<>(Optional.of(replan), said);
   }
 
-  /** A job, the choice of its logs, and what lay in its places before. */
-  private record Dealt(Job job, Choice choice, Map<Place, Held> before) {}
-
-  /**
-   * Returns the job with the stems cut anew that no cut was made in, where that brings a round or
-   * pays as much as one log that is moved.
-   */
-  private static Optional<Dealt> dealtAnew(Job job, Choice kept, Effort effort) {
-    int rounds = kept.shortage().map(Shortage::wanted).orElse(kept.courses().size());
-    CutJob cut = Crosscutter.anew(job, rounds, effort);
-    if (!cut.isCut() || !kept.placedPairs().isEmpty()) {
-      return Optional.empty();
-    }
-    Choice anew = Planner.mended(cut, effort);
-    double pays = job.rules().number(Setting.CHANGE_PAYS).doubleValue();
-    int more = anew.courses().size() - kept.courses().size();
-    boolean better = more == 0 && anew.score().total() < kept.score().total() - pays;
-    return more > 0 || better
-        ? Optional.of(new Dealt(cut.job(), anew, places(anew)))
-        : Optional.empty();
-  }
-
   /** Returns the choice with the smallest order for what is missing of the rest, and its proof. */
-  private static Choice ordered(Dealt dealt, Effort effort) {
+  private static Choice ordered(DealtAnew dealt, Map<Place, Held> places, Effort effort) {
     Chooser again =
         (job, looking) ->
-            new KeepingChooser(dealt.before, job.job().rules().rounds())
-                .choose(job, looking)
-                .choice();
-    return Reorder.proved(again, dealt.job, dealt.choice, effort);
+            new KeepingChooser(places, job.job().rules().rounds()).choose(job, looking).choice();
+    return Reorder.proved(again, dealt.job(), dealt.choice(), effort);
   }
 
   /** Makes the plan; what was measured goes with a log that changes walls. */
