@@ -115,9 +115,16 @@ public record PiecePlan(
    * What a trimmed, sawn piece weighs, green, before notches and bed are cut: an estimate.
    *
    * @param pounds its weight in pounds
+   * @param most the most that it may weigh, in pounds; gear is chosen by it
+   * @param standsIn whether that rests on what stands in for a source
    * @param balance distance of its balance point from the trimmed butt end
    */
-  public record Weight(double pounds, Length balance) {
+  public record Weight(double pounds, double most, boolean standsIn, Length balance) {
+    /** A weight that is known. */
+    public Weight(double pounds, Length balance) {
+      this(pounds, pounds, false, balance);
+    }
+
     /** Returns the weight in kilograms (one pound is 0.45359237 kg by definition). */
     public double kilograms() {
       return pounds * 0.45359237;

@@ -98,7 +98,8 @@ final class PiecePlanner {
   }
 
   private static Weight weight(PieceWood piece) {
-    return new Weight(piece.weights().green(), piece.balance());
+    return new Weight(
+        piece.weights().green(), piece.weights().most(), piece.standsIn(), piece.balance());
   }
 
   private List<Half> halves(FilledPlace placed, NeckFit left, NeckFit right) {

@@ -5,7 +5,6 @@ import roundbook.page.Cell;
 import roundbook.page.Cell.Format;
 import roundbook.page.Role;
 import roundbook.plan.PiecePlan.Weight;
-import roundbook.takeoff.PieceWood;
 import roundbook.units.Length;
 import roundbook.units.LengthFormat;
 import roundbook.units.LengthUnit;
@@ -77,10 +76,10 @@ public record Cells(CrewContext context) {
   }
 
   /** Returns a weight that gear is chosen by, with a sign where what it rests on stands in. */
-  public Cell mayWeigh(PieceWood wood, double pounds) {
+  public Cell mayWeigh(Weight weight) {
     boolean metric = context.rules().metric();
-    Cell shown = weight(new Weight(pounds, Length.ZERO));
-    return wood.standsIn()
+    Cell shown = weight(new Weight(weight.most(), weight.balance()));
+    return weight.standsIn()
         ? shown.format(metric ? Format.KILOGRAMS_STAND_IN : Format.POUNDS_STAND_IN)
         : shown;
   }

@@ -129,11 +129,15 @@ public final class LiftingSheet {
         cells.centre(wood.log().wall().name()),
         pounds(cells, weights.green()).role(Role.NUMBER_BOLD),
         pounds(cells, weights.least()),
-        cells.mayWeigh(wood, weights.most()).role(Role.NUMBER_BOLD),
-        cells.mayWeigh(wood, wood.roundPoundsAtMost()),
+        mayWeigh(cells, wood, weights.most()).role(Role.NUMBER_BOLD),
+        mayWeigh(cells, wood, wood.roundPoundsAtMost()),
         pounds(cells, weights.service()),
         cells.about(wood.balance()),
         cells.tape(wood.log().piece().trimmed()));
+  }
+
+  private static Cell mayWeigh(Cells cells, PieceWood wood, double pounds) {
+    return cells.mayWeigh(new Weight(pounds, pounds, wood.standsIn(), Length.ZERO));
   }
 
   private static Cell pounds(Cells cells, double pounds) {

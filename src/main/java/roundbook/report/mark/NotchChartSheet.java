@@ -45,6 +45,10 @@ public final class NotchChartSheet {
   private static final double LEAST_HEIGHT = 21.5;
   private static final double MOST_HEIGHT = 34;
   private static final double CENTRE_LINE = 55;
+
+  /** By what part of a page the chart may be scaled down for all of it to stand on one. */
+  private static final double SQUEEZE = 0.15;
+
   private static final double CENTRE_WIDE = 9.2;
   private final LiveContext live;
   private final SheetBuilder sheet;
@@ -146,20 +150,24 @@ public final class NotchChartSheet {
 
   /** Returns whether the block for the round in hand has room on the page of the chart. */
   private boolean withChange() {
-    return room(true) >= LEAST_HEIGHT * live.plan().rounds();
+    return room(true) + SQUEEZE * page() >= LEAST_HEIGHT * live.plan().rounds();
   }
 
   /** Returns how high the rounds' rows may be together, in points. */
   private double room(boolean withChange) {
     double notes = noteLines().mapToDouble(NotchChartSheet::noteHeight).sum();
-    double page = (live.context().paper() == Paper.A4 ? 508 : 525) / scale();
     double line = drawn() ? CENTRE_LINE : 0;
-    return page
+    return page()
         - TITLE
         - HEAD
         - notes
         - line
         - (withChange ? NotchChange.height(live, widths()) : 0);
+  }
+
+  /** Returns how high a page is, in points of the sheet. */
+  private double page() {
+    return (live.context().paper() == Paper.A4 ? 508 : 525) / scale();
   }
 
   /** Writes the black bar. */

@@ -17,7 +17,6 @@ import roundbook.report.live.LiveContext;
 import roundbook.report.mark.RoundLowers;
 import roundbook.report.mark.Squareness;
 import roundbook.stack.Course;
-import roundbook.takeoff.PieceWood;
 import roundbook.units.Length;
 
 /** How to lay out, what is special about this round, and the cautions, at the foot of its page. */
@@ -76,7 +75,7 @@ final class RoundNotes {
   }
 
   private Line caution() {
-    boolean standsIn = live.plan().takeoff().wood().stream().anyMatch(PieceWood::standsIn);
+    boolean standsIn = live.plan().pieces().stream().anyMatch(piece -> piece.weight().standsIn());
     String key = standsIn ? "round.caution.stand_in" : "round.caution";
     return new Line(live.text(key), Role.PLAIN, false);
   }

@@ -21,8 +21,6 @@ import roundbook.report.live.LiveMath;
 import roundbook.report.live.LiveSpot;
 import roundbook.report.mark.BoxRules;
 import roundbook.report.mark.ShortRows;
-import roundbook.stack.PlacedLog;
-import roundbook.takeoff.PieceWood;
 import roundbook.units.Length;
 import roundbook.units.LengthUnit;
 
@@ -247,8 +245,7 @@ final class RoundTable {
 
     /** Returns the most that the hewn log may weigh, which gear is chosen by. */
     private Cell weight() {
-      PieceWood wood = RoundTable.this.wood(spot.placed());
-      Cell most = new Cells(live.context()).mayWeigh(wood, wood.weights().most());
+      Cell most = new Cells(live.context()).mayWeigh(weighs());
       double now = ((Cell.Number) most.value()).number();
       return Cell.formula(planned(String.valueOf(StrictMath.round(now))), now)
           .role(Role.BODY_CENTRE)
@@ -257,7 +254,8 @@ final class RoundTable {
 
     /** Returns the balance point to the inch or centimetre, for it is an estimate. */
     private Cell balance() {
-      String now = tape(weighs().balance().roundedTo(coarse()));
+      Length balance = weighs().balance().roundedTo(coarse());
+      String now = live.unit().metric() ? live.formats().mark(balance) : tape(balance);
       return Cell.formula(planned(LiveMath.literal(now)), now).role(Role.BODY_CENTRE);
     }
 
@@ -266,13 +264,6 @@ final class RoundTable {
       String again = LiveMath.literal(live.text("round.replan"));
       return "IF(" + at(PieceColumn.SOURCE) + "=0," + value + "," + again + ")";
     }
-  }
-
-  private PieceWood wood(PlacedLog log) {
-    return live.plan().takeoff().wood().stream()
-        .filter(wood -> wood.log().equals(log))
-        .findFirst()
-        .orElseThrow();
   }
 
   /** Returns the step of lengths that need not be known better. */

@@ -25,7 +25,7 @@ import roundbook.units.Length;
 /** What is typed in after measuring a round's logs, with the corner readings. */
 final class RoundTyped {
   private static final double ROW_HEIGHT = 15;
-  private static final double HEAD_HEIGHT = 30;
+  private static final double HEAD_HEIGHT = 28;
   private static final int WALL = 2;
   private static final int PLANNED = 3;
   private static final List<TypedBox> BOXES =

@@ -169,7 +169,7 @@ class ProofSheetTest {
         missing.add(sum.toString());
       }
     }
-    for (int top : new int[] {1, 3}) {
+    for (int top : plan.rounds() > 1 ? new int[] {1, 3} : new int[] {1}) {
       String read = " " + sums(plan, 7).get(top).result().now() + " ";
       if (ListFixtures.texts(page).stream().noneMatch(text -> text.contains(read))) {
         missing.add(read);

@@ -3,6 +3,7 @@ package roundbook.report.start;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
 import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -48,7 +49,9 @@ class StartSheetTest {
 
   @Test
   void itSaysWhatIsBuiltAndWhatWasWanted() {
-    assertTrue(says(ListFixtures.inches(4), "4, all that were wanted"));
+    assertTrue(says(ListFixtures.inches(4), "4, as many as the logs make: no height was given"));
+    CrewContext told = ListFixtures.of(PlanFixtures.inches().set(Setting.ROUNDS, BigDecimal.valueOf(4)).plan(4));
+    assertTrue(says(told, "4, all that were wanted"));
     CrewContext few = ListFixtures.of(PlanFixtures.inches().wanting(9).plan(6));
     assertTrue(says(few, "6 of 9 wanted"));
     assertTrue(says(few, "24 placed, 4 spare, 2 left out"));
