@@ -23,14 +23,14 @@
  * four seeds, what printed gaps are off fell by 1.6 percent on average (rms; best 5.6 less, worst 3
  * more); the worst gap stayed, but for one sample with two seeds, where it is 1.5 mm further off.
  *
- * <p><b>An end graded stop weighs half a square inch</b> where the rules only warn of it. The engine
- * is asked as ever; only where its choice has such ends it is asked again with that price, which is
- * no part of the score, and the better of both by score and price is taken. So jobs without stops
- * are searched once and as before. On eight yards of 44 logs that taper .14 to .23 in a foot, eight
- * rounds, ten stops of 512 ends became none, while what gaps are off went from .0911 to .0902 in
- * (rms) and the worst of a yard from .250 to .239 in on average: the second search found better
- * plans besides. Only marks that are cut are graded, but the price, like the refusal, takes every
- * round for one with both: a log's places are not known to the way it is cut.
+ * <p><b>An end graded stop weighs half a square inch</b> where the rules only warn of it. The
+ * engine is asked as ever; only where its choice has such ends it is asked again with that price,
+ * which is no part of the score, and the better of both by score and price is taken. So jobs
+ * without stops are searched once and as before. On eight yards of 44 logs that taper .14 to .23 in
+ * a foot, eight rounds, ten stops of 512 ends became none, while what gaps are off went from .0911
+ * to .0902 in (rms) and the worst of a yard from .250 to .239 in on average: the second search
+ * found better plans besides. Only marks that are cut are graded, but the price, like the refusal,
+ * takes every round for one with both: a log's places are not known to the way it is cut.
  *
  * <p><b>How near the best</b> a choice is, {@code LeastScore} has the engine reckon for the same
  * number of rounds and the same pairs of short logs, every other log free to lie anywhere it may. A

@@ -50,7 +50,8 @@ class StartSheetTest {
   @Test
   void itSaysWhatIsBuiltAndWhatWasWanted() {
     assertTrue(says(ListFixtures.inches(4), "4, as many as the logs make: no height was given"));
-    CrewContext told = ListFixtures.of(PlanFixtures.inches().set(Setting.ROUNDS, BigDecimal.valueOf(4)).plan(4));
+    CrewContext told =
+        ListFixtures.of(PlanFixtures.inches().set(Setting.ROUNDS, BigDecimal.valueOf(4)).plan(4));
     assertTrue(says(told, "4, all that were wanted"));
     CrewContext few = ListFixtures.of(PlanFixtures.inches().wanting(9).plan(6));
     assertTrue(says(few, "6 of 9 wanted"));
