@@ -3,7 +3,10 @@ package roundbook.app;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 
 /** What commands take that read a job or a tally, and not a crew workbook that has both. */
@@ -13,6 +16,21 @@ final class JobOptions {
       paramLabel = "LxW",
       description = "Outside lengths of the N/S and E/W walls: 24x18 (feet), 7.3mx5.5m.")
   private String walls;
+
+  @Option(
+      names = "--pens",
+      paramLabel = "L,P,LxW",
+      description =
+          "Two pens and the open passage between, instead of --walls: 16,10,16x18 (feet).")
+  private String pens;
+
+  @Option(
+      names = "--partition",
+      paramLabel = "[WALL:]AT",
+      description =
+          "A partition of log, from the left outside corner of wall N (or WALL), seen from outside,"
+              + " to its near face: 15-9 (feet-inches). Once for each.")
+  private List<String> partitions = new ArrayList<>();
 
   @Option(names = "--units", paramLabel = "UNIT", description = "Unit of the job: in, mm or cm.")
   private String units;
@@ -27,8 +45,14 @@ final class JobOptions {
   @Option(names = "--recursive", description = "Look into the folders of a folder too.")
   private boolean recursive;
 
+  /** Returns the walls in one text: {@code 32x18 + 15-9}, {@code 16,10,16x18 + N2:8}. */
   Optional<String> walls() {
-    return Optional.ofNullable(walls);
+    if (walls == null && pens == null && partitions.isEmpty()) {
+      return Optional.empty();
+    }
+    String rings = Stream.of(walls, pens).filter(Objects::nonNull).collect(Collectors.joining(" "));
+    return Optional.of(
+        String.join(" + ", Stream.concat(Stream.of(rings), partitions.stream()).toList()));
   }
 
   Optional<String> units() {

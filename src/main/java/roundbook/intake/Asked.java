@@ -13,7 +13,8 @@ import roundbook.units.LengthUnit;
  * @param settings values of the Job sheet given by {@code --set} and its short forms, by label
  * @param typed the short forms that were typed, such as {@code --rounds}, by the label of what they
  *     set
- * @param walls outside lengths such as {@code 24x18}; empty when not given
+ * @param walls outside lengths such as {@code 24x18}, or those of pens and passages such as {@code
+ *     16,10,16x18}, and behind each {@code +} where a partition stands; empty when not given
  * @param sheet the one sheet to read as a tally; empty for all
  * @param lengthUnit the unit of bare lengths; empty when not told
  * @param diameterUnit the unit of bare diameters; empty when not told

@@ -1,16 +1,25 @@
 package roundbook.job;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import roundbook.units.Length;
 
 /**
- * The four walls of a rectangle, in clockwise order seen from above.
+ * The walls of a house: one pen or several in a row, each a rectangle of four walls, and the
+ * partitions in them.
  *
- * <p>A wall's <em>start</em> corner is the one met first going clockwise: seen from outside it is
- * the right one, seen from inside the left one. Walls alternate between laid first and laid second.
+ * <p>The ring of a pen stands in clockwise order seen from above, then its partitions from the left
+ * to the right of the wall that they start at. A wall's <em>start</em> corner is the one met first
+ * going clockwise: seen from outside it is the right one, seen from inside the left one. Walls
+ * along one direction are laid first, the others second. A partition starts at the first of its two
+ * walls and is looked at from the side of the wall left of it, as that wall is from outside; so
+ * whatever is said of a wall's left and right holds for partitions too.
  *
- * @param walls the walls in clockwise order; what {@link WallsFault} finds no fault with
+ * @param walls the walls in that order; what {@link WallsFault} finds no fault with
  */
 public record Building(List<Wall> walls) {
   private static final List<String> CLOCKWISE = List.of("N", "E", "S", "W");
@@ -21,37 +30,159 @@ public record Building(List<Wall> walls) {
   }
 
   /**
-   * Returns walls in their order round the house, from the first of the list on. Where they are
-   * named N, E, S and W their names tell it; others are taken as they are listed.
+   * Returns walls pen by pen, each ring in its order round the house, from the first of the list
+   * on. Where they are named N, E, S and W, with the pen's number or without, their names tell it;
+   * others are taken as they are listed. Partitions follow, told from the first of their two walls.
    */
   public static List<Wall> inOrder(List<Wall> listed) {
-    boolean told =
-        listed.size() == CLOCKWISE.size()
-            && listed.stream().map(Wall::name).toList().containsAll(CLOCKWISE);
-    if (!told) {
-      return listed;
+    List<Wall> all = new ArrayList<>();
+    for (int pen : pens(listed)) {
+      List<Wall> ring = ringInOrder(listed, pen);
+      all.addAll(ring);
+      listed.stream()
+          .filter(wall -> wall.stand().pen() == pen && wall.isPartition())
+          .map(wall -> toldFromFirst(wall, ring))
+          .sorted(Comparator.comparing(wall -> order(wall, ring)))
+          .forEach(all::add);
     }
-    int first = CLOCKWISE.indexOf(listed.get(0).name());
-    return listed.stream()
+    return all;
+  }
+
+  private static TreeSet<Integer> pens(List<Wall> walls) {
+    TreeSet<Integer> pens = new TreeSet<>();
+    walls.forEach(wall -> pens.add(wall.stand().pen()));
+    return pens;
+  }
+
+  private static List<Wall> ring(List<Wall> walls, int pen) {
+    return walls.stream().filter(wall -> wall.stand().pen() == pen && !wall.isPartition()).toList();
+  }
+
+  private static List<Wall> ringInOrder(List<Wall> listed, int pen) {
+    List<Wall> ring = ring(listed, pen);
+    boolean told =
+        ring.size() == CLOCKWISE.size()
+            && ring.stream().map(Wall::side).toList().containsAll(CLOCKWISE);
+    if (!told) {
+      return ring;
+    }
+    int first = CLOCKWISE.indexOf(ring.get(0).side());
+    return ring.stream()
         .sorted(
             Comparator.comparingInt(
-                wall -> Math.floorMod(CLOCKWISE.indexOf(wall.name()) - first, CLOCKWISE.size())))
+                wall -> Math.floorMod(CLOCKWISE.indexOf(wall.side()) - first, CLOCKWISE.size())))
         .toList();
   }
 
+  /** A partition that is told from the later of its two walls is told from the earlier one. */
+  private static Wall toldFromFirst(Wall wall, List<Wall> ring) {
+    List<String> names = ring.stream().map(Wall::name).toList();
+    List<String> between = wall.stand().between();
+    int one = names.indexOf(between.get(0));
+    int other = between.size() < 2 ? -1 : names.indexOf(between.get(1));
+    if (one < 0 || other < 0 || one < other) {
+      return wall;
+    }
+    Length long1 = ring.get(one).outside().minus(wall.thickness());
+    return wall.at(
+        new Stand(
+            wall.stand().pen(),
+            List.of(between.get(1), between.get(0)),
+            wall.stand().at().map(long1::minus)));
+  }
+
+  private static Length order(Wall wall, List<Wall> ring) {
+    boolean later = !ring.isEmpty() && !wall.stand().ends(ring.get(0));
+    Length at = wall.stand().at().orElse(Length.ZERO);
+    return later ? at.plus(ring.get(0).outside()) : at;
+  }
+
   /** Returns the wall of a name; empty when there is none. */
-  public java.util.Optional<Wall> wall(String name) {
+  public Optional<Wall> wall(String name) {
     return walls.stream().filter(wall -> wall.name().equalsIgnoreCase(name)).findFirst();
+  }
+
+  /** Returns the numbers of the pens from the first to the last. */
+  public List<Integer> pens() {
+    return List.copyOf(pens(walls));
+  }
+
+  /** Returns the four walls of a pen in clockwise order. */
+  public List<Wall> ring(int pen) {
+    return walls.size() == CLOCKWISE.size() ? walls : ring(walls, pen);
+  }
+
+  /** Returns the width of the open passage before a pen, between outer faces; empty before 1. */
+  public Optional<Length> passage(int pen) {
+    return ring(pen).stream().flatMap(wall -> wall.stand().at().stream()).findFirst();
   }
 
   /** Returns the wall that crosses at the start corner (right end seen from outside). */
   public Wall before(Wall wall) {
-    return walls.get(Math.floorMod(walls.indexOf(wall) - 1, walls.size()));
+    return wall.isPartition() ? wall(wall.stand().between().get(0)).orElseThrow() : next(wall, -1);
   }
 
   /** Returns the wall that crosses at the end corner (left end seen from outside). */
   public Wall after(Wall wall) {
-    return walls.get(Math.floorMod(walls.indexOf(wall) + 1, walls.size()));
+    return wall.isPartition() ? wall(wall.stand().between().get(1)).orElseThrow() : next(wall, 1);
+  }
+
+  private Wall next(Wall wall, int way) {
+    List<Wall> ring = ring(wall.stand().pen());
+    return ring.get(Math.floorMod(ring.indexOf(wall) + way, ring.size()));
+  }
+
+  /**
+   * Returns every wall that crosses a wall: at its start, at its end, and between from the left.
+   */
+  public List<Wall> crossing(Wall wall) {
+    return Stream.concat(
+            Stream.of(before(wall), after(wall)), saddles(wall).stream().map(Saddle::partition))
+        .toList();
+  }
+
+  /** Returns where partitions cross a wall away from its corners, from the left. */
+  public List<Saddle> saddles(Wall through) {
+    if (through.isPartition() || walls.size() == CLOCKWISE.size()) {
+      return List.of();
+    }
+    return walls.stream()
+        .filter(wall -> wall.isPartition() && wall.stand().ends(through))
+        .map(wall -> saddle(through, wall))
+        .sorted(Comparator.comparing(Saddle::from))
+        .toList();
+  }
+
+  private Saddle saddle(Wall through, Wall partition) {
+    Length at = partition.stand().at().orElseThrow();
+    boolean first = before(partition).equals(through);
+    Length other = through.outside().minus(at).minus(partition.thickness());
+    return new Saddle(through, partition, first ? at : other);
+  }
+
+  /** Returns every place where a partition crosses a wall, by the wall that goes through. */
+  public List<Saddle> saddles() {
+    return walls.stream().flatMap(wall -> saddles(wall).stream()).toList();
+  }
+
+  /**
+   * Returns whether the butts of a wall lie at the other end than those of the first pen's ring
+   * would: a second pen mirrors the one before it, and a partition lies opposite to the wall left
+   * of it, so that every wall that goes through shares thick ends and thin ones.
+   */
+  public boolean isMirrored(Wall wall) {
+    boolean pen = (wall.stand().pen() - 1) % 2 == 1;
+    if (!wall.isPartition()) {
+      return pen;
+    }
+    Wall through = before(wall);
+    int left = saddles(through).stream().map(Saddle::partition).toList().indexOf(wall);
+    return pen != (left % 2 == 0);
+  }
+
+  /** Returns whether the butts of a round lie at the start corner of a wall. */
+  public boolean isButtAtStart(Wall wall, int round, BuildRules rules) {
+    return rules.clockwise(round) != isMirrored(wall);
   }
 
   /** Returns the name of a wall's start corner, such as {@code NW} for N. */
@@ -64,9 +195,40 @@ public record Building(List<Wall> walls) {
     return cornerOf(wall, after(wall));
   }
 
-  /** Returns the names of the corners clockwise, from the first wall's start corner. */
+  /** Returns the name of the place where a partition crosses a wall, such as {@code NP1}. */
+  public String corner(Saddle saddle) {
+    return cornerOf(saddle.through(), saddle.partition());
+  }
+
+  /**
+   * Returns the names of the places where two walls cross: the corners of each pen clockwise, from
+   * the first wall's start corner, then both ends of each of its partitions.
+   */
   public List<String> corners() {
-    return walls.stream().map(this::startCorner).toList();
+    return walls.stream()
+        .flatMap(
+            wall ->
+                wall.isPartition()
+                    ? Stream.of(startCorner(wall), endCorner(wall))
+                    : Stream.of(startCorner(wall)))
+        .toList();
+  }
+
+  /**
+   * Returns the wall of one laying order that meets another at a corner.
+   *
+   * @throws java.util.NoSuchElementException if there is no such corner: a fault of the program
+   */
+  public Wall wallAt(String corner, boolean laidFirst) {
+    return walls.stream()
+        .flatMap(
+            wall ->
+                startCorner(wall).equals(corner)
+                    ? Stream.of(wall, before(wall))
+                    : endCorner(wall).equals(corner) ? Stream.of(wall, after(wall)) : Stream.of())
+        .filter(wall -> wall.laidFirst() == laidFirst)
+        .findFirst()
+        .orElseThrow();
   }
 
   /** Returns the trimmed length of a wall's logs: outside length and an overhang at each end. */
@@ -75,7 +237,14 @@ public record Building(List<Wall> walls) {
   }
 
   private static String cornerOf(Wall one, Wall other) {
-    boolean northSouth = other.name().equals("N") || other.name().equals("S");
-    return northSouth ? other.name() + one.name() : one.name() + other.name();
+    if (one.isPartition() || other.isPartition()) {
+      return one.isPartition() ? other.name() + one.name() : one.name() + other.name();
+    }
+    boolean northSouth = other.side().equals("N") || other.side().equals("S");
+    Wall first = northSouth ? other : one;
+    Wall second = northSouth ? one : other;
+    boolean sides = CLOCKWISE.contains(one.side()) && CLOCKWISE.contains(other.side());
+    boolean shared = sides && first.number().equals(second.number());
+    return (shared ? first.side() : first.name()) + second.name();
   }
 }

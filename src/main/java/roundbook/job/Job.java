@@ -108,6 +108,11 @@ public record Job(
     return stem.thinnedBy(rules.optionalLength(Setting.TALLY_CORRECTION).orElse(Length.ZERO));
   }
 
+  /** Returns whether the butts of a round lie at the start corner of a wall. */
+  public boolean isButtAtStart(Wall wall, int round) {
+    return building.isButtAtStart(wall, round, rules);
+  }
+
   /** Returns the log of a tag; empty when there is none. */
   public Optional<Log> log(String tag) {
     return logs.stream().filter(log -> log.tag().equals(tag)).findFirst();

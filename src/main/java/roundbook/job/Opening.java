@@ -43,6 +43,21 @@ public record Opening(
     this(name, wall, left, width, sill, head, shortLogs, Optional.empty(), remarks, origin);
   }
 
+  /**
+   * Returns the crossing of a partition that leaves too short a piece beside the opening, or none
+   * at all; empty where it keeps {@code Piece_least} from each.
+   */
+  public Optional<Saddle> againstSaddle(Building building, BuildRules rules) {
+    Length least = rules.length(Setting.PIECE_LEAST);
+    return building.wall(wall).stream()
+        .flatMap(each -> building.saddles(each).stream())
+        .filter(
+            saddle ->
+                left.isLessThan(saddle.to().plus(least))
+                    && saddle.from().minus(least).isLessThan(left.plus(width)))
+        .findFirst();
+  }
+
   /** Returns whether it shares room with another opening of its wall; a shared edge is none. */
   public boolean overlaps(Opening other) {
     return wall.equals(other.wall)

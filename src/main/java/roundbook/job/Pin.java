@@ -41,10 +41,14 @@ public record Pin(
     if (buttAt.isEmpty() || round.isEmpty()) {
       return Optional.empty();
     }
-    boolean start = rules.clockwise(round.getAsInt());
+    int at = round.getAsInt();
     return building
         .wall(wall)
-        .map(each -> start ? building.startCorner(each) : building.endCorner(each))
+        .map(
+            each ->
+                building.isButtAtStart(each, at, rules)
+                    ? building.startCorner(each)
+                    : building.endCorner(each))
         .filter(corner -> !corner.equalsIgnoreCase(buttAt))
         .map(corner -> Phrase.of("bad-pin.butt").with("corner", corner));
   }

@@ -10,9 +10,15 @@ import roundbook.units.Length;
  * @param laidFirst whether its logs are laid first in every round
  * @param thickness sawn or hewn thickness of its logs
  * @param remarks free text, or empty
+ * @param stand where it stands
  */
 public record Wall(
-    String name, Length outside, boolean laidFirst, Length thickness, String remarks) {
+    String name, Length outside, boolean laidFirst, Length thickness, String remarks, Stand stand) {
+  /** A wall in the ring of the only pen. */
+  public Wall(String name, Length outside, boolean laidFirst, Length thickness, String remarks) {
+    this(name, outside, laidFirst, thickness, remarks, Stand.RING);
+  }
+
   /** Compares as any record does; most walls compared are one and the same, which is seen first. */
   @Override
   public boolean equals(Object other) {
@@ -22,7 +28,28 @@ public record Wall(
             && outside.equals(wall.outside)
             && laidFirst == wall.laidFirst
             && thickness.equals(wall.thickness)
-            && remarks.equals(wall.remarks);
+            && remarks.equals(wall.remarks)
+            && stand.equals(wall.stand);
+  }
+
+  /** Returns the same wall in another stand. */
+  public Wall at(Stand other) {
+    return new Wall(name, outside, laidFirst, thickness, remarks, other);
+  }
+
+  /** Returns whether it is a partition between two walls that go through. */
+  public boolean isPartition() {
+    return stand.isPartition();
+  }
+
+  /** Returns its name without the number of its pen, such as {@code N} of {@code N2}. */
+  String side() {
+    return name.replaceAll("\\d+$", "");
+  }
+
+  /** Returns the number at the end of its name; empty where it has none. */
+  String number() {
+    return name.substring(side().length());
   }
 
   /** Returns whether a log serves another wall just as this one. */

@@ -8,9 +8,10 @@ import roundbook.problem.Phrase;
 /**
  * What keeps a list of walls from being planned.
  *
- * <p>One rectangle of four walls is planned. Everything else is refused: at an inner corner, as L
- * and U plans have them, logs end otherwise than at an outer one, two pens of four walls each are
- * two buildings, and walls whose opposites are unequal cannot close at right angles.
+ * <p>Rectangles of four walls are planned, one or more pens in a row, with partitions that run from
+ * one wall of a pen to the wall across. Everything else is refused: at an inner corner, as L and U
+ * plans have them, a half-dovetail cannot both hook and drain, and walls whose opposites are
+ * unequal cannot close at right angles.
  *
  * @param wall the wall where it shows; empty where it is the list as a whole
  * @param said what is wrong
@@ -19,8 +20,46 @@ import roundbook.problem.Phrase;
 public record WallsFault(Optional<Wall> wall, Phrase said, Phrase remedy) {
   private static final int WALLS = 4;
 
-  private WallsFault(Wall wall, Phrase said, String remedy) {
+  WallsFault(Wall wall, Phrase said, String remedy) {
     this(Optional.ofNullable(wall), said, Phrase.of("remedy.walls-" + remedy));
+  }
+
+  /**
+   * Returns what is wrong with walls in their order; empty where each pen is a rectangle, each
+   * corner has one wall that is laid first, and partitions and pens have their room.
+   *
+   * @param walls the walls in the order of {@link Building#inOrder}
+   * @param rules the least length of a piece, and how lengths are told
+   */
+  public static Optional<WallsFault> of(List<Wall> walls, BuildRules rules) {
+    boolean plain = walls.stream().allMatch(wall -> wall.stand().equals(Stand.RING));
+    if (plain) {
+      return of(walls);
+    }
+    LayoutFault layout = new LayoutFault(walls, rules);
+    return twice(walls)
+        .or(
+            () ->
+                new Building(walls)
+                    .pens().stream().flatMap(pen -> ofPen(walls, pen).stream()).findFirst())
+        .or(layout::pens)
+        .or(layout::partitions);
+  }
+
+  private static Optional<WallsFault> ofPen(List<Wall> walls, int pen) {
+    List<Wall> ring =
+        walls.stream().filter(wall -> wall.stand().pen() == pen && !wall.isPartition()).toList();
+    Wall extra =
+        ring.size() > WALLS
+            ? ring.get(WALLS)
+            : walls.stream().filter(wall -> wall.stand().pen() == pen).findFirst().orElseThrow();
+    return ring.size() == WALLS
+        ? of(ring)
+        : Optional.of(
+            new WallsFault(
+                extra,
+                LayoutFault.said("pen-count").with("pen", pen).with("count", ring.size()),
+                "pen-four"));
   }
 
   /**
@@ -42,14 +81,18 @@ public record WallsFault(Optional<Wall> wall, Phrase said, Phrase remedy) {
       return Optional.empty();
     }
     Wall extra = walls.size() > WALLS ? walls.get(WALLS) : null;
-    return Optional.of(new WallsFault(extra, said("count").with("count", walls.size()), "four"));
+    return Optional.of(
+        new WallsFault(extra, LayoutFault.said("count").with("count", walls.size()), "four"));
   }
 
   private static Optional<WallsFault> twice(List<Wall> walls) {
     return walls.stream()
         .filter(wall -> walls.stream().filter(each -> each.name().equals(wall.name())).count() > 1)
         .findFirst()
-        .map(wall -> new WallsFault(wall, said("same-name").with("wall", wall.name()), "name"));
+        .map(
+            wall ->
+                new WallsFault(
+                    wall, LayoutFault.said("same-name").with("wall", wall.name()), "name"));
   }
 
   /** A wall lies between two that cross it; without a room between them there is no house. */
@@ -57,7 +100,10 @@ public record WallsFault(Optional<Wall> wall, Phrase said, Phrase remedy) {
     return walls.stream()
         .filter(wall -> wall.outside().compareTo(wall.thickness().times(2)) <= 0)
         .findFirst()
-        .map(wall -> new WallsFault(wall, said("short").with("wall", wall.name()), "outside"));
+        .map(
+            wall ->
+                new WallsFault(
+                    wall, LayoutFault.said("short").with("wall", wall.name()), "outside"));
   }
 
   private static Optional<WallsFault> laidFirst(List<Wall> walls) {
@@ -68,8 +114,8 @@ public record WallsFault(Optional<Wall> wall, Phrase said, Phrase remedy) {
   }
 
   private static WallsFault corner(Wall one, Wall other) {
-    Phrase said = said(one.laidFirst() ? "both-first" : "neither-first");
-    return new WallsFault(other, named(said, one, other), "first");
+    Phrase said = LayoutFault.said(one.laidFirst() ? "both-first" : "neither-first");
+    return new WallsFault(other, LayoutFault.named(said, one, other), "first");
   }
 
   private static Optional<WallsFault> unequal(List<Wall> walls, int index) {
@@ -77,14 +123,8 @@ public record WallsFault(Optional<Wall> wall, Phrase said, Phrase remedy) {
     Wall other = walls.get(index + 2);
     return one.outside().equals(other.outside())
         ? Optional.empty()
-        : Optional.of(new WallsFault(other, named(said("opposite"), one, other), "lengths"));
-  }
-
-  private static Phrase said(String variant) {
-    return Phrase.of("bad-walls." + variant);
-  }
-
-  private static Phrase named(Phrase said, Wall one, Wall other) {
-    return said.with("one", one.name()).with("other", other.name());
+        : Optional.of(
+            new WallsFault(
+                other, LayoutFault.named(LayoutFault.said("opposite"), one, other), "lengths"));
   }
 }

@@ -71,7 +71,7 @@ final class BalanceJob {
   private FilledPlace filled(BalanceResult result, RingPlace place, int at) {
     Piece piece = places.pieces(result.log(place), at).get(result.cut(place));
     int round = places.round(at);
-    return FilledPlace.of(piece, places.wall(at), round, job.rules().clockwise(round));
+    return FilledPlace.of(piece, places.wall(at), round, job.isButtAtStart(places.wall(at), round));
   }
 
   /** Returns the engine's score in our words. */

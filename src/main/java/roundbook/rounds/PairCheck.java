@@ -63,9 +63,7 @@ final class PairCheck {
 
   /** Returns whether a log holds the notch at its corner: with the next or the last wall. */
   private boolean holdsNotch(PlacedLog log, int way) {
-    int at = job.building().walls().indexOf(log.wall());
-    int crossing = Math.floorMod(at + way, job.building().walls().size());
-    Wall other = job.building().walls().get(crossing);
+    Wall other = way > 0 ? job.building().after(log.wall()) : job.building().before(log.wall());
     double least =
         other.thickness().inches() + inches(Setting.OVERHANG) + inches(Setting.PIECE_LEAST);
     return log.piece().trimmed().inches() > least - TOLERANCE;

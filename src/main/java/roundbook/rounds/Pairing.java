@@ -173,7 +173,7 @@ final class Pairing {
                 .measured(DiameterProfile.of(length, size, size, size));
         Piece piece =
             new Piece(log, length.minus(fit.trimmed(wall)).dividedBy(2), fit.trimmed(wall));
-        places.add(FilledPlace.of(piece, wall, round, job.rules().clockwise(round)));
+        places.add(FilledPlace.of(piece, wall, round, job.isButtAtStart(wall, round)));
       }
       courses.add(Course.of(round, places, job.rules()));
     }

@@ -1,9 +1,12 @@
 package roundbook.rounds;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import roundbook.job.DiameterProfile.Station;
 import roundbook.job.Job;
+import roundbook.job.Measures;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.rounds.Verifier.Subject;
@@ -25,12 +28,14 @@ final class StackCheck {
   private final double gap;
   private final double step;
   private final Checks checks;
+  private final GroundCheck ground;
 
   StackCheck(Job job, List<Course> courses, Stack stack, Checks checks) {
     this.job = job;
     this.courses = courses;
     this.stack = stack;
     this.checks = checks;
+    this.ground = new GroundCheck(job, checks);
     this.gap = job.rules().length(Setting.CHINKING_GAP).inches();
     this.step = job.rules().length(Setting.PRINT_STEP).inches();
   }
@@ -76,28 +81,47 @@ final class StackCheck {
     return job.built().cutSize(course.round()).map(cut -> cut.gap().inches()).orElse(gap);
   }
 
+  /** A log lies on those that cross under it: the mean of their centres and upper marks. */
   private void heights() {
-    double top = "starter".equals(job.rules().text(Setting.FIRST_BED)) ? bedOfStarter() : 0;
+    boolean starter = "starter".equals(job.rules().text(Setting.FIRST_BED));
+    Map<String, Double> tops = new HashMap<>();
+    job.building().walls().forEach(wall -> tops.put(wall.name(), starter ? bedOfStarter() : 0));
     for (int i = 0; i < courses.size(); i++) {
       Course course = courses.get(i);
-      double first = top + cut(course, true, true);
-      double second = first + cut(course, true, false) + cut(course, false, true);
-      checks.same(
-          Subject.HEIGHTS,
-          "height of round " + (i + 1),
-          first,
-          stack.firstHeights().get(i).inches());
-      checks.same(
-          Subject.HEIGHTS,
-          "second height of " + (i + 1),
-          second,
-          stack.secondHeights().get(i).inches());
-      top = second + cut(course, false, false);
+      lay(course, true, "height of round " + (i + 1), stack.firstHeights().get(i), tops);
+      double top =
+          lay(course, false, "second height of " + (i + 1), stack.secondHeights().get(i), tops);
       double step = stack.corners().step(i + 1, job.building(), job.rules()).inches();
       String over = "plan over round " + course.round();
       read(i + 1, top).ifPresent(read -> checks.same(Subject.HEIGHTS, over, read, step));
-      top += step;
+      tops.replaceAll((wall, each) -> each + step);
     }
+  }
+
+  /** Lays the walls of one laying order and returns how high their tops are on average. */
+  private double lay(
+      Course course, boolean first, String name, Length planned, Map<String, Double> tops) {
+    List<Wall> walls =
+        job.building().walls().stream().filter(wall -> wall.laidFirst() == first).toList();
+    Map<String, Double> over = new HashMap<>();
+    double sum = 0;
+    for (Wall wall : walls) {
+      double under =
+          ground.crossing(wall).stream()
+              .mapToDouble(each -> tops.get(each.name()))
+              .average()
+              .orElse(0);
+      double centre = under + cut(course, wall, true);
+      if (ground.isMore()) {
+        double found = stack.centre(course.round(), wall).inches();
+        checks.same(Subject.HEIGHTS, name + " on " + wall.name(), centre, found);
+      }
+      over.put(wall.name(), centre + cut(course, wall, false));
+      sum += centre;
+    }
+    tops.putAll(over);
+    checks.same(Subject.HEIGHTS, name, sum / walls.size(), planned.inches());
+    return over.values().stream().mapToDouble(each -> each).average().orElse(0);
   }
 
   /**
@@ -123,16 +147,11 @@ final class StackCheck {
     return courses.isEmpty() ? 0 : upper(courses.get(0));
   }
 
-  /** Returns the mean of the marks that the logs of one laying order are cut to. */
-  private double cut(Course course, boolean firstLaid, boolean lower) {
+  /** Returns a mark that a log is cut to. */
+  private double cut(Course course, Wall wall, boolean lower) {
+    Measures typed = job.built().measures(course.round(), wall.name());
     double chart = lower ? lower(course) : upper(course);
-    return job.building().walls().stream()
-        .filter(wall -> wall.laidFirst() == firstLaid)
-        .map(wall -> job.built().measures(course.round(), wall.name()))
-        .map(typed -> lower ? typed.lowerCut() : typed.upperCut())
-        .mapToDouble(mark -> mark.map(Length::inches).orElse(chart))
-        .average()
-        .orElse(chart);
+    return (lower ? typed.lowerCut() : typed.upperCut()).map(Length::inches).orElse(chart);
   }
 
   private void gaps(Joint joint) {

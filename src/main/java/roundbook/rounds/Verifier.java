@@ -85,7 +85,6 @@ public final class Verifier {
     verifier.eachLogOnce(choice);
     for (Course course : choice.courses()) {
       verifier.oneLogAWall(course);
-      verifier.buttsRunRound(course);
       course.places().stream()
           .filter(place -> !place.isShared())
           .forEach(place -> verifier.longEnough(place.first()));
@@ -93,6 +92,7 @@ public final class Verifier {
         verifier.thinTips(course, choice.courses().size());
       }
     }
+    new GroundCheck(job, verifier.checks).check(choice.courses());
     new PairCheck(job, stack, verifier.checks).pairs();
     new StemCheck(job, verifier.checks).pieces();
     verifier.asBuilt(choice);
@@ -149,17 +149,6 @@ public final class Verifier {
         Subject.PLACES,
         course.places().stream().allMatch(place -> place.round() == course.round()),
         name(course) + " holds a log of another round");
-  }
-
-  private void buttsRunRound(Course course) {
-    boolean odd = course.round() % 2 == 1;
-    boolean clockwise = odd != job.rules().text(Setting.BUTTS_RUN).equals("counterclockwise");
-    for (FilledPlace place : course.places()) {
-      boolean rightWay =
-          place.buttAtStart() == clockwise
-              && (place.isShared() || place.first().buttAtStart() == clockwise);
-      checks.that(Subject.BUTTS, rightWay, name(course) + " has a butt at the wrong end");
-    }
   }
 
   private void longEnough(PlacedLog placed) {

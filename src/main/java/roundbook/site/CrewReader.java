@@ -85,7 +85,7 @@ public final class CrewReader {
     settings.sayNewer();
     BuildRules now = both(settings.now(asked), printed, asked);
     Fields fields = new Fields(book, printed.unit(), problems);
-    Optional<Building> building = settings.building(fields);
+    Optional<Building> building = settings.building(fields, printed);
     LogRows rows = new LogRows(book, fields, printed, problems);
     boolean listed = rows.read() && sameLogs(rows, fields, printed);
     if (building.isEmpty()) {

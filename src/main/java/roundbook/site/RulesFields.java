@@ -26,6 +26,7 @@ import roundbook.job.Price;
 import roundbook.job.Price.Basis;
 import roundbook.job.Setting;
 import roundbook.job.SettingKind;
+import roundbook.job.Stand;
 import roundbook.job.Wall;
 import roundbook.job.WallsFault;
 import roundbook.page.CellNames;
@@ -154,7 +155,7 @@ final class RulesFields {
   }
 
   /** Returns the walls; empty when they are gone. */
-  Optional<Building> building(Fields fields) {
+  Optional<Building> building(Fields fields, BuildRules rules) {
     List<Wall> walls = new ArrayList<>();
     for (int number = 1; book.has(CellNames.item("Wall", number, "name")); number++) {
       Optional<Length> outside = fields.length(CellNames.item("Wall", number, "outside"));
@@ -168,11 +169,26 @@ final class RulesFields {
               outside.get(),
               fields.ticked(CellNames.item("Wall", number, "first")),
               thickness.get(),
-              fields.text(CellNames.item("Wall", number, "remarks"))));
+              fields.text(CellNames.item("Wall", number, "remarks")),
+              stand(fields, number)));
     }
-    Optional<WallsFault> fault = walls.isEmpty() ? Optional.empty() : WallsFault.of(walls);
+    Optional<WallsFault> fault = walls.isEmpty() ? Optional.empty() : WallsFault.of(walls, rules);
     fault.ifPresent(found -> say(found, fields.where(CellNames.item("Wall", 1, "name"))));
     return walls.isEmpty() ? Optional.empty() : Optional.of(new Building(walls));
+  }
+
+  /** Returns where a wall stands; a workbook of one pen without partitions does not tell. */
+  private Stand stand(Fields fields, int number) {
+    String pen = CellNames.item("Wall", number, "pen");
+    if (!book.has(pen)) {
+      return Stand.RING;
+    }
+    String between = fields.text(CellNames.item("Wall", number, "between")).strip();
+    String told = fields.text(pen).replaceAll("\\D.*", "");
+    return new Stand(
+        told.isEmpty() ? 1 : Integer.parseInt(told),
+        between.isEmpty() ? List.of() : List.of(between.split("\\s+")),
+        fields.length(CellNames.item("Wall", number, "at")));
   }
 
   private void say(WallsFault fault, CellRef where) {

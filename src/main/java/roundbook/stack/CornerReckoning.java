@@ -8,7 +8,6 @@ import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Corner;
 import roundbook.job.BuildRules;
 import roundbook.job.Building;
-import roundbook.job.Wall;
 import roundbook.stack.Corners.At;
 import roundbook.stack.Corners.Lifts;
 import roundbook.units.Length;
@@ -136,18 +135,6 @@ final class CornerReckoning {
 
   /** Returns whether the lower mark of a log at a corner was typed as it was cut. */
   private boolean isCut(int round, String corner, boolean firstLaid) {
-    return built.measures(round, wallAt(corner, firstLaid)).lowerCut().isPresent();
-  }
-
-  private String wallAt(String corner, boolean firstLaid) {
-    return building.walls().stream()
-        .filter(wall -> wall.laidFirst() == firstLaid)
-        .filter(
-            wall ->
-                building.startCorner(wall).equals(corner)
-                    || building.endCorner(wall).equals(corner))
-        .map(Wall::name)
-        .findFirst()
-        .orElseThrow();
+    return built.measures(round, building.wallAt(corner, firstLaid).name()).lowerCut().isPresent();
   }
 }

@@ -47,7 +47,7 @@ public record FilledPlace(Wall wall, int round, boolean buttAtStart, List<Placed
 
   /** Returns a place of a job that two short logs fill, the left one and the right one. */
   public static FilledPlace of(Job job, PlacedLog left, PlacedLog right) {
-    boolean start = job.rules().clockwise(left.round());
+    boolean start = job.isButtAtStart(left.wall(), left.round());
     return new FilledPlace(left.wall(), left.round(), start, List.of(left, right));
   }
 
@@ -60,7 +60,7 @@ public record FilledPlace(Wall wall, int round, boolean buttAtStart, List<Placed
 
   private static FilledPlace of(Job job, int round, Wall wall, Held held) {
     Length trimmed = job.building().trimmed(wall, job.rules().overhang());
-    boolean start = job.rules().clockwise(round);
+    boolean start = job.isButtAtStart(wall, round);
     List<PlacedLog> logs = new ArrayList<>();
     for (HeldLog each : held.logs()) {
       Length length = each.beside().map(HeldLog.Beside::trimmed).orElse(trimmed);

@@ -13,8 +13,8 @@ import roundbook.units.Length;
 /**
  * Adds the heights of centre lines up, round by round.
  *
- * <p>A log lies on the necks of the two logs that cross under it: the mean of their centre lines
- * and upper marks, and its own lower mark. Without marks cut otherwise all logs of one laying order
+ * <p>A log lies on the necks of the logs that cross under it: the mean of their centre lines and
+ * upper marks, and its own lower mark. Without marks cut otherwise all logs of one laying order
  * have one height.
  */
 final class Heights {
@@ -42,8 +42,9 @@ final class Heights {
         building.walls().stream().filter(wall -> wall.laidFirst() == firstLaid).toList();
     Length sum = Length.ZERO;
     for (Wall wall : walls) {
-      Length under = tops.get(building.before(wall)).plus(tops.get(building.after(wall)));
-      Length centre = under.dividedBy(2).plus(lower(course, wall));
+      List<Wall> crossing = building.crossing(wall);
+      Length under = crossing.stream().map(tops::get).reduce(Length.ZERO, Length::plus);
+      Length centre = under.dividedBy(crossing.size()).plus(lower(course, wall));
       centres.put(new Place(course.round(), wall.name()), centre);
       sum = sum.plus(centre);
     }

@@ -74,19 +74,31 @@ final class Chinker {
     return stock.sizeFor(stack.rules().metric() ? inches * MM : inches);
   }
 
-  /** Returns the stretches of a joint that no opening takes, from the left. */
+  /** What is not chinked of a joint, from the left trimmed end of its wall. */
+  private record Taken(Length left, Length width) {}
+
+  /** Returns the stretches of a joint that no opening and no partition takes, from the left. */
   private List<ChinkJoint> parts(Joint joint) {
     List<ChinkJoint> parts = new ArrayList<>();
     Length from = joint.leftFace();
-    for (Opening opening : openings) {
-      if (takes(opening, joint)) {
-        Length left = opening.left().plus(stack.rules().overhang());
-        add(parts, joint, from, left.least(joint.rightFace()));
-        from = from.most(left.plus(opening.width()));
-      }
+    for (Taken taken : taken(joint)) {
+      add(parts, joint, from, taken.left().least(joint.rightFace()));
+      from = from.most(taken.left().plus(taken.width()));
     }
     add(parts, joint, from, joint.rightFace());
     return parts;
+  }
+
+  private List<Taken> taken(Joint joint) {
+    Length overhang = stack.rules().overhang();
+    Stream<Taken> open =
+        openings.stream()
+            .filter(opening -> takes(opening, joint))
+            .map(opening -> new Taken(opening.left().plus(overhang), opening.width()));
+    Stream<Taken> crossed =
+        stack.building().saddles(joint.lower().wall()).stream()
+            .map(each -> new Taken(each.from().plus(overhang), each.partition().thickness()));
+    return Stream.concat(open, crossed).sorted(Comparator.comparing(Taken::left)).toList();
   }
 
   private static void add(List<ChinkJoint> parts, Joint joint, Length from, Length to) {

@@ -146,6 +146,7 @@ final class OpeningCutter {
     Length right = wall.outside().minus(right(opening));
     return !opening.left().isLessThan(job.building().after(wall).thickness())
         && !right.isLessThan(job.building().before(wall).thickness())
+        && opening.againstSaddle(job.building(), job.rules()).isEmpty()
         && opening.head().isMoreThan(opening.sill())
         && opening.width().isMoreThan(Length.ZERO);
   }

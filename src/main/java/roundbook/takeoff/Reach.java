@@ -70,7 +70,7 @@ public record Reach(Wall wall, Length radius, double pounds) {
   public static List<Reach> of(BuildRules rules, Building building, List<PieceWood> wood) {
     Optional<Wall> own = building.wall(rules.text(Setting.CRANE_WALL).strip());
     Optional<Length> off = rules.optionalLength(Setting.CRANE_OFF);
-    if (own.isEmpty() || off.isEmpty()) {
+    if (own.isEmpty() || off.isEmpty() || building.pens().size() > 1) {
       return List.of();
     }
     return building.walls().stream()
@@ -86,11 +86,26 @@ public record Reach(Wall wall, Length radius, double pounds) {
     double deep = building.before(own).outside().inches();
     double half = wall.thickness().inches() / 2;
     double along = building.after(building.after(own)).equals(wall) ? deep - half : half;
-    boolean beside = building.before(own).equals(wall) || building.after(own).equals(wall);
+    boolean beside = building.crossing(own).contains(wall);
     double across = beside ? own.outside().inches() / 2 - half : aside;
+    if (wall.isPartition()) {
+      Wall through = beside ? own : building.before(own);
+      double from = middle(building, through, wall);
+      along = from;
+      across = beside ? StrictMath.abs(own.outside().inches() / 2 - from) : aside;
+    }
     double out = off.inches() + (beside ? deep / 2 + aside : along);
     double pounds = logs.stream().mapToDouble(PieceWood::roundPoundsAtMost).max().orElse(0);
     return new Reach(wall, length(StrictMath.hypot(across, out)), pounds);
+  }
+
+  /** Returns how far the middle of a partition is from the left corner of a wall it crosses. */
+  private static double middle(Building building, Wall through, Wall partition) {
+    return building.saddles(through).stream()
+        .filter(saddle -> saddle.partition().equals(partition))
+        .mapToDouble(saddle -> saddle.from().plus(saddle.to()).dividedBy(2).inches())
+        .findFirst()
+        .orElseThrow();
   }
 
   private static double aside(PieceWood wood) {

@@ -78,7 +78,7 @@ public record Starter(Optional<Log> log, boolean lacking, List<FilledPlace> halv
     Piece piece =
         kept.map(log -> new Piece(log, job.rules().length(Setting.SQUARING_ALLOWANCE), trimmed))
             .orElseGet(() -> new Piece(cylinder(job, trimmed, size), Length.ZERO, trimmed));
-    return FilledPlace.of(piece, wall, 0, job.rules().clockwise(0));
+    return FilledPlace.of(piece, wall, 0, job.isButtAtStart(wall, 0));
   }
 
   private static Log cylinder(Job job, Length length, Length size) {

@@ -3,6 +3,7 @@ package roundbook.takeoff;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import roundbook.job.Saddle;
 import roundbook.job.Wall;
 import roundbook.notch.Notch;
 import roundbook.stack.FilledPlace;
@@ -58,7 +59,8 @@ final class WoodMeasure {
     double to = whole || buttOut ? length : length - neck;
     double bed = isFlat(place) ? bedCut(sawn, from, to) : 0;
     Length end = atLeft ? log.to() : log.fromLeft();
-    double others = openingsCut(place, x -> x.isLessThan(end) == atLeft);
+    Predicate<Length> here = x -> x.isLessThan(end) == atLeft;
+    double others = openingsCut(place, here) + saddlesCut(place, here);
     return piece(log, sawn.volume() - endCut(log, neck, diameter) - bed - others);
   }
 
@@ -69,7 +71,8 @@ final class WoodMeasure {
   private PieceWood whole(FilledPlace place) {
     SawnLog sawn = sawn(place.first());
     double ends = endsCut(place, sawn.profile());
-    double cut = ends + bedCut(place, sawn) + openingsCut(place, left -> true);
+    double saddles = saddlesCut(place, left -> true);
+    double cut = ends + saddles + bedCut(place, sawn) + openingsCut(place, left -> true);
     return piece(place.first(), sawn.volume() - cut);
   }
 
@@ -118,7 +121,8 @@ final class WoodMeasure {
     Notch notch = stack.courses().get(log.round() - 1).notch();
     double slope = stack.rules().slope().ratio();
     double thickness = wall.thickness().inches();
-    CornerNeck neck = new CornerNeck(notch.neckHeight().inches(), thickness, length, slope, slope);
+    double across = wall.isPartition() ? 0 : slope;
+    CornerNeck neck = new CornerNeck(notch.neckHeight().inches(), thickness, length, across, slope);
     double half = length * SawnLog.section(diameter, thickness) / 2;
     double under = thickness * length * (notch.lower().inches() + slope * length / 2);
     boolean noLower = Bed.isFlat(stack.rules(), log.round(), wall) && wall.laidFirst();
@@ -126,6 +130,35 @@ final class WoodMeasure {
     double lowerCut = noLower ? 0 : half - under;
     double upperCut = noUpper ? 0 : neck.removedFrom(diameter) - (half - under);
     return lowerCut + upperCut;
+  }
+
+  /**
+   * Returns what saddles take of a log where they begin at some distances from its left end: the
+   * top falls across it as at a corner, the underside is level.
+   */
+  private double saddlesCut(FilledPlace place, Predicate<Length> where) {
+    double sum = 0;
+    for (Saddle saddle : stack.building().saddles(place.wall())) {
+      Length left = saddle.from().plus(stack.rules().overhang());
+      if (where.test(left)) {
+        sum += saddleCut(place, saddle, left.plus(saddle.partition().thickness().dividedBy(2)));
+      }
+    }
+    return sum;
+  }
+
+  private double saddleCut(FilledPlace place, Saddle saddle, Length middle) {
+    Wall wall = place.wall();
+    Notch notch = stack.courses().get(place.round() - 1).notch();
+    double thickness = wall.thickness().inches();
+    double length = saddle.partition().thickness().inches();
+    double slope = stack.rules().slope().ratio();
+    CornerNeck neck = new CornerNeck(notch.neckHeight().inches(), thickness, length, slope, 0);
+    double diameter = place.fromLeft(middle).inches();
+    double half = length * SawnLog.section(diameter, thickness) / 2;
+    double under = half - thickness * length * notch.lower().inches();
+    boolean noUpper = place.round() == stack.courses().size() && !wall.laidFirst();
+    return (isFlat(place) ? 0 : under) + (noUpper ? 0 : neck.removedFrom(diameter) - under);
   }
 
   /** Returns what the flat bed takes: all along, or between the shoulders. */

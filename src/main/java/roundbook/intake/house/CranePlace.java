@@ -17,9 +17,12 @@ public final class CranePlace {
     String wall = rules.text(Setting.CRANE_WALL).strip();
     boolean off = rules.optionalLength(Setting.CRANE_OFF).isPresent();
     CellRef where = CellRef.ofFile("");
-    if (!wall.isEmpty() && building.wall(wall).isEmpty()) {
+    if (!wall.isEmpty() && building.wall(wall).filter(each -> !each.isPartition()).isEmpty()) {
       return Optional.of(
           Problem.of(ProblemCode.BAD_SETTING, "crane-wall", where).with("wall", wall).found(wall));
+    }
+    if (!wall.isEmpty() && building.pens().size() > 1) {
+      return Optional.of(Problem.of(ProblemCode.BAD_SETTING, "crane-pens", where).found(wall));
     }
     return wall.isEmpty() == off
         ? Optional.of(Problem.of(ProblemCode.BAD_SETTING, "crane-half", where))

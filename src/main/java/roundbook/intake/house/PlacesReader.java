@@ -15,14 +15,18 @@ import roundbook.job.Building;
 import roundbook.job.Leaf;
 import roundbook.job.Opening;
 import roundbook.job.Pin;
+import roundbook.job.Saddle;
+import roundbook.job.Setting;
 import roundbook.problem.CellRef;
 import roundbook.problem.Phrase;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Problems;
+import roundbook.problem.Value;
 import roundbook.table.Row;
 import roundbook.table.Table;
 import roundbook.units.Length;
+import roundbook.units.LengthFormat;
 import roundbook.units.LengthReader;
 
 /** Reads the Pins and Openings sheets, and checks them against walls and logs. */
@@ -134,9 +138,28 @@ public final class PlacesReader {
     SheetColumns columns = SheetColumns.of(table);
     List<Opening> openings = new ArrayList<>();
     for (Row row : columns.below()) {
-      opening(columns, row).filter(each -> isClear(each, openings)).ifPresent(openings::add);
+      opening(columns, row)
+          .filter(each -> isClear(each, openings) && isClearOfPartitions(each))
+          .ifPresent(openings::add);
     }
     return openings;
+  }
+
+  /** An opening keeps the least piece from where a partition crosses its wall. */
+  private boolean isClearOfPartitions(Opening opening) {
+    Optional<Saddle> saddle = opening.againstSaddle(building, rules);
+    LengthFormat format = LengthFormat.forJob(rules.unit(), rules.printStep());
+    saddle.ifPresent(
+        each ->
+            problems.add(
+                Problem.of(ProblemCode.BAD_OPENING, "saddle", opening.origin())
+                    .with("opening", opening.name())
+                    .with("wall", opening.wall())
+                    .with("partition", each.partition().name())
+                    .with("from", Value.tape(each.from(), format))
+                    .with("to", Value.tape(each.to(), format))
+                    .with("least", Value.tape(rules.length(Setting.PIECE_LEAST), format))));
+    return saddle.isEmpty();
   }
 
   /** Two openings that share room would each be given pieces of the same log. */

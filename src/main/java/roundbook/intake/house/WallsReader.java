@@ -9,6 +9,7 @@ import java.util.Set;
 import roundbook.job.BuildRules;
 import roundbook.job.Building;
 import roundbook.job.Setting;
+import roundbook.job.Stand;
 import roundbook.job.Wall;
 import roundbook.job.WallsFault;
 import roundbook.problem.CellRef;
@@ -27,11 +28,11 @@ import roundbook.units.LengthUnit;
  * <p>{@code 24x18} gives the outside lengths of the N and S walls and of the E and W walls, in feet
  * in inch work and in metres in metric work unless the text states units. The sheet has a wall a
  * row in clockwise order, or in any order where their names are N, E, S and W: wall, outside
- * length, laid first (x), thickness if not the job's, remarks.
+ * length, laid first (x), thickness if not the job's, remarks; of a partition also the two walls
+ * that it runs between and where it stands, of a wall of a second pen the pen's number and, in one
+ * row, the width of the passage under {@code at}.
  */
 public final class WallsReader {
-  private static final List<String> NAMES = List.of("N", "E", "S", "W");
-
   private final BuildRules rules;
   private final Problems problems;
 
@@ -54,56 +55,83 @@ public final class WallsReader {
   }
 
   private Optional<Building> fromOption(String text) {
-    String[] parts = text.strip().toLowerCase(Locale.ROOT).split("\\s*[x×]\\s*");
-    LengthReader reader =
-        new LengthReader(rules.metric() ? LengthUnit.METRE : LengthUnit.FOOT, false);
-    Optional<Length> first = parts.length == 2 ? length(reader, parts[0]) : Optional.empty();
-    Optional<Length> second = parts.length == 2 ? length(reader, parts[1]) : Optional.empty();
-    if (first.isEmpty() || second.isEmpty()) {
-      problems.add(bad("option", CellRef.ofFile("--walls")).with("text", text).found(text));
+    LengthUnit unit = rules.metric() ? LengthUnit.METRE : LengthUnit.FOOT;
+    WallsOption option = new WallsOption(rules, laidFirst(), new LengthReader(unit, false));
+    CellRef where = CellRef.ofFile("--walls");
+    List<Wall> walls = option.walls(text);
+    if (walls.isEmpty()) {
+      problems.add(bad("option", where).with("text", text).found(text));
       return Optional.empty();
     }
-    Set<String> laidFirst = laidFirst();
-    List<Wall> walls = new ArrayList<>();
-    for (String name : NAMES) {
-      Length outside = name.equals("N") || name.equals("S") ? first.get() : second.get();
-      walls.add(new Wall(name, outside, laidFirst.contains(name), rules.thickness(), ""));
-    }
-    CellRef option = CellRef.ofFile("--walls");
-    return checked(walls, option, Collections.nCopies(walls.size(), option));
-  }
-
-  private static Optional<Length> length(LengthReader reader, String text) {
-    return reader.read(text).map(LengthReader.Reading::length);
+    return checked(walls, where, Collections.nCopies(walls.size(), where));
   }
 
   private Optional<Building> fromSheet(Table table) {
     SheetColumns columns = SheetColumns.of(table);
-    Set<String> laidFirst = laidFirst();
     List<Wall> walls = new ArrayList<>();
     List<CellRef> cells = new ArrayList<>();
     for (Row row : columns.below()) {
       String name = columns.text(row, "wall").toUpperCase(Locale.ROOT);
-      String outside = columns.text(row, "outside length");
-      if (name.isEmpty() || outside.isEmpty()) {
+      boolean partition = !columns.text(row, "between").isEmpty();
+      if (name.isEmpty() || !partition && columns.text(row, "outside length").isEmpty()) {
         continue;
       }
-      Optional<Length> length =
-          columns.length(row, "outside length", lengthUnit(outside), problems);
-      Optional<Length> thickness =
-          columns.text(row, "thickness").isEmpty()
-              ? Optional.of(rules.thickness())
-              : columns.length(row, "thickness", rules.unit(), problems);
-      if (length.isEmpty() || thickness.isEmpty()) {
+      Optional<Wall> wall = fromRow(columns, row, name);
+      if (wall.isEmpty()) {
         return Optional.empty();
       }
-      String first = columns.text(row, "laid first");
-      boolean laid =
-          first.isEmpty() ? laidFirst.contains(name) : first.matches("(?i)x|y|yes|1|true");
-      walls.add(new Wall(name, length.get(), laid, thickness.get(), columns.text(row, "remarks")));
+      walls.add(wall.get());
       cells.add(table.at(row, columns.column("wall")));
     }
-    return checked(walls, table.place(), cells);
+    List<Wall> whole = walls.stream().map(wall -> WallsOption.beside(wall, walls)).toList();
+    return checked(whole, table.place(), cells);
+  }
+
+  private Optional<Wall> fromRow(SheetColumns columns, Row row, String name) {
+    String outside = columns.text(row, "outside length");
+    Optional<Length> length =
+        outside.isEmpty()
+            ? Optional.of(Length.ZERO)
+            : columns.length(row, "outside length", lengthUnit(outside), problems);
+    Optional<Length> thickness =
+        columns.text(row, "thickness").isEmpty()
+            ? Optional.of(rules.thickness())
+            : columns.length(row, "thickness", rules.unit(), problems);
+    Optional<Stand> stand = stand(columns, row);
+    if (length.isEmpty() || thickness.isEmpty() || stand.isEmpty()) {
+      return Optional.empty();
+    }
+    String first = columns.text(row, "laid first");
+    boolean laid =
+        first.isEmpty() ? isFirst(name, stand.get()) : first.matches("(?i)x|y|yes|1|true");
+    String remarks = columns.text(row, "remarks");
+    return Optional.of(new Wall(name, length.get(), laid, thickness.get(), remarks, stand.get()));
+  }
+
+  /** Reads where a wall stands: pen, between, at; empty where that cannot be read. */
+  private Optional<Stand> stand(SheetColumns columns, Row row) {
+    String pen = columns.text(row, "pen").replaceAll("\\.0$", "");
+    String at = columns.text(row, "at");
+    String between = columns.text(row, "between").strip().toUpperCase(Locale.ROOT);
+    if (!pen.matches("[1-9]?")) {
+      CellRef where = columns.table().at(row, columns.column("pen"));
+      problems.add(bad("pen-number", where).with("pen", pen).found(pen).remedyOf("walls-pen"));
+      return Optional.empty();
+    }
+    Optional<Length> place =
+        at.isEmpty() ? Optional.empty() : columns.length(row, "at", lengthUnit(at), problems);
+    if (place.isEmpty() && !at.isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> names = between.isEmpty() ? List.of() : List.of(between.split("[\\s,;–-]+"));
+    return Optional.of(new Stand(pen.isEmpty() ? 1 : Integer.parseInt(pen), names, place));
+  }
+
+  /** A wall is laid as its side is, a partition as the walls are not that it runs between. */
+  private boolean isFirst(String name, Stand stand) {
+    return stand.isPartition()
+        ? !WallsOption.isFirst(stand.between().get(0), laidFirst())
+        : WallsOption.isFirst(name, laidFirst());
   }
 
   /** Bare wall lengths are feet in inch work when they are small enough to be. */
@@ -122,15 +150,19 @@ public final class WallsReader {
   /** Returns the building of the walls listed, or says what keeps them from being planned. */
   private Optional<Building> checked(List<Wall> listed, CellRef list, List<CellRef> cells) {
     List<Wall> walls = Building.inOrder(listed);
-    Optional<WallsFault> fault = WallsFault.of(walls);
+    Optional<WallsFault> fault = WallsFault.of(walls, rules);
     if (fault.isEmpty()) {
       return Optional.of(new Building(walls));
     }
     CellRef where =
-        fault.get().wall().map(wall -> cells.get(listed.lastIndexOf(wall))).orElse(list);
+        fault.get().wall().map(wall -> cells.get(last(listed, wall.name()))).orElse(list);
     problems.add(
         Problem.of(ProblemCode.BAD_WALLS, where, fault.get().said()).remedy(fault.get().remedy()));
     return Optional.empty();
+  }
+
+  private static int last(List<Wall> listed, String name) {
+    return listed.stream().map(Wall::name).toList().lastIndexOf(name);
   }
 
   private Set<String> laidFirst() {

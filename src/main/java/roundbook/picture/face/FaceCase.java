@@ -14,6 +14,7 @@ import roundbook.units.Length;
  *
  * @param notch the notch of the round
  * @param thickness T of the log's own wall
+ * @param level whether its top is level across, as that of a partition is
  * @param butt what crosses at the butt end
  * @param tip what crosses at the tip end
  * @param buttAtStart whether its butt lies left, seen from inside
@@ -23,6 +24,7 @@ import roundbook.units.Length;
 public record FaceCase(
     Notch notch,
     Length thickness,
+    boolean level,
     End butt,
     End tip,
     boolean buttAtStart,
@@ -70,6 +72,7 @@ public record FaceCase(
     return new FaceCase(
         course.notch(),
         log.wall().thickness(),
+        log.wall().isPartition(),
         new End(log.crossingAtButt(stack.building()).thickness(), overhang),
         new End(log.crossingAtTip(stack.building()).thickness(), overhang),
         log.buttAtStart(),
@@ -97,6 +100,11 @@ public record FaceCase(
       return Special.BED_BETWEEN;
     }
     return log.round() == stack.courses().size() && !first ? Special.TOP_FREE : Special.NONE;
+  }
+
+  /** Returns the upper mark on the outside face. */
+  Length upperOutside() {
+    return level ? notch.upper() : notch.upperOutside(thickness);
   }
 
   /** Returns the lower mark at the corner line of an end. */

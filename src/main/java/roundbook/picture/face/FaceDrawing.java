@@ -99,7 +99,7 @@ public final class FaceDrawing {
   /** Returns the words for those who cannot see the drawing. */
   public String altText(String heading) {
     String ends = numbers(faces.notch().lower(), faces.lowerCorner(faces.butt()));
-    Length outside = faces.notch().upperOutside(faces.thickness());
+    Length outside = faces.upperOutside();
     return wording.say(
         "faces.alt",
         heading,

@@ -122,7 +122,7 @@ final class FaceEnd {
   /** Returns the upper mark of the face that is shown, below nought when under the centre line. */
   private Length upperMark() {
     FaceCase faces = strip.drawing().faces();
-    return strip.inside() ? faces.notch().upper() : faces.notch().upperOutside(faces.thickness());
+    return strip.inside() ? faces.notch().upper() : faces.upperOutside();
   }
 
   /** Writes a lower mark, or one under the other where the walls of a drawing have their own. */

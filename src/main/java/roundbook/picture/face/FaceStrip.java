@@ -67,11 +67,11 @@ final class FaceStrip {
 
   /** Returns how high the upper mark of this face is drawn. */
   double upper() {
-    if (inside) {
+    FaceCase faces = drawing.faces();
+    if (inside || faces.level()) {
       return UPPER_INSIDE;
     }
-    FaceCase faces = drawing.faces();
-    return faces.notch().upperOutside(faces.thickness()).isNegative() ? UPPER_BELOW : UPPER_OUTSIDE;
+    return faces.upperOutside().isNegative() ? UPPER_BELOW : UPPER_OUTSIDE;
   }
 
   /** Returns whether this is the inside face. */

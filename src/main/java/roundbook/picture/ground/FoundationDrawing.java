@@ -30,6 +30,7 @@ public final class FoundationDrawing {
   private static final Box OUTSIDE = new Box(34, 14, WIDTH - 34, HEIGHT - 14);
 
   private final Building building;
+  private final GroundPlan ground;
   private final Length step;
   private final Wording wording;
   private final Canvas canvas = new Canvas(WIDTH, HEIGHT, SMALL);
@@ -37,16 +38,14 @@ public final class FoundationDrawing {
   /**
    * Creates the drawing.
    *
-   * @param building its four walls
+   * @param building its walls
    * @param step by how much the foundation is higher under the walls laid second
    * @param wording how lengths and words are printed
-   * @throws DrawingFault if it has another number of walls
+   * @throws DrawingFault if a pen of it is no ring of four walls
    */
   public FoundationDrawing(Building building, Length step, Wording wording) {
-    if (building.walls().size() != 4) {
-      throw new DrawingFault("a foundation of " + building.walls().size() + " walls", null);
-    }
     this.building = building;
+    this.ground = new GroundPlan(building, OUTSIDE);
     this.step = step;
     this.wording = wording;
   }
@@ -56,7 +55,7 @@ public final class FoundationDrawing {
     List<Wall> walls = building.walls();
     walls.stream().filter(wall -> !wall.laidFirst()).forEach(this::wall);
     walls.stream().filter(Wall::laidFirst).forEach(this::wall);
-    walls.forEach(this::corner);
+    walls.stream().filter(wall -> !wall.isPartition()).forEach(this::corner);
     walls.forEach(this::heights);
     return canvas;
   }
@@ -75,27 +74,45 @@ public final class FoundationDrawing {
 
   /** Writes the name of a wall's first corner outside of it. */
   private void corner(Wall wall) {
-    Spot at = OUTSIDE.corners().get(index(wall));
-    boolean left = at.x() < OUTSIDE.middle().x();
-    boolean top = at.y() < OUTSIDE.middle().y();
+    Spot at = ground.start(wall);
+    Box pen = ground.pen(wall);
+    boolean left = at.x() < pen.middle().x();
+    boolean top = at.y() < pen.middle().y();
     Spot outside = at.plus(left ? -4 : 4, top ? 6 : -6);
-    Label label = Label.of(building.startCorner(wall), 13, outside).bold();
-    canvas.write(label.across(left ? 1 : 0).within(28));
+    boolean inner = ground.isInner(at);
+    if (inner) {
+      outside = at.plus(0, top ? -7 : 7);
+    }
+    Label label = Label.of(building.startCorner(wall), ground.isMore() ? 10 : 13, outside).bold();
+    canvas.write(label.across(inner ? 0.5 : left ? 1 : 0).within(28));
   }
 
   /**
    * Writes the height of a wall's foundation inside of it, at both of its corners, and its name.
    */
   private void heights(Wall wall) {
-    Spot start = OUTSIDE.corners().get(index(wall));
-    Spot end = OUTSIDE.corners().get((index(wall) + 1) % 4);
+    Spot start = ground.start(wall);
+    Spot end = ground.end(wall);
     boolean upright = start.x() == end.x();
-    Spot middle = OUTSIDE.middle();
+    Spot middle = ground.pen(wall).middle();
+    if (ground.isMore()) {
+      Spot at = along(start, end, wall.isPartition() ? 0.35 : 0.5);
+      Spot in = upright ? at.plus(side(wall) * (WALL / 2 + 4), 0) : inwards(at, middle, false);
+      String both = wall.name() + " " + height(wall);
+      double across = !upright ? 0.5 : side(wall) < 0 ? 1 : 0;
+      canvas.write(Label.of(both, NUMBER - 2.5, in).bold().across(across).within(48));
+      return;
+    }
     for (double part : upright ? new double[] {0.38, 0.62} : new double[] {0.24, 0.76}) {
       number(height(wall), inwards(along(start, end, part), middle, upright));
     }
     Spot name = inwards(along(start, end, 0.5), middle, upright);
     canvas.write(Label.of(wall.name(), NUMBER, name).bold().across(across(name, upright)));
+  }
+
+  /** Returns on which side of an upright wall there is room: right of it, or left at the right. */
+  private int side(Wall wall) {
+    return ground.start(wall).x() > ground.pen(wall).middle().x() && !wall.isPartition() ? -1 : 1;
   }
 
   private void number(String text, Spot at) {
@@ -125,15 +142,21 @@ public final class FoundationDrawing {
   }
 
   private Box strip(Wall wall) {
-    return switch (index(wall)) {
-      case 0 -> new Box(OUTSIDE.left(), OUTSIDE.top(), OUTSIDE.right(), OUTSIDE.top() + WALL);
-      case 1 -> new Box(OUTSIDE.right() - WALL, OUTSIDE.top(), OUTSIDE.right(), OUTSIDE.bottom());
-      case 2 -> new Box(OUTSIDE.left(), OUTSIDE.bottom() - WALL, OUTSIDE.right(), OUTSIDE.bottom());
-      default -> new Box(OUTSIDE.left(), OUTSIDE.top(), OUTSIDE.left() + WALL, OUTSIDE.bottom());
-    };
-  }
-
-  private int index(Wall wall) {
-    return building.walls().indexOf(wall);
+    Box all = Box.around(List.of(ground.start(wall), ground.end(wall)));
+    Box pen = ground.pen(wall);
+    boolean upright = all.left() == all.right();
+    if (wall.isPartition()) {
+      double x = upright ? WALL / 2 : 0;
+      double y = upright ? 0 : WALL / 2;
+      return new Box(all.left() - x, all.top() - y, all.right() + x, all.bottom() + y);
+    }
+    if (upright) {
+      boolean left = all.left() < pen.middle().x();
+      double from = left ? all.left() : all.left() - WALL;
+      return new Box(from, all.top(), from + WALL, all.bottom());
+    }
+    boolean top = all.top() < pen.middle().y();
+    double from = top ? all.top() : all.top() - WALL;
+    return new Box(all.left(), from, all.right(), from + WALL);
   }
 }

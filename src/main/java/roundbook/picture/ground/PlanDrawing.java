@@ -17,12 +17,13 @@ import roundbook.stack.Course;
 import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;
 
-/** The building seen from above: four walls, their corners, where each butt lies. */
+/** The building seen from above: its walls, their corners, where each butt lies. */
 public final class PlanDrawing {
   static final double WIDTH = 176;
   static final double HEIGHT = 124;
 
   private static final double SMALL = 9.4;
+  private static final double MANY = 9.4;
   private static final double LOG = 11;
   private static final double PAST = 8;
   private static final double UPRIGHT_ROOM = 30;
@@ -30,21 +31,20 @@ public final class PlanDrawing {
   private static final Box WALLS = new Box(36, 24, WIDTH - 36, HEIGHT - 26);
 
   private final Building building;
+  private final GroundPlan ground;
   private final Wording wording;
   private final Canvas canvas = new Canvas(WIDTH, HEIGHT, SMALL);
 
   /**
    * Creates the plan of a building.
    *
-   * @param building its four walls
+   * @param building its walls
    * @param wording how words are printed
-   * @throws DrawingFault if it has another number of walls
+   * @throws DrawingFault if a pen of it is no ring of four walls
    */
   public PlanDrawing(Building building, Wording wording) {
-    if (building.walls().size() != 4) {
-      throw new DrawingFault("a plan of " + building.walls().size() + " walls", null);
-    }
     this.building = building;
+    this.ground = new GroundPlan(building, WALLS);
     this.wording = wording;
   }
 
@@ -53,7 +53,10 @@ public final class PlanDrawing {
     List<Wall> walls = building.walls();
     walls.stream().filter(Wall::laidFirst).forEach(wall -> log(course, wall));
     walls.stream().filter(wall -> !wall.laidFirst()).forEach(wall -> log(course, wall));
-    walls.forEach(this::corner);
+    walls.forEach(wall -> corner(wall, ground.start(wall), building.startCorner(wall)));
+    walls.stream()
+        .filter(Wall::isPartition)
+        .forEach(wall -> corner(wall, ground.end(wall), building.endCorner(wall)));
     walls.forEach(wall -> name(course, wall));
     middle(course);
     return canvas;
@@ -101,22 +104,35 @@ public final class PlanDrawing {
     canvas.write(Label.of(sign, 12, at).centred());
   }
 
-  /** Writes the name of a wall's first corner outside of it. */
-  private void corner(Wall wall) {
-    Spot start = side(wall).start();
-    Spot middle = WALLS.middle();
-    double right = start.x() < middle.x() ? -1 : 1;
-    double down = start.y() < middle.y() ? -1 : 1;
-    Spot at = start.plus(right * (PAST + 4), down * (PAST + 5));
-    Label label = Label.of(building.startCorner(wall), 13, at).bold();
-    canvas.write(label.across(right < 0 ? 1 : 0).within(27));
+  /** Writes the name of a corner outside of it. */
+  private void corner(Wall wall, Spot corner, String name) {
+    Box pen = ground.pen(wall);
+    double right = corner.x() < pen.middle().x() ? -1 : 1;
+    double down = corner.y() < pen.middle().y() ? -1 : 1;
+    if (wall.isPartition()) {
+      boolean level = side(wall).upright();
+      Spot at = level ? corner.plus(0, down * (PAST + 6)) : corner.plus(right * (PAST + 3), 0);
+      double across = level ? 0.5 : right < 0 ? 1 : 0;
+      canvas.write(Label.of(name, MANY, at).bold().across(across).within(27));
+      return;
+    }
+    boolean inner = ground.isInner(corner);
+    Spot at = corner.plus(inner ? -right * 4 : right * (PAST + 4), down * (PAST + 5));
+    Label label = Label.of(name, ground.isMore() ? MANY : 13, at).bold();
+    boolean before = inner == right > 0;
+    canvas.write(label.across(before ? 1 : 0).within(27));
   }
 
   /** Writes the name of a wall and the tag of its log inside of it. */
   private void name(Course course, Wall wall) {
     PlanSide side = side(wall);
     String tag = course.on(wall).map(FilledPlace::tags).orElse("");
-    Spot at = side.inwards(side.along(0.5), side.upright() ? 9 : 14);
+    boolean crossed = !building.saddles(wall).isEmpty();
+    Spot at = side.inwards(side.along(crossed ? 0.27 : 0.5), side.upright() ? 9 : 14);
+    if (ground.isMore()) {
+      more(side, wall.name(), tag, at);
+      return;
+    }
     if (!side.upright()) {
       String both = (wall.name() + "  " + tag).strip();
       canvas.write(Label.of(both, 12, at).bold().centred().within(LEVEL_ROOM));
@@ -128,24 +144,34 @@ public final class PlanDrawing {
     canvas.write(Label.of(tag, SMALL, at.plus(0, 7)).across(across).within(UPRIGHT_ROOM));
   }
 
+  /** Writes name and tag small, for there is room for a few letters only. */
+  private void more(PlanSide side, String wall, String tag, Spot at) {
+    if (!side.upright()) {
+      canvas.write(Label.of((wall + " " + tag).strip(), MANY, at).bold().centred().within(56));
+      return;
+    }
+    double across = side.end().y() > side.start().y() ? 1 : 0;
+    canvas.write(Label.of(wall, MANY, at.plus(0, -6)).bold().across(across).within(22));
+    canvas.write(Label.of(tag, MANY - 1.4, at.plus(0, 5)).across(across).within(22));
+  }
+
   /** Shows which way the butts run, which the page says too, and says where this is seen from. */
   private void middle(Course course) {
     Spot at = WALLS.middle();
     String turn = course.clockwise() ? "↻" : "↺";
-    canvas.write(Label.of(turn, 20, at).centred());
-    Spot foot = new Spot(at.x(), HEIGHT - 7);
-    canvas.write(Label.of(wording.say("plan.above"), SMALL, foot).centred().within(100));
+    if (!ground.isMore()) {
+      canvas.write(Label.of(turn, 20, at).centred());
+      Spot foot = new Spot(at.x(), HEIGHT - 7);
+      canvas.write(Label.of(wording.say("plan.above"), SMALL, foot).centred().within(100));
+    }
   }
 
   private String run(Course course) {
     return wording.say(course.clockwise() ? "plan.clockwise" : "plan.counterclockwise");
   }
 
-  /** Returns the side of a wall: the first wall lies on top, the others follow clockwise. */
   private PlanSide side(Wall wall) {
-    List<Spot> corners = WALLS.corners();
-    int index = building.walls().indexOf(wall);
-    return new PlanSide(corners.get(index), corners.get((index + 1) % 4));
+    return new PlanSide(ground.start(wall), ground.end(wall));
   }
 
   /**

@@ -45,6 +45,9 @@ import roundbook.units.LengthUnit;
  * }</pre>
  */
 public final class JobBook {
+  /** Rows for partitions and the walls of a second pen. */
+  private static final int MORE_WALLS = 8;
+
   private static final int BLANK_LOGS = 120;
   private static final int BLANK_PLACES = 20;
   private static final int BLANK_PRICES = 8;
@@ -55,7 +58,7 @@ public final class JobBook {
   private static final String STEMS = "Stems";
 
   private static final Optional<Price> NO_PRICE = Optional.empty();
-  private static final String WALL_NAMES = "'Walls'!$A$2:$A$5";
+  private static final String WALL_NAMES = "'Walls'!$A$2:$A$13";
 
   private static final Pattern UNIT = Pattern.compile("(.*?)( \\(.*\\))?");
 
@@ -148,13 +151,22 @@ public final class JobBook {
   }
 
   private Sheet walls() {
-    SheetBuilder sheet = sheet("Walls", 10, 22, 12, 16, 50);
-    head(sheet, "Wall", "Outside length", "Laid first", "Thickness", "Remarks");
-    rows(sheet, example.walls(), example.walls().size());
+    SheetBuilder sheet = sheet("Walls", 10, 22, 12, 16, 50, 12, 16, 8);
+    head(
+        sheet,
+        "Wall",
+        "Outside length",
+        "Laid first",
+        "Thickness",
+        "Remarks",
+        "Between",
+        "At",
+        "Pen");
+    rows(sheet, example.walls(), MORE_WALLS + example.walls().size());
     return sheet
         .rule(
             new Rule.OneOf(
-                Area.of("C2:C5"),
+                Area.cell(2, 3).sized(MORE_WALLS + example.walls().size(), 1),
                 List.of("x"),
                 advice("Laid first", "x: laid first in every round. Blank: as Laid_first says.")))
         .build();

@@ -55,10 +55,10 @@ final class JobExample implements JobFilling {
     String across = filled ? tape(240) : "";
     String deep = filled ? tape(192) : "";
     return List.of(
-        List.of("N", across, "", "", ""),
-        List.of("E", deep, "", "", ""),
-        List.of("S", across, "", "", filled ? "door to the yard" : ""),
-        List.of("W", deep, "", "", ""));
+        List.of("N", across, "", "", "", "", "", ""),
+        List.of("E", deep, "", "", "", "", "", ""),
+        List.of("S", across, "", "", filled ? "door to the yard" : "", "", "", ""),
+        List.of("W", deep, "", "", "", "", "", ""));
   }
 
   /** Returns the rows of the tally. */

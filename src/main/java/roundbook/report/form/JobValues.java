@@ -53,7 +53,14 @@ record JobValues(Job job) implements JobFilling {
         outside(wall.outside()),
         wall.laidFirst() ? "x" : "",
         own ? format().mark(wall.thickness()) : "",
-        wall.remarks());
+        wall.remarks(),
+        String.join(" ", wall.stand().between()),
+        wall.stand().at().map(this::outside).orElse(""),
+        wall.stand().pen() > 1 || hasPens() ? String.valueOf(wall.stand().pen()) : "");
+  }
+
+  private boolean hasPens() {
+    return job.building().pens().size() > 1;
   }
 
   /** Returns a length with the unit that it is in, which a bare number of a wall would not tell. */

@@ -1,6 +1,7 @@
 package roundbook.report.list;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -13,6 +14,7 @@ import roundbook.job.Pin;
 import roundbook.job.Price;
 import roundbook.job.Setting;
 import roundbook.job.SettingKind;
+import roundbook.job.Stand;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
 import roundbook.page.CellNames;
@@ -111,17 +113,44 @@ final class SettingsSheet {
 
   private void walls() {
     list.heading(context.text("settings.walls", cells.unitWord()));
-    list.spans(1, 1, 1, 1, 4).headOf("settings.walls.head");
+    boolean more =
+        context.plan().job().building().walls().stream()
+            .anyMatch(wall -> !wall.stand().equals(Stand.RING));
+    if (more) {
+      list.spans(1, 1, 1, 1, 1, 1, 1, 1).headOf("settings.stands.head");
+    } else {
+      list.spans(1, 1, 1, 1, 4).headOf("settings.walls.head");
+    }
     int number = 0;
     for (Wall wall : context.plan().job().building().walls()) {
       number++;
-      list.row(
-          cells.bold(wall.name()).named(CellNames.item("Wall", number, "name")),
-          cells.exact(wall.outside()).named(CellNames.item("Wall", number, "outside")),
-          cells.centre(wall.laidFirst() ? "x" : "").named(CellNames.item("Wall", number, "first")),
-          cells.exact(wall.thickness()).named(CellNames.item("Wall", number, "thickness")),
-          cells.text(wall.remarks()).named(CellNames.item("Wall", number, "remarks")));
+      List<Cell> row = new ArrayList<>();
+      row.add(cells.bold(wall.name()).named(CellNames.item("Wall", number, "name")));
+      row.add(cells.exact(wall.outside()).named(CellNames.item("Wall", number, "outside")));
+      String first = wall.laidFirst() ? "x" : "";
+      row.add(cells.centre(first).named(CellNames.item("Wall", number, "first")));
+      row.add(cells.exact(wall.thickness()).named(CellNames.item("Wall", number, "thickness")));
+      if (more) {
+        row.addAll(stand(wall.stand(), number));
+      }
+      row.add(cells.text(wall.remarks()).named(CellNames.item("Wall", number, "remarks")));
+      list.row(row);
     }
+  }
+
+  /** Returns the cells of where a wall stands: its pen, between which walls, and how far along. */
+  private List<Cell> stand(Stand stand, int number) {
+    String between = String.join(" ", stand.between());
+    return List.of(
+        Cell.text(String.valueOf(stand.pen()))
+            .role(Role.BODY_CENTRE)
+            .named(CellNames.item("Wall", number, "pen")),
+        cells.centre(between).named(CellNames.item("Wall", number, "between")),
+        stand
+            .at()
+            .map(cells::exact)
+            .orElse(cells.text(""))
+            .named(CellNames.item("Wall", number, "at")));
   }
 
   private void openings() {

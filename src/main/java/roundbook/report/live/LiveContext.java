@@ -96,11 +96,6 @@ public record LiveContext(CrewContext context, LiveMap map) {
     return new FilledPlace(placed.wall(), placed.round(), placed.buttAtStart(), logs);
   }
 
-  /** Returns the walls that cross a wall, at its start and its end. */
-  List<Wall> crossing(Wall wall) {
-    return List.of(map.building().before(wall), map.building().after(wall));
-  }
-
   /** Returns the names of the walls of one laying order, such as {@code N S}. */
   public String names(boolean first) {
     return String.join(

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import roundbook.job.Building;
-import roundbook.job.Wall;
 import roundbook.page.Cell;
 import roundbook.page.CellNames;
 import roundbook.page.Role;
@@ -159,7 +158,7 @@ final class LiveCorners {
     }
     String formula =
         "IF(ISNUMBER("
-            + TypedBox.LOWER_CUT.named(round, wallAt(corner, true).name())
+            + TypedBox.LOWER_CUT.named(round, map.building().wallAt(corner, true).name())
             + "),0,"
             + map.corner(round - 1, corner, CornerColumn.NEXT)
             + "-"
@@ -185,7 +184,7 @@ final class LiveCorners {
     return "IF(AND(ISNUMBER("
         + TypedBox.FIRST_READING.named(round, corner)
         + "),NOT(ISNUMBER("
-        + TypedBox.LOWER_CUT.named(round, wallAt(corner, false).name())
+        + TypedBox.LOWER_CUT.named(round, map.building().wallAt(corner, false).name())
         + ")),"
         + unsettled(round, CornerColumn.FIRST_HIGH)
         + "),"
@@ -271,16 +270,5 @@ final class LiveCorners {
         + ","
         + live.toStep(over + "-" + tolerance + "/2")
         + "),0))";
-  }
-
-  private Wall wallAt(String corner, boolean first) {
-    return map.walls().stream()
-        .filter(wall -> wall.laidFirst() == first)
-        .filter(
-            wall ->
-                map.building().startCorner(wall).equals(corner)
-                    || map.building().endCorner(wall).equals(corner))
-        .findFirst()
-        .orElseThrow();
   }
 }

@@ -1,6 +1,7 @@
 package roundbook.report.live;
 
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 import roundbook.job.AsBuilt.PlacePart;
 import roundbook.job.Measures;
@@ -267,14 +268,20 @@ final class LivePieces {
         return starter ? map.round(1, RoundColumn.UPPER) + "+" + lower : lower + "+0";
       }
       StringBuilder sum = new StringBuilder("(");
-      for (Wall crossing : live.crossing(wall)) {
+      List<Wall> crossing = map.building().crossing(wall);
+      for (Wall each : crossing) {
         sum.append(sum.length() > 1 ? "+" : "")
-            .append(map.piece(below, crossing, PieceColumn.HEIGHT))
+            .append(map.piece(below, each, PieceColumn.HEIGHT))
             .append('+')
-            .append(map.piece(below, crossing, PieceColumn.UPPER));
+            .append(map.piece(below, each, PieceColumn.UPPER));
       }
       boolean steps = wall.laidFirst() && !live.rules().holdsHeight();
-      return sum + ")/2+" + lower + (steps ? "+" + map.round(below, RoundColumn.COMMON) : "");
+      return sum
+          + ")/"
+          + crossing.size()
+          + "+"
+          + lower
+          + (steps ? "+" + map.round(below, RoundColumn.COMMON) : "");
     }
 
     /** Returns what is cut off the butt first. */

@@ -174,7 +174,7 @@ final class NotchChange {
               at(Result.NECK) + "-" + at(Result.LOWER_SHOULDER), now.notch().upper(), Role.MARK);
       case UPPER_OUTSIDE ->
           WallMark.cell(
-              live, WallMark.outside(live, at(Result.UPPER_INSIDE), now.notch()), Role.MARK);
+              live, WallMark.outside(live, at(Result.UPPER_INSIDE), now.notch(), false), Role.MARK);
       case LOWER_SHOULDER -> live.mark(part("-", 4), now.notch().lower(), Role.MARK_LOWER);
       case LOWER_CORNER ->
           WallMark.cell(

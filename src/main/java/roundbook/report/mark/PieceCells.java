@@ -95,9 +95,12 @@ public record PieceCells(LiveContext live, PiecePlan piece, LiveSpot spot) {
     return new LiveLength(round(RoundColumn.UPPER), notch().upper());
   }
 
-  /** Returns the upper mark on the outside face. */
+  /** Returns the upper mark on the outside face; the top of a partition's log is level. */
   public LiveLength upperOutside() {
     Wall wall = piece.placed().wall();
+    if (wall.isPartition()) {
+      return upperInside();
+    }
     return new LiveLength(
         round(RoundColumn.UPPER) + "-" + drop(wall), notch().upperOutside(wall.thickness()));
   }

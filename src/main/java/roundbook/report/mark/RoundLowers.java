@@ -187,14 +187,6 @@ public final class RoundLowers {
 
   /** Returns the wall of the other laying order at a corner. */
   private Wall crossing(boolean first, String corner) {
-    Building building = live.map().building();
-    return live.walls().stream()
-        .filter(wall -> wall.laidFirst() != first)
-        .filter(
-            wall ->
-                building.startCorner(wall).equals(corner)
-                    || building.endCorner(wall).equals(corner))
-        .findFirst()
-        .orElseThrow();
+    return live.map().building().wallAt(corner, !first);
   }
 }

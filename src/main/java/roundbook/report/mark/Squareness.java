@@ -17,8 +17,8 @@ import roundbook.units.LengthUnit;
 public record Squareness(Length outside, Length inside) {
   /** Returns the diagonals of a building of four walls, opposite ones equal; else nothing. */
   public static Optional<Squareness> of(Building building) {
-    List<Wall> walls = building.walls();
-    if (WallsFault.of(walls).isPresent()) {
+    List<Wall> walls = building.ring(1);
+    if (building.pens().size() > 1 || WallsFault.of(walls).isPresent()) {
       return Optional.empty();
     }
     Wall one = walls.get(0);

@@ -24,31 +24,52 @@ import roundbook.units.Length;
  */
 public record WallMark(String formula, Length now, String whom) {
 
-  /** Returns the upper marks on the outside face: the inside one less the drop of the own wall. */
-  public static List<WallMark> outside(LiveContext live, String upper, Notch notch) {
-    return of(live, upper + "-", "round.on_walls", notch::upperOutside);
+  /**
+   * Returns the upper marks on the outside face: the inside one less the drop of the own wall; the
+   * top of a partition's logs is level, so there it is the inside one. Of the last round only walls
+   * are told that are crossed above.
+   */
+  public static List<WallMark> outside(LiveContext live, String upper, Notch notch, boolean last) {
+    List<Wall> crossed =
+        live.walls().stream().filter(wall -> !last || wall.laidFirst() || !hasMore(live)).toList();
+    List<Wall> ring = crossed.stream().filter(wall -> !wall.isPartition()).toList();
+    List<WallMark> marks = of(live, ring, upper + "-", "round.on_walls", notch::upperOutside);
+    List<Wall> level = crossed.stream().filter(Wall::isPartition).toList();
+    if (!level.isEmpty()) {
+      String whom = live.text("round.on_walls", names(level));
+      marks.add(new WallMark(upper, notch.upper(), whom));
+    }
+    return marks;
   }
 
   /**
    * Returns the lower marks at the corner line: the shoulder's and the drop over a crossing wall.
    */
   public static List<WallMark> corner(LiveContext live, String lower, Notch notch) {
-    return of(live, lower + "+", "round.over_walls", notch::lowerCorner);
+    List<Wall> ring = live.walls().stream().filter(wall -> !wall.isPartition()).toList();
+    return of(live, ring, lower + "+", "round.over_walls", notch::lowerCorner);
+  }
+
+  private static boolean hasMore(LiveContext live) {
+    return live.walls().stream().anyMatch(Wall::isPartition);
+  }
+
+  private static String names(List<Wall> walls) {
+    return String.join(" ", walls.stream().map(Wall::name).toList());
   }
 
   /** Returns a mark for each thickness that the walls have. */
   private static List<WallMark> of(
-      LiveContext live, String base, String key, UnaryOperator<Length> now) {
+      LiveContext live, List<Wall> all, String base, String key, UnaryOperator<Length> now) {
     Map<Length, List<Wall>> groups = new LinkedHashMap<>();
-    for (Wall wall : live.walls()) {
+    for (Wall wall : all) {
       groups.computeIfAbsent(wall.thickness(), thickness -> new ArrayList<>()).add(wall);
     }
     List<WallMark> marks = new ArrayList<>();
     groups.forEach(
         (thickness, walls) -> {
-          String names = String.join(" ", walls.stream().map(Wall::name).toList());
           String drop = live.map().wall(walls.get(0), WallColumn.DROP);
-          String whom = live.text(key, names);
+          String whom = live.text(key, names(walls));
           marks.add(new WallMark(base + drop, now.apply(thickness), whom));
         });
     return marks;

@@ -56,7 +56,11 @@ final class RoundHead {
     String lower = at(RoundColumn.LOWER);
     Notch notch = course.notch();
     box(0, "upper_inside", List.of(new WallMark(upper, notch.upper(), "")), false);
-    box(1, "upper_outside", WallMark.outside(live, upper, notch), false);
+    box(
+        1,
+        "upper_outside",
+        WallMark.outside(live, upper, notch, course.round() == live.plan().rounds()),
+        false);
     String shown = lowers.unlessAll(lower);
     box(2, "lower_shoulder", List.of(new WallMark(shown, notch.lower(), "")), true);
     box(3, "lower_corner", WallMark.corner(live, lower, notch), true);
@@ -68,12 +72,18 @@ final class RoundHead {
     int rounds = live.plan().rounds();
     String way = way(clockwise());
     String next = course.round() == rounds ? "" : live.text("round.next", arrow(!clockwise()));
+    boolean listed = live.walls().stream().anyMatch(live.map().building()::isMirrored);
     sheet.row(1).height(22);
     sheet.addAcross(
         TITLE, Cell.text(live.text("round.title", course.round(), rounds)).role(Role.TITLE_SIDE));
     sheet.addAcross(
         SIDE,
-        Cell.text(live.text("round.butts_run", way) + next + thickness()).role(Role.TITLE_SIDE));
+        Cell.text(
+                (listed
+                        ? live.text("round.butts_listed")
+                        : live.text("round.butts_run", way) + next)
+                    + thickness())
+            .role(Role.TITLE_SIDE));
     sheet.addAcross(
         RoundSheets.COLUMNS - TITLE - SIDE,
         Cell.text(live.context().revision()).role(Role.REVISION));

@@ -47,6 +47,11 @@ final class RoundLevels {
     this.corners = live.map().building().corners();
   }
 
+  /** Returns how many corners are read, one a row. */
+  int rows() {
+    return corners.size();
+  }
+
   /** Puts the boxes right of the table whose heading stands in a row. */
   void put(int top) {
     sheet.merge(across(top, 0, NAME), Cell.text(live.text("round.corner")).role(Role.COLUMN_HEAD));

@@ -101,6 +101,7 @@ public final class RoundSheets {
     head.put();
     pictures.putFaces(sheet);
     new RoundTable(live, round, sheet).put();
+    new RoundJunctions(live, round, sheet).put();
     new RoundTyped(live, round, sheet).put();
     if (extra == Extra.NONE) {
       notes.put(notes.all(false), COLUMNS);
@@ -122,6 +123,7 @@ public final class RoundSheets {
     pictures.putFaces(sheet);
     int table = sheet.row() + 1;
     new RoundTable(live, round, sheet).put();
+    new RoundJunctions(live, round, sheet).put();
     if (high(1) > page.high()) {
       sheet.breakAfter(table - 1);
     } else {

@@ -57,7 +57,10 @@ final class RoundTyped {
     int last = sheet.row();
     RoundLevels levels = new RoundLevels(live, round, sheet);
     levels.put(top);
-    sheet.row(last);
+    for (int row = last + 1; row <= top + levels.rows(); row++) {
+      sheet.row(row).height(ROW_HEIGHT);
+    }
+    sheet.row(StrictMath.max(last, top + levels.rows()));
     rules(top + 1, last);
     levels.putRule();
   }

@@ -57,7 +57,7 @@ public final class PlainTables {
 
   /**
    * Returns every table of a plan: logs, problems, rounds, pieces, gaps and the rest; cross-cuts
-   * where there are stems.
+   * where there are stems, junctions where there are more than four walls.
    */
   public static List<PlainTable> of(CrewContext context) {
     PlainTables tables = new PlainTables(context);
@@ -86,7 +86,10 @@ public final class PlainTables {
         context.plan().job().stems().isEmpty()
             ? List.of()
             : List.of(CrossCutTable.of(context.plan(), tables.decimals));
-    return Stream.of(usual, others, cuts).flatMap(List::stream).toList();
+    boolean more = context.plan().job().building().walls().size() > 4;
+    List<PlainTable> junctions =
+        more ? List.of(JunctionTable.of(context.plan(), tables.decimals)) : List.of();
+    return Stream.of(usual, others, cuts, junctions).flatMap(List::stream).toList();
   }
 
   /** A log found for another place than the walls, or so many that are to be ordered. */

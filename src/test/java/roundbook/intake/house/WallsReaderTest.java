@@ -72,6 +72,71 @@ class WallsReaderTest {
     assertEquals(corner, read.endCorner(read.walls().get(0)));
   }
 
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "32x18 + 15-9, N 384/E 216/S 384/W 216/P1 216",
+    "32x18 + 15-9 + 8, N 384/E 216/S 384/W 216/P2 216/P1 216",
+    "32x18 + E:7, N 384/E 216/S 384/W 216/P1 384",
+    "'16,10,16x18', N 192/E 216/S 192/W 216/N2 192/E2 216/S2 192/W2 216",
+    "'16,10,16x18 + N2:7', N 192/E 216/S 192/W 216/N2 192/E2 216/S2 192/W2 216/P1 216",
+  })
+  void anOptionHasPensAndPartitions(String option, String walls) {
+    Building read = option(option).orElseThrow(() -> new AssertionError(problems.sorted()));
+    assertEquals(
+        walls,
+        read.walls().stream()
+            .map(wall -> wall.name() + " " + (int) wall.outside().inches())
+            .collect(java.util.stream.Collectors.joining("/")));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"'16,10x18'", "32x18 + Q:7", "32x18 +", "+ 15-9", "'32x18 16,10,16x18'", "32x18 + 1"})
+  void anOptionThatCannotBeReadIsRefused(String option) {
+    assertEquals(Optional.empty(), option(option));
+    assertEquals(ProblemCode.BAD_WALLS, problems.sorted().get(0).code());
+  }
+
+  private Optional<Building> option(String text) {
+    return new WallsReader(
+            JobReader.rules(table(List.of()), Asked.NOTHING).value().orElseThrow(), problems)
+        .read(Optional.empty(), Optional.of(text));
+  }
+
+  /** A sheet tells where partitions stand, and the pens of walls. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "N 384/E 216/S 384/W 216/P1 - - N_S 15'9\", N E S W P1, ''",
+    "N 384/E 216/S 384/W 216/P1 216 - S_N 190, N E S W P1, ''",
+    "N 384/E 216/S 384/W 216/P1 - - N_S 12in, '', A6",
+    "N 384/E 216/S 384/W 216/P1 200 - N_S 150, '', A6",
+    "N 384/E 216/S 384/W 216/P1 - - N_E 150, '', A6",
+    "N 384/E 216/S 384/W 216/P1 - x N_S 150, '', A6",
+    "N 384/E 216/S 384/W 216/P1 - - N_S 150/P2 - - N_S 160, '', A7",
+    "N 384/E 216/S 384/W 216/P1 - - N_S 150/P2 - - E_W 90, '', A7",
+    "N 192/E 216/S 192/W 216/N2 192 - - - 2/E2 216 - - - 2/S2 192 - - - 2/W2 216 - - - 2, '', A6",
+  })
+  void aSheetHasPartitionsAndPens(String walls, String order, String cell) {
+    List<Row> rows = new ArrayList<>();
+    rows.add(row(1, "Wall", "Outside length", "Laid first", "Between", "At", "Pen"));
+    for (String wall : walls.split("/")) {
+      String[] texts =
+          Arrays.stream(wall.split(" "))
+              .map(each -> each.equals("-") ? "" : each.replace('_', ' ').replace("'9", "' 9"))
+              .toArray(String[]::new);
+      rows.add(row(rows.size() + 1, texts));
+    }
+    Optional<Building> read =
+        new WallsReader(
+                JobReader.rules(table(List.of()), Asked.NOTHING).value().orElseThrow(), problems)
+            .read(Optional.of(table(rows)), Optional.empty());
+    String names =
+        read.map(all -> String.join(" ", all.walls().stream().map(Wall::name).toList())).orElse("");
+    assertEquals(order, names, problems.sorted().toString());
+    if (read.isEmpty()) {
+      assertEquals("job.xlsx: Walls!" + cell, problems.sorted().get(0).where().toString());
+    }
+  }
+
   @Test
   void anOptionIsARectangle() {
     Building read =

@@ -1,0 +1,104 @@
+package roundbook.picture.ground;
+
+import java.util.List;
+import roundbook.job.Building;
+import roundbook.job.Wall;
+import roundbook.picture.canvas.DrawingFault;
+import roundbook.picture.raster.Box;
+import roundbook.picture.raster.Spot;
+import roundbook.units.Length;
+
+/**
+ * Where the walls of a building lie in a box seen from above: the first wall of a pen on top, the
+ * others clockwise, the pens in a row from the left, partitions where they stand.
+ *
+ * @param building the walls
+ * @param box their outline
+ */
+record GroundPlan(Building building, Box box) {
+  private static final int SIDES = 4;
+
+  /** Checks that each pen is a ring of four walls. */
+  GroundPlan {
+    if (building.pens().stream().anyMatch(pen -> building.ring(pen).size() != SIDES)) {
+      throw new DrawingFault("a plan of " + building.walls().size() + " walls", null);
+    }
+  }
+
+  /** Returns whether there are more walls than those of one pen. */
+  boolean isMore() {
+    return building.walls().size() > SIDES;
+  }
+
+  /** Returns where a wall begins, at its start corner. */
+  Spot start(Wall wall) {
+    return wall.isPartition() ? end(wall, building.before(wall)) : corner(wall, 0);
+  }
+
+  /** Returns where a wall ends, at its end corner. */
+  Spot end(Wall wall) {
+    return wall.isPartition() ? end(wall, building.after(wall)) : corner(wall, 1);
+  }
+
+  /** Returns the outline of the pen that a wall belongs to. */
+  Box pen(Wall wall) {
+    if (building.pens().size() == 1) {
+      return box;
+    }
+    double all = along(building.pens().size() + 1);
+    int pen = wall.stand().pen();
+    double left = along(pen) + passage(pen);
+    double scale = box.width() / all;
+    return new Box(
+        box.left() + left * scale, box.top(), box.left() + along(pen + 1) * scale, box.bottom());
+  }
+
+  /** Returns whether a point lies between the pens, and not at the outer end of the row. */
+  boolean isInner(Spot at) {
+    double near = StrictMath.min(at.x() - box.left(), box.right() - at.x());
+    return isMore() && near > 1;
+  }
+
+  /** Returns how far the pens before one reach, in inches. */
+  private double along(int pen) {
+    return building.pens().stream()
+        .filter(each -> each < pen)
+        .mapToDouble(each -> passage(each) + building.ring(each).get(top(each)).outside().inches())
+        .sum();
+  }
+
+  private double passage(int pen) {
+    return pen == 1 ? 0 : building.passage(pen).map(Length::inches).orElse(0.0);
+  }
+
+  /** Returns which wall of a pen's ring lies on top: in a row of pens the one along the row. */
+  private int top(int pen) {
+    List<Wall> ring = building.ring(pen);
+    boolean row = building.pens().size() > 1;
+    return row
+        ? StrictMath.max(
+            0, ring.stream().map(wall -> wall.name().substring(0, 1)).toList().indexOf("N"))
+        : 0;
+  }
+
+  private Spot corner(Wall wall, int next) {
+    int pen = wall.stand().pen();
+    int index = building.ring(pen).indexOf(wall) - top(pen) + next;
+    return pen(wall).corners().get(Math.floorMod(index, SIDES));
+  }
+
+  /** Returns the middle of a partition's end, on the axis of a wall that it crosses. */
+  private Spot end(Wall partition, Wall through) {
+    double part =
+        building.saddles(through).stream()
+            .filter(saddle -> saddle.partition().equals(partition))
+            .mapToDouble(saddle -> saddle.from().inches() + partition.thickness().inches() / 2)
+            .findFirst()
+            .orElseThrow();
+    double whole = through.outside().inches();
+    Spot start = start(through);
+    Spot end = end(through);
+    double fromStart = 1 - part / whole;
+    return start.plus(fromStart * (end.x() - start.x()), fromStart * (end.y() - start.y()));
+  }
+}
