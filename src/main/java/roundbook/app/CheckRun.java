@@ -47,9 +47,7 @@ final class CheckRun {
     }
     LOG.info("{} checked: {} problems", file, problems.size());
     console.say(problems);
-    if (run.options().run().tables().isPresent()) {
-      output.tables(List.of(PlainTables.problems(problems)));
-    }
+    output.tables(() -> List.of(PlainTables.problems(problems)));
     if (tables.value().isEmpty()) {
       return Outcome.failed(file, Exit.refused(problems), problems, Outcome.firstError(problems));
     }

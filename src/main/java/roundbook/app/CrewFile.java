@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
+import java.util.function.Supplier;
 import roundbook.csv.CsvText;
 import roundbook.page.Book;
 import roundbook.page.PlainTable;
@@ -196,8 +197,11 @@ final class CrewFile {
   }
 
   /** Writes the plain tables where they are asked for; a batch gives each file a folder. */
-  void tables(List<PlainTable> tables) throws IOException {
-    for (PlainTable table : tables) {
+  void tables(Supplier<List<PlainTable>> tables) throws IOException {
+    if (run.options().run().tables().isEmpty()) {
+      return;
+    }
+    for (PlainTable table : tables.get()) {
       table(table.name(), out -> out.write(CsvText.bytes(table)));
     }
   }

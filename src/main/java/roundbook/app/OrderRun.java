@@ -112,7 +112,7 @@ final class OrderRun {
   private Path written(Job job, Purchase purchase) throws IOException {
     Plan none = Planner.unplanned(job.withLogs(List.of()));
     Path written = output.writeOrder(revision -> OrderBook.of(context(none, revision), purchase));
-    output.tables(OrderTables.of(purchase));
+    output.tables(() -> OrderTables.of(purchase));
     LOG.info("{} ordered: {} logs, written to {}", file, purchase.order().count(), written);
     console.result(written.toString());
     console.say(name() + ": " + said(purchase));

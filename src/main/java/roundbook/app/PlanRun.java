@@ -213,7 +213,7 @@ final class PlanRun {
         output.write(
             revision ->
                 output.book(context(plan, found, revision)).property(BookOrigin.PROPERTY, made));
-    output.tables(PlainTables.of(first));
+    output.tables(() -> PlainTables.of(first));
     LOG.info("{} planned: {} rounds, written to {}", file, plan.rounds(), written);
     say(plan, written);
     return Outcome.planned(file, exit, written, plan, first.problems());

@@ -91,7 +91,7 @@ final class ReplanRun {
     console.brief(file, first.problems());
     Path written =
         output.writeAfter(site.issue().revision(), revision -> output.book(first.as(revision)));
-    output.tables(PlainTables.of(first));
+    output.tables(() -> PlainTables.of(first));
     LOG.info("{} re-planned: {} changes, written to {}", file, replan.changes().size(), written);
     console.result(written.toString());
     new ChangeWords(first.words()).brief(replan, first.changed()).forEach(console::say);
