@@ -110,15 +110,16 @@ public final class RoundLowers {
   }
 
   /**
-   * Returns how many rows the marks take: two, or with corners put right two for each laying order
-   * whose logs differ from corner to corner and one for the other.
+   * Returns how many rows the marks take: two, or with corners put right a row for each wall of a
+   * laying order whose logs differ from corner to corner and one for the other order.
    */
   public int rows() {
     return changedNow() ? rows(true) + rows(false) : 2;
   }
 
   private int rows(boolean first) {
-    return isOne(first) ? 1 : 2;
+    long walls = live.walls().stream().filter(wall -> wall.laidFirst() == first).count();
+    return isOne(first) ? 1 : (int) walls;
   }
 
   /** Returns whether the logs of a laying order have one mark at all corners, as planned. */
