@@ -3,6 +3,7 @@ package roundbook.picture.wall;
 import java.util.ArrayList;
 import java.util.List;
 import roundbook.job.Opening;
+import roundbook.job.Saddle;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.notch.Notch;
@@ -115,6 +116,21 @@ record Elevation(Stack stack, Wall wall) {
         new Spot(outer, high - drop),
         new Spot(outer, low),
         new Spot(inner, low));
+  }
+
+  /** Returns the end grain of the partitions' logs that come out through this wall. */
+  List<List<Spot>> tails(Course course) {
+    return stack.building().saddles(wall).stream().map(saddle -> tail(course, saddle)).toList();
+  }
+
+  private List<Spot> tail(Course course, Saddle saddle) {
+    FilledPlace log = course.on(saddle.partition()).orElseThrow();
+    double left = overhang() + saddle.from().inches();
+    double right = overhang() + saddle.to().inches();
+    double high = centre(log) + notch(log).upper().inches();
+    double low = centre(log) - endDepth(log);
+    return List.of(
+        new Spot(left, high), new Spot(right, high), new Spot(right, low), new Spot(left, low));
   }
 
   /** Returns how high the foundation stands under this wall between the corners. */

@@ -167,6 +167,7 @@ public final class WallDrawing {
   private void crossingEnds(Course course) {
     canvas.shape(Line.NORMAL, clear(elevation.crossingEnd(course, true)), Ink.CROSS);
     canvas.shape(Line.NORMAL, clear(elevation.crossingEnd(course, false)), Ink.CROSS);
+    elevation.tails(course).forEach(tail -> canvas.shape(Line.NORMAL, clear(tail), Ink.CROSS));
   }
 
   private List<Spot> clear(List<Spot> outline) {

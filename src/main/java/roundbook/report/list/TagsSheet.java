@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import roundbook.job.Building;
 import roundbook.page.Area;
@@ -14,6 +15,7 @@ import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.page.SheetBuilder;
+import roundbook.plan.Junction;
 import roundbook.plan.PiecePlan;
 import roundbook.report.frame.Cells;
 import roundbook.report.frame.CrewContext;
@@ -158,7 +160,9 @@ final class TagsSheet {
     sheet.put(
         area.top() + 1,
         area.right(),
-        Cell.text(context.text("tags.cut", cells.formats().feetInches(placed.piece().trimmed())))
+        Cell.text(
+                context.text("tags.cut", cells.formats().feetInches(placed.piece().trimmed()))
+                    + crossed(placed))
             .role(Role.TAG_BODY)
             .align(Cell.Align.RIGHT));
     line(first.moved(2, 0), item.beside().map(ShortRows::ends).orElseGet(() -> ends(live, piece)));
@@ -248,6 +252,22 @@ final class TagsSheet {
     return Cell.formula(
         shown.expression() + "&CHAR(10)&" + LiveMath.literal(bed),
         ((Cell.Text) shown.result()).text() + "\n" + bed);
+  }
+
+  /** Returns where partitions cross a log, from its squared butt to the nearer edge of each. */
+  private String crossed(PlacedLog placed) {
+    String names =
+        Junction.crossings(
+                context.plan().stack(), context.plan().stack().courses().get(placed.round() - 1))
+            .stream()
+            .filter(junction -> junction.through().equals(placed))
+            .map(
+                junction ->
+                    junction.wall().wall().name()
+                        + " "
+                        + cells.formats().feetInches(junction.from()))
+            .collect(Collectors.joining("  "));
+    return names.isEmpty() ? "" : "\n" + context.text("tags.crossed", names);
   }
 
   private void line(Area first, Cell cell) {

@@ -18,7 +18,7 @@ import roundbook.units.Length;
  * which lines are level. A row for each crossing of the round.
  */
 final class RoundJunctions {
-  private static final double HEAD_HEIGHT = 30;
+  private static final double HEAD_HEIGHT = 42;
   private static final double ROW_HEIGHT = 20;
   private static final int NAME = 3;
   private static final int LOG = 5;

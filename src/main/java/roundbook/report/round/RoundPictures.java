@@ -16,6 +16,11 @@ import roundbook.report.live.LiveContext;
  */
 final class RoundPictures {
   private static final double WIDE = 10.1;
+  private static final double NARROW = 7.6;
+
+  /** More drawings than these stand narrower, so that what is typed has room under them. */
+  private static final int FULL = 2;
+
   private static final double PLAN = 2.85;
   private static final double POINTS = 72;
   private static final double BETWEEN = 0.02;
@@ -36,11 +41,15 @@ final class RoundPictures {
     return RoundSheets.COLUMNS - (plans.isEmpty() ? 0 : PLAN_COLUMNS);
   }
 
-  /** Puts each drawing of the faces in a row of its own under the current one. */
-  void putFaces(SheetBuilder sheet) {
+  /**
+   * Puts each drawing of the faces in a row of its own under the current one; narrower where
+   * several stand over what is typed.
+   */
+  void putFaces(SheetBuilder sheet, boolean more) {
+    double wide = more && faces.size() > FULL ? NARROW : WIDE;
     for (Picture face : faces) {
       sheet.nextRow();
-      drawn.room(drawn.lay(face, 0, BETWEEN, WIDE) + 2 * BETWEEN);
+      drawn.room(drawn.lay(face, 0, BETWEEN, wide) + 2 * BETWEEN);
     }
   }
 

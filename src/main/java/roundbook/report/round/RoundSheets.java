@@ -23,6 +23,9 @@ import roundbook.units.LengthUnit;
  * logs, what is typed in after measuring, the corner readings, what is special, the cautions.
  */
 public final class RoundSheets {
+  /** More walls than one ring has take two pages. */
+  private static final int RING = 4;
+
   /** How many columns the grid of a page has. */
   static final int COLUMNS = 36;
 
@@ -74,7 +77,7 @@ public final class RoundSheets {
    */
   private static Sheet sheet(LiveContext live, Course course) {
     RoundDrawings drawings = new RoundDrawings(live, course.round());
-    for (Extra extra : Extra.values()) {
+    for (Extra extra : live.walls().size() > RING ? new Extra[0] : Extra.values()) {
       RoundSheets whole = new RoundSheets(live, course, drawings, Fit.ONE_PAGE);
       whole.onOnePage(extra);
       if (whole.high(1) * LEAST_SCALE <= whole.page.high()) {
@@ -99,7 +102,7 @@ public final class RoundSheets {
   /** Puts everything in the order of work, to be scaled to one page. */
   private void onOnePage(Extra extra) {
     head.put();
-    pictures.putFaces(sheet);
+    pictures.putFaces(sheet, live.walls().size() > RING);
     new RoundTable(live, round, sheet).put();
     new RoundJunctions(live, round, sheet).put();
     new RoundTyped(live, round, sheet).put();
@@ -120,7 +123,11 @@ public final class RoundSheets {
   private void onTwoPages() {
     sheet.printTitles(1, 1);
     head.put();
-    pictures.putFaces(sheet);
+    if (live.walls().size() > RING) {
+      marksThenBoxes();
+      return;
+    }
+    pictures.putFaces(sheet, live.walls().size() > RING);
     int table = sheet.row() + 1;
     new RoundTable(live, round, sheet).put();
     new RoundJunctions(live, round, sheet).put();
@@ -141,6 +148,21 @@ public final class RoundSheets {
     sheet.breakAfter(sheet.row());
     new RoundTyped(live, round, sheet).put();
     besidePlan(left);
+    printed = sheet.row();
+  }
+
+  /**
+   * Puts all that is marked by on one page; on the next how it looks and what is typed. So many
+   * logs leave no room for the drawings beside their table.
+   */
+  private void marksThenBoxes() {
+    new RoundTable(live, round, sheet).put();
+    new RoundJunctions(live, round, sheet).put();
+    notes.put(notes.laying(), COLUMNS);
+    sheet.breakAfter(sheet.row());
+    pictures.putFaces(sheet, live.walls().size() > RING);
+    new RoundTyped(live, round, sheet).put();
+    besidePlan(notes.others());
     printed = sheet.row();
   }
 
