@@ -16,12 +16,14 @@ import roundbook.units.LengthFormat;
  */
 final class LayoutFault {
   private final List<Wall> walls;
+  private final String bed;
   private final Building building;
   private final Length least;
   private final LengthFormat format;
 
   LayoutFault(List<Wall> walls, BuildRules rules) {
     this.walls = walls;
+    this.bed = rules.text(Setting.FIRST_BED);
     this.building = new Building(walls);
     this.least = rules.length(Setting.PIECE_LEAST);
     this.format = LengthFormat.forJob(rules.unit(), rules.printStep());
@@ -61,6 +63,12 @@ final class LayoutFault {
   private Wall first(int pen) {
     List<Wall> ring = building.ring(pen);
     return ring.stream().filter(wall -> wall.side().equals("N")).findFirst().orElse(ring.get(0));
+  }
+
+  /** One log sawn along its middle begins the two second-laid walls of one pen, and no more. */
+  Optional<WallsFault> starter() {
+    Wall last = walls.get(walls.size() - 1);
+    return bed.equals("starter") ? fault(last, said("starter"), "starter") : Optional.empty();
   }
 
   /** Returns the first fault of a partition. */

@@ -43,7 +43,8 @@ public record WallsFault(Optional<Wall> wall, Phrase said, Phrase remedy) {
                 new Building(walls)
                     .pens().stream().flatMap(pen -> ofPen(walls, pen).stream()).findFirst())
         .or(layout::pens)
-        .or(layout::partitions);
+        .or(layout::partitions)
+        .or(layout::starter);
   }
 
   private static Optional<WallsFault> ofPen(List<Wall> walls, int pen) {

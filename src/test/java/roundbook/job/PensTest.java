@@ -142,6 +142,14 @@ class PensTest {
     assertEquals("bad-walls.both-first", fault(first).orElseThrow().said().key());
   }
 
+  @Test
+  void aStarterOfHalfLogsIsForOnePen() {
+    BuildRules rules = rules().with(Setting.FIRST_BED, "starter", BuildRules.Origin.OPTION);
+    Optional<WallsFault> fault = WallsFault.of(PARTED.walls(), rules);
+    assertEquals("bad-walls.starter", fault.orElseThrow().said().key());
+    assertEquals(Optional.empty(), WallsFault.of(ring(1, 384, 216, ""), rules));
+  }
+
   private static Optional<WallsFault> fault(Wall... partitions) {
     List<Wall> walls = new ArrayList<>(ring(1, 384, 216, ""));
     walls.addAll(List.of(partitions));

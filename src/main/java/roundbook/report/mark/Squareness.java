@@ -18,7 +18,7 @@ public record Squareness(Length outside, Length inside) {
   /** Returns the diagonals of a building of four walls, opposite ones equal; else nothing. */
   public static Optional<Squareness> of(Building building) {
     List<Wall> walls = building.ring(1);
-    if (building.pens().size() > 1 || WallsFault.of(walls).isPresent()) {
+    if (!alike(building) || WallsFault.of(walls).isPresent()) {
       return Optional.empty();
     }
     Wall one = walls.get(0);
@@ -27,6 +27,15 @@ public record Squareness(Length outside, Length inside) {
         new Squareness(
             diagonal(one.outside(), other.outside()),
             diagonal(clear(building, one), clear(building, other))));
+  }
+
+  /** Pens of one size have the same diagonals; others would each need their own. */
+  private static boolean alike(Building building) {
+    return building.pens().stream()
+            .map(pen -> building.ring(pen).stream().map(Wall::outside).toList())
+            .distinct()
+            .count()
+        == 1;
   }
 
   private static Length clear(Building building, Wall wall) {
