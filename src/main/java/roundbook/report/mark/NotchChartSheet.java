@@ -213,7 +213,11 @@ public final class NotchChartSheet {
       case SIZE -> size(course);
       case UPPER_INSIDE ->
           upper(round, List.of(new WallMark(upperAt(round), course.notch().upper(), "")));
-      case UPPER_OUTSIDE -> upper(round, WallMark.outside(live, upperAt(round), course.notch(), round == live.plan().rounds()));
+      case UPPER_OUTSIDE ->
+          upper(
+              round,
+              WallMark.outside(
+                  live, upperAt(round), course.notch(), round == live.plan().rounds()));
       case LOWER_SHOULDER ->
           shown(round, RoundColumn.LOWER, course.notch().lower(), Role.MARK_LOWER);
       case LOWER_CORNER -> corner(course);
