@@ -39,6 +39,9 @@ public record CrewContext(
     List<Problem> typed,
     List<String> changed,
     List<PrintSet> sets) {
+  /** What a text has behind its key that tells of more walls than four. */
+  private static final String MORE = ".more_walls";
+
   /** Copies the lists. */
   public CrewContext {
     found = List.copyOf(found);
@@ -110,9 +113,17 @@ public record CrewContext(
     return name.isEmpty() ? issue.input().replaceFirst("\\.[A-Za-z0-9]{1,5}$", "") : name;
   }
 
-  /** Returns a text of the workbook's language with values filled in. */
+  /**
+   * Returns a text of the workbook's language with values filled in: that for houses of more than
+   * one ring of walls, where there is one for them.
+   */
   public String text(String key, Object... values) {
-    return words.text(key, values);
+    String more = key + MORE;
+    return words.text(hasMoreWalls() && words.has(more) ? more : key, values);
+  }
+
+  private boolean hasMoreWalls() {
+    return plan.job().building().walls().size() > 4;
   }
 
   /** Returns how lengths are printed: in the unit of the job, decimals as its language has them. */

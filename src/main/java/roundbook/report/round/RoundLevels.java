@@ -160,14 +160,22 @@ final class RoundLevels {
     String most = live.formats().mark(Levelling.mostChange(live.rules()));
     String least = live.formats().mark(Levelling.leastChange(live.rules()));
     String half = live.formats().mark(tolerance.dividedBy(2));
+    int walls = live.walls().size();
     if (isLast()) {
       return List.of(
-          live.text("round.pencil.read.last", live.names(true), live.names(false)),
+          live.text(
+              "round.pencil.read.last",
+              live.names(true),
+              live.names(false),
+              walls + corners.size(),
+              walls,
+              corners.size()),
           live.text("round.pencil.level"),
           live.text("round.pencil.lower.last", live.names(false), most, least));
     }
     return List.of(
-        live.text("round.pencil.read", live.names(false)),
+        live.text(
+            "round.pencil.read", live.names(false), walls + corners.size(), walls, corners.size()),
         live.text("round.pencil.level"),
         live.text("round.pencil.lower", most, least)
             + " "
