@@ -95,7 +95,11 @@ public final class CrewReader {
       return Optional.empty();
     }
     Stems stems =
-        new StemRows(book, fields, new LengthReader(printed.unit(), false), problems)
+        new StemRows(
+                book,
+                copy.map(fields::with).orElse(fields),
+                new LengthReader(printed.unit(), false),
+                problems)
             .read()
             .stems();
     Set<String> tags = rows.logs().stream().map(Log::tag).collect(Collectors.toSet());

@@ -51,7 +51,7 @@ final class StemRows {
       book.range(column.named()).ifPresent(range -> columns.put(column, range));
     }
     rows(CutColumn.STEMS, this::stem);
-    rows(CutColumn.PIECES, this::piece);
+    rows(CutColumn.PIECES, (table, row) -> piece(row));
     return this;
   }
 
@@ -120,18 +120,13 @@ final class StemRows {
         0);
   }
 
-  private void piece(Table table, Row row) {
+  private void piece(Row row) {
     String tag = text(row, CutColumn.PIECES);
     if (tag.isEmpty()) {
       return;
     }
-    int done = columns.get(CutColumn.DONE).left();
-    boolean cut = fields.ticked(row.cell(done), table.at(row, done));
-    int box = columns.get(CutColumn.MEASURED).left();
-    Optional<Length> mid =
-        row.cell(box).isBlank()
-            ? Optional.empty()
-            : fields.length(row.cell(box), table.at(row, box));
+    boolean cut = fields.ticked(CutColumn.cutBox(tag));
+    Optional<Length> mid = fields.length(CutColumn.midBox(tag));
     Length from = length(text(row, CutColumn.FROMS)).orElse(Length.ZERO);
     cuts.put(tag, new CrossCut(text(row, CutColumn.OF_STEMS), from, cut || mid.isPresent(), mid));
   }

@@ -64,6 +64,33 @@ class YardTest {
     assertTrue(err().contains("cabin.xlsx: 8 logs used, 2 spare, 0 left out, 12 taken by other"));
   }
 
+  /** A felled stem of the yard is one job's, with all its pieces. */
+  @Test
+  void noStemIsCutForTwoJobs() throws IOException {
+    StringBuilder stems = new StringBuilder("stem,length,0 ft,1 ft,2 ft,4 ft");
+    for (int foot = 8; foot <= 40; foot += 4) {
+      stems.append(",").append(foot).append(" ft");
+    }
+    for (int stem = 1; stem <= 14; stem++) {
+      stems.append("\nT").append(stem).append("_,40 ft,18,17,16.25,15.75");
+      for (int foot = 8; foot <= 40; foot += 4) {
+        stems.append(",").append(16 - foot * 0.1 - stem % 3 * 0.25);
+      }
+    }
+    Files.writeString(yard, stems + "\n");
+    assertEquals(0, plan(house, cabin), err());
+    Set<String> first = stems("house.xlsx");
+    Set<String> second = stems("cabin.xlsx");
+    assertTrue(first.size() >= 6 && second.size() >= 4, first + " " + second);
+    assertTrue(second.stream().noneMatch(first::contains), first + " " + second);
+  }
+
+  private Set<String> stems(String job) throws IOException {
+    Set<String> stems = new HashSet<>();
+    table(job, "pieces").forEach(row -> stems.add(row.get(2).replaceAll("_.*", "")));
+    return stems;
+  }
+
   /** The job named first has what it wants, and the other what is left. */
   @Test
   void theOrderOfTheJobsIsTheOrderOfPriority() throws IOException {

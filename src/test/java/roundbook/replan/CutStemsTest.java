@@ -21,6 +21,7 @@ import roundbook.plan.Planner;
 import roundbook.rounds.BalancedChooser;
 import roundbook.site.CrewWorkbook;
 import roundbook.site.SiteReport;
+import roundbook.units.Length;
 
 /** Stems read back from a crew workbook: pieces that are cut are logs, as they were measured. */
 class CutStemsTest {
@@ -55,6 +56,14 @@ class CutStemsTest {
     assertTrue(job.stems().cuts().get(first().tag()).isCut());
     assertEquals(Optional.empty(), job.stems().cuts().get(first().tag()).mid());
     assertTrue(replan.differences().size() > 0, "the page of its round is another");
+  }
+
+  @Test
+  void whatOnlyACopyHasIsTaken() {
+    Map<String, Double> mid = Map.of(CutColumn.midBox(first().tag()), 12.0);
+    SiteReport site = CrewWorkbook.of(PLAN).with(CrewWorkbook.of(PLAN).type(mid)).value().get();
+    assertEquals(
+        Optional.of(Length.ofInches(12)), site.job().stems().cuts().get(first().tag()).mid());
   }
 
   @Test

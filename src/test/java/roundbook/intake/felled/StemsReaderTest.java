@@ -12,6 +12,8 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import roundbook.intake.Asked;
+import roundbook.intake.JobReader;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Log;
 import roundbook.job.Setting;
@@ -19,6 +21,7 @@ import roundbook.job.Stem;
 import roundbook.plan.Jobs;
 import roundbook.problem.Problem;
 import roundbook.problem.Problems;
+import roundbook.problem.Read;
 import roundbook.problem.Severity;
 import roundbook.problem.words.Sentences;
 import roundbook.table.Cell;
@@ -39,7 +42,18 @@ class StemsReaderTest {
     return read(false, rows);
   }
 
-  private List<Stem> read(boolean metric, String... rows) {
+  /** Sheets of stems of a job and of a tally that comes to it are all read. */
+  @Test
+  void everySheetOfStemsIsRead() {
+    Read<List<Stem>> read =
+        JobReader.check(
+            List.of(table("job.xlsx", HEAD, GOOD), table("more.xlsx", HEAD, "8" + GOOD)),
+            Asked.NOTHING,
+            rules -> log -> {});
+    assertEquals(List.of("7", "87"), read.value().get().stream().map(Stem::tag).toList());
+  }
+
+  private static Table table(String file, String... rows) {
     List<Row> made = new ArrayList<>();
     for (String text : rows) {
       String[] cells = text.split("\\|", -1);
@@ -52,7 +66,11 @@ class StemsReaderTest {
               false,
               false));
     }
-    Table table = Table.of("job.xlsx", "Stems", Set.of(), made);
+    return Table.of(file, "Stems", Set.of(), made);
+  }
+
+  private List<Stem> read(boolean metric, String... rows) {
+    Table table = table("job.xlsx", rows);
     StemsReader.Units units = new StemsReader.Units(Optional.empty(), Optional.empty());
     StemsReader reader =
         new StemsReader(
