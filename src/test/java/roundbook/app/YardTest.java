@@ -71,7 +71,7 @@ class YardTest {
     for (int foot = 8; foot <= 40; foot += 4) {
       stems.append(",").append(foot).append(" ft");
     }
-    for (int stem = 1; stem <= 14; stem++) {
+    for (int stem = 1; stem <= 24; stem++) {
       stems.append("\nT").append(stem).append("_,40 ft,18,17,16.25,15.75");
       for (int foot = 8; foot <= 40; foot += 4) {
         stems.append(",").append(16 - foot * 0.1 - stem % 3 * 0.25);
