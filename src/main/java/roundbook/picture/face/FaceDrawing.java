@@ -18,7 +18,7 @@ import roundbook.units.Length;
 public final class FaceDrawing {
   static final double BETWEEN = 16;
   static final double WIDTH = 2 * FaceStrip.WIDTH + BETWEEN;
-  static final double HEIGHT = FaceStrip.HEIGHT + 22;
+  static final double HEIGHT = FaceStrip.HEIGHT + 20;
 
   /** How high it is without the line at its foot. */
   private static final double FOOTLESS = FaceStrip.HEIGHT + 3;
@@ -26,7 +26,7 @@ public final class FaceDrawing {
   /**
    * The least lettering: a drawing is laid at seven tenths of its size, the page at three fourths.
    */
-  static final double SMALL = 16.4;
+  static final double SMALL = 15.7;
 
   private static final double LINE = 9.5;
 
@@ -58,7 +58,7 @@ public final class FaceDrawing {
     strip(new FaceStrip(this, false, FaceStrip.WIDTH + BETWEEN), "outside", "");
     if (footed) {
       String foot = wording.say("faces.foot", wording.unit());
-      canvas.write(Label.of(foot, SMALL, new Spot(4, HEIGHT - 10.5)).within(WIDTH - 8));
+      canvas.write(Label.of(foot, SMALL, new Spot(4, HEIGHT - 10)).within(WIDTH - 8));
     }
     return canvas;
   }

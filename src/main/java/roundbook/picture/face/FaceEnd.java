@@ -147,12 +147,12 @@ final class FaceEnd {
 
   /** Draws the sign and the word of this end outside of the log. */
   private void name() {
-    Spot sign = new Spot(edge - inward * 31, strip.centre() - 20);
+    Spot sign = new Spot(edge - inward * 30, strip.centre() - 20);
     canvas.write(Label.of(butt ? "●" : "○", 24, sign).centred());
     Spot word = new Spot(sign.x(), strip.centre() + 1);
-    canvas.fill(new Box(word.x() - 28, word.y() - 7, word.x() + 28, word.y() + 7), Ink.WHITE);
+    canvas.fill(new Box(word.x() - 26, word.y() - 7, word.x() + 26, word.y() + 7), Ink.WHITE);
     String key = butt ? "faces.butt" : "faces.tip";
-    canvas.write(Label.of(wording().say(key), FaceDrawing.SMALL, word).bold().centred().within(60));
+    canvas.write(Label.of(wording().say(key), FaceDrawing.SMALL, word).bold().centred().within(56));
   }
 
   /** Writes under the log what the lines are, at the butt with their distance from it. */
@@ -163,7 +163,7 @@ final class FaceEnd {
       corner = corner + " " + wording().mark(end.overhang());
       shoulder = shoulder + " " + wording().mark(end.shoulder());
     } else {
-      small(wording().say("faces.cut"), -60, 12, 58);
+      small(wording().say("faces.cut"), -54, 12, 52);
     }
     small(corner, butt ? -18 : 0, 12, butt ? 100 : 82);
     small(shoulder, SHOULDER - 34, 12, 112);

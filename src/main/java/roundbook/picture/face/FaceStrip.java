@@ -28,8 +28,8 @@ final class FaceStrip {
   static final double LOWER_END = 32;
   static final double CENTRE = 64;
 
-  private static final double MARGIN = 62;
-  private static final double BAND = 33.6;
+  private static final double MARGIN = 58;
+  private static final double BAND = 33;
   private static final double BREAK = 9;
 
   private final FaceDrawing drawing;

@@ -34,11 +34,15 @@ public final class ListSheet {
   /** The part of a page over the last full one for which no other page is begun. */
   private static final double SQUEEZE = 0.15;
 
+  /** The least scale at which a list is still read: letters of 11 points become 8. */
+  private static final double LEAST_SCALE = 0.74;
+
   private final CrewContext context;
   private final SheetBuilder sheet;
   private final double[] widths;
   private final boolean fullSize;
   private final double pageHeight;
+  private final double squeeze;
   private int[] spans;
   private int next = 1;
   private double used;
@@ -62,7 +66,9 @@ public final class ListSheet {
     this.sheet = new SheetBuilder(tab.in(context.words()), page).id(tab.id()).widths(widths);
     this.fullSize = page.fit().isFullSize();
     Figure.Size columns = sheet.sizeOf(Area.cell(1, 1).sized(1, widths.length));
-    this.pageHeight = page.high() / page.scale(columns.wide());
+    double scale = page.scale(columns.wide());
+    this.pageHeight = page.high() / scale;
+    this.squeeze = scale < LEAST_SCALE * (1 + SQUEEZE) ? 0 : SQUEEZE;
     this.spans = ones(widths.length);
   }
 
@@ -337,7 +343,7 @@ public final class ListSheet {
    */
   private int pages() {
     double more = Math.max(0, all - pageHeight) / (pageHeight - repeated);
-    return 1 + (int) Math.max(0, Math.ceil(more - SQUEEZE));
+    return 1 + (int) Math.max(0, Math.ceil(more - squeeze));
   }
 
   private double width(int from, int to) {

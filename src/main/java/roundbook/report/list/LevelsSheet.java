@@ -79,7 +79,7 @@ final class LevelsSheet {
     live.plan().choice().courses().forEach(this::row);
     int last = HEAD_ROW + live.plan().rounds();
     for (String line : live.context().words().lines("levels.how")) {
-      double high = TextHeight.of(line, Role.PLAIN, 8 + 15 + 24 + 10 * (columns() - 3));
+      double high = TextHeight.of(line, Role.PLAIN, characters());
       sheet.row(last + 1).height(high).addAcross(columns(), Cell.text(line).role(Role.PLAIN));
       last++;
     }
@@ -116,11 +116,14 @@ final class LevelsSheet {
         Cell.text(live.text("levels.side", live.names(false))).role(Role.TITLE_NOTE));
     sheet.addAcross(2, Cell.text(live.context().revision()).role(Role.REVISION));
     String tolerance = live.formats().mark(live.rules().length(Setting.LEVEL_TOLERANCE));
-    sheet.row(2).height(20);
-    sheet.addAcross(
-        columns(),
-        Cell.text(live.text("levels.tolerance", tolerance, live.unit().symbol()))
-            .role(Role.PLAIN_BOLD));
+    String level = live.text("levels.tolerance", tolerance, live.unit().symbol());
+    sheet.row(2).height(TextHeight.of(level, Role.PLAIN_BOLD, characters()));
+    sheet.addAcross(columns(), Cell.text(level).role(Role.PLAIN_BOLD));
+  }
+
+  /** Returns how wide all columns are together. */
+  private double characters() {
+    return 8 + 15 + 24 + 10 * (columns() - 3);
   }
 
   /** Writes the two rows of headings. */

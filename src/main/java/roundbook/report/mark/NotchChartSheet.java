@@ -44,12 +44,12 @@ public final class NotchChartSheet {
   private static final double HEAD = 44;
   private static final double LEAST_HEIGHT = 21.5;
   private static final double MOST_HEIGHT = 34;
-  private static final double CENTRE_LINE = 55;
+  private static final double CENTRE_LINE = 57;
 
   /** By what part of a page the chart may be scaled down for all of it to stand on one. */
   private static final double SQUEEZE = 0.15;
 
-  private static final double CENTRE_WIDE = 9.2;
+  private static final double CENTRE_WIDE = 9.5;
   private final LiveContext live;
   private final SheetBuilder sheet;
 
