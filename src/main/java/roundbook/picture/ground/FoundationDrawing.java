@@ -98,7 +98,8 @@ public final class FoundationDrawing {
     if (ground.isMore()) {
       Spot at = along(start, end, wall.isPartition() ? 0.35 : 0.5);
       Spot in = upright ? at.plus(side(wall) * (WALL / 2 + 4), 0) : inwards(at, middle, false);
-      String both = wall.name() + " " + height(wall);
+      boolean brief = upright && ground.isRow();
+      String both = brief ? wall.name() : wall.name() + " " + height(wall);
       double across = !upright ? 0.5 : side(wall) < 0 ? 1 : 0;
       canvas.write(Label.of(both, NUMBER - 2.5, in).bold().across(across).within(48));
       return;

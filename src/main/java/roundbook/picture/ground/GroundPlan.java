@@ -6,7 +6,6 @@ import roundbook.job.Wall;
 import roundbook.picture.canvas.DrawingFault;
 import roundbook.picture.raster.Box;
 import roundbook.picture.raster.Spot;
-import roundbook.units.Length;
 
 /**
  * Where the walls of a building lie in a box seen from above: the first wall of a pen on top, the
@@ -17,6 +16,7 @@ import roundbook.units.Length;
  */
 record GroundPlan(Building building, Box box) {
   private static final int SIDES = 4;
+  private static final double PASSAGE = 0.9;
 
   /** Checks that each pen is a ring of four walls. */
   GroundPlan {
@@ -67,8 +67,14 @@ record GroundPlan(Building building, Box box) {
         .sum();
   }
 
+  /** Returns how wide a passage is drawn: wide enough for names, whatever its width. */
   private double passage(int pen) {
-    return pen == 1 ? 0 : building.passage(pen).map(Length::inches).orElse(0.0);
+    return pen == 1 ? 0 : PASSAGE * building.ring(pen).get(top(pen)).outside().inches();
+  }
+
+  /** Returns whether pens stand in a row, which leaves little room in each. */
+  boolean isRow() {
+    return building.pens().size() > 1;
   }
 
   /** Returns which wall of a pen's ring lies on top: in a row of pens the one along the row. */

@@ -116,11 +116,10 @@ public final class PlanDrawing {
       canvas.write(Label.of(name, MANY, at).bold().across(across).within(27));
       return;
     }
-    boolean inner = ground.isInner(corner);
-    Spot at = corner.plus(inner ? -right * 4 : right * (PAST + 4), down * (PAST + 5));
+    double aside = ground.isInner(corner) ? 0 : PAST + 4;
+    Spot at = corner.plus(right * aside, down * (PAST + 5));
     Label label = Label.of(name, ground.isMore() ? MANY : 13, at).bold();
-    boolean before = inner == right > 0;
-    canvas.write(label.across(before ? 1 : 0).within(27));
+    canvas.write(label.across(right < 0 ? 1 : 0).within(27));
   }
 
   /** Writes the name of a wall and the tag of its log inside of it. */
@@ -130,7 +129,8 @@ public final class PlanDrawing {
     boolean crossed = !building.saddles(wall).isEmpty();
     Spot at = side.inwards(side.along(crossed ? 0.27 : 0.5), side.upright() ? 9 : 14);
     if (ground.isMore()) {
-      more(side, wall.name(), tag, at);
+      boolean outward = ground.isRow() && side.upright() && !wall.isPartition();
+      more(side, wall.name(), tag, outward ? side.inwards(side.along(0.5), -9) : at, outward);
       return;
     }
     if (!side.upright()) {
@@ -145,12 +145,13 @@ public final class PlanDrawing {
   }
 
   /** Writes name and tag small, for there is room for a few letters only. */
-  private void more(PlanSide side, String wall, String tag, Spot at) {
+  private void more(PlanSide side, String wall, String tag, Spot at, boolean outward) {
     if (!side.upright()) {
       canvas.write(Label.of((wall + " " + tag).strip(), MANY, at).bold().centred().within(56));
       return;
     }
-    double across = side.end().y() > side.start().y() ? 1 : 0;
+    boolean down = side.end().y() > side.start().y();
+    double across = down != outward ? 1 : 0;
     canvas.write(Label.of(wall, MANY, at.plus(0, -6)).bold().across(across).within(22));
     canvas.write(Label.of(tag, MANY - 1.4, at.plus(0, 5)).across(across).within(22));
   }
