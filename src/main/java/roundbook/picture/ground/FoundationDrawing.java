@@ -93,11 +93,13 @@ public final class FoundationDrawing {
   private void heights(Wall wall) {
     Spot start = ground.start(wall);
     Spot end = ground.end(wall);
-    boolean upright = start.x() == end.x();
+    boolean upright = GroundPlan.isUpright(start, end);
     Spot middle = ground.pen(wall).middle();
     if (ground.isMore()) {
-      Spot at = along(start, end, wall.isPartition() ? 0.35 : 0.5);
-      Spot in = upright ? at.plus(side(wall) * (WALL / 2 + 4), 0) : inwards(at, middle, false);
+      boolean crossed = !building.saddles(wall).isEmpty();
+      Spot at = along(start, end, crossed ? 0.25 : wall.isPartition() ? 0.35 : 0.5);
+      double past = 4 + (wall.isPartition() ? WALL / 2 : WALL);
+      Spot in = upright ? at.plus(side(wall) * past, 0) : inwards(at, middle, false);
       boolean brief = upright && ground.isRow();
       String both = brief ? wall.name() : wall.name() + " " + height(wall);
       double across = !upright ? 0.5 : side(wall) < 0 ? 1 : 0;
@@ -145,7 +147,7 @@ public final class FoundationDrawing {
   private Box strip(Wall wall) {
     Box all = Box.around(List.of(ground.start(wall), ground.end(wall)));
     Box pen = ground.pen(wall);
-    boolean upright = all.left() == all.right();
+    boolean upright = all.width() < 1;
     if (wall.isPartition()) {
       double x = upright ? WALL / 2 : 0;
       double y = upright ? 0 : WALL / 2;

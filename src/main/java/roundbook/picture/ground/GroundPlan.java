@@ -25,6 +25,11 @@ record GroundPlan(Building building, Box box) {
     }
   }
 
+  /** Returns whether a side runs up or down the sheet. */
+  static boolean isUpright(Spot start, Spot end) {
+    return StrictMath.abs(start.x() - end.x()) < 1;
+  }
+
   /** Returns whether there are more walls than those of one pen. */
   boolean isMore() {
     return building.walls().size() > SIDES;

@@ -119,7 +119,8 @@ public final class PlanDrawing {
     double aside = ground.isInner(corner) ? 0 : PAST + 4;
     Spot at = corner.plus(right * aside, down * (PAST + 5));
     Label label = Label.of(name, ground.isMore() ? MANY : 13, at).bold();
-    canvas.write(label.across(right < 0 ? 1 : 0).within(27));
+    double far = ground.isInner(corner) ? 0.8 : 1;
+    canvas.write(label.across(right < 0 ? far : 1 - far).within(27));
   }
 
   /** Writes the name of a wall and the tag of its log inside of it. */
@@ -130,7 +131,7 @@ public final class PlanDrawing {
     Spot at = side.inwards(side.along(crossed ? 0.27 : 0.5), side.upright() ? 9 : 14);
     if (ground.isMore()) {
       boolean outward = ground.isRow() && side.upright() && !wall.isPartition();
-      more(side, wall.name(), tag, outward ? side.inwards(side.along(0.5), -9) : at, outward);
+      more(side, wall.name(), tag, outward ? side.inwards(side.along(0.3), -9) : at, outward);
       return;
     }
     if (!side.upright()) {
@@ -184,7 +185,7 @@ public final class PlanDrawing {
   private record PlanSide(Spot start, Spot end) {
     /** Returns whether the side runs up or down the sheet. */
     boolean upright() {
-      return start.x() == end.x();
+      return GroundPlan.isUpright(start, end);
     }
 
     /** Returns the point a part of the way from the first corner to the last. */
