@@ -126,7 +126,7 @@ final class OrderRun {
     return "%s to order, %d of them spares%s; %d %s green%s"
         .formatted(
             Console.count(purchase.order().count(), "log"),
-            purchase.order().count() - purchase.order().logs(),
+            purchase.order().spares(),
             rounds == 0 ? "" : ", for " + Console.count(rounds, "round"),
             Math.round(new Bulk(metric).weight(pounds)),
             metric ? "kg" : "lb",

@@ -129,6 +129,11 @@ public record Cost(Order order, List<LineCost> lines, Optional<Delivery> deliver
     return sum(LineCost::cost);
   }
 
+  /** Returns the cost of the logs that are for no wall. */
+  public BigDecimal others() {
+    return sum(each -> each.line().isOfWalls() ? BigDecimal.ZERO : each.cost());
+  }
+
   /** Returns the cost of the logs and of bringing them. */
   public BigDecimal total() {
     return logs().add(delivery.map(Delivery::cost).orElse(BigDecimal.ZERO));

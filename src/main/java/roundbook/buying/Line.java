@@ -1,8 +1,6 @@
 package roundbook.buying;
 
-import java.util.List;
-import java.util.stream.Collectors;
-import roundbook.job.Wall;
+import java.util.Optional;
 import roundbook.units.Length;
 import roundbook.wood.LogRule;
 
@@ -10,8 +8,9 @@ import roundbook.wood.LogRule;
  * One line of an order: logs that are alike for the yard.
  *
  * @param number the line's number, from 1
- * @param walls the walls that the logs are for
- * @param rounds the rounds that they are for
+ * @param use what the logs are for: the walls' names, such as {@code N S}, or plates, joists and
+ *     the like by the builder's word
+ * @param rounds the rounds that they are for; empty where they are for no wall
  * @param from which log of the tree they are
  * @param count how many
  * @param lengths how long
@@ -21,8 +20,8 @@ import roundbook.wood.LogRule;
  */
 public record Line(
     int number,
-    List<Wall> walls,
-    Rounds rounds,
+    String use,
+    Optional<Rounds> rounds,
     From from,
     Count count,
     LogLengths lengths,
@@ -30,11 +29,6 @@ public record Line(
     LeastTips tips,
     Weight weight) {
   private static final double CUBIC_FOOT = 1728;
-
-  /** Copies the list. */
-  public Line {
-    walls = List.copyOf(walls);
-  }
 
   /** Which log of the tree a yard should send. */
   public enum From {
@@ -105,9 +99,14 @@ public record Line(
    */
   public record Weight(double usual, double least, double most) {}
 
-  /** Returns the names of the walls, such as {@code N S}. */
-  public String wallNames() {
-    return walls.stream().map(Wall::name).collect(Collectors.joining(" "));
+  /** Returns whether the logs are for walls, and not for plates, joists and the like. */
+  public boolean isOfWalls() {
+    return rounds.isPresent();
+  }
+
+  /** Returns the rounds, such as {@code 1-3}; empty where the logs are for no wall. */
+  public String roundsText() {
+    return rounds.map(Rounds::toString).orElse("");
   }
 
   /**

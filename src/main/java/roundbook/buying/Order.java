@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import roundbook.job.BuildRules;
 import roundbook.job.Building;
+import roundbook.job.OtherLog;
 import roundbook.job.Wall;
 import roundbook.problem.Read;
 import roundbook.units.Length;
@@ -58,6 +59,19 @@ public record Order(Building building, Sizes sizes, List<Line> lines, Species.Ma
     return new OrderLines(rules, building, none).order(rounds, lacks);
   }
 
+  /**
+   * Returns the order with plates, joists and the like as lines of it: those whose diameter was
+   * told.
+   */
+  public Order with(BuildRules rules, List<OtherLog> others) {
+    return new OrderLines(rules, building, sizes).with(this, others);
+  }
+
+  /** Returns the logs of that kind that no line can hold, for no diameter of them was told. */
+  public static List<OtherLog> unmeasured(List<OtherLog> others) {
+    return others.stream().filter(other -> !OrderLines.isMeasured(other)).toList();
+  }
+
   /** Returns whether whole walls are ordered, and not only what a yard lacks. */
   public boolean isWhole() {
     return sizes.count() > 0;
@@ -73,9 +87,14 @@ public record Order(Building building, Sizes sizes, List<Line> lines, Species.Ma
     return lines.stream().mapToDouble(line -> line.count().all() * each.applyAsDouble(line)).sum();
   }
 
+  /** Returns how many spares are among them. */
+  public int spares() {
+    return lines.stream().mapToInt(line -> line.count().spares()).sum();
+  }
+
   /** Returns how many logs the walls hold. */
   public int logs() {
-    return lines.stream().mapToInt(line -> line.count().logs()).sum();
+    return lines.stream().filter(Line::isOfWalls).mapToInt(line -> line.count().logs()).sum();
   }
 
   /** Returns the outside of the walls in square feet, openings and corners not taken off. */

@@ -5,6 +5,8 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import roundbook.buying.Line.Band;
 import roundbook.buying.Line.Count;
 import roundbook.buying.Line.From;
@@ -12,11 +14,13 @@ import roundbook.buying.Line.Rounds;
 import roundbook.job.BuildRules;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Building;
+import roundbook.job.OtherLog;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
 import roundbook.units.Length;
+import roundbook.units.LengthUnit;
 import roundbook.wood.Species;
 
 /**
@@ -26,6 +30,8 @@ import roundbook.wood.Species;
  * last differ by no more than {@code Band_most} less {@code Spread_most}; its band reaches half of
  * {@code Spread_most} past both. Of each line {@code Spares_percent} more are ordered, one at the
  * least, and {@code Butt_share} of it as butt logs.
+ *
+ * <p>Plates, joists and the like stand on lines of their own after the walls', without spares.
  */
 final class OrderLines {
   /** Spares in percent where nobody says otherwise: with fewer, joints come out flagged. */
@@ -143,8 +149,46 @@ final class OrderLines {
             .map(wall -> LeastTips.of(rules, building, wall, group.thinnest()))
             .reduce(LeastTips::most)
             .orElseThrow();
+    String names = walls.stream().map(Wall::name).collect(Collectors.joining(" "));
+    Optional<Rounds> rounds = Optional.of(group.rounds());
+    return new Line(number, names, rounds, from, count, lengths, group.band(), tips, weight());
+  }
+
+  /**
+   * Returns an order with the logs beside it that are for no wall, each kind on a line after the
+   * walls' lines, unless no diameter of it was told: what is as thick as nobody knows has no
+   * weight.
+   */
+  Order with(Order order, List<OtherLog> others) {
+    List<Line> lines = new ArrayList<>(order.lines());
+    for (OtherLog other : others) {
+      if (isMeasured(other)) {
+        lines.add(line(lines.size() + 1, other));
+      }
+    }
+    return new Order(order.building(), order.sizes(), lines, order.species());
+  }
+
+  /** Returns whether a diameter of such logs was told, so that they can be weighed. */
+  static boolean isMeasured(OtherLog other) {
+    return !other.mid().isZero() || !other.tip().isZero();
+  }
+
+  /** A middle that was not told is taken thicker than the tip by the taper of measured stems. */
+  private Line line(int number, OtherLog other) {
+    LogLengths lengths = LogLengths.of(rules, other.length(), false);
+    Length taper = Length.of(Quantities.TAPER * other.length().inches() / 24, LengthUnit.INCH);
+    Length mid = other.mid().most(other.tip().plus(taper).roundedTo(rules.printStep()));
     return new Line(
-        number, walls, group.rounds(), from, count, lengths, group.band(), tips, weight());
+        number,
+        other.name(),
+        Optional.empty(),
+        From.ANY,
+        new Count(other.count(), 0),
+        lengths,
+        new Band(mid, mid.plus(rules.length(Setting.BAND_MOST))),
+        new LeastTips(other.tip(), other.tip(), other.tip()),
+        weight());
   }
 
   private Line.Weight weight() {

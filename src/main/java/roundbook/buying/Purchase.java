@@ -38,7 +38,8 @@ public record Purchase(
     if (order.value().isEmpty()) {
       return Read.failed(order.problems());
     }
-    Read<Purchase> purchase = of(job.rules(), order.value().get(), job.prices());
+    Order whole = order.value().get().with(job.rules(), job.others());
+    Read<Purchase> purchase = of(job.rules(), whole, job.prices());
     List<Problem> problems = new ArrayList<>(order.problems());
     problems.addAll(purchase.problems());
     return Read.of(purchase.value().orElseThrow(), problems);

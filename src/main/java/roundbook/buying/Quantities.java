@@ -25,7 +25,9 @@ public record Quantities(RoundProfile profile, double cubicFeet, double pounds, 
    */
   public static final double SOLID_CORD = 0.62 * 128;
 
-  private static final double TAPER = 0.13;
+  /** How much thinner measured spruce and pine logs grow in a foot, in inches, in the median. */
+  static final double TAPER = 0.13;
+
   private static final double CUBIC_METRE = 1 / StrictMath.pow(0.3048, 3);
   private static final double SHORT_TON = 2000;
   private static final double TONNE = 1000 / 0.45359237;

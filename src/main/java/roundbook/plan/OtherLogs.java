@@ -19,8 +19,9 @@ import roundbook.wood.Species;
  * these are to be ordered.
  *
  * <p>The longest and thickest are looked for first. Of the logs that serve, one that no wall needs
- * goes before a spare, then the one that leaves least over, then the straightest. What is too long
- * comes off at the tip, and both ends are squared; the diameters asked for hold on what is left.
+ * goes before a spare, then the one that leaves least over, then the straightest. Each is cut from
+ * the butt and squared at both ends, and the diameters asked for hold on what is left; the rest of
+ * a log serves for another where it can.
  *
  * @param taken the logs found
  * @param lacking what none was found for
@@ -41,26 +42,44 @@ public record OtherLogs(List<Found> taken, List<Lack> lacking) {
    * @param other what it is for
    * @param number which of these, counted from 1
    * @param log the log
+   * @param from how far from the log's butt the rest begins that it is cut of; zero for a whole log
+   * @param over what is cut off that rest and serves for nothing, the squaring among it
    * @param spare whether it was a spare of the walls
-   * @param pounds the most that it may weigh as it lies in the yard
+   * @param pounds the most that the log, or the rest of it, may weigh as it lies in the yard
    */
-  public record Found(OtherLog other, int number, Log log, boolean spare, double pounds) {
-    /** Returns what is cut off, the squaring among it. */
-    public Length over() {
-      return log.length().minus(other.length());
+  public record Found(
+      OtherLog other, int number, Log log, Length from, Length over, boolean spare, double pounds) {
+    /** Returns the same with no more cut off than up to where the next piece of the log begins. */
+    private Found over(List<Found> all) {
+      Length end =
+          all.stream()
+              .filter(each -> each.log.tag().equals(log.tag()) && each.from.isMoreThan(from))
+              .map(Found::from)
+              .reduce(Length::least)
+              .orElse(log.length());
+      Length off = end.minus(from).minus(other.length());
+      return new Found(other, number, log, from, off, spare, pounds);
     }
 
-    /** Returns the balance point of the whole round log from its butt. */
+    /** Returns the balance point of the round log, or of the rest of it, from its thick end. */
     public Length balance() {
+      Length whole = log.length().minus(from);
       double sum = 0;
       double moment = 0;
       for (int slice = 0; slice < SLICES; slice++) {
-        Length at = log.length().timesRatio(2L * slice + 1, 2L * SLICES);
-        double thick = log.profile().at(at).inches();
+        Length at = whole.timesRatio(2L * slice + 1, 2L * SLICES);
+        double thick = log.profile().at(from.plus(at)).inches();
         sum += thick * thick;
         moment += thick * thick * at.inches();
       }
       return Length.of(moment / sum, LengthUnit.INCH);
+    }
+  }
+
+  /** What is still there of a log without a place, from so far off its butt. */
+  private record Rest(LogUse use, Length from) {
+    Length length() {
+      return use.log().length().minus(from);
     }
   }
 
@@ -75,26 +94,31 @@ public record OtherLogs(List<Found> taken, List<Lack> lacking) {
 
   /** Returns what a plan's logs without a place serve for. */
   public static OtherLogs of(Plan plan) {
-    List<LogUse> free =
-        new ArrayList<>(plan.uses().stream().filter(use -> isFree(plan, use)).toList());
+    List<Rest> free = new ArrayList<>();
+    for (LogUse use : plan.uses()) {
+      if (isFree(plan, use)) {
+        free.add(new Rest(use, Length.ZERO));
+      }
+    }
     List<Found> taken = new ArrayList<>();
     List<Lack> lacking = new ArrayList<>();
     BuildRules rules = plan.job().rules();
     for (OtherLog other : plan.job().others().stream().sorted(HARDEST).toList()) {
       LogLengths lengths = LogLengths.of(rules, other.length(), false);
       int number = 0;
-      Optional<LogUse> best = best(free, other, lengths.least());
+      Optional<Rest> best = best(free, other, lengths.least());
       while (number < other.count() && best.isPresent()) {
         number++;
-        free.remove(best.get());
-        taken.add(found(plan, other, number, best.get()));
+        Rest rest = best.get();
+        taken.add(found(plan, other, number, rest));
+        free.set(free.indexOf(rest), new Rest(rest.use(), rest.from().plus(lengths.least())));
         best = best(free, other, lengths.least());
       }
       if (number < other.count()) {
         lacking.add(new Lack(other, other.count() - number, lengths));
       }
     }
-    return new OtherLogs(taken, lacking);
+    return new OtherLogs(taken.stream().map(each -> each.over(taken)).toList(), lacking);
   }
 
   private static final Comparator<OtherLog> HARDEST =
@@ -116,28 +140,44 @@ public record OtherLogs(List<Found> taken, List<Lack> lacking) {
     return without && !kept && !lost && !log.traits().skip();
   }
 
-  private static Optional<LogUse> best(List<LogUse> free, OtherLog other, Length least) {
+  private static Optional<Rest> best(List<Rest> free, OtherLog other, Length least) {
     return free.stream()
-        .filter(use -> serves(use.log(), other, least))
+        .filter(rest -> serves(rest, other, least))
         .min(
-            Comparator.<LogUse, Boolean>comparing(use -> use.use() == Use.SPARE)
-                .thenComparing(use -> use.log().length())
-                .thenComparing(use -> use.log().traits().sweep()));
+            Comparator.<Rest, Boolean>comparing(rest -> rest.use().use() == Use.SPARE)
+                .thenComparing(Rest::length)
+                .thenComparing(rest -> rest.use().log().traits().sweep()));
   }
 
-  private static boolean serves(Log log, OtherLog other, Length least) {
+  private static boolean serves(Rest rest, OtherLog other, Length least) {
+    Log log = rest.use().log();
     boolean straight =
         other.sweep().filter(most -> log.traits().sweep().isMoreThan(most)).isEmpty();
     return straight
-        && !log.length().isLessThan(least)
-        && !log.profile().at(least.dividedBy(2)).isLessThan(other.mid())
-        && !log.profile().at(least).isLessThan(other.tip());
+        && !rest.length().isLessThan(least)
+        && !log.profile().at(rest.from().plus(least.dividedBy(2))).isLessThan(other.mid())
+        && !log.profile().at(rest.from().plus(least)).isLessThan(other.tip());
   }
 
-  private static Found found(Plan plan, OtherLog other, int number, LogUse use) {
-    Log log = plan.job().tallied(use.log());
+  private static Found found(Plan plan, OtherLog other, int number, Rest rest) {
+    Log log = plan.job().tallied(rest.use().log());
     Species species = Species.find(log.traits().species()).species();
     double pounds = LogCost.quantities(plan.job(), log).cubicFeet() * species.greenSpread().most();
-    return new Found(other, number, log, use.use() == Use.SPARE, pounds);
+    double share = wood(log, rest.from()) / wood(log, Length.ZERO);
+    Length over = rest.length().minus(other.length());
+    boolean spare = rest.use().use() == Use.SPARE;
+    return new Found(other, number, log, rest.from(), over, spare, share * pounds);
+  }
+
+  /** Returns how much wood is above a place on a log, in a unit of its own. */
+  private static double wood(Log log, Length from) {
+    Length whole = log.length().minus(from);
+    double sum = 0;
+    for (int slice = 0; slice < SLICES; slice++) {
+      double thick =
+          log.profile().at(from.plus(whole.timesRatio(2L * slice + 1, 2L * SLICES))).inches();
+      sum += thick * thick;
+    }
+    return sum * whole.inches();
   }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -13,8 +14,10 @@ import roundbook.buying.Line.From;
 import roundbook.job.BuildRules;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Building;
+import roundbook.job.OtherLog;
 import roundbook.job.Setting;
 import roundbook.plan.Jobs;
+import roundbook.problem.CellRef;
 import roundbook.problem.ProblemCode;
 import roundbook.units.Length;
 
@@ -39,10 +42,10 @@ class OrderTest {
     assertEquals(
         "1-3 12.5-14.0, 4-6 11.5-13.0, 7 11.0-12.0",
         narrow().lines().stream()
-            .filter(line -> line.wallNames().equals("N S") && line.from() == From.BUTT)
+            .filter(line -> line.use().equals("N S") && line.from() == From.BUTT)
             .map(
                 line ->
-                    line.rounds()
+                    line.roundsText()
                         + " "
                         + line.band().from().inches()
                         + "-"
@@ -50,11 +53,48 @@ class OrderTest {
             .collect(Collectors.joining(", ")));
   }
 
+  /**
+   * Plates and the like stand behind the walls' lines, are weighed and hauled, and have no spares;
+   * a middle that was not told is the tip and 0.13 in a foot of half the length.
+   */
+  @Test
+  void logsForOtherPlacesAreLinesOfTheOrder() {
+    Order order = narrow();
+    OtherLog purlin = other("purlin", 4, 11, 0);
+    OtherLog post = other("post", 2, 0, 8);
+    OtherLog unknown = other("tie", 3, 0, 0);
+    Order whole = order.with(rules("1 1/2"), List.of(purlin, post, unknown));
+    assertEquals(order.count() + 6, whole.count());
+    assertEquals(order.logs(), whole.logs());
+    assertEquals(order.spares(), whole.spares());
+    assertEquals(List.of(unknown), Order.unmeasured(List.of(purlin, post, unknown)));
+    List<Line> lines = whole.lines().subList(order.lines().size(), whole.lines().size());
+    assertEquals("purlin post", lines.get(0).use() + " " + lines.get(1).use());
+    assertEquals(Length.ofInches(11), lines.get(0).band().from());
+    // 240 in: 8 + 0.13 x 10 = 9.3, to a sixteenth 9 5/16.
+    assertEquals(Jobs.inches("9 5/16"), lines.get(1).band().from());
+    assertEquals(6, whole.items().size() - order.items().size());
+    assertTrue(lines.get(0).pounds() > 0);
+    assertEquals("", lines.get(0).roundsText());
+  }
+
+  private static OtherLog other(String name, int count, int mid, int tip) {
+    return new OtherLog(
+        name,
+        count,
+        Length.ofInches(240),
+        Length.ofInches(mid),
+        Length.ofInches(tip),
+        Optional.empty(),
+        "",
+        CellRef.ofFile(""));
+  }
+
   @Test
   void theUsualBandPutsAllRoundsOnOneLineAClass() {
     List<Line> lines = Order.of(rules("3"), WALLS).value().orElseThrow().lines();
     assertEquals(4, lines.size());
-    assertEquals("1-7", lines.get(0).rounds().toString());
+    assertEquals("1-7", lines.get(0).roundsText());
     assertEquals(Jobs.inches("11"), lines.get(0).band().from());
     assertEquals(Jobs.inches("14"), lines.get(0).band().to());
   }

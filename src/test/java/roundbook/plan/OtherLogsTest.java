@@ -30,7 +30,7 @@ class OtherLogsTest {
     assertEquals(List.of(), found.lacking());
     Set<String> tags = new HashSet<>();
     for (Found each : found.taken()) {
-      assertTrue(tags.add(each.log().tag()), "taken once");
+      assertTrue(tags.add(each.log().tag() + each.from().inches()), "taken once");
       Use use =
           PLAN.uses().stream()
               .filter(one -> one.log().tag().equals(each.log().tag()))
@@ -40,10 +40,12 @@ class OtherLogsTest {
       assertTrue(use == Use.SPARE || use == Use.LEFT_OUT);
       assertEquals(use == Use.SPARE, each.spare());
       Length least = each.other().length().plus(Length.ofInches(4));
-      assertTrue(!each.log().length().isLessThan(least), "squared at both ends");
-      assertTrue(!each.log().profile().at(least.dividedBy(2)).isLessThan(each.other().mid()));
-      assertTrue(!each.log().profile().at(least).isLessThan(each.other().tip()));
-      assertEquals(each.log().length().minus(each.other().length()), each.over());
+      Length middle = each.from().plus(least.dividedBy(2));
+      Length end = each.from().plus(least);
+      assertTrue(!each.log().length().isLessThan(end), "squared at both ends");
+      assertTrue(!each.log().profile().at(middle).isLessThan(each.other().mid()));
+      assertTrue(!each.log().profile().at(end).isLessThan(each.other().tip()));
+      assertTrue(!each.over().isLessThan(Length.ofInches(4)), "what squaring takes");
       assertTrue(each.pounds() > 0);
     }
     assertEquals("joist", found.taken().get(0).other().name(), "the longest are looked for first");
@@ -98,6 +100,31 @@ class OtherLogsTest {
     assertEquals(of(any).taken().size() - bent, of(straight).taken().size());
     assertTrue(
         of(straight).taken().stream().allMatch(each -> each.log().traits().sweep().isZero()));
+  }
+
+  /** Posts so short that a log holds two: pieces never overlap, and fewer logs are touched. */
+  @Test
+  void theRestOfALogServesForAnother() {
+    List<Found> posts = of(other("post", 11, 96, 0, 0)).taken();
+    assertEquals(11, posts.size());
+    Set<String> logs = new HashSet<>();
+    posts.forEach(each -> logs.add(each.log().tag()));
+    assertTrue(logs.size() < 11, logs.size() + " logs");
+    for (Found one : posts) {
+      Length end = one.from().plus(one.other().length()).plus(one.over());
+      for (Found two : posts) {
+        boolean after =
+            one.log().tag().equals(two.log().tag()) && two.from().isMoreThan(one.from());
+        assertTrue(!after || !end.isMoreThan(two.from()), one.log().tag());
+      }
+    }
+    Found rest = posts.stream().filter(each -> !each.from().isZero()).findFirst().orElseThrow();
+    Found whole =
+        posts.stream()
+            .filter(each -> each.from().isZero() && each.log().tag().equals(rest.log().tag()))
+            .findFirst()
+            .orElseThrow();
+    assertTrue(rest.pounds() < whole.pounds() && rest.pounds() > whole.pounds() / 4);
   }
 
   /**

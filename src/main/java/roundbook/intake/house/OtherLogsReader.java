@@ -40,6 +40,7 @@ public final class OtherLogsReader {
     this.problems = problems;
   }
 
+  /** Returns the logs wanted; says what is wrong with rows that name none. */
   public List<OtherLog> others() {
     List<OtherLog> others = new ArrayList<>();
     List<Row> filled = columns.below().stream().filter(row -> !row.isBlank()).toList();

@@ -48,6 +48,7 @@ public final class PricesReader {
     this.problems = problems;
   }
 
+  /** Returns the prices that can be used; says what is wrong with the others. */
   public List<Price> prices() {
     List<Price> prices = new ArrayList<>();
     if (!isHeaded()) {

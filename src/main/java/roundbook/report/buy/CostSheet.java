@@ -95,10 +95,14 @@ final class CostSheet {
     String all = COST + logs + (cost.delivery().isPresent() ? "+" + COST + (logs + 1) : "");
     String total = COST + list.next();
     list.row(label("buy.cost.total"), total(all, cost.total()));
-    part(buy.metric() ? "buy.cost.metre" : "buy.cost.foot", total, length());
+    part(buy.metric() ? "buy.cost.metre" : "buy.cost.foot", total, cost.total(), length());
     if (cost.order().isWhole()) {
-      part("buy.cost.round", total, BigDecimal.valueOf(cost.order().sizes().count()));
-      part(buy.metric() ? "buy.cost.wall.metre" : "buy.cost.wall.foot", total, wall());
+      long walls = cost.lines().stream().filter(each -> each.line().isOfWalls()).count();
+      int others = first + (int) walls;
+      String ofWalls = others > last ? total : "(" + total + "-" + sum("F", others, last) + ")";
+      BigDecimal now = cost.total().subtract(cost.others());
+      part("buy.cost.round", ofWalls, now, BigDecimal.valueOf(cost.order().sizes().count()));
+      part(buy.metric() ? "buy.cost.wall.metre" : "buy.cost.wall.foot", ofWalls, now, wall());
     }
   }
 
@@ -123,11 +127,12 @@ final class CostSheet {
     return Book.nameOf("Delivery", at);
   }
 
-  private void part(String key, String total, BigDecimal by) {
-    BigDecimal now = cost.total().divide(by, CENTS, RoundingMode.HALF_UP);
+  private void part(String key, String whole, BigDecimal now, BigDecimal by) {
     list.row(
         buy.cells().text(buy.text(key)),
-        money("ROUND(" + total + "/" + by.toPlainString() + ",2)", now));
+        money(
+            "ROUND(" + whole + "/" + by.toPlainString() + ",2)",
+            now.divide(by, CENTS, RoundingMode.HALF_UP)));
   }
 
   /** Returns the length of all logs asked for, in feet or metres to a hundredth. */

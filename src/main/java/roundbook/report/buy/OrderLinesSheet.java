@@ -25,6 +25,7 @@ import roundbook.plan.OtherLogs;
 import roundbook.report.frame.ListSheet;
 import roundbook.report.frame.Tab;
 import roundbook.report.mark.OtherLogOrder;
+import roundbook.units.Length;
 import roundbook.wood.LogRule;
 
 /** The page for the yard: every line of the order, what it comes to, and what has arrived. */
@@ -75,7 +76,8 @@ final class OrderLinesSheet {
     OtherLogOrder.write(
         buy.context(),
         list,
-        OtherLogs.toOrder(buy.context().rules(), buy.context().plan().job().others()),
+        OtherLogs.toOrder(
+            buy.context().rules(), Order.unmeasured(buy.context().plan().job().others())),
         3,
         2,
         2,
@@ -99,13 +101,17 @@ final class OrderLinesSheet {
         buy.cells().printed(line.band().from()),
         buy.cells().printed(line.band().to()),
         buy.cells().tape(line.lengths().midAt()),
-        buy.cells().printed(line.tips().least()),
-        buy.cells().printed(line.tips().better()),
-        buy.cells().centre(line.rounds().toString()),
-        buy.cells().centre(line.wallNames()),
+        tip(line.tips().least()),
+        tip(line.tips().better()),
+        buy.cells().centre(line.isOfWalls() ? line.roundsText() : "–"),
+        buy.cells().centre(line.use()),
         Cell.blank(Role.TYPED_IN)
             .format(Format.WHOLE)
             .named(Book.nameOf("Arrived", line.number())));
+  }
+
+  private Cell tip(Length least) {
+    return least.isZero() ? buy.cells().centre("–") : buy.cells().printed(least);
   }
 
   /** Returns whether rows are kept low, so that the lines fit on one page under their headings. */

@@ -87,8 +87,9 @@ final class OrderStart {
   }
 
   private void amounts() {
-    int spares = order.count() - order.logs();
-    fact("buy.logs", buy.text("buy.logs.are", order.count(), order.logs(), spares));
+    int other = order.count() - order.logs() - order.spares();
+    String key = other == 0 ? "buy.logs.are" : "buy.logs.are.other";
+    fact("buy.logs", buy.text(key, order.count(), order.logs(), order.spares(), other));
     fact(
         "buy.weight",
         buy.text(

@@ -50,8 +50,8 @@ public final class OrderTables {
   private PlainTable order() {
     return new PlainColumns<Line>(decimals)
         .count("line", Line::number)
-        .text("walls", Line::wallNames)
-        .text("rounds", line -> line.rounds().toString())
+        .text("walls", Line::use)
+        .text("rounds", Line::roundsText)
         .text("from", line -> line.from().word())
         .count("logs", line -> line.count().logs())
         .count("spares", line -> line.count().spares())

@@ -3,6 +3,7 @@ package roundbook.report.list;
 import java.util.List;
 import java.util.stream.Collectors;
 import roundbook.job.Wall;
+import roundbook.page.Area;
 import roundbook.page.Cell;
 import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
@@ -15,6 +16,7 @@ import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.ListSheet;
 import roundbook.report.frame.Tab;
 import roundbook.report.mark.OtherLogOrder;
+import roundbook.units.Bulk;
 import roundbook.units.Length;
 
 /**
@@ -24,6 +26,8 @@ import roundbook.units.Length;
 final class OtherLogsSheet {
   private static final double[] WIDTHS = {15, 9, 11, 11, 9, 9, 8, 10, 12, 11, 24};
   private static final int[] EACH = {1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1};
+  private static final double[] TAG_ROWS = {30, 30, 22, 28};
+  private static final double GAP = 9;
 
   private OtherLogsSheet() {}
 
@@ -39,6 +43,7 @@ final class OtherLogsSheet {
     list.text(Role.PLAIN, context.text("other_logs.plates", laidLast(context)));
     OtherLogs others = OtherLogs.of(context.plan());
     found(context, list, others.taken());
+    tags(context, list, others.taken());
     OtherLogOrder.write(context, list, others.lacking(), 2, 1, 1, 1, 1, 2, 2, 1);
     return List.of(list.build());
   }
@@ -67,7 +72,7 @@ final class OtherLogsSheet {
     return List.of(
         cells.bold(each.other().name() + " " + each.number()),
         cells.bold(each.log().tag()).align(Cell.Align.CENTRE),
-        cells.tape(each.log().length()),
+        cells.tape(each.log().length().minus(each.from())),
         cells.tape(each.other().length()).role(Role.BODY_BOLD).align(Cell.Align.CENTRE),
         cells.exact(each.log().mid()),
         cells.exact(each.log().tip()),
@@ -75,6 +80,58 @@ final class OtherLogsSheet {
         cells.tape(each.over()),
         cells.weight(new Weight(each.pounds(), Length.ZERO)).role(Role.NUMBER_BOLD),
         cells.about(each.balance()),
-        cells.text(each.spare() ? context.text("other_logs.spare") : each.other().remarks()));
+        cells.text(note(context, each)));
+  }
+
+  private static String note(CrewContext context, Found each) {
+    String from = context.formats().feetInches(each.from());
+    String rest = each.from().isZero() ? "" : context.text("other_logs.rest", from);
+    String note = each.spare() ? context.text("other_logs.spare") : each.other().remarks();
+    return (rest + " " + note).strip();
+  }
+
+  /** Writes a tag for each log found, to cut out and tack to it. */
+  private static void tags(CrewContext context, ListSheet list, List<Found> found) {
+    if (found.isEmpty()) {
+      return;
+    }
+    list.heading(context.text("other_logs.tags"));
+    for (int first = 0; first < found.size(); first += 2) {
+      if (first > 0) {
+        list.block();
+      }
+      int top = list.next();
+      for (double height : TAG_ROWS) {
+        list.free(height);
+      }
+      tag(context, list, found.get(first), Area.cell(top, 1).sized(TAG_ROWS.length, 5));
+      if (first + 1 < found.size()) {
+        tag(context, list, found.get(first + 1), Area.cell(top, 7).sized(TAG_ROWS.length, 5));
+      }
+      list.free(GAP);
+    }
+  }
+
+  private static void tag(CrewContext context, ListSheet list, Found each, Area area) {
+    Cells cells = new Cells(context);
+    Area line = Area.cell(area.top(), area.left()).sized(1, 5);
+    String name = each.other().name() + " " + each.number();
+    String trim = context.text("tags.cut", cells.formats().feetInches(each.other().length()));
+    Bulk bulk = new Bulk(context.rules().metric());
+    String most = Math.round(bulk.weight(each.pounds())) + (bulk.metric() ? " kg" : " lb");
+    Length step = bulk.metric() ? Length.ofMillimetres(10) : Length.ofInches(1);
+    Length balance = each.balance().roundedTo(step);
+    String lift = context.text("other_logs.tag", most, cells.formats().feetInches(balance));
+    list.sheet()
+        .merge(line, Cell.text(name).role(Role.TAG_LARGE).align(Cell.Align.LEFT))
+        .merge(
+            line.moved(1, 0).sized(1, 2),
+            Cell.text(each.log().tag()).role(Role.TAG_LARGE).align(Cell.Align.LEFT))
+        .merge(
+            line.moved(1, 2).sized(1, 3),
+            Cell.text(trim).role(Role.TAG_LARGE).align(Cell.Align.RIGHT))
+        .merge(line.moved(2, 0), Cell.text(lift).role(Role.TAG_BODY))
+        .merge(line.moved(3, 0), Cell.text(note(context, each)).role(Role.BODY));
+    list.sheet().box(area);
   }
 }

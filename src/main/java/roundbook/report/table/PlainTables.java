@@ -111,6 +111,7 @@ public final class PlainTables {
             decimals.metric() ? "most_weight_kg" : "most_weight_lb",
             row -> row.found().map(found -> Decimals.plain(bulk.weight(found.pounds()))))
         .text("use", row -> row.found().isPresent() ? "found" : "to order")
+        .lengthIf("from", row -> row.found().map(OtherLogs.Found::from))
         .table(
             "other_logs",
             Stream.concat(

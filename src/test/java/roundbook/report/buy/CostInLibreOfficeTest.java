@@ -19,12 +19,14 @@ import roundbook.buying.Purchase;
 import roundbook.job.BuildRules;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Job;
+import roundbook.job.OtherLog;
 import roundbook.job.Price;
 import roundbook.job.Price.Basis;
 import roundbook.job.Setting;
 import roundbook.page.Book;
 import roundbook.plan.Jobs;
 import roundbook.plan.Planner;
+import roundbook.problem.CellRef;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.CrewContext.Issue;
 import roundbook.sheet.LibraryFormulas;
@@ -100,6 +102,17 @@ class CostInLibreOfficeTest {
             List.of(),
             List.of(),
             List.of())
-        .withPrices(PRICES);
+        .withPrices(PRICES)
+        .withOthers(
+            List.of(
+                new OtherLog(
+                    "purlin",
+                    3,
+                    Length.ofInches(290),
+                    Length.ofInches(11),
+                    Length.ZERO,
+                    Optional.empty(),
+                    "",
+                    CellRef.ofFile(""))));
   }
 }
