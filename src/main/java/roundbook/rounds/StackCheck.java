@@ -167,11 +167,12 @@ final class StackCheck {
         gapAt(joint, trimmed / 2, trimmed),
         joint.middle().inches());
     checks.same(Subject.GAPS, name + ", right", gapAt(joint, to, trimmed), joint.right().inches());
+    double least = joint.least().inches() - TOLERANCE;
+    double most = joint.most().inches() + TOLERANCE;
     boolean inside = true;
     for (int i = 0; i <= SAMPLES; i++) {
       double here = gapAt(joint, from + (to - from) * i / SAMPLES, trimmed);
-      inside &= here > joint.least().inches() - TOLERANCE;
-      inside &= here < joint.most().inches() + TOLERANCE;
+      inside &= here > least && here < most;
     }
     checks.that(Subject.GAPS, inside, name + " passes its own extremes");
   }
