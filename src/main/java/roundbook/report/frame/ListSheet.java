@@ -68,7 +68,7 @@ public final class ListSheet {
     Figure.Size columns = sheet.sizeOf(Area.cell(1, 1).sized(1, widths.length));
     double scale = page.scale(columns.wide());
     this.pageHeight = page.high() / scale;
-    this.squeeze = scale < LEAST_SCALE * (1 + SQUEEZE) ? 0 : SQUEEZE;
+    this.squeeze = Math.max(0, Math.min(SQUEEZE, scale / LEAST_SCALE - 1));
     this.spans = ones(widths.length);
   }
 
