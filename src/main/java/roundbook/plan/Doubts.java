@@ -89,7 +89,7 @@ final class Doubts {
 
   /**
    * Says that the walls, as high as was asked, would be higher than any are built; or that, no
-   * height being asked for, they stop there though logs are left.
+   * height being asked for, they stop at a storey though logs are left.
    */
   private void height() {
     int built = stack.courses().size();
@@ -111,13 +111,13 @@ final class Doubts {
     }
   }
 
-  /** Returns whether another round has logs, but would make the walls higher than any are built. */
+  /** Returns whether another round has logs, but would make the walls higher than a storey. */
   private boolean hasRoundLeft(Length course) {
     Fit fit = new Fit(job);
     long left = choice.unused().stream().filter(log -> fit.refused(log).isEmpty()).count();
     int built = stack.courses().size();
     return left >= job.building().walls().size()
-        && course.times(built + 1L).isMoreThan(Choice.HIGHEST);
+        && course.times(built + 1L).isMoreThan(Choice.STOREY);
   }
 
   private Length printedHeight() {

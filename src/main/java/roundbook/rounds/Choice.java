@@ -38,6 +38,9 @@ public record Choice(
   /** A wall of hewn logs is not built higher (common practice, no published source). */
   public static final Length HIGHEST = Length.of(40, LengthUnit.FOOT);
 
+  /** So high walls are planned where nobody says how high: a storey (likewise common practice). */
+  public static final Length STOREY = Length.of(10, LengthUnit.FOOT);
+
   /** By what share of its score another choice may be better for none to count as better. */
   private static final double PROVEN = 1e-4;
 

@@ -29,7 +29,7 @@ final class Wanted {
   /**
    * Returns the rounds wanted: as told; or a first guess, the wall height over the course of the
    * usable logs' mean middle diameter and the gap; or as many as the logs could fill, up to the
-   * height that hewn walls are built.
+   * height of a storey.
    */
   int rounds() {
     int walls = job.building().walls().size();
@@ -46,7 +46,7 @@ final class Wanted {
     if (height.isPresent()) {
       return Math.max(1, Math.toIntExact(Math.round(height.get().inches() / course)));
     }
-    int most = Math.max(1, (int) Math.floor(Choice.HIGHEST.inches() / course));
+    int most = Math.max(1, (int) Math.floor(Choice.STOREY.inches() / course));
     return Math.min(most, mids.size() / walls);
   }
 
