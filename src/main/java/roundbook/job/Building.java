@@ -60,18 +60,25 @@ public record Building(List<Wall> walls) {
 
   private static List<Wall> ringInOrder(List<Wall> listed, int pen) {
     List<Wall> ring = ring(listed, pen);
-    boolean told =
-        ring.size() == CLOCKWISE.size()
-            && ring.stream().map(Wall::side).toList().containsAll(CLOCKWISE);
+    boolean only = listed.size() == CLOCKWISE.size();
+    List<String> sides = ring.stream().map(wall -> side(wall, only)).toList();
+    boolean told = ring.size() == CLOCKWISE.size() && sides.containsAll(CLOCKWISE);
     if (!told) {
       return ring;
     }
-    int first = CLOCKWISE.indexOf(ring.get(0).side());
+    int first = CLOCKWISE.indexOf(sides.get(0));
     return ring.stream()
         .sorted(
             Comparator.comparingInt(
-                wall -> Math.floorMod(CLOCKWISE.indexOf(wall.side()) - first, CLOCKWISE.size())))
+                wall ->
+                    Math.floorMod(
+                        CLOCKWISE.indexOf(side(wall, only)) - first, CLOCKWISE.size())))
         .toList();
+  }
+
+  /** A number after a side tells a pen among others; of four walls it is part of the name. */
+  private static String side(Wall wall, boolean only) {
+    return only ? wall.name() : wall.side();
   }
 
   /** A partition that is told from the later of its two walls is told from the earlier one. */
@@ -236,14 +243,16 @@ public record Building(List<Wall> walls) {
     return wall.outside().plus(overhang.times(2));
   }
 
-  private static String cornerOf(Wall one, Wall other) {
+  private String cornerOf(Wall one, Wall other) {
     if (one.isPartition() || other.isPartition()) {
       return one.isPartition() ? other.name() + one.name() : one.name() + other.name();
     }
-    boolean northSouth = other.side().equals("N") || other.side().equals("S");
+    boolean only = walls.size() == CLOCKWISE.size();
+    String side = side(other, only);
+    boolean northSouth = side.equals("N") || side.equals("S");
     Wall first = northSouth ? other : one;
     Wall second = northSouth ? one : other;
-    boolean sides = CLOCKWISE.contains(one.side()) && CLOCKWISE.contains(other.side());
+    boolean sides = !only && CLOCKWISE.contains(one.side()) && CLOCKWISE.contains(side);
     boolean shared = sides && first.number().equals(second.number());
     return (shared ? first.side() : first.name()) + second.name();
   }

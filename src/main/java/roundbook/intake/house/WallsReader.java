@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import roundbook.job.BuildRules;
 import roundbook.job.Building;
 import roundbook.job.Setting;
@@ -70,13 +71,14 @@ public final class WallsReader {
     SheetColumns columns = SheetColumns.of(table);
     List<Wall> walls = new ArrayList<>();
     List<CellRef> cells = new ArrayList<>();
+    Set<String> first = laidFirst(columns);
     for (Row row : columns.below()) {
-      String name = columns.text(row, "wall").toUpperCase(Locale.ROOT);
+      String name = name(columns, row);
       boolean partition = !columns.text(row, "between").isEmpty();
       if (name.isEmpty() || !partition && columns.text(row, "outside length").isEmpty()) {
         continue;
       }
-      Optional<Wall> wall = fromRow(columns, row, name);
+      Optional<Wall> wall = fromRow(columns, row, first);
       if (wall.isEmpty()) {
         return Optional.empty();
       }
@@ -87,7 +89,7 @@ public final class WallsReader {
     return checked(whole, table.place(), cells);
   }
 
-  private Optional<Wall> fromRow(SheetColumns columns, Row row, String name) {
+  private Optional<Wall> fromRow(SheetColumns columns, Row row, Set<String> laidFirst) {
     String outside = columns.text(row, "outside length");
     Optional<Length> length =
         outside.isEmpty()
@@ -101,11 +103,13 @@ public final class WallsReader {
     if (length.isEmpty() || thickness.isEmpty() || stand.isEmpty()) {
       return Optional.empty();
     }
-    String first = columns.text(row, "laid first");
-    boolean laid =
-        first.isEmpty() ? isFirst(name, stand.get()) : first.matches("(?i)x|y|yes|1|true");
+    String name = name(columns, row);
+    boolean first =
+        stand.get().isPartition() && columns.text(row, "laid first").isEmpty()
+            ? !laidFirst.contains(stand.get().between().get(0))
+            : isFirst(columns, row);
     String remarks = columns.text(row, "remarks");
-    return Optional.of(new Wall(name, length.get(), laid, thickness.get(), remarks, stand.get()));
+    return Optional.of(new Wall(name, length.get(), first, thickness.get(), remarks, stand.get()));
   }
 
   /** Reads where a wall stands: pen, between, at; empty where that cannot be read. */
@@ -127,11 +131,23 @@ public final class WallsReader {
     return Optional.of(new Stand(pen.isEmpty() ? 1 : Integer.parseInt(pen), names, place));
   }
 
-  /** A wall is laid as its side is, a partition as the walls are not that it runs between. */
-  private boolean isFirst(String name, Stand stand) {
-    return stand.isPartition()
-        ? !WallsOption.isFirst(stand.between().get(0), laidFirst())
-        : WallsOption.isFirst(name, laidFirst());
+  /** Returns the walls laid first; a partition of which nothing is said is laid across them. */
+  private Set<String> laidFirst(SheetColumns columns) {
+    return columns.below().stream()
+        .filter(row -> columns.text(row, "between").isEmpty() && isFirst(columns, row))
+        .map(row -> name(columns, row))
+        .collect(Collectors.toSet());
+  }
+
+  private boolean isFirst(SheetColumns columns, Row row) {
+    String said = columns.text(row, "laid first");
+    return said.isEmpty()
+        ? WallsOption.isFirst(name(columns, row), laidFirst())
+        : said.matches("(?i)x|y|yes|1|true");
+  }
+
+  private static String name(SheetColumns columns, Row row) {
+    return columns.text(row, "wall").toUpperCase(Locale.ROOT);
   }
 
   /** Bare wall lengths are feet in inch work when they are small enough to be. */

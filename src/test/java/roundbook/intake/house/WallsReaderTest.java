@@ -65,6 +65,8 @@ class WallsReaderTest {
     "W 168/E 168/S 240/N 240, W N E S, NW",
     "n 240/w 168/s 240/e 168, N E S W, NE",
     "E 168 x/N 240 n/W 168 x/S 240 n, E S W N, SE",
+    "N1 240 x/E1 168/S1 240 x/W1 168, N1 E1 S1 W1, N1E1",
+    "N1 240 x/W1 168/S1 240 x/E1 168, N1 W1 S1 E1, N1W1",
   })
   void takesARectangleInItsOrderRoundTheHouse(String walls, String order, String corner) {
     Building read = read(walls).orElseThrow(() -> new AssertionError(problems.sorted()));
@@ -107,6 +109,9 @@ class WallsReaderTest {
   @CsvSource({
     "N 384/E 216/S 384/W 216/P1 - - N_S 15'9\", N E S W P1, ''",
     "N 384/E 216/S 384/W 216/P1 216 - S_N 190, N E S W P1, ''",
+    "A 384 x/B 216/C 384 x/D 216/P1 - - A_C 150, A B C D P1, ''",
+    "A 384/B 216 x/C 384/D 216 x/P1 - - A_C 150, A B C D P1, ''",
+    "N1 384/E1 216/S1 384/W1 216/P1 - - N1_S1 150, N1 E1 S1 W1 P1, ''",
     "N 384/E 216/S 384/W 216/P1 - - N_S 12in, '', A6",
     "N 384/E 216/S 384/W 216/P1 200 - N_S 150, '', A6",
     "N 384/E 216/S 384/W 216/P1 - - N_E 150, '', A6",
