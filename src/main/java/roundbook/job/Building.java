@@ -71,8 +71,7 @@ public record Building(List<Wall> walls) {
         .sorted(
             Comparator.comparingInt(
                 wall ->
-                    Math.floorMod(
-                        CLOCKWISE.indexOf(side(wall, only)) - first, CLOCKWISE.size())))
+                    Math.floorMod(CLOCKWISE.indexOf(side(wall, only)) - first, CLOCKWISE.size())))
         .toList();
   }
 
