@@ -92,7 +92,7 @@ class MainTest {
       delimiter = '|',
       value = {
         "no walls | 3 | give --walls",
-        "walls 18 | 3 | is not two lengths",
+        "walls 18 | 3 | are no walls such as 24x18",
         "walls 60x60 | 4 | do not make one round",
         "set Chinking_gap=wide | 3 | bad-setting",
         "set Nonsense=1 | 3 | there is no setting Nonsense"

@@ -33,7 +33,7 @@ class EndGradesTest {
 
   private static final int ENDS = 64;
   private static final String NUMBERS =
-      "round \\d wall [NESW], log \\d+: .*(bears on \\d+ %, .*UPPER|no sawn face).*";
+      "round \\d wall [NESW], log \\d+: .*(bears on \\d+ %|UPPER|no sawn face).*";
 
   private static Plan plan(long seed, int longFeet, int shortFeet, String tipRule)
       throws IOException {
@@ -65,8 +65,8 @@ class EndGradesTest {
   }
 
   /**
-   * Of 64 ends of walls of 28 ft fewer than a quarter are to be looked at, where each log used to
-   * be warned of, and each is told with its numbers.
+   * Of 64 ends of walls of 28 ft fewer than three in ten are to be looked at, where each log used
+   * to be warned of, and each is told with its numbers.
    */
   @Test
   void longWallsHaveSomeEndsToLookAt() throws IOException {
@@ -85,7 +85,7 @@ class EndGradesTest {
           told.stream().anyMatch(each -> each.severity() == Severity.ERROR));
       assertTrue(Briefing.of(plan.problems()).first().size() <= Briefing.LINES_MOST);
     }
-    assertTrue(looked > 0 && looked < 3 * ENDS / 4, "of 192 ends " + looked);
+    assertTrue(looked > 0 && looked < 3 * ENDS * 3 / 10, "of 192 ends " + looked);
   }
 
   /** Where ends graded stop are refused the same yard builds all eight rounds without one. */
