@@ -16,6 +16,7 @@ import roundbook.balance.Effort;
 import roundbook.job.AsBuilt;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Job;
+import roundbook.job.Kept;
 import roundbook.job.Log;
 import roundbook.job.Measures;
 import roundbook.job.Piece;
@@ -146,7 +147,7 @@ class ExchangesTest {
     Job job = thinInTheMiddle();
     List<Log> logs =
         job.logs().stream()
-            .map(log -> List.of("1", "13").contains(log.tag()) ? keptForASill(log) : log)
+            .map(log -> List.of("1", "13").contains(log.tag()) ? Kept.log(log, Log.Keep.SILL) : log)
             .toList();
     Job kept = job.withLogs(logs);
     for (Reason reason : of(kept, dealt(kept, 3)).reasons()) {
@@ -280,17 +281,4 @@ class ExchangesTest {
     return Stack.of(job.rules(), job.building(), choice.courses());
   }
 
-  private static Log keptForASill(Log log) {
-    Log.Traits traits =
-        new Log.Traits("", Log.Bark.UNSTATED, Length.ZERO, Log.Keep.SILL, false, "");
-    return new Log(
-        log.tag(),
-        log.length(),
-        log.profile(),
-        log.sources(),
-        traits,
-        log.place(),
-        log.origin(),
-        log.extra());
-  }
 }

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import roundbook.job.Building;
+import roundbook.job.Kept;
 import roundbook.job.Log;
 import roundbook.plan.Jobs;
 import roundbook.problem.Problem;
@@ -51,17 +52,13 @@ class KeptPlatesTest {
   }
 
   private static Log log(String tag, Log.Keep keep, long inches, String wall) {
-    Log log = Jobs.log(tag, Length.ofInches(inches), "14", "12", "11");
-    Log.Traits none = Log.Traits.NONE;
-    Log.Traits traits =
-        new Log.Traits(
-            none.species(), none.bark(), none.sweep(), keep, none.skip(), none.remarks());
+    Log log = Kept.log(Jobs.log(tag, Length.ofInches(inches), "14", "12", "11"), keep);
     return new Log(
         log.tag(),
         log.length(),
         log.profile(),
         log.sources(),
-        traits,
+        log.traits(),
         new Log.Wish(wall, java.util.OptionalInt.empty()),
         log.origin(),
         log.extra());
