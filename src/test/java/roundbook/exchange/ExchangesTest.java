@@ -280,5 +280,4 @@ class ExchangesTest {
   private static Stack stack(Job job, Choice choice) {
     return Stack.of(job.rules(), job.building(), choice.courses());
   }
-
 }
