@@ -64,10 +64,21 @@ final class CrewFolder {
     return exit;
   }
 
+  /** Takes the tally of a sample. */
+  CrewFolder sample(String name) throws IOException {
+    Files.copy(Path.of("samples", name), folder.resolve("hut.csv"));
+    return this;
+  }
+
   /** Plans the tally; the first revision comes of it. */
   CrewFolder plan(String... more) {
-    List<String> args =
-        new ArrayList<>(List.of("plan", file("hut.csv"), "--walls", "20x14", "--no-pictures"));
+    return planHouse(List.of("--walls", "20x14"), more);
+  }
+
+  /** Plans the tally for the walls of some options; the first revision comes of it. */
+  CrewFolder planHouse(List<String> walls, String... more) {
+    List<String> args = new ArrayList<>(List.of("plan", file("hut.csv"), "--no-pictures"));
+    args.addAll(walls);
     args.addAll(List.of(more));
     assertEquals(0, run(args.toArray(String[]::new)), said);
     return this;

@@ -24,8 +24,17 @@ final class SimulatedBuild {
   private final List<Course> cut = new ArrayList<>();
 
   SimulatedBuild(Path folder, long seed, int rounds, double bias) throws Exception {
+    this(
+        new CrewFolder(folder).tally(seed, rounds, 6).plan("--rounds", "" + rounds),
+        seed,
+        rounds,
+        bias);
+  }
+
+  /** A build of what was planned in a folder. */
+  SimulatedBuild(CrewFolder site, long seed, int rounds, double bias) {
     this.rounds = rounds;
-    this.site = new CrewFolder(folder).tally(seed, rounds, 6).plan("--rounds", "" + rounds);
+    this.site = site;
     this.wall = new SimulatedWall(seed, bias);
     this.blind = new SimulatedWall(seed, bias);
   }

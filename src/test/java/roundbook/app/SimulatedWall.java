@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import roundbook.job.Building;
 import roundbook.job.Job;
 import roundbook.job.Piece;
+import roundbook.job.Saddle;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.plan.Plan;
@@ -129,11 +130,25 @@ final class SimulatedWall {
         centres[end] = tops.getOrDefault(corners[end], bed) + lower + cut();
         higher.put(corners[end], centres[end] + notch.upper().inches() + cut());
       }
+      for (Saddle saddle : building.saddles(wall)) {
+        String corner = building.corner(saddle);
+        double lower = notch.lower().inches() + changes.getOrDefault(corner, 0.0);
+        double lies = tops.getOrDefault(corner, bed) + lower + cut();
+        double straight = between(saddle, centres);
+        double centre = tops.containsKey(corner) ? Math.max(lies, straight) : straight;
+        higher.put(corner, centre + notch.upper().inches() + cut());
+      }
       laid.get(round - 1).put(wall.name(), centres);
       gaps(tally, piece, centres);
       profiles.put(round + wall.name(), diameters(tally, piece));
     }
     tops.putAll(higher);
+  }
+
+  /** A log that goes through lies on its ends, and bends up where a partition is higher. */
+  private static double between(Saddle saddle, double[] centres) {
+    double middle = (saddle.from().inches() + saddle.to().inches()) / 2;
+    return centres[0] + (centres[1] - centres[0]) * middle / saddle.through().outside().inches();
   }
 
   private double cut() {

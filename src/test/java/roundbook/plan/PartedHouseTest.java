@@ -20,12 +20,16 @@ import roundbook.job.BuildRules;
 import roundbook.job.Building;
 import roundbook.job.Job;
 import roundbook.job.Log;
+import roundbook.job.Piece;
 import roundbook.job.Stand;
 import roundbook.job.Wall;
+import roundbook.notch.Notch;
+import roundbook.notch.RoundSize;
 import roundbook.rounds.BalancedChooser;
 import roundbook.rounds.Verifier;
 import roundbook.stack.Course;
 import roundbook.stack.FilledPlace;
+import roundbook.stack.Stack;
 import roundbook.units.Length;
 
 /** Houses of five and eight walls planned whole, and their crossings from the printed marks. */
@@ -147,12 +151,15 @@ class PartedHouseTest {
   @ParameterizedTest(name = "seed {0}")
   @ValueSource(longs = {1, 5, 9})
   void marksOfACrossingMeetWithoutOverlap(long seed) {
-    Plan plan = plan(parted(seed));
-    for (int round = 1; round < plan.rounds(); round++) {
-      Course course = plan.stack().courses().get(round - 1);
-      Course next = plan.stack().courses().get(round);
-      Junction here = Junction.crossings(plan.stack(), course).get(0);
-      Junction above = Junction.crossings(plan.stack(), next).get(0);
+    meets(plan(parted(seed)).stack());
+  }
+
+  private static void meets(Stack plan) {
+    for (int round = 1; round < plan.courses().size(); round++) {
+      Course course = plan.courses().get(round - 1);
+      Course next = plan.courses().get(round);
+      Junction here = Junction.crossings(plan, course).get(0);
+      Junction above = Junction.crossings(plan, next).get(0);
       double through = centre(plan, here.through().wall(), round);
       double partition = centre(plan, here.wall().wall(), round);
       double over = centre(plan, here.through().wall(), round + 1);
@@ -189,8 +196,8 @@ class PartedHouseTest {
             });
   }
 
-  private static double centre(Plan plan, Wall wall, int round) {
-    return plan.stack().centre(round, wall).inches();
+  private static double centre(Stack plan, Wall wall, int round) {
+    return plan.centre(round, wall).inches();
   }
 
   /** By hand: 390 − 2 × 9 − 6 in of a wall that is crossed once, 222 − 2 × 9 of the partition. */
@@ -206,5 +213,77 @@ class PartedHouseTest {
               double run = name.equals("N") || name.equals("S") ? 366 : 204;
               assertEquals(run, fill.run(), 1e-6, name);
             });
+  }
+
+  /** A 32 by 18 ft house with its partition, all logs of a round of one diameter. */
+  private static Stack even(String... sizes) {
+    BuildRules rules = Jobs.rules(false);
+    Building building = parted(1).building();
+    List<Course> courses = new ArrayList<>();
+    for (int round = 1; round <= sizes.length; round++) {
+      List<FilledPlace> places = new ArrayList<>();
+      for (Wall wall : building.walls()) {
+        Length trimmed = building.trimmed(wall, rules.overhang());
+        String size = sizes[round - 1];
+        Piece piece = new Piece(Jobs.log("1", trimmed, size, size, size), Length.ZERO, trimmed);
+        places.add(
+            FilledPlace.of(piece, wall, round, building.isButtAtStart(wall, round, rules)));
+      }
+      courses.add(Course.of(round, places, rules));
+    }
+    return Stack.of(rules, building, courses);
+  }
+
+  /** B-W01, B-W05, by hand: five middles share one size; the marks of the partition's log. */
+  @Test
+  void fiveLogsShareOneSizeAndItsMarks() {
+    List<Length> mids =
+        Stream.of("13.25", "13", "12.75", "13.5", "12.5").map(Jobs::inches).toList();
+    RoundSize size = RoundSize.of(mids, Jobs.inches("1/2"));
+    assertEquals(in(13), size.mean());
+    assertEquals(in(13), size.taken());
+    Notch notch = Notch.of(size.taken(), Jobs.rules(false));
+    assertEquals(in(4), notch.upper(), "level on both faces");
+    assertEquals(in(3), notch.lower(), "at the shoulder");
+    assertEquals(in(5), notch.lowerCorner(in(6)), "at the outer face");
+    assertEquals(in(6), notch.lowerEnd(in(6), in(3)), "at the end");
+    assertEquals(in(7), notch.neckHeight(), "its neck at the shoulder");
+    assertEquals(in(10), notch.upper().plus(notch.lowerEnd(in(6), in(3))), "and at the end");
+  }
+
+  /** B-W03, B-W07, by hand: marks of the log that goes through, and the heights of two rounds. */
+  @Test
+  void marksAndHeightsOfAHouseWithAPartition() {
+    Stack stack = even("13", "12.5");
+    for (Junction here : Junction.crossings(stack, stack.courses().get(0))) {
+      assertEquals(Optional.of(in(4)), here.upper());
+      assertEquals(Optional.of(in(2)), here.upperOutside());
+      assertEquals(Optional.empty(), here.lower(), "the first bed is sawn flat all along");
+    }
+    Stack same = even("13", "13");
+    Junction second = Junction.crossings(same, same.courses().get(1)).get(0);
+    assertEquals(Optional.of(in(3)), second.lower());
+    List<Length> first = stack.firstHeights();
+    List<Length> partition = stack.secondHeights();
+    assertEquals(List.of(in(3), Jobs.inches("16.875")), first);
+    assertEquals(List.of(in(10), Jobs.inches("23.625")), partition);
+    Wall wall = stack.building().wall("P1").orElseThrow();
+    assertEquals(Jobs.inches("23.625"), stack.centre(2, wall));
+  }
+
+  /** B-W08: each contact of a crossing bears on all of 6 by 6 in, without overlap. */
+  @ParameterizedTest
+  @ValueSource(strings = {"13 12.5", "13 13", "13 12"})
+  void contactsOfACrossingBearWhole(String sizes) {
+    meets(even(sizes.split(" ")));
+  }
+
+  /** B-W09: two pens planned apart, each from its own logs, miss each other at the plate. */
+  @Test
+  void pensPlannedApartMissEachOther() {
+    Length one = even("13", "13", "12.5", "12.5", "12", "12", "11.5", "11.5").wallHeight();
+    Length other = even("13", "12.5", "12.5", "12", "12", "11.5", "11.5", "11").wallHeight();
+    assertEquals(Jobs.inches("108.125"), one);
+    assertEquals(in(106), other);
   }
 }
