@@ -46,8 +46,8 @@ class PartedBuildTest {
   }
 
   /**
-   * Planned anew after every round, without workbooks, four builds of each: at most one
-   * may end a hair over a quarter inch, for marks and readings err by that much at times.
+   * Planned anew after every round, without workbooks, four builds of each: at most one may end a
+   * hair over a quarter inch, for marks and readings err by that much at times.
    */
   @Tag("long")
   @ParameterizedTest(name = "{0}")

@@ -226,8 +226,7 @@ class PartedHouseTest {
         Length trimmed = building.trimmed(wall, rules.overhang());
         String size = sizes[round - 1];
         Piece piece = new Piece(Jobs.log("1", trimmed, size, size, size), Length.ZERO, trimmed);
-        places.add(
-            FilledPlace.of(piece, wall, round, building.isButtAtStart(wall, round, rules)));
+        places.add(FilledPlace.of(piece, wall, round, building.isButtAtStart(wall, round, rules)));
       }
       courses.add(Course.of(round, places, rules));
     }
