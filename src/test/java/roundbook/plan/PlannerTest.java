@@ -15,6 +15,7 @@ import roundbook.job.BuildRules.Origin;
 import roundbook.job.Job;
 import roundbook.job.Setting;
 import roundbook.rounds.BalancedChooser;
+import roundbook.problem.ProblemCode;
 import roundbook.units.Length;
 
 /** Whole plans of made-up yards; each is checked by the verifier as it is made. */
@@ -24,11 +25,25 @@ class PlannerTest {
   @ParameterizedTest(name = "seed {0}")
   @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
   void plansEveryRoundThatTheLogsAllow(long seed) {
-    Job job = Jobs.random(seed, 44);
+    Job job = Jobs.random(seed, 32);
     Plan plan = new Planner(new BalancedChooser()).plan(job, SHORT);
-    assertEquals(11, plan.rounds(), "seed " + seed);
-    assertEquals(44, plan.count(Plan.Use.PLACED));
+    assertEquals(8, plan.rounds(), "seed " + seed);
+    assertEquals(32, plan.count(Plan.Use.PLACED));
     assertTrue(plan.choice().shortage().isEmpty());
+    assertFalse(saysStopped(plan));
+  }
+
+  /** Eleven rounds of logs are there; nobody said how high, so a storey is built, and it is said. */
+  @Test
+  void stopsAtAStoreyWhereNobodySaysHowHigh() {
+    Plan plan = new Planner(new BalancedChooser()).plan(Jobs.random(1, 44), SHORT);
+    assertEquals(8, plan.rounds());
+    assertTrue(saysStopped(plan));
+    assertTrue(plan.choice().shortage().isEmpty());
+  }
+
+  private static boolean saysStopped(Plan plan) {
+    return plan.problems().stream().anyMatch(each -> each.code() == ProblemCode.WALL_HIGH);
   }
 
   @Test
