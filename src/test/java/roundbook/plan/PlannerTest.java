@@ -14,8 +14,8 @@ import roundbook.balance.Effort;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Job;
 import roundbook.job.Setting;
-import roundbook.rounds.BalancedChooser;
 import roundbook.problem.ProblemCode;
+import roundbook.rounds.BalancedChooser;
 import roundbook.units.Length;
 
 /** Whole plans of made-up yards; each is checked by the verifier as it is made. */
@@ -33,7 +33,9 @@ class PlannerTest {
     assertFalse(saysStopped(plan));
   }
 
-  /** Eleven rounds of logs are there; nobody said how high, so a storey is built, and it is said. */
+  /**
+   * Eleven rounds of logs are there; nobody said how high, so a storey is built, and it is said.
+   */
   @Test
   void stopsAtAStoreyWhereNobodySaysHowHigh() {
     Plan plan = new Planner(new BalancedChooser()).plan(Jobs.random(1, 44), SHORT);

@@ -49,7 +49,10 @@ class StartSheetTest {
 
   @Test
   void itSaysWhatIsBuiltAndWhatWasWanted() {
-    assertTrue(says(ListFixtures.inches(4), "4, as many as the logs make up to a storey: no height was given"));
+    assertTrue(
+        says(
+            ListFixtures.inches(4),
+            "4, as many as the logs make up to a storey: no height was given"));
     CrewContext told =
         ListFixtures.of(PlanFixtures.inches().set(Setting.ROUNDS, BigDecimal.valueOf(4)).plan(4));
     assertTrue(says(told, "4, all that were wanted"));
