@@ -7,7 +7,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -43,6 +48,28 @@ class PartedBuildTest {
     assertEquals(rounds, plan.rounds());
     assertEquals(corners, plan.job().building().corners().size());
     plan.stack().courses().forEach(course -> assertEquals(walls, course.places().size()));
+  }
+
+  /** Names of eight walls beside a mark hid the mark in its box of the notch chart. */
+  @Test
+  void marksOfManyWallsFitTheirBoxes() throws Exception {
+    CrewFolder site = planned(PENS, 2);
+    int found = 0;
+    try (var book = new XSSFWorkbook(site.book(1).toFile())) {
+      for (Row row : book.getSheet("Notch chart")) {
+        for (Cell cell : row) {
+          boolean text = cell.getCellType() == CellType.FORMULA;
+          text = text && cell.getCachedFormulaResultType() == CellType.STRING;
+          String shown = text ? cell.getStringCellValue() : "";
+          if (shown.contains("on P1")) {
+            assertTrue(shown.length() <= 26, shown);
+            assertTrue(shown.contains("others"), shown);
+            found++;
+          }
+        }
+      }
+    }
+    assertTrue(found > 0);
   }
 
   /**
