@@ -27,8 +27,8 @@ public record WallMark(String formula, Length now, String whom) {
   /**
    * Returns the upper marks on the outside face: the inside one less the drop of the own wall; the
    * top of a partition's logs is level, so there it is the inside one; eight names of the others
-   * would not fit a box, so they are the others where they share one mark. Of the last round only walls
-   * are told that are crossed above.
+   * would not fit a box, so they are the others where they share one mark. Of the last round only
+   * walls are told that are crossed above.
    */
   public static List<WallMark> outside(LiveContext live, String upper, Notch notch, boolean last) {
     List<Wall> crossed =
@@ -39,8 +39,7 @@ public record WallMark(String formula, Length now, String whom) {
     if (!level.isEmpty()) {
       if (marks.size() == 1) {
         WallMark others = marks.get(0);
-        marks.set(
-            0, new WallMark(others.formula, others.now, live.text("round.on_other_walls")));
+        marks.set(0, new WallMark(others.formula, others.now, live.text("round.on_other_walls")));
       }
       String whom = live.text("round.on_walls", names(level));
       marks.add(new WallMark(upper, notch.upper(), whom));
