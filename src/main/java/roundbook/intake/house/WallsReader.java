@@ -58,7 +58,7 @@ public final class WallsReader {
   private Optional<Building> fromOption(String text) {
     LengthUnit unit = rules.metric() ? LengthUnit.METRE : LengthUnit.FOOT;
     WallsOption option = new WallsOption(rules, laidFirst(), new LengthReader(unit, false));
-    CellRef where = CellRef.ofFile("--walls");
+    CellRef where = CellRef.ofFile(text.contains(",") ? "--pens" : "--walls");
     List<Wall> walls = option.walls(text);
     if (walls.isEmpty()) {
       problems.add(bad("option", where).with("text", text).found(text));

@@ -29,8 +29,14 @@ public final class FoundationDrawing {
   private static final double WALL = 14;
   private static final Box OUTSIDE = new Box(34, 14, WIDTH - 34, HEIGHT - 14);
 
+  /** Pens in a row take the whole width, and their walls are drawn thinner. */
+  private static final Box ROW = new Box(13, 16, WIDTH - 13, HEIGHT - 16);
+
+  private static final double ROW_WALL = 7;
+
   private final Building building;
   private final GroundPlan ground;
+  private final double thick;
   private final Length step;
   private final Wording wording;
   private final Canvas canvas = new Canvas(WIDTH, HEIGHT, SMALL);
@@ -45,7 +51,9 @@ public final class FoundationDrawing {
    */
   public FoundationDrawing(Building building, Length step, Wording wording) {
     this.building = building;
-    this.ground = new GroundPlan(building, OUTSIDE);
+    boolean row = building.pens().size() > 1;
+    this.ground = new GroundPlan(building, row ? ROW : OUTSIDE);
+    this.thick = row ? ROW_WALL : WALL;
     this.step = step;
     this.wording = wording;
   }
@@ -79,12 +87,11 @@ public final class FoundationDrawing {
     boolean left = at.x() < pen.middle().x();
     boolean top = at.y() < pen.middle().y();
     Spot outside = at.plus(left ? -4 : 4, top ? 6 : -6);
-    boolean inner = ground.isInner(at);
-    if (inner) {
-      outside = at.plus(0, top ? -7 : 7);
+    if (ground.isRow()) {
+      outside = at.plus(0, top ? -8 : 8);
     }
     Label label = Label.of(building.startCorner(wall), ground.isMore() ? 10 : 13, outside).bold();
-    canvas.write(label.across(inner ? 0.5 : left ? 1 : 0).within(28));
+    canvas.write(label.across(ground.isRow() ? 0.5 : left ? 1 : 0).within(28));
   }
 
   /**
@@ -97,13 +104,16 @@ public final class FoundationDrawing {
     Spot middle = ground.pen(wall).middle();
     if (ground.isMore()) {
       boolean crossed = !building.saddles(wall).isEmpty();
-      Spot at = along(start, end, crossed ? 0.25 : wall.isPartition() ? 0.35 : 0.5);
-      double past = 4 + (wall.isPartition() ? WALL / 2 : WALL);
+      Spot at = along(start, end, crossed ? ground.free(wall) : wall.isPartition() ? 0.3 : 0.5);
+      double past = 4 + (wall.isPartition() ? thick / 2 : thick);
       Spot in = upright ? at.plus(side(wall) * past, 0) : inwards(at, middle, false);
       boolean brief = upright && ground.isRow();
       String both = brief ? wall.name() : wall.name() + " " + height(wall);
       double across = !upright ? 0.5 : side(wall) < 0 ? 1 : 0;
       canvas.write(Label.of(both, NUMBER - 2.5, in).bold().across(across).within(48));
+      if (brief) {
+        canvas.write(Label.of(height(wall), 9, in.plus(0, 12)).across(across).within(34));
+      }
       return;
     }
     for (double part : upright ? new double[] {0.38, 0.62} : new double[] {0.24, 0.76}) {
@@ -133,8 +143,8 @@ public final class FoundationDrawing {
   }
 
   /** Returns a point of a wall's outer edge moved in, past the wall. */
-  private static Spot inwards(Spot at, Spot middle, boolean upright) {
-    double in = WALL + (upright ? 5 : 10);
+  private Spot inwards(Spot at, Spot middle, boolean upright) {
+    double in = thick + (upright ? 5 : 10);
     double right = upright ? Math.signum(middle.x() - at.x()) * in : 0;
     double down = upright ? 0 : Math.signum(middle.y() - at.y()) * in;
     return at.plus(right, down);
@@ -149,17 +159,17 @@ public final class FoundationDrawing {
     Box pen = ground.pen(wall);
     boolean upright = all.width() < 1;
     if (wall.isPartition()) {
-      double x = upright ? WALL / 2 : 0;
-      double y = upright ? 0 : WALL / 2;
+      double x = upright ? thick / 2 : 0;
+      double y = upright ? 0 : thick / 2;
       return new Box(all.left() - x, all.top() - y, all.right() + x, all.bottom() + y);
     }
     if (upright) {
       boolean left = all.left() < pen.middle().x();
-      double from = left ? all.left() : all.left() - WALL;
-      return new Box(from, all.top(), from + WALL, all.bottom());
+      double from = left ? all.left() : all.left() - thick;
+      return new Box(from, all.top(), from + thick, all.bottom());
     }
     boolean top = all.top() < pen.middle().y();
-    double from = top ? all.top() : all.top() - WALL;
-    return new Box(all.left(), from, all.right(), from + WALL);
+    double from = top ? all.top() : all.top() - thick;
+    return new Box(all.left(), from, all.right(), from + thick);
   }
 }

@@ -1,5 +1,7 @@
 package roundbook.picture.ground;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import roundbook.job.Building;
 import roundbook.job.Wall;
@@ -16,7 +18,7 @@ import roundbook.picture.raster.Spot;
  */
 record GroundPlan(Building building, Box box) {
   private static final int SIDES = 4;
-  private static final double PASSAGE = 0.9;
+  private static final double PASSAGE = 0.35;
 
   /** Checks that each pen is a ring of four walls. */
   GroundPlan {
@@ -58,10 +60,29 @@ record GroundPlan(Building building, Box box) {
         box.left() + left * scale, box.top(), box.left() + along(pen + 1) * scale, box.bottom());
   }
 
-  /** Returns whether a point lies between the pens, and not at the outer end of the row. */
-  boolean isInner(Spot at) {
-    double near = StrictMath.min(at.x() - box.left(), box.right() - at.x());
-    return isMore() && near > 1;
+  /** Returns the height in the drawing of the middle of a wall's pen. */
+  double middle(Wall wall) {
+    return pen(wall).middle().y();
+  }
+
+  /**
+   * Returns the part of a wall at which the longest stretch between its crossings has its middle.
+   */
+  double free(Wall wall) {
+    List<Double> ends = new ArrayList<>(List.of(0.0, 1.0));
+    building
+        .saddles(wall)
+        .forEach(saddle -> ends.add(1 - saddle.from().inches() / wall.outside().inches()));
+    Collections.sort(ends);
+    double widest = 0;
+    double middle = 0.5;
+    for (int at = 1; at < ends.size(); at++) {
+      if (ends.get(at) - ends.get(at - 1) > widest) {
+        widest = ends.get(at) - ends.get(at - 1);
+        middle = (ends.get(at) + ends.get(at - 1)) / 2;
+      }
+    }
+    return middle;
   }
 
   /** Returns how far the pens before one reach, in inches. */

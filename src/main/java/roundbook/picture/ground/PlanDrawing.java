@@ -30,6 +30,13 @@ public final class PlanDrawing {
   private static final double LEVEL_ROOM = 84;
   private static final Box WALLS = new Box(36, 24, WIDTH - 36, HEIGHT - 26);
 
+  /** Pens in a row take the whole width, and their logs are drawn thinner. */
+  private static final Box ROW = new Box(13, 24, WIDTH - 13, HEIGHT - 24);
+
+  private static final double ROW_LOG = 6;
+  private static final double ROW_PAST = 4;
+  private static final double ROW_SMALL = 8;
+
   private final Building building;
   private final GroundPlan ground;
   private final Wording wording;
@@ -44,7 +51,7 @@ public final class PlanDrawing {
    */
   public PlanDrawing(Building building, Wording wording) {
     this.building = building;
-    this.ground = new GroundPlan(building, WALLS);
+    this.ground = new GroundPlan(building, building.pens().size() > 1 ? ROW : WALLS);
     this.wording = wording;
   }
 
@@ -74,7 +81,7 @@ public final class PlanDrawing {
   /** Draws a wall as a log with an arrow from its butt to its tip. */
   private void log(Course course, Wall wall) {
     PlanSide side = side(wall);
-    canvas.shape(Line.NORMAL, side.log(), Ink.WHITE);
+    canvas.shape(Line.NORMAL, side.log(log(), past()), Ink.WHITE);
     Optional<FilledPlace> placed = course.on(wall);
     if (placed.isEmpty()) {
       return;
@@ -93,15 +100,17 @@ public final class PlanDrawing {
   /** Points from the butt of a log to its tip, between two parts of a side. */
   private void butt(PlanSide side, PlacedLog log, double from, double to) {
     Spot butt = side.along(log.buttAtStart() ? from : to);
-    Arrows.pointer(canvas, butt, side.along(log.buttAtStart() ? to : from), 9);
+    double head = ground.isRow() ? 6 : 9;
+    Arrows.pointer(canvas, butt, side.along(log.buttAtStart() ? to : from), head);
     sign("●", butt);
   }
 
   /** Writes a sign on a white field, so that the arrow does not run through it. */
   private void sign(String sign, Spot at) {
-    Box field = new Box(at.x() - 5, at.y() - 5, at.x() + 5, at.y() + 5);
+    double half = ground.isRow() ? 2.5 : 5;
+    Box field = new Box(at.x() - half, at.y() - half, at.x() + half, at.y() + half);
     canvas.fill(field, Ink.WHITE);
-    canvas.write(Label.of(sign, 12, at).centred());
+    canvas.write(Label.of(sign, ground.isRow() ? 7 : 12, at).centred());
   }
 
   /** Writes the name of a corner outside of it. */
@@ -109,6 +118,11 @@ public final class PlanDrawing {
     Box pen = ground.pen(wall);
     double right = corner.x() < pen.middle().x() ? -1 : 1;
     double down = corner.y() < pen.middle().y() ? -1 : 1;
+    if (ground.isRow()) {
+      Spot above = corner.plus(0, down * (ROW_PAST + 9));
+      canvas.write(Label.of(name, MANY, above).bold().centred().within(22));
+      return;
+    }
     if (wall.isPartition()) {
       boolean level = side(wall).upright();
       Spot at = level ? corner.plus(0, down * (PAST + 6)) : corner.plus(right * (PAST + 3), 0);
@@ -116,11 +130,9 @@ public final class PlanDrawing {
       canvas.write(Label.of(name, MANY, at).bold().across(across).within(27));
       return;
     }
-    double aside = ground.isInner(corner) ? 0 : PAST + 4;
-    Spot at = corner.plus(right * aside, down * (PAST + 5));
+    Spot at = corner.plus(right * (PAST + 4), down * (PAST + 5));
     Label label = Label.of(name, ground.isMore() ? MANY : 13, at).bold();
-    double far = ground.isInner(corner) ? 0.8 : 1;
-    canvas.write(label.across(right < 0 ? far : 1 - far).within(27));
+    canvas.write(label.across(right < 0 ? 1 : 0).within(27));
   }
 
   /** Writes the name of a wall and the tag of its log inside of it. */
@@ -128,10 +140,13 @@ public final class PlanDrawing {
     PlanSide side = side(wall);
     String tag = course.on(wall).map(FilledPlace::tags).orElse("");
     boolean crossed = !building.saddles(wall).isEmpty();
+    if (ground.isRow()) {
+      inRow(side, wall, tag);
+      return;
+    }
     Spot at = side.inwards(side.along(crossed ? 0.27 : 0.5), side.upright() ? 9 : 14);
     if (ground.isMore()) {
-      boolean outward = ground.isRow() && side.upright() && !wall.isPartition();
-      more(side, wall.name(), tag, outward ? side.inwards(side.along(0.3), -9) : at, outward);
+      more(side, wall.name(), tag, at);
       return;
     }
     if (!side.upright()) {
@@ -146,15 +161,38 @@ public final class PlanDrawing {
   }
 
   /** Writes name and tag small, for there is room for a few letters only. */
-  private void more(PlanSide side, String wall, String tag, Spot at, boolean outward) {
+  private void more(PlanSide side, String wall, String tag, Spot at) {
     if (!side.upright()) {
       canvas.write(Label.of((wall + " " + tag).strip(), MANY, at).bold().centred().within(56));
       return;
     }
-    boolean down = side.end().y() > side.start().y();
-    double across = down != outward ? 1 : 0;
+    double across = side.end().y() > side.start().y() ? 1 : 0;
     canvas.write(Label.of(wall, MANY, at.plus(0, -6)).bold().across(across).within(22));
     canvas.write(Label.of(tag, MANY - 1.4, at.plus(0, 5)).across(across).within(22));
+  }
+
+  /** Writes name and tag where pens in a row leave room: a partition's lower than the walls'. */
+  private void inRow(PlanSide side, Wall wall, String tag) {
+    if (!side.upright()) {
+      Spot at = side.inwards(side.along(ground.free(wall)), ROW_LOG / 2 + 7);
+      canvas.write(
+          Label.of((wall.name() + " " + tag).strip(), ROW_SMALL, at).bold().centred().within(40));
+      return;
+    }
+    double height = ground.middle(wall) + (wall.isPartition() ? 12 : -12);
+    boolean right = wall.isPartition() || side.start().x() < ground.pen(wall).middle().x();
+    Spot at = new Spot(side.start().x() + (right ? 1 : -1) * (ROW_LOG / 2 + 2), height);
+    double across = right ? 0 : 1;
+    canvas.write(Label.of(wall.name(), ROW_SMALL, at.plus(0, -5)).bold().across(across).within(20));
+    canvas.write(Label.of(tag, ROW_SMALL, at.plus(0, 5)).across(across).within(20));
+  }
+
+  private double log() {
+    return ground.isRow() ? ROW_LOG : LOG;
+  }
+
+  private double past() {
+    return ground.isRow() ? ROW_PAST : PAST;
   }
 
   /** Shows which way the butts run, which the page says too, and says where this is seen from. */
@@ -202,13 +240,13 @@ public final class PlanDrawing {
     }
 
     /** Returns the outline of the log, its ends past the corners. */
-    List<Spot> log() {
-      return grown(Box.around(List.of(start, end))).corners();
+    List<Spot> log(double thick, double past) {
+      return grown(Box.around(List.of(start, end)), thick, past).corners();
     }
 
-    private Box grown(Box box) {
-      double x = upright() ? LOG / 2 : PAST;
-      double y = upright() ? PAST : LOG / 2;
+    private Box grown(Box box, double thick, double past) {
+      double x = upright() ? thick / 2 : past;
+      double y = upright() ? past : thick / 2;
       return new Box(box.left() - x, box.top() - y, box.right() + x, box.bottom() + y);
     }
   }
