@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import roundbook.job.Building;
 import roundbook.job.Stems;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
@@ -148,9 +150,15 @@ public final class StartSheet {
   }
 
   private String walls() {
-    return plan.job().building().walls().stream()
-        .map(wall -> wall.name() + " " + cells.formats().feetInches(wall.outside()))
-        .collect(Collectors.joining(" · "));
+    Building building = plan.job().building();
+    Stream<String> walls =
+        building.walls().stream()
+            .map(wall -> wall.name() + " " + cells.formats().feetInches(wall.outside()));
+    Stream<String> passages =
+        building.pens().stream()
+            .flatMap(pen -> building.passage(pen).stream())
+            .map(wide -> context.text("start.passage", cells.formats().feetInches(wide)));
+    return Stream.concat(walls, passages).collect(Collectors.joining(" · "));
   }
 
   private String tops() {
