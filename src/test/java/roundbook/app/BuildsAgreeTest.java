@@ -13,6 +13,7 @@ import java.util.Random;
 import java.util.TreeMap;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -66,6 +67,7 @@ class BuildsAgreeTest {
     "12, loses"
   })
   void pagesAndNextPlanAgree(long seed, String kind) throws Exception {
+    Assumptions.assumeTrue(isTried(seed), "one build of each kind is enough here");
     CrewFolder site = new CrewFolder(folder);
     planned(site, seed, kind);
     Random random = new Random(seed);
@@ -83,6 +85,11 @@ class BuildsAgreeTest {
     }
     assertTrue(compared > 60 * ROUNDS, "compared " + compared);
     System.out.println(kind + " " + seed + ": " + compared + " cells agree");
+  }
+
+  /** Returns whether a build is made: all are, unless each takes a minute. */
+  boolean isTried(long seed) {
+    return true;
   }
 
   private void planned(CrewFolder site, long seed, String kind) throws Exception {
