@@ -54,7 +54,8 @@ public record Building(List<Wall> walls) {
     return pens;
   }
 
-  private static List<Wall> ring(List<Wall> walls, int pen) {
+  /** Returns the walls of a pen's ring, in the order of the list. */
+  static List<Wall> ring(List<Wall> walls, int pen) {
     return walls.stream().filter(wall -> wall.stand().pen() == pen && !wall.isPartition()).toList();
   }
 

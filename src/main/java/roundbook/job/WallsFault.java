@@ -48,8 +48,7 @@ public record WallsFault(Optional<Wall> wall, Phrase said, Phrase remedy) {
   }
 
   private static Optional<WallsFault> ofPen(List<Wall> walls, int pen) {
-    List<Wall> ring =
-        walls.stream().filter(wall -> wall.stand().pen() == pen && !wall.isPartition()).toList();
+    List<Wall> ring = Building.ring(walls, pen);
     Wall extra =
         ring.size() > WALLS
             ? ring.get(WALLS)

@@ -148,7 +148,7 @@ final class OpeningDoubts {
 
   /** Returns a length rounded up to whole inches or centimetres, as openings are laid out. */
   private Length up(Length length) {
-    Length step = formats.unit().metric() ? Length.ofMillimetres(10) : Length.ofInches(1);
+    Length step = formats.unit().coarseStep();
     Length near = length.roundedTo(step);
     return near.isLessThan(length) ? near.plus(step) : near;
   }

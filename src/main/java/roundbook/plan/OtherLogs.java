@@ -63,16 +63,29 @@ public record OtherLogs(List<Found> taken, List<Lack> lacking) {
 
     /** Returns the balance point of the round log, or of the rest of it, from its thick end. */
     public Length balance() {
+      Slices slices = Slices.of(log, from);
+      return Length.of(slices.moment() / slices.wood(), LengthUnit.INCH);
+    }
+  }
+
+  /**
+   * A round log summed up in slices from a place on, in units of its own.
+   *
+   * @param wood how much there is of it
+   * @param moment the same times how far it is from that place, in inches
+   */
+  private record Slices(double wood, double moment) {
+    static Slices of(Log log, Length from) {
       Length whole = log.length().minus(from);
-      double sum = 0;
+      double wood = 0;
       double moment = 0;
       for (int slice = 0; slice < SLICES; slice++) {
         Length at = whole.timesRatio(2L * slice + 1, 2L * SLICES);
         double thick = log.profile().at(from.plus(at)).inches();
-        sum += thick * thick;
-        moment += thick * thick * at.inches();
+        wood += thick * thick * whole.inches();
+        moment += thick * thick * whole.inches() * at.inches();
       }
-      return Length.of(moment / sum, LengthUnit.INCH);
+      return new Slices(wood, moment);
     }
   }
 
@@ -163,21 +176,9 @@ public record OtherLogs(List<Found> taken, List<Lack> lacking) {
     Log log = plan.job().tallied(rest.use().log());
     Species species = Species.find(log.traits().species()).species();
     double pounds = LogCost.quantities(plan.job(), log).cubicFeet() * species.greenSpread().most();
-    double share = wood(log, rest.from()) / wood(log, Length.ZERO);
+    double share = Slices.of(log, rest.from()).wood() / Slices.of(log, Length.ZERO).wood();
     Length over = rest.length().minus(other.length());
     boolean spare = rest.use().use() == Use.SPARE;
     return new Found(other, number, log, rest.from(), over, spare, share * pounds);
-  }
-
-  /** Returns how much wood is above a place on a log, in a unit of its own. */
-  private static double wood(Log log, Length from) {
-    Length whole = log.length().minus(from);
-    double sum = 0;
-    for (int slice = 0; slice < SLICES; slice++) {
-      double thick =
-          log.profile().at(from.plus(whole.timesRatio(2L * slice + 1, 2L * SLICES))).inches();
-      sum += thick * thick;
-    }
-    return sum * whole.inches();
   }
 }

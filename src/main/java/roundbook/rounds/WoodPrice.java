@@ -33,7 +33,11 @@ public final class WoodPrice {
     this.fit = new Fit(job);
     this.walls = job.building().walls();
     this.lengths =
-        job.logs().stream().filter(log -> fit.refused(log).isEmpty()).map(Log::length).toList();
+        job.logs().stream()
+            .filter(log -> fit.refused(log).isEmpty())
+            .map(Log::length)
+            .sorted()
+            .toList();
     this.rounds = rounds;
     this.allowance = job.rules().length(Setting.SQUARING_ALLOWANCE);
     this.price = job.rules().number(Setting.WASTE_PRICE).doubleValue();
@@ -71,7 +75,18 @@ public final class WoodPrice {
     return Math.min(1, (double) needed / Math.max(1, count(least)));
   }
 
-  private long count(Length least) {
-    return lengths.stream().filter(length -> !length.isLessThan(least)).count();
+  /** Asked for every way that any log may be cut, so the lengths are sorted once and halved. */
+  private int count(Length least) {
+    int low = 0;
+    int high = lengths.size();
+    while (low < high) {
+      int middle = (low + high) / 2;
+      if (lengths.get(middle).isLessThan(least)) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return lengths.size() - low;
   }
 }

@@ -41,6 +41,11 @@ public enum LengthUnit {
     return this != INCH && this != FOOT;
   }
 
+  /** Returns the step of lengths that need not be known better: an inch, in metric work 10 mm. */
+  public Length coarseStep() {
+    return Length.of(1, metric() ? CENTIMETRE : INCH);
+  }
+
   /** Finds the unit of a symbol, whatever its case; empty when there is none. */
   public static Optional<LengthUnit> ofSymbol(String text) {
     String wanted = text.strip().toLowerCase(Locale.ROOT);

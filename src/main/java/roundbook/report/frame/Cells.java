@@ -54,8 +54,7 @@ public record Cells(CrewContext context) {
 
   /** Returns a tape distance to the nearest inch or centimetre, for what is only estimated. */
   public Cell about(Length length) {
-    LengthUnit coarse = unit().metric() ? LengthUnit.CENTIMETRE : LengthUnit.INCH;
-    return tape(length.roundedTo(Length.of(1, coarse)));
+    return tape(length.roundedTo(unit().coarseStep()));
   }
 
   /** Returns a diameter or mark rounded to the print step, as a number of the job's unit. */

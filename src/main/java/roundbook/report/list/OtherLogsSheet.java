@@ -119,8 +119,7 @@ final class OtherLogsSheet {
     String trim = context.text("tags.cut", cells.formats().feetInches(each.other().length()));
     Bulk bulk = new Bulk(context.rules().metric());
     String most = Math.round(bulk.weight(each.pounds())) + (bulk.metric() ? " kg" : " lb");
-    Length step = bulk.metric() ? Length.ofMillimetres(10) : Length.ofInches(1);
-    Length balance = each.balance().roundedTo(step);
+    Length balance = each.balance().roundedTo(context.rules().unit().coarseStep());
     String lift = context.text("other_logs.tag", most, cells.formats().feetInches(balance));
     list.sheet()
         .merge(line, Cell.text(name).role(Role.TAG_LARGE).align(Cell.Align.LEFT))

@@ -108,8 +108,7 @@ final class YardPart {
 
   /** Returns a length up to the next inch or centimetre: a hook that reaches less is too short. */
   private Length up(Length length) {
-    boolean metric = context.rules().metric();
-    Length step = metric ? Length.ofMillimetres(10) : Length.ofInches(1);
+    Length step = context.rules().unit().coarseStep();
     return step.times(-Math.floorDiv(-length.nanometres(), step.nanometres()));
   }
 

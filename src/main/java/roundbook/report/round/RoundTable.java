@@ -254,7 +254,7 @@ final class RoundTable {
 
     /** Returns the balance point to the inch or centimetre, for it is an estimate. */
     private Cell balance() {
-      Length balance = weighs().balance().roundedTo(coarse());
+      Length balance = weighs().balance().roundedTo(live.unit().coarseStep());
       String now = live.unit().metric() ? live.formats().mark(balance) : tape(balance);
       return Cell.formula(planned(LiveMath.literal(now)), now).role(Role.BODY_CENTRE);
     }
@@ -264,11 +264,6 @@ final class RoundTable {
       String again = LiveMath.literal(live.text("round.replan"));
       return "IF(" + at(PieceColumn.SOURCE) + "=0," + value + "," + again + ")";
     }
-  }
-
-  /** Returns the step of lengths that need not be known better. */
-  private Length coarse() {
-    return live.unit().metric() ? Length.ofMillimetres(10) : Length.ofInches(1);
   }
 
   /** Returns a fixed tape distance. */
