@@ -83,7 +83,7 @@ final class Tasks {
     Arrays.setAll(
         sizes,
         round ->
-            job.built().cutSize(round + 1).map(cut -> (long) grid.ticks(cut.size())).orElse(0L));
+            job.heldSize(round + 1).map(cut -> (long) grid.ticks(cut.size())).orElse(0L));
     return new Settled(cuts, sizes, allowed(rounds));
   }
 

@@ -131,7 +131,7 @@ final class Score {
   }
 
   private double size(int round) {
-    Optional<CutSize> cut = job.built().cutSize(round);
+    Optional<CutSize> cut = job.heldSize(round);
     if (cut.isPresent()) {
       return cut.get().size().inches();
     }

@@ -219,7 +219,7 @@ final class Trials {
         courses().get(other.round() - 1).places().stream()
             .map(place -> place.wall().equals(other.wall()) ? other : place)
             .toList();
-    return Course.of(other.round(), places, job.rules());
+    return Course.of(other.round(), places, job);
   }
 
   private int flags(Stack tried, int round) {

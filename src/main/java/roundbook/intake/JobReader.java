@@ -27,6 +27,7 @@ import roundbook.job.Log;
 import roundbook.job.Opening;
 import roundbook.job.OtherLog;
 import roundbook.job.Pin;
+import roundbook.job.Setting;
 import roundbook.job.Price;
 import roundbook.job.Stem;
 import roundbook.job.Stems;
@@ -204,6 +205,9 @@ public final class JobReader {
       return new Places(rules, building, List.of(), List.of(), prices, others);
     }
     CranePlace.problem(rules, building.get()).ifPresent(problems::add);
+    if (rules.optionalLength(Setting.FOUNDATION_STEP).isPresent() && !rules.stepsFoundation()) {
+      problems.add(Problem.of(ProblemCode.BAD_SETTING, "foundation", CellRef.ofFile("")));
+    }
     PlacesReader places = new PlacesReader(rules, building.get(), problems);
     List<Pin> pins = sheet("pins").map(table -> places.pins(table, tags)).orElse(List.of());
     List<Opening> openings = sheet("openings").map(places::openings).orElse(List.of());

@@ -213,6 +213,7 @@ final class SettingsReader {
       case BED_LENGTH -> Length.ofInches(96);
       case TREE_HEIGHT -> Length.ofInches(240);
       case CRANE_OFF, SLING_LEG -> Length.ofInches(24);
+      case FOUNDATION_STEP -> Length.ofInches(3);
       default -> Length.ZERO;
     };
   }

@@ -76,6 +76,11 @@ public final class BuildRules {
     return optionalLength(setting).orElseThrow(() -> missing(setting));
   }
 
+  /** Returns whether the foundation is higher under the second-laid walls. */
+  public boolean stepsFoundation() {
+    return text(Setting.FIRST_BED).equals("flat");
+  }
+
   /** Returns a length; empty when it has no value. */
   public Optional<Length> optionalLength(Setting setting) {
     return value(setting).map(value -> (Length) value.value());

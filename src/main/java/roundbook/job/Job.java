@@ -2,6 +2,7 @@ package roundbook.job;
 
 import java.util.List;
 import java.util.Optional;
+import roundbook.job.AsBuilt.CutSize;
 import roundbook.units.Length;
 
 /**
@@ -75,6 +76,21 @@ public record Job(
   /** Returns whether the job says how many rounds or how high a wall it wants. */
   public boolean asksHeight() {
     return rules.rounds().isPresent() || rules.optionalLength(Setting.WALL_HEIGHT).isPresent();
+  }
+
+  /**
+   * Returns what the size of a round is held at: what it was cut to, or, of round 1, what a
+   * foundation was built for ({@code D = 2 s − g}, s its step, where the second-laid logs lie on
+   * it); empty where the size follows the logs.
+   */
+  public Optional<CutSize> heldSize(int round) {
+    Optional<Length> step =
+        round == 1 && rules.stepsFoundation()
+            ? rules.optionalLength(Setting.FOUNDATION_STEP)
+            : Optional.empty();
+    return built
+        .cutSize(round)
+        .or(() -> step.map(s -> new CutSize(s.times(2).minus(rules.gap()), rules.gap())));
   }
 
   /** Returns the job with the correction of the tally put on the diameters of all logs. */

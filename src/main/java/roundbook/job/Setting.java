@@ -154,6 +154,8 @@ public enum Setting {
   CHANGE_PAYS(NUMBER, "1"),
   /** How the first round is bedded. */
   FIRST_BED(CHOICE, "flat"),
+  /** The step of a foundation that stands, which keeps the size of round 1; blank: as planned. */
+  FOUNDATION_STEP(LENGTH, "", ""),
   /** Paper. */
   PAPER(CHOICE, "letter"),
   /** The language of the crew workbook. */

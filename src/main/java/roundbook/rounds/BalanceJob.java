@@ -130,9 +130,11 @@ final class BalanceJob {
     }
     places.paired().pairs().forEach(pair -> builder.log(cuts(pair)));
     restrict(builder);
-    List<CutSize> cut = job.built().cut();
-    for (int round = 0; round < Math.min(cut.size(), places.rounds()); round++) {
-      builder.size(0, round, cut.get(round).size().nanometres());
+    for (int round = 0; round < places.rounds(); round++) {
+      Optional<CutSize> held = job.heldSize(round + 1);
+      if (held.isPresent()) {
+        builder.size(0, round, held.get().size().nanometres());
+      }
     }
     return builder.build();
   }

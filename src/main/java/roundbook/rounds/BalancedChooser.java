@@ -138,10 +138,7 @@ public final class BalancedChooser implements Chooser {
   }
 
   static Course course(Job job, int round, List<FilledPlace> places) {
-    return job.built()
-        .cutSize(round)
-        .map(cut -> Course.cut(round, places, cut, job.rules()))
-        .orElseGet(() -> Course.of(round, places, job.rules()));
+    return Course.of(round, places, job);
   }
 
   private static List<Problem> problems(Job job, int rounds) {

@@ -3,6 +3,7 @@ package roundbook.rounds;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import roundbook.job.DiameterProfile.Station;
 import roundbook.job.Job;
@@ -58,6 +59,7 @@ final class StackCheck {
         job.built()
             .cutSize(course.round())
             .map(cut -> cut.size().inches())
+            .or(() -> foundation(course.round()))
             .orElse(rounded(mean, job.rules().length(Setting.SIZE_STEP).inches()));
     String round = "round " + course.round();
     checks.same(Subject.MARKS, round + " size", size, course.notch().size().inches());
@@ -65,6 +67,15 @@ final class StackCheck {
         Subject.MARKS, round + " lower mark", lower(course), course.notch().lower().inches());
     checks.same(
         Subject.MARKS, round + " upper mark", upper(course), course.notch().upper().inches());
+  }
+
+  /** Returns the size whose necks are as high as the step of a foundation that stands. */
+  private Optional<Double> foundation(int round) {
+    boolean stepped = round == 1 && job.rules().text(Setting.FIRST_BED).equals("flat");
+    return job.rules()
+        .optionalLength(Setting.FOUNDATION_STEP)
+        .filter(step -> stepped)
+        .map(step -> 2 * step.inches() - gap);
   }
 
   private double lower(Course course) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import roundbook.job.AsBuilt.CutSize;
 import roundbook.job.BuildRules;
+import roundbook.job.Job;
 import roundbook.job.Wall;
 import roundbook.notch.Notch;
 import roundbook.notch.RoundSize;
@@ -30,6 +31,13 @@ public record Course(
     List<Length> mids = places.stream().map(FilledPlace::mid).toList();
     RoundSize size = RoundSize.of(mids, rules.sizeStep());
     return new Course(round, places, size, Notch.of(size.taken(), rules), rules.clockwise(round));
+  }
+
+  /** Returns the round of these places, by the size at which the job holds it or that they have. */
+  public static Course of(int round, List<FilledPlace> places, Job job) {
+    return job.heldSize(round)
+        .map(held -> Course.cut(round, places, held, job.rules()))
+        .orElseGet(() -> Course.of(round, places, job.rules()));
   }
 
   /** Returns a round that is cut: its notch is what it was cut to, whatever its logs measure. */

@@ -324,4 +324,23 @@ class ReplannerTest {
     assertFalse(Comparison.of(PLAN, now).isEmpty());
     assertEquals(List.of(), Comparison.of(PLAN, PLAN));
   }
+
+  /** A foundation stands for weeks before its logs are hewn: what they come to must not move it. */
+  @Test
+  void aFoundationThatStandsKeepsTheSizeOfRoundOne() {
+    Length size = PLAN.stack().courses().get(0).notch().size();
+    Length step = PLAN.stack().foundationStep();
+    StringBuilder thicker = new StringBuilder();
+    for (String wall : List.of("N", "E", "S", "W")) {
+      Length mid = piece(PLAN, 1, wall).placed().mid().plus(Length.ofInchFraction(5, 8));
+      thicker.append(thicker.isEmpty() ? "" : ";").append("Measured_1_" + wall + "=" + mid.inches());
+    }
+    Plan loose = replan(typed(thicker.toString())).plan();
+    assertNotEquals(size, loose.stack().courses().get(0).notch().size());
+    Plan held = replan(typed("Foundation_step=" + step.inches() + ";" + thicker)).plan();
+    assertEquals(size, held.stack().courses().get(0).notch().size());
+    assertEquals(step, held.stack().foundationStep());
+    Plan again = replan(CrewWorkbook.of(held)).plan();
+    assertEquals(step, again.stack().foundationStep());
+  }
 }

@@ -133,7 +133,11 @@ public final class LiveRounds {
     String mean = map.round(course.round(), RoundColumn.MEAN);
     Length step = live.rules().sizeStep();
     String taken = LiveMath.rounded(mean, step, map.rule(RuleLine.SIZE_STEP));
-    String formula = fixed(course.round(), (lower, upper) -> upper + "+3*" + lower, taken);
+    String otherwise =
+        live.plan().job().heldSize(course.round()).isPresent()
+            ? "" + live.number(course.notch().size())
+            : taken;
+    String formula = fixed(course.round(), (lower, upper) -> upper + "+3*" + lower, otherwise);
     return exact(formula, course.notch().size());
   }
 

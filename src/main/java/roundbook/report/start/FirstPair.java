@@ -73,8 +73,15 @@ final class FirstPair {
       return;
     }
     Length step = plan.takeoff().bed().orElseThrow().step();
-    String key = step.isZero() ? "start.foundation.level" : "start.foundation.step";
-    String heights = context.text(key, walls(true), walls(false), cells.withUnit(step));
+    boolean held = context.rules().optionalLength(Setting.FOUNDATION_STEP).isPresent();
+    String key = step.isZero() ? "level" : held ? "held" : "step";
+    String heights =
+        context.text(
+            "start.foundation." + key,
+            walls(true),
+            walls(false),
+            cells.withUnit(step),
+            Tab.SETTINGS.in(context.words()));
     list.heading(context.text("start.foundation"));
     Drawn drawn = new Drawn(context, list.sheet());
     List<Picture> pictures = drawn.made(() -> List.of(drawn.drawings().foundation(step)));
