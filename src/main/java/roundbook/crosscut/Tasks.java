@@ -82,8 +82,7 @@ final class Tasks {
     long[] sizes = new long[rounds];
     Arrays.setAll(
         sizes,
-        round ->
-            job.heldSize(round + 1).map(cut -> (long) grid.ticks(cut.size())).orElse(0L));
+        round -> job.heldSize(round + 1).map(cut -> (long) grid.ticks(cut.size())).orElse(0L));
     return new Settled(cuts, sizes, allowed(rounds));
   }
 

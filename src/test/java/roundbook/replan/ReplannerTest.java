@@ -333,7 +333,9 @@ class ReplannerTest {
     StringBuilder thicker = new StringBuilder();
     for (String wall : List.of("N", "E", "S", "W")) {
       Length mid = piece(PLAN, 1, wall).placed().mid().plus(Length.ofInchFraction(5, 8));
-      thicker.append(thicker.isEmpty() ? "" : ";").append("Measured_1_" + wall + "=" + mid.inches());
+      thicker
+          .append(thicker.isEmpty() ? "" : ";")
+          .append("Measured_1_" + wall + "=" + mid.inches());
     }
     Plan loose = replan(typed(thicker.toString())).plan();
     assertNotEquals(size, loose.stack().courses().get(0).notch().size());
