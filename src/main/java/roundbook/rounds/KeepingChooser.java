@@ -139,7 +139,7 @@ public record KeepingChooser(Map<AsBuilt.Place, Held> before, OptionalInt wanted
   private Optional<Kept> keeping(Places places, int goal, Effort effort) {
     Job job = places.job();
     int[] logs = fill(places);
-    BalanceJob balance = new BalanceJob(places);
+    BalanceJob balance = new BalanceJob(places, true);
     Start start = start(places, balance, logs, effort);
     double price = job.rules().number(Setting.CHANGE_PAYS).doubleValue();
     Mender.Mended mended = Mender.mend(balance.task(), start.logs(), start.cuts(), price);

@@ -15,15 +15,18 @@ import org.junit.jupiter.params.provider.ValueSource;
 import roundbook.balance.Effort;
 import roundbook.job.AsBuilt.Held;
 import roundbook.job.AsBuilt.Place;
+import roundbook.job.DiameterProfile;
 import roundbook.job.Doors;
 import roundbook.job.Job;
 import roundbook.job.Kept;
 import roundbook.job.Log;
+import roundbook.job.Piece;
 import roundbook.plan.Jobs;
 import roundbook.stack.Course;
 import roundbook.stack.FilledPlace;
 import roundbook.stack.Stack;
 import roundbook.takeoff.OpeningCut;
+import roundbook.units.Length;
 
 /** Choosing anew keeps what was planned, and kept logs where they are wanted. */
 class KeepingChooserTest {
@@ -59,6 +62,37 @@ class KeepingChooserTest {
             .findFirst()
             .orElseThrow();
     assertEquals(1, place.round());
+  }
+
+  /**
+   * A lost log is replaced by one that is 3/8 in thicker and holds its marks, not by one
+   * that fits and has an end graded stop, though the gaps alone would take that.
+   */
+  @Test
+  void aHoleIsFilledByALogThatHoldsItsMarks() {
+    Job job = Jobs.random(85, 32);
+    Choice first = new BalancedChooser().choose(job, EFFORT);
+    FilledPlace lost = first.courses().get(3).places().get(0);
+    Piece piece = lost.first().piece();
+    Log thin = spare("L98", piece, Length.ZERO, Length.ofInches(9));
+    Length off = Length.ofInchFraction(3, 8);
+    Log other = spare("L99", piece, off, piece.log().tip().plus(off));
+    List<Log> logs = new ArrayList<>(job.logs());
+    logs.replaceAll(log -> log.tag().equals(piece.log().tag()) ? log.skipped() : log);
+    logs.addAll(List.of(thin, other));
+    Choice again = keeping(first).choose(job.withLogs(logs), EFFORT).choice();
+    assertEquals("L99", again.courses().get(3).places().get(0).tags());
+  }
+
+  private static Log spare(String tag, Piece like, Length off, Length tip) {
+    return Jobs.log(
+        tag,
+        like.log().length(),
+        DiameterProfile.of(
+            like.log().length(),
+            like.log().butt().plus(off),
+            like.log().mid().plus(off),
+            tip));
   }
 
   private static KeepingChooser keeping(Choice first) {
