@@ -65,8 +65,8 @@ class KeepingChooserTest {
   }
 
   /**
-   * A lost log is replaced by one that is 3/8 in thicker and holds its marks, not by one
-   * that fits and has an end graded stop, though the gaps alone would take that.
+   * A lost log is replaced by one that is 3/8 in thicker and holds its marks, not by one that fits
+   * and has an end graded stop, though the gaps alone would take that.
    */
   @Test
   void aHoleIsFilledByALogThatHoldsItsMarks() {
@@ -89,10 +89,7 @@ class KeepingChooserTest {
         tag,
         like.log().length(),
         DiameterProfile.of(
-            like.log().length(),
-            like.log().butt().plus(off),
-            like.log().mid().plus(off),
-            tip));
+            like.log().length(), like.log().butt().plus(off), like.log().mid().plus(off), tip));
   }
 
   private static KeepingChooser keeping(Choice first) {
