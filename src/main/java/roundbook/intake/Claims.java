@@ -92,10 +92,10 @@ final class Claims {
     LengthUnit large = whole.unit().orElse(null);
     LengthUnit small = rest.unit().orElse(null);
     return along
-        && (large == LengthUnit.FOOT && small == LengthUnit.INCH && fit.isUnder(rest, INCHES)
+        && (large == LengthUnit.FOOT && small == LengthUnit.INCH && fit.isPart(rest, small, INCHES)
             || large == LengthUnit.METRE
                 && small == LengthUnit.CENTIMETRE
-                && fit.isUnder(rest, CENTIMETRES));
+                && fit.isPart(rest, small, CENTIMETRES));
   }
 
   private void settle(Field field, List<Heading> wanted) {

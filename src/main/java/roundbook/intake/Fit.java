@@ -8,6 +8,7 @@ import java.util.Set;
 import roundbook.table.Cell;
 import roundbook.table.Cell.CellKind;
 import roundbook.table.Row;
+import roundbook.units.Length;
 import roundbook.units.LengthReader;
 import roundbook.units.LengthUnit;
 
@@ -19,7 +20,7 @@ import roundbook.units.LengthUnit;
  */
 record Fit(List<Row> rows, boolean comma) {
   private static final int LOOKED_AT = 200;
-  private static final int MOST_ALIKE = 100;
+  private static final BigDecimal MOST_ALIKE = BigDecimal.valueOf(100);
 
   /** Returns the share of a column's filled cells that are a measure of a log; 0 where none is. */
   double share(Heading heading) {
@@ -56,16 +57,23 @@ record Fit(List<Row> rows, boolean comma) {
         .anyMatch(length -> along ? Plausible.length(length) : Plausible.diameter(length));
   }
 
-  /** Returns whether every number of a column is under a limit, and there are some. */
-  boolean isUnder(Heading heading, int limit) {
-    List<Cell> cells = filled(heading);
+  /**
+   * Returns whether every measure of a column is a part of a larger unit, and there are some: a
+   * fraction of inches too.
+   *
+   * @param unit the unit of bare numbers
+   * @param most how many of them make the larger unit
+   */
+  boolean isPart(Heading heading, LengthUnit unit, int most) {
+    LengthReader reader = new LengthReader(unit, comma);
+    List<Cell> cells = filled(heading).stream().filter(cell -> !Measures.isNothing(cell)).toList();
     return !cells.isEmpty()
         && cells.stream()
-            .map(this::number)
             .allMatch(
-                number ->
-                    number
-                        .filter(each -> each.compareTo(BigDecimal.valueOf(limit)) < 0)
+                cell ->
+                    Measures.plain(cell, reader)
+                        .filter(part -> !part.isNegative())
+                        .filter(part -> part.isLessThan(Length.of(most, unit)))
                         .isPresent());
   }
 
@@ -77,11 +85,14 @@ record Fit(List<Row> rows, boolean comma) {
 
   /** Returns whether a column holds small whole numbers of which some stand twice: counts. */
   boolean isCount(Heading heading) {
-    boolean whole =
-        filled(heading).stream()
+    return repeats(heading)
+        && filled(heading).stream()
             .map(this::number)
-            .allMatch(number -> number.filter(each -> each.scale() <= 0).isPresent());
-    return whole && isUnder(heading, MOST_ALIKE) && repeats(heading);
+            .allMatch(number -> number.filter(Fit::isSmallCount).isPresent());
+  }
+
+  private static boolean isSmallCount(BigDecimal number) {
+    return number.scale() <= 0 && number.compareTo(MOST_ALIKE) < 0;
   }
 
   /** Returns whether something stands twice in a column. */

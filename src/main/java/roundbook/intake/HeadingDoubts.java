@@ -116,7 +116,9 @@ final class HeadingDoubts {
   }
 
   private boolean isMissed(Heading heading) {
-    boolean measure = heading.wording().has(Term.LENGTH, Term.BUTT, Term.MID, Term.TIP, Term.GIRTH);
+    boolean measure =
+        heading.wording().has(Term.LENGTH, Term.BUTT, Term.MID, Term.TIP, Term.GIRTH)
+            || heading.wording().isUnitAlone();
     return switch (heading.unread()) {
       case NOWHERE, NO_FIT -> true;
       case SAME, UNKNOWN, RADIUS, QUARTER, EIGHTHS, NOMINAL -> measure;

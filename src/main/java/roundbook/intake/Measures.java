@@ -74,7 +74,7 @@ final class Measures {
   /** Adds the inches of a column of their own. */
   private Length withRest(Length length) {
     Heading rest = block.heading(Field.LENGTH_REST);
-    if (row.cell(rest.column()).isBlank()) {
+    if (isNothing(row.cell(rest.column()))) {
       return length;
     }
     return read(rest, LENGTH, rest.unit()).map(length::plus).orElse(null);
