@@ -91,8 +91,16 @@ class CellWordsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "'\"', true", "'''''', true", "\u3003, true", "do., true", "Ditto, true", "same, true",
-    "dgl., true", "12, false", "'', false", "ditto as the row above, false",
+    "'\"', true",
+    "'''''', true",
+    "\u3003, true",
+    "do., true",
+    "Ditto, true",
+    "same, true",
+    "dgl., true",
+    "12, false",
+    "'', false",
+    "ditto as the row above, false",
   })
   void tellsDittoMarks(String text, boolean ditto) {
     assertEquals(ditto, words.isDitto(text), text);

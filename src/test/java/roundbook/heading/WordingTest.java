@@ -110,8 +110,15 @@ class WordingTest {
 
   @ParameterizedTest
   @CsvSource({
-    "ft, true", "(in), true", "feet and inches, true", "dm, true", "in, true",
-    "ft long, false", "ft x, false", "length, false", "ft flitch, false",
+    "ft, true",
+    "(in), true",
+    "feet and inches, true",
+    "dm, true",
+    "in, true",
+    "ft long, false",
+    "ft x, false",
+    "length, false",
+    "ft flitch, false",
   })
   void isAUnitAloneWhereNothingElseIsSaid(String heading, boolean alone) {
     assertEquals(alone, read(heading).isUnitAlone(), heading);
@@ -156,7 +163,8 @@ class WordingTest {
   void aUsersWordsGoBeforeAllOthers() {
     Vocabulary own =
         Vocabulary.with(
-            List.of("# mine", "Kopfende = tip", "Kopfdurchmesser = tip diameter", "butt = remarks"));
+            List.of(
+                "# mine", "Kopfende = tip", "Kopfdurchmesser = tip diameter", "butt = remarks"));
     List<Wording> row = Wording.ofRow(List.of("Kopfende", "Kopfdurchmesser (cm)", "Butt"), own);
     assertEquals(EnumSet.of(Term.TIP), terms(row.get(0)));
     assertEquals(EnumSet.of(Term.TIP, Term.DIAMETER), terms(row.get(1)));

@@ -20,7 +20,9 @@ import roundbook.table.Table;
 class HeaderTest {
   private static final String LOG = "7|18|14|13|12";
 
-  /** Each column's letter with its meaning, a block a bracket, and those not read with the reason. */
+  /**
+   * Each column's letter with its meaning, a block a bracket, and those not read with the reason.
+   */
   @ParameterizedTest(name = "{0}")
   @CsvSource(
       delimiter = ';',

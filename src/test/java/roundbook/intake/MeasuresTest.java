@@ -52,7 +52,8 @@ class MeasuresTest {
         "16-6 | bad-number.range | Was it 16' 6\"?",
         "10/12/2004 | bad-number.like-date | Type the value again.",
         "=date 45467 | date-in-number.date | Was it 24-6? Type 24' 6\" or set the column to Text.",
-        "=date 0.5 | date-in-number.date-or-time | Set the column to Text and type the value again.",
+        "=date 0.5 | date-in-number.date-or-time | Set the column to Text and type the value"
+            + " again.",
         "5 | out-of-range.outside | Was it 5 m (16.4 ft)?",
         "5.9 | out-of-range.outside | Was it 5.9 m (19.4 ft)?",
         "61 | out-of-range.outside | Check the value and its unit.",
@@ -94,8 +95,10 @@ class MeasuresTest {
       value = {
         "'' | missing-cell.diameter | Fill the cell.",
         "=date 38263 | date-in-number.date | Was it 10-3/4? Type 10 3/4 or set the column to Text.",
-        "=date 45385 | date-in-number.date | Was it 4-3? Type the whole inches too, or set the column to Text.",
-        "=date 45355 | date-in-number.date | Was it 3/4? Type the whole inches too, or set the column to Text.",
+        "=date 45385 | date-in-number.date | Was it 4-3? Type the whole inches too, or set the"
+            + " column to Text.",
+        "=date 45355 | date-in-number.date | Was it 3/4? Type the whole inches too, or set the"
+            + " column to Text.",
         "3.9 | out-of-range.outside | Check the value and its unit.",
         "36.5 | out-of-range.outside | Was it 36.5 cm (14.4 in)?",
         "320 | out-of-range.outside | Was it 320 mm (12.6 in)?",
@@ -152,8 +155,7 @@ class MeasuresTest {
   @ParameterizedTest
   @CsvSource({"12, 13, 12.5", "13, 12, 12.5", "12, '', 12", "'', 13, 13", "12.25, 12.25, 12.25"})
   void twoReadingsAreAMean(String one, String other, String mid) {
-    Tally tally =
-        Tally.one("Log|Length (ft)|Mid 1 (in)|Mid 2 (in)", "A1|18|" + one + "|" + other);
+    Tally tally = Tally.one("Log|Length (ft)|Mid 1 (in)|Mid 2 (in)", "A1|18|" + one + "|" + other);
     assertEquals(mid, Tally.inches(tally.log().mid()));
   }
 
@@ -183,7 +185,8 @@ class MeasuresTest {
   @ValueSource(strings = {"12", "13", "abc", "-3"})
   void whatIsNoRestIsSaid(String rest) {
     Tally tally =
-        Tally.of("Log|Length (ft)|in|Butt (in)|Tip (in)", "A1|16|7|14|11", "A2|16|" + rest + "|14|11");
+        Tally.of(
+            "Log|Length (ft)|in|Butt (in)|Tip (in)", "A1|16|7|14|11", "A2|16|" + rest + "|14|11");
     assertEquals(Severity.WARNING, tally.problem("duplicate-column.unread").severity());
     assertEquals("C1", tally.problem("duplicate-column.unread").where().address());
   }

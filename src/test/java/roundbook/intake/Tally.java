@@ -25,9 +25,9 @@ import roundbook.units.Length;
 /**
  * A small tally as it is typed, a line a row and a bar between cells, and what is read of it.
  *
- * <p>A cell is text unless it begins with an equals sign: {@code =12.5} is a number, {@code =12.5@ft}
- * one whose format shows a unit, {@code =date 38263} a date, {@code =!} an error, {@code =?} a
- * formula without a value, {@code =true} a truth.
+ * <p>A cell is text unless it begins with an equals sign: {@code =12.5} is a number, {@code
+ * =12.5@ft} one whose format shows a unit, {@code =date 38263} a date, {@code =!} an error, {@code
+ * =?} a formula without a value, {@code =true} a truth.
  */
 public final class Tally {
   /** The headings of most tallies here. */
@@ -159,10 +159,7 @@ public final class Tally {
 
   /** Returns a length in inches to the hundredth. */
   static String inches(Length length) {
-    return length
-        .decimal(roundbook.units.LengthUnit.INCH, 2)
-        .stripTrailingZeros()
-        .toPlainString();
+    return length.decimal(roundbook.units.LengthUnit.INCH, 2).stripTrailingZeros().toPlainString();
   }
 
   /** Returns what is said, each with its cell, such as {@code B2 missing-cell.length}. */

@@ -11,8 +11,8 @@ import roundbook.problem.words.Sentences;
 
 /**
  * The units of bare numbers. A wall log is 6 to 60 ft long, 4 to 36 in thick, and tapers by 0.03 to
- * 0.6 in a foot, one part in 400 to one in 20; so of 18, 14 and 11 the taper of 3 in 18 ft is one in
- * 72, that of 3 cm in 18 m one in 600, no log.
+ * 0.6 in a foot, one part in 400 to one in 20; so of 18, 14 and 11 the taper of 3 in 18 ft is one
+ * in 72, that of 3 cm in 18 m one in 600, no log.
  */
 class UnitsTest {
   private static final String BARE = "Log|Length|Butt|Tip";
@@ -34,11 +34,9 @@ class UnitsTest {
       String length, String butt, String tip, String along, String through) {
     Tally tally = Tally.one(BARE, "A1|" + length + "|" + butt + "|" + tip);
     assertEquals(1, tally.logs().size(), tally.said());
-    assertEquals(
-        "B1 unit-assumed.taken", tally.said().replaceAll("^1 mid-estimated.every; ", ""));
+    assertEquals("B1 unit-assumed.taken", tally.said().replaceAll("^1 mid-estimated.every; ", ""));
     String said = tally.problem("unit-assumed.taken").said().toString();
-    assertEquals(
-        "unit-assumed.taken(length=\"" + along + "\" diameter=\"" + through + "\")", said);
+    assertEquals("unit-assumed.taken(length=\"" + along + "\" diameter=\"" + through + "\")", said);
   }
 
   /** 7 in 16 ft is one in 27, and 7 cm in 16 m one in 229: both are logs. */
@@ -62,8 +60,7 @@ class UnitsTest {
   /** Most of the logs decide; a slip among them is a problem of its own row. */
   @Test
   void aSlipInOneRowDoesNotHideThem() {
-    Tally tally =
-        Tally.of(BARE, "A1|18|14|11", "A2|20|15|12", "A3|16|13|11", "A4|18|140|11");
+    Tally tally = Tally.of(BARE, "A1|18|14|11", "A2|20|15|12", "A3|16|13|11", "A4|18|140|11");
     assertEquals("A1 A2 A3", tally.tags());
     assertEquals("C5", tally.problem("out-of-range.outside").where().address());
   }
