@@ -171,11 +171,10 @@ record Room(String name, List<String> rooms, List<String> outside) {
               with("harvester", "units problem table xml", FILES + " javax.xml.stream"),
               with(
                   "app",
-                  "units problem problem.words table page job intake stack balance rounds"
-                      + " takeoff buying plan site replan sheet.kind"
-                      + " sheet.read sheet.style sheet.write csv harvester markup"
-                      + " report.words report.frame report.start report.table report.form"
-                      + " report.book report.buy",
+                  "units problem problem.words table page job intake intake.house stack balance"
+                      + " rounds takeoff buying plan site replan sheet.kind sheet.read sheet.style"
+                      + " sheet.write csv harvester markup report.words report.frame report.start"
+                      + " report.table report.form report.book report.buy",
                   FILES
                       + " java.security java.time.. java.util.concurrent.. java.util.zip picocli.."
                       + " org.apache.commons.io.. org.slf4j.. ch.qos.logback.."))

@@ -3,11 +3,9 @@ package roundbook.app;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import picocli.CommandLine.Option;
+import roundbook.intake.house.HouseTold;
 
 /** What commands take that read a job or a tally, and not a crew workbook that has both. */
 final class JobOptions {
@@ -32,6 +30,14 @@ final class JobOptions {
               + " to its near face: 15-9 (feet-inches). Once for each.")
   private List<String> partitions = new ArrayList<>();
 
+  @Option(
+      names = "--wing",
+      paramLabel = "WALL:AT,LxW",
+      description =
+          "A wing on a wall, from its left outside corner, seen from outside: S:14,14x12 (feet)."
+              + " Needs --set Reentrant=hook or drain.")
+  private String wing;
+
   @Option(names = "--units", paramLabel = "UNIT", description = "Unit of the job: in, mm or cm.")
   private String units;
 
@@ -45,14 +51,15 @@ final class JobOptions {
   @Option(names = "--recursive", description = "Look into the folders of a folder too.")
   private boolean recursive;
 
-  /** Returns the walls in one text: {@code 32x18 + 15-9}, {@code 16,10,16x18 + N2:8}. */
-  Optional<String> walls() {
-    if (walls == null && pens == null && partitions.isEmpty()) {
-      return Optional.empty();
-    }
-    String rings = Stream.of(walls, pens).filter(Objects::nonNull).collect(Collectors.joining(" "));
-    return Optional.of(
-        String.join(" + ", Stream.concat(Stream.of(rings), partitions.stream()).toList()));
+  /** Returns the walls as they are told; empty where they are not. */
+  Optional<HouseTold> walls() {
+    HouseTold told =
+        new HouseTold(
+            Optional.ofNullable(walls),
+            Optional.ofNullable(pens),
+            partitions,
+            Optional.ofNullable(wing));
+    return Optional.of(told).filter(house -> !house.isEmpty());
   }
 
   Optional<String> units() {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import roundbook.intake.house.HouseTold;
 import roundbook.units.LengthUnit;
 
 /**
@@ -13,8 +14,7 @@ import roundbook.units.LengthUnit;
  * @param settings values of the Job sheet given by {@code --set} and its short forms, by label
  * @param typed the short forms that were typed, such as {@code --rounds}, by the label of what they
  *     set
- * @param walls outside lengths such as {@code 24x18}, or those of pens and passages such as {@code
- *     16,10,16x18}, and behind each {@code +} where a partition stands; empty when not given
+ * @param walls the walls as options tell them; empty when not given
  * @param sheet the one sheet to read as a tally; empty for all
  * @param lengthUnit the unit of bare lengths; empty when not told
  * @param diameterUnit the unit of bare diameters; empty when not told
@@ -23,7 +23,7 @@ import roundbook.units.LengthUnit;
 public record Asked(
     Map<String, String> settings,
     Map<String, String> typed,
-    Optional<String> walls,
+    Optional<HouseTold> walls,
     Optional<String> sheet,
     Optional<LengthUnit> lengthUnit,
     Optional<LengthUnit> diameterUnit,
@@ -49,7 +49,7 @@ public record Asked(
   /** What is asked without a short form. */
   public Asked(
       Map<String, String> settings,
-      Optional<String> walls,
+      Optional<HouseTold> walls,
       Optional<String> sheet,
       Optional<LengthUnit> lengthUnit,
       Optional<LengthUnit> diameterUnit) {

@@ -77,7 +77,7 @@ final class SettingsReader {
   }
 
   private LengthUnit unitOfWalls(Asked asked) {
-    if (asked.walls().filter(text -> METRIC.matcher(text).find()).isEmpty()) {
+    if (asked.walls().filter(house -> METRIC.matcher(house.words()).find()).isEmpty()) {
       return LengthUnit.INCH;
     }
     String symbol = LengthUnit.MILLIMETRE.symbol();

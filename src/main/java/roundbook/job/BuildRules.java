@@ -110,6 +110,11 @@ public final class BuildRules {
     return LengthUnit.ofSymbol(text(Setting.UNITS)).orElse(LengthUnit.INCH);
   }
 
+  /** Returns whether a wing's ends drain outwards, and so do not hook into the wall they die in. */
+  public boolean drains() {
+    return text(Setting.REENTRANT).equals("drain");
+  }
+
   /** Returns whether the job is in metric units. */
   public boolean metric() {
     return unit().metric();

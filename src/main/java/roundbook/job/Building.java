@@ -2,6 +2,7 @@ package roundbook.job;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -9,8 +10,8 @@ import java.util.stream.Stream;
 import roundbook.units.Length;
 
 /**
- * The walls of a house: one pen or several in a row, each a rectangle of four walls, and the
- * partitions in them.
+ * The walls of a house: one pen or several in a row, each a rectangle of four walls, the partitions
+ * in them, and a wing on a wall of the only pen.
  *
  * <p>The ring of a pen stands in clockwise order seen from above, then its partitions from the left
  * to the right of the wall that they start at. A wall's <em>start</em> corner is the one met first
@@ -37,7 +38,7 @@ public record Building(List<Wall> walls) {
   public static List<Wall> inOrder(List<Wall> listed) {
     List<Wall> all = new ArrayList<>();
     for (int pen : pens(listed)) {
-      List<Wall> ring = ringInOrder(listed, pen);
+      List<Wall> ring = Wing.inOrder(ringInOrder(listed, pen), ring(all, 1));
       all.addAll(ring);
       listed.stream()
           .filter(wall -> wall.stand().pen() == pen && wall.isPartition())
@@ -121,17 +122,58 @@ public record Building(List<Wall> walls) {
 
   /** Returns the width of the open passage before a pen, between outer faces; empty before 1. */
   public Optional<Length> passage(int pen) {
-    return ring(pen).stream().flatMap(wall -> wall.stand().at().stream()).findFirst();
+    return ring(pen).stream()
+        .filter(wall -> !wall.isOnWall())
+        .flatMap(wall -> wall.stand().at().stream())
+        .findFirst();
+  }
+
+  /** Returns whether a wing stands on a wall. */
+  public boolean hasWing() {
+    return wing().isPresent();
+  }
+
+  private Optional<Wing> wing() {
+    return walls.size() == CLOCKWISE.size() ? Optional.empty() : Wing.of(walls);
+  }
+
+  /** Returns the wall that a wing stands on, seen from that wing; empty where there is none. */
+  public Optional<Wall> sharedWall() {
+    return wing().map(Wing::shared);
+  }
+
+  /** Returns the wall that goes on along a wing, past the wall that the wing stands on. */
+  public Optional<Wall> goesOn() {
+    return wing().flatMap(Wing::goesOn);
+  }
+
+  /**
+   * Returns how far a wing stands out from the wall that it stands on; zero where there is none.
+   */
+  public Length wingDepth() {
+    return wing().map(Wing::depth).orElse(Length.ZERO);
+  }
+
+  /** Returns a wall's length as it is told: of a wing's side without the wall that it dies in. */
+  public Length told(Wall wall) {
+    return wing()
+        .filter(wing -> wing.isSide(wall))
+        .map(wing -> wall.outside().minus(wing.shared().thickness()))
+        .orElse(wall.outside());
   }
 
   /** Returns the wall that crosses at the start corner (right end seen from outside). */
   public Wall before(Wall wall) {
-    return wall.isPartition() ? wall(wall.stand().between().get(0)).orElseThrow() : next(wall, -1);
+    return wall.isPartition()
+        ? wall(wall.stand().between().get(0)).orElseThrow()
+        : wing().flatMap(wing -> wing.startOf(wall)).orElseGet(() -> next(wall, -1));
   }
 
   /** Returns the wall that crosses at the end corner (left end seen from outside). */
   public Wall after(Wall wall) {
-    return wall.isPartition() ? wall(wall.stand().between().get(1)).orElseThrow() : next(wall, 1);
+    return wall.isPartition()
+        ? wall(wall.stand().between().get(1)).orElseThrow()
+        : wing().flatMap(wing -> wing.endOf(wall)).orElseGet(() -> next(wall, 1));
   }
 
   private Wall next(Wall wall, int way) {
@@ -148,26 +190,42 @@ public record Building(List<Wall> walls) {
         .toList();
   }
 
-  /** Returns where partitions cross a wall away from its corners, from the left. */
+  /** Returns where other walls end at a wall away from its corners, from the left. */
   public List<Saddle> saddles(Wall through) {
     if (through.isPartition() || walls.size() == CLOCKWISE.size()) {
       return List.of();
     }
-    return walls.stream()
-        .filter(wall -> wall.isPartition() && wall.stand().ends(through))
-        .map(wall -> saddle(through, wall))
-        .sorted(Comparator.comparing(Saddle::from))
-        .toList();
+    Stream<Saddle> partitions =
+        walls.stream()
+            .filter(wall -> wall.isPartition() && wall.stand().ends(through))
+            .map(wall -> saddle(through, wall));
+    Stream<Saddle> wing = wing().stream().flatMap(each -> each.saddles(through).stream());
+    return Stream.concat(partitions, wing).sorted(Comparator.comparing(Saddle::from)).toList();
   }
 
   private Saddle saddle(Wall through, Wall partition) {
     Length at = partition.stand().at().orElseThrow();
     boolean first = before(partition).equals(through);
     Length other = through.outside().minus(at).minus(partition.thickness());
-    return new Saddle(through, partition, first ? at : other);
+    return new Saddle(through, partition, first ? at : other, false);
   }
 
-  /** Returns every place where a partition crosses a wall, by the wall that goes through. */
+  /** Returns the place where an end of a wall crosses one that goes through; empty at a corner. */
+  public Optional<Saddle> saddle(Wall wall, boolean atStart) {
+    return saddles(atStart ? before(wall) : after(wall)).stream()
+        .filter(saddle -> saddle.partition().equals(wall))
+        .findFirst();
+  }
+
+  /**
+   * Returns whether an end of a wall dies in one that it comes to from outside, as a wing's side
+   * does, its tail past the inner face.
+   */
+  public boolean isTee(Wall wall, boolean atStart) {
+    return saddle(wall, atStart).filter(Saddle::inward).isPresent();
+  }
+
+  /** Returns every place where a wall ends at one that goes through, by the one going through. */
   public List<Saddle> saddles() {
     return walls.stream().flatMap(wall -> saddles(wall).stream()).toList();
   }
@@ -183,7 +241,12 @@ public record Building(List<Wall> walls) {
       return pen;
     }
     Wall through = before(wall);
-    int left = saddles(through).stream().map(Saddle::partition).toList().indexOf(wall);
+    int left =
+        saddles(through).stream()
+            .map(Saddle::partition)
+            .filter(Wall::isPartition)
+            .toList()
+            .indexOf(wall);
     return pen != (left % 2 == 0);
   }
 
@@ -212,13 +275,14 @@ public record Building(List<Wall> walls) {
    * the first wall's start corner, then both ends of each of its partitions.
    */
   public List<String> corners() {
-    return walls.stream()
-        .flatMap(
-            wall ->
-                wall.isPartition()
-                    ? Stream.of(startCorner(wall), endCorner(wall))
-                    : Stream.of(startCorner(wall)))
-        .toList();
+    LinkedHashSet<String> corners = new LinkedHashSet<>();
+    for (Wall wall : walls) {
+      corners.add(startCorner(wall));
+      if (saddle(wall, false).isPresent()) {
+        corners.add(endCorner(wall));
+      }
+    }
+    return List.copyOf(corners);
   }
 
   /**
@@ -253,7 +317,7 @@ public record Building(List<Wall> walls) {
     Wall first = northSouth ? other : one;
     Wall second = northSouth ? one : other;
     boolean sides = !only && CLOCKWISE.contains(one.side()) && CLOCKWISE.contains(side);
-    boolean shared = sides && first.number().equals(second.number());
+    boolean shared = sides && !hasWing() && first.number().equals(second.number());
     return (shared ? first.side() : first.name()) + second.name();
   }
 }

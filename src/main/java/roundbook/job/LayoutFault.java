@@ -38,7 +38,12 @@ final class LayoutFault {
         return fault(wall, said("pen-number").with("pen", pens.get(pen - 1)), "pen");
       }
     }
-    return pens.stream().skip(1).flatMap(pen -> pen(pen).stream()).findFirst();
+    return pens.stream()
+        .skip(1)
+        .filter(pen -> building.ring(pen).stream().noneMatch(Wall::isOnWall))
+        .filter(pen -> building.ring(pen - 1).stream().noneMatch(Wall::isOnWall))
+        .flatMap(pen -> pen(pen).stream())
+        .findFirst();
   }
 
   /** A pen stands in a row with the one before it, across an open passage. */
@@ -112,7 +117,9 @@ final class LayoutFault {
 
   /** The lengths of a partition and of the wall beside it are between the same two walls. */
   private Optional<WallsFault> length(Wall wall) {
-    Wall beside = building.after(building.before(wall));
+    Wall one = building.after(building.before(wall));
+    Wall other = building.before(building.before(wall));
+    Wall beside = one.outside().isMoreThan(other.outside()) ? other : one;
     Length by = wall.outside().minus(beside.outside());
     return by.isZero()
         ? Optional.empty()
@@ -131,6 +138,10 @@ final class LayoutFault {
     Wall through = building.before(wall);
     Length left = wall.stand().at().orElseThrow();
     Length right = through.outside().minus(left).minus(wall.thickness());
+    if (left.isNegative() || right.isNegative()) {
+      Phrase said = of("outside", wall).with("other", through.name());
+      return fault(wall, said.with("long", measure(through.outside())), "at");
+    }
     Wall before = building.before(through);
     Wall after = building.after(through);
     return near(wall, after, left, after.thickness().plus(least))
@@ -166,6 +177,10 @@ final class LayoutFault {
         Saddle left = saddles.get(each - 1);
         Saddle right = saddles.get(each);
         Length clear = right.from().minus(left.to());
+        if (clear.isNegative()) {
+          Phrase said = of("same-place", right.partition()).with("other", left.partition().name());
+          return fault(right.partition(), said, "at-apart");
+        }
         if (clear.isLessThan(least)) {
           return fault(
               right.partition(),

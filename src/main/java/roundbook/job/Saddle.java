@@ -3,14 +3,16 @@ package roundbook.job;
 import roundbook.units.Length;
 
 /**
- * Where a partition crosses a wall away from its corners, so that the wall's logs go through.
+ * Where a wall ends at another away from that one's corners, so that the other's logs go through: a
+ * partition, a side of a wing, or the wall that a wing shares where another goes on along the wing.
  *
  * @param through the wall that goes through
- * @param partition the partition whose logs end there, their tails past the outer face
+ * @param partition the wall whose logs end there
  * @param from how far its left edge is from the left outside corner of the wall that goes through,
  *     seen from outside
+ * @param inward whether the wall comes from outside, so that its tails show past the inner face
  */
-public record Saddle(Wall through, Wall partition, Length from) {
+public record Saddle(Wall through, Wall partition, Length from, boolean inward) {
   /** Returns how far its right edge is from that corner: {@code p + T_P}. */
   public Length to() {
     return from.plus(partition.thickness());

@@ -156,6 +156,8 @@ public enum Setting {
   FIRST_BED(CHOICE, "flat"),
   /** The step of a foundation that stands, which keeps the size of round 1; blank: as planned. */
   FOUNDATION_STEP(LENGTH, "", ""),
+  /** Whether the ends of a wing's sides hook into the wall that they die in, or drain. */
+  REENTRANT(CHOICE, ""),
   /** Paper. */
   PAPER(CHOICE, "letter"),
   /** The language of the crew workbook. */
@@ -205,6 +207,7 @@ public enum Setting {
       case BALANCE_FOR -> List.of("even", "worst");
       case HOLD_HEIGHT -> List.of("no", "yes");
       case FIRST_BED -> List.of("flat", "starter", "level");
+      case REENTRANT -> List.of("hook", "drain");
       case PAPER -> List.of("letter", "a4");
       case LANGUAGE -> List.of("en", "de");
       case PROVE -> List.of("no", "yes");

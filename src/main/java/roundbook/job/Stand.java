@@ -8,10 +8,11 @@ import roundbook.units.Length;
  * Where a wall stands besides in the ring of the only pen.
  *
  * @param pen the number of its pen, counted from 1 in a row
- * @param between the two walls that a partition runs between; none for a wall of a pen's ring
+ * @param between the two walls that a partition runs between; the one wall of the house that a wing
+ *     stands on, told of the wing's wall across from it; none for any other
  * @param at of a partition how far its near face is from the left outside corner of the first of
- *     those two, seen from outside; of a further pen the width of the open passage before it,
- *     between outer faces
+ *     those two, seen from outside, and so of a wing its left corner; of a further pen in a row the
+ *     width of the open passage before it, between outer faces
  */
 public record Stand(int pen, List<String> between, Optional<Length> at) {
   /** In the ring of the only pen. */
@@ -24,7 +25,7 @@ public record Stand(int pen, List<String> between, Optional<Length> at) {
 
   /** Returns whether it is a partition's. */
   public boolean isPartition() {
-    return !between.isEmpty();
+    return between.size() > 1;
   }
 
   /** Returns whether a partition runs from or to a wall. */

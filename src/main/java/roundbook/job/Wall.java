@@ -6,7 +6,8 @@ import roundbook.units.Length;
  * One wall of the building, a log long between two corners.
  *
  * @param name its short name, such as {@code N}
- * @param outside outside length between the outer faces of the two crossing walls
+ * @param outside outside length between the outer faces of the two crossing walls; of a wing's side
+ *     from its outer corner to the far face of the wall that it dies in
  * @param laidFirst whether its logs are laid first in every round
  * @param thickness sawn or hewn thickness of its logs
  * @param remarks free text, or empty
@@ -40,6 +41,11 @@ public record Wall(
   /** Returns whether it is a partition between two walls that go through. */
   public boolean isPartition() {
     return stand.isPartition();
+  }
+
+  /** Returns whether it tells on which wall of the house its pen stands, as of a wing is told. */
+  public boolean isOnWall() {
+    return stand.between().size() == 1;
   }
 
   /** Returns its name without the number of its pen, such as {@code N} of {@code N2}. */

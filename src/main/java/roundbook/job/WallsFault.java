@@ -9,8 +9,9 @@ import roundbook.problem.Phrase;
  * What keeps a list of walls from being planned.
  *
  * <p>Rectangles of four walls are planned, one or more pens in a row, with partitions that run from
- * one wall of a pen to the wall across. Everything else is refused: at an inner corner, as L and U
- * plans have them, a half-dovetail cannot both hook and drain, and walls whose opposites are
+ * one wall of a pen to the wall across, and a wing on a wall of one pen. Everything else is
+ * refused: at an inner corner, as L and U plans have them, a half-dovetail cannot both hook and
+ * drain, so walls do not turn there but one of them goes through; and walls whose opposites are
  * unequal cannot close at right angles.
  *
  * @param wall the wall where it shows; empty where it is the list as a whole
@@ -38,17 +39,22 @@ public record WallsFault(Optional<Wall> wall, Phrase said, Phrase remedy) {
     }
     LayoutFault layout = new LayoutFault(walls, rules);
     return twice(walls)
+        .or(() -> WingFault.placed(walls, rules))
         .or(
             () ->
                 new Building(walls)
                     .pens().stream().flatMap(pen -> ofPen(walls, pen).stream()).findFirst())
         .or(layout::pens)
+        .or(() -> WingFault.of(walls, rules))
         .or(layout::partitions)
         .or(layout::starter);
   }
 
   private static Optional<WallsFault> ofPen(List<Wall> walls, int pen) {
-    List<Wall> ring = Building.ring(walls, pen);
+    List<Wall> ring = pen == 1 ? WingFault.house(walls) : Building.ring(walls, pen);
+    if (pen > 1 && ring.stream().anyMatch(Wall::isOnWall)) {
+      return Optional.empty();
+    }
     Wall extra =
         ring.size() > WALLS
             ? ring.get(WALLS)

@@ -19,8 +19,12 @@ import roundbook.units.Length;
  *
  * <p>At a crossing in mid-wall that is the log that goes through. Its saddle is marked like a
  * corner's neck, but underneath LOWER is level on both faces; the partition's log has UPPER level
- * on both faces, so that no number is new and only which line is level differs. Half-dovetail
- * crossings have no published numbers: this is our own reckoning, measured on solid models.
+ * on both faces, so that no number is new and only which line is level differs. A wing's side comes
+ * to the wall that it dies in from outside. To hook there it needs a saddle that falls to its tail,
+ * which is into the house; to drain there the saddle falls outwards as everywhere in that wall, and
+ * the side's log is deeper at its shoulder than at its tail, so that nothing holds it but a peg.
+ * Half-dovetail crossings have no published numbers: this is our own reckoning, measured on solid
+ * models.
  *
  * @param corner the name of the place
  * @param kind what kind of junction it is
@@ -46,8 +50,10 @@ public record Junction(
   public enum Kind {
     /** Two logs end there. */
     CORNER,
-    /** One goes through, the other ends past it. */
-    CROSSING
+    /** One goes through, the other ends past its outer face. */
+    CROSSING,
+    /** One goes through, the other comes from outside and ends past its inner face. */
+    TEE
   }
 
   /** Returns the junctions of a round: corners, then crossings. */
@@ -55,11 +61,12 @@ public record Junction(
     Building building = stack.building();
     Stream<Junction> corners =
         building.walls().stream()
-            .filter(wall -> wall.laidFirst() && !wall.isPartition())
+            .filter(Wall::laidFirst)
             .flatMap(
                 wall ->
-                    Stream.of(
-                        corner(stack, course, wall, true), corner(stack, course, wall, false)));
+                    Stream.of(true, false)
+                        .filter(start -> building.saddle(wall, start).isEmpty())
+                        .map(start -> corner(stack, course, wall, start)));
     return Stream.concat(corners, crossings(stack, course).stream()).toList();
   }
 
@@ -75,11 +82,12 @@ public record Junction(
     Wall other = start ? building.before(wall) : building.after(wall);
     Length from = start ? wall.outside().minus(other.thickness()) : Length.ZERO;
     String name = start ? building.startCorner(wall) : building.endCorner(wall);
-    return of(stack, course, Kind.CORNER, new Saddle(wall, other, from), name);
+    return of(stack, course, Kind.CORNER, new Saddle(wall, other, from, false), name);
   }
 
   private static Junction crossing(Stack stack, Course course, Saddle saddle) {
-    return of(stack, course, Kind.CROSSING, saddle, stack.building().corner(saddle));
+    Kind kind = saddle.inward() ? Kind.TEE : Kind.CROSSING;
+    return of(stack, course, kind, saddle, stack.building().corner(saddle));
   }
 
   private static Junction of(Stack stack, Course course, Kind kind, Saddle saddle, String corner) {
@@ -98,6 +106,8 @@ public record Junction(
     boolean free = course.round() == stack.courses().size() && !first;
     boolean flat =
         course.round() == 1 && first && !stack.rules().text(Setting.FIRST_BED).equals("starter");
+    Length fallen = notch.upperOutside(saddle.through().thickness());
+    boolean hooks = kind == Kind.TEE && !stack.rules().drains();
     Length lower = notch.lower().plus(stack.corners().change(course.round(), first, corner));
     return new Junction(
         corner,
@@ -106,8 +116,8 @@ public record Junction(
         wall,
         from,
         from.plus(saddle.partition().thickness()),
-        free ? Optional.empty() : Optional.of(notch.upper()),
-        free ? Optional.empty() : Optional.of(notch.upperOutside(saddle.through().thickness())),
+        free ? Optional.empty() : Optional.of(hooks ? fallen : notch.upper()),
+        free ? Optional.empty() : Optional.of(hooks ? notch.upper() : fallen),
         flat ? Optional.empty() : Optional.of(lower));
   }
 

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import roundbook.job.Job;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
@@ -45,6 +46,20 @@ final class GroundCheck {
           && other.top < bottom - TOLERANCE;
     }
 
+    /** Returns whether it would meet another one if it were so much longer both ways. */
+    boolean meets(Strip other, double more) {
+      return level
+          ? new Strip(true, left - more, top, right + more, bottom, back).meets(other)
+          : new Strip(false, left, top - more, right, bottom + more, back).meets(other);
+    }
+
+    /** Returns the same as far as a number along it. */
+    Strip longer(double to) {
+      return level
+          ? new Strip(true, Math.min(left, to), top, Math.max(right, to), bottom, back)
+          : new Strip(false, left, Math.min(top, to), right, Math.max(bottom, to), back);
+    }
+
     /** Returns the number, along the wall, of the end that it is told from or of the other one. */
     double end(boolean start) {
       boolean less = start != back;
@@ -60,15 +75,21 @@ final class GroundCheck {
     this.job = job;
     this.checks = checks;
     double x = 0;
-    for (int pen = 1; !ring(pen).isEmpty(); pen++) {
+    Optional<Wall> far = walls().stream().filter(wall -> on(wall).size() == 1).findFirst();
+    for (int pen = 1; !ring(pen).isEmpty() && (pen == 1 || far.isEmpty()); pen++) {
       for (Wall wall : ring(pen)) {
         x += wall.stand().at().map(each -> each.inches()).orElse(0.0);
       }
       x += pen(ring(pen), x);
     }
+    far.ifPresent(this::wing);
     walls().stream()
-        .filter(wall -> !wall.stand().between().isEmpty())
+        .filter(wall -> on(wall).size() == 2)
         .forEach(wall -> strips.put(wall.name(), partition(wall)));
+  }
+
+  private static List<String> on(Wall wall) {
+    return wall.stand().between();
   }
 
   private List<Wall> walls() {
@@ -77,20 +98,75 @@ final class GroundCheck {
 
   private List<Wall> ring(int pen) {
     return walls().stream()
-        .filter(wall -> wall.stand().pen() == pen && wall.stand().between().isEmpty())
+        .filter(wall -> wall.stand().pen() == pen && on(wall).isEmpty())
         .toList();
   }
 
   /** Puts a pen's ring down and returns how far it reaches to the right. */
   private double pen(List<Wall> ring, double x) {
-    double right = x + ring.get(0).outside().inches();
-    double bottom = ring.get(1).outside().inches();
+    double right = x + least(ring.get(0), ring.get(2));
+    double bottom = least(ring.get(1), ring.get(3));
     double[] thick = ring.stream().mapToDouble(wall -> wall.thickness().inches()).toArray();
     strips.put(ring.get(0).name(), new Strip(true, x, 0, right, thick[0], false));
     strips.put(ring.get(1).name(), new Strip(false, right - thick[1], 0, right, bottom, false));
     strips.put(ring.get(2).name(), new Strip(true, x, bottom - thick[2], right, bottom, true));
     strips.put(ring.get(3).name(), new Strip(false, x, 0, x + thick[3], bottom, true));
     return right - x;
+  }
+
+  /** A wall that goes on along a wing is longer than the one across from it. */
+  private static double least(Wall one, Wall other) {
+    return Math.min(one.outside().inches(), other.outside().inches());
+  }
+
+  /**
+   * Puts a wing down outside of the wall that it stands on: its far wall, its own sides from the
+   * inner face of that wall on, and as much more of a wall of the house that goes on along it.
+   */
+  private void wing(Wall far) {
+    Wall shared = job.building().wall(on(far).get(0)).orElseThrow();
+    Strip on = strips.get(shared.name());
+    List<Wall> own =
+        walls().stream().filter(wall -> wall.stand().pen() == far.stand().pen()).toList();
+    Wall side = own.stream().filter(wall -> !wall.equals(far)).findFirst().orElseThrow();
+    double depth = side.outside().inches() - shared.thickness().inches();
+    double way = on.back() ? 1 : -1;
+    double left = on.end(false) + way * far.stand().at().orElseThrow().inches();
+    double right = left + way * far.outside().inches();
+    boolean less = (on.level() ? on.top() : on.left()) < TOLERANCE;
+    double outer = less ? -depth : (on.level() ? on.bottom() : on.right()) + depth;
+    double in = outer + (less ? 1 : -1) * far.thickness().inches();
+    strips.put(far.name(), across(on.level(), left, right, outer, in, on.back()));
+    double inner =
+        less ? (on.level() ? on.bottom() : on.right()) : on.level() ? on.top() : on.left();
+    for (Wall wall : own) {
+      boolean first = own.indexOf(wall) < own.indexOf(far);
+      double edge = first ? right : left;
+      double thick = (first ? -way : way) * wall.thickness().inches();
+      if (!wall.equals(far)) {
+        boolean back = first == less;
+        strips.put(wall.name(), across(!on.level(), inner, outer, edge, edge + thick, back));
+      }
+    }
+    for (Wall wall : ring(1)) {
+      Strip strip = strips.get(wall.name());
+      boolean goesOn = strip.level() != on.level() && strip.meets(strips.get(far.name()), depth);
+      if (goesOn) {
+        strips.put(wall.name(), strip.longer(outer));
+      }
+    }
+  }
+
+  /** Returns the strip between two numbers along it and two across it. */
+  private static Strip across(
+      boolean level, double from, double to, double one, double other, boolean back) {
+    double low = Math.min(from, to);
+    double high = Math.max(from, to);
+    double near = Math.min(one, other);
+    double far = Math.max(one, other);
+    return level
+        ? new Strip(true, low, near, high, far, back)
+        : new Strip(false, near, low, far, high, back);
   }
 
   /** A partition lies across the pen, so far from the end at which its first wall ends. */
@@ -152,7 +228,7 @@ final class GroundCheck {
   /** Returns whether the butts of a round lie at the end that a wall is told from. */
   private boolean isStart(Wall wall, boolean clockwise) {
     boolean pen = wall.stand().pen() % 2 == 1;
-    if (wall.stand().between().isEmpty()) {
+    if (on(wall).size() < 2) {
       return clockwise == pen;
     }
     Wall left = leftOf(wall);
@@ -167,6 +243,7 @@ final class GroundCheck {
     Strip one = strips.get(wall.stand().between().get(0));
     double end = one.end(false);
     return walls().stream()
+        .filter(other -> other.stand().pen() == wall.stand().pen())
         .filter(other -> !other.equals(wall) && one.meets(strips.get(other.name())))
         .filter(other -> away(other, end) < away(wall, end))
         .max(Comparator.comparingDouble(other -> away(other, end)))

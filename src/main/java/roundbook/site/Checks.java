@@ -36,7 +36,8 @@ final class Checks {
           Setting.SLOPE_RUN,
           Setting.PRINT_STEP,
           Setting.BUTTS_RUN,
-          Setting.FIRST_BED);
+          Setting.FIRST_BED,
+          Setting.REENTRANT);
 
   private final Job job;
   private final LogRows rows;

@@ -61,7 +61,7 @@ final class WoodMeasure {
     Length end = atLeft ? log.to() : log.fromLeft();
     Predicate<Length> here = x -> x.isLessThan(end) == atLeft;
     double others = openingsCut(place, here) + saddlesCut(place, here);
-    return piece(log, sawn.volume() - endCut(log, neck, diameter) - bed - others);
+    return piece(log, sawn.volume() - endCut(log, !atLeft, neck, diameter) - bed - others);
   }
 
   private SawnLog sawn(PlacedLog log) {
@@ -109,22 +109,29 @@ final class WoodMeasure {
     double atTip = place.crossingAtTip(stack.building()).thickness().inches() + overhang;
     PlacedLog log = place.first();
     double tip = profile.length() - atTip / 2;
-    return endCut(log, atButt, profile.at(atButt / 2)) + endCut(log, atTip, profile.at(tip));
+    boolean start = place.buttAtStart();
+    return endCut(log, start, atButt, profile.at(atButt / 2))
+        + endCut(log, !start, atTip, profile.at(tip));
   }
 
   /**
    * Returns what one notch takes. The first log of a flat bed has no lower notch; the last
    * second-laid log has no upper one.
    */
-  private double endCut(PlacedLog log, double length, double diameter) {
+  private double endCut(PlacedLog log, boolean atStart, double length, double diameter) {
     Wall wall = log.wall();
     Notch notch = stack.courses().get(log.round() - 1).notch();
     double slope = stack.rules().slope().ratio();
     double thickness = wall.thickness().inches();
-    double across = wall.isPartition() ? 0 : slope;
-    CornerNeck neck = new CornerNeck(notch.neckHeight().inches(), thickness, length, across, slope);
+    double across = stack.building().saddle(wall, atStart).isPresent() ? 0 : slope;
+    boolean drains = stack.rules().drains() && stack.building().isTee(wall, atStart);
+    double past = stack.rules().overhang().inches();
+    double shoulder = drains ? slope * (length - past) : 0;
+    double along = drains ? -slope : slope;
+    double high = notch.neckHeight().inches() + shoulder;
+    CornerNeck neck = new CornerNeck(high, thickness, length, across, along);
     double half = length * SawnLog.section(diameter, thickness) / 2;
-    double under = thickness * length * (notch.lower().inches() + slope * length / 2);
+    double under = thickness * length * (notch.lower().inches() + shoulder + along * length / 2);
     boolean noLower = Bed.isFlat(stack.rules(), log.round(), wall) && wall.laidFirst();
     boolean noUpper = log.round() == stack.courses().size() && !wall.laidFirst();
     double lowerCut = noLower ? 0 : half - under;

@@ -17,6 +17,7 @@ import roundbook.app.SimulatedRise.Care;
 import roundbook.balance.Effort;
 import roundbook.intake.Asked;
 import roundbook.intake.JobReader;
+import roundbook.intake.house.HouseTold;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Job;
 import roundbook.job.Setting;
@@ -193,7 +194,7 @@ class RiseBenchmark {
                 "Rounds", "" + ROUNDS,
                 "Units", seed % 6 == 5 ? "mm" : "in",
                 "First_bed", seed % 6 == 4 ? "starter" : "flat"),
-            Optional.of(seed % 6 == 5 ? "6x4.2" : "20x14"),
+            Optional.of(HouseTold.ofWalls(seed % 6 == 5 ? "6x4.2" : "20x14")),
             Optional.empty(),
             Optional.empty(),
             Optional.empty());

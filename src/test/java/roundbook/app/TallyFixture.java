@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import roundbook.intake.Asked;
 import roundbook.intake.JobReader;
+import roundbook.intake.house.HouseTold;
 import roundbook.job.Building;
 import roundbook.job.Log;
 import roundbook.job.Log.Source;
@@ -123,10 +124,10 @@ record TallyFixture(String name, List<String> orders, List<String> expected) {
         settings, walls(), nothing.sheet(), nothing.lengthUnit(), nothing.diameterUnit());
   }
 
-  private Optional<String> walls() {
+  private Optional<HouseTold> walls() {
     return orders.stream()
         .filter(order -> order.startsWith("walls "))
-        .map(order -> order.substring(6))
+        .map(order -> HouseTold.ofWalls(order.substring(6)))
         .findFirst();
   }
 

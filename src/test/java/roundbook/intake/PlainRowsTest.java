@@ -13,6 +13,7 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import roundbook.intake.JobReader.Findings;
+import roundbook.intake.house.HouseTold;
 import roundbook.job.Log;
 import roundbook.problem.Read;
 import roundbook.table.Cell;
@@ -86,7 +87,11 @@ class PlainRowsTest {
     return JobReader.read(
         List.of(table),
         new Asked(
-            peeled, Optional.of("20x14"), Optional.empty(), Optional.empty(), Optional.empty()));
+            peeled,
+            Optional.of(HouseTold.ofWalls("20x14")),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty()));
   }
 
   private static Row row(int number, List<String> texts) {

@@ -118,6 +118,7 @@ class PensTest {
   @CsvSource({
     "N, S, 17, 216, near-corner",
     "N, S, 361, 216, near-corner",
+    "N, S, 379, 216, outside",
     "N, S, 150, 200, partition-length",
     "N, E, 150, 216, between",
     "N, X, 150, 216, between",
@@ -136,6 +137,8 @@ class PensTest {
     assertEquals(Optional.empty(), fault(one, partition("P2", 1, "N", "S", 168)));
     Optional<WallsFault> near = fault(one, partition("P2", 1, "N", "S", 167));
     assertEquals("bad-walls.near-partition", near.orElseThrow().said().key());
+    Optional<WallsFault> same = fault(one, partition("P2", 1, "N", "S", 152));
+    assertEquals("bad-walls.same-place", same.orElseThrow().said().key());
     Optional<WallsFault> cross = fault(one, partition("P2", 1, "E", "W", 90));
     assertEquals("bad-walls.cross", cross.orElseThrow().said().key());
     Wall first = new Wall("P1", in(216), true, in(6), "", one.stand());

@@ -2,6 +2,7 @@ package roundbook.intake.house;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -13,11 +14,12 @@ import roundbook.units.Length;
 import roundbook.units.LengthReader;
 
 /**
- * Walls told in one line of the command line.
+ * Walls told by options of the command line.
  *
- * <p>{@code 24x18} is one pen; {@code 16,10,16x18} are two and the passage between them; each
- * {@code + 15-9} behind it puts a partition so far from the left outside corner of wall N, {@code +
- * E:7} of wall E, {@code + N2:8} of the second pen's wall N.
+ * <p>{@code 24x18} is one pen; {@code 16,10,16x18} are two and the passage between them. {@code
+ * 15-9} puts a partition so far from the left outside corner of wall N, {@code E:7} of wall E,
+ * {@code N2:8} of the second pen's wall N. {@code S:14,14x12} puts a wing of 14 by 12 ft outside of
+ * wall S, so far from its left outside corner.
  *
  * @param rules thickness of the logs
  * @param laidFirst names of the walls that are laid first
@@ -42,24 +44,135 @@ record WallsOption(BuildRules rules, Set<String> laidFirst, LengthReader reader)
             .filter(each -> !each.isPartition() && each.stand().pen() == wall.stand().pen())
             .filter(each -> !between.contains(each.name()))
             .map(Wall::outside)
-            .findFirst()
+            .min(Comparator.naturalOrder())
             .orElse(Length.ZERO);
+    return as(wall, outside);
+  }
+
+  /**
+   * What was read of options.
+   *
+   * @param walls the walls in the order that they are told in; none where an option cannot be read
+   * @param option the option that cannot be read; empty where all can
+   * @param text what was said there
+   */
+  record Told(List<Wall> walls, String option, String text) {
+    private static Told not(String option, String text) {
+      return new Told(List.of(), option, text);
+    }
+  }
+
+  /** Reads the walls. */
+  Told walls(HouseTold house) {
+    String option = house.pens().isPresent() ? "--pens" : "--walls";
+    String text = house.pens().or(house::walls).orElse("");
+    boolean both = house.pens().isPresent() && house.walls().isPresent();
+    boolean row = text.contains(",") == house.pens().isPresent();
+    List<Wall> walls =
+        both || !row ? List.of() : new ArrayList<>(rings(text.toLowerCase(Locale.ROOT)));
+    if (walls.isEmpty()) {
+      return Told.not(option, both ? house.walls().orElseThrow() + " " + text : text);
+    }
+    List<Wall> rings = List.copyOf(walls);
+    for (String each : house.partitions()) {
+      Optional<Wall> partition = partition(each, walls.size() - rings.size() + 1, rings);
+      if (partition.isEmpty()) {
+        return Told.not("--partition", each);
+      }
+      walls.add(beside(partition.get(), rings));
+    }
+    if (house.wing().isPresent()) {
+      List<Wall> wing = wing(house.wing().get(), rings);
+      if (wing.isEmpty()) {
+        return Told.not("--wing", house.wing().get());
+      }
+      Length depth = wing.get(wing.size() - 1).outside();
+      walls.replaceAll(wall -> goesOn(wall, wing.get(0), rings) ? longer(wall, depth) : wall);
+      walls.addAll(withinReach(wing, rings));
+    }
+    return new Told(walls, "", "");
+  }
+
+  /**
+   * Reads a wing: its far wall first, then the sides that are its own; none where it is no wing.
+   */
+  private List<Wall> wing(String text, List<Wall> rings) {
+    String[] parts = text.strip().split("\\s*[:,xX×]\\s*");
+    boolean whole = text.matches("[^:,]+:[^:,]+,[^:,xX×]+[xX×][^:,xX×]+");
+    String on = parts[0].toUpperCase(Locale.ROOT);
+    Optional<Wall> shared = rings.stream().filter(wall -> wall.name().equals(on)).findFirst();
+    if (!whole || shared.isEmpty() || rings.size() != SIDES.size()) {
+      return List.of();
+    }
+    List<Length> lengths =
+        Arrays.stream(parts).skip(1).flatMap(each -> length(each).stream()).toList();
+    return lengths.size() == 3 ? wing(shared.get(), rings, lengths) : List.of();
+  }
+
+  private List<Wall> wing(Wall shared, List<Wall> rings, List<Length> lengths) {
+    int at = rings.indexOf(shared);
+    Stand stand = new Stand(2, List.of(shared.name()), Optional.of(lengths.get(0)));
+    List<Wall> walls = new ArrayList<>();
+    walls.add(own(shared, lengths.get(1), stand));
+    Stand side = new Stand(2, List.of(), Optional.empty());
+    Length right = shared.outside().minus(lengths.get(0)).minus(lengths.get(1));
+    if (!right.isZero()) {
+      walls.add(own(rings.get(Math.floorMod(at - 1, rings.size())), lengths.get(2), side));
+    }
+    if (!lengths.get(0).isZero() || right.isZero()) {
+      walls.add(own(rings.get((at + 1) % rings.size()), lengths.get(2), side));
+    }
+    return walls;
+  }
+
+  private Wall own(Wall like, Length outside, Stand stand) {
+    return new Wall(like.name() + "2", outside, like.laidFirst(), rules.thickness(), "", stand);
+  }
+
+  /** Returns whether a wall of the house is in line with a side of a wing and goes on along it. */
+  private static boolean goesOn(Wall wall, Wall far, List<Wall> rings) {
+    List<String> names = rings.stream().map(Wall::name).toList();
+    int at = names.indexOf(far.stand().between().get(0));
+    Length left = far.stand().at().orElseThrow();
+    Length right = rings.get(at).outside().minus(left).minus(far.outside());
+    int index = names.indexOf(wall.name());
+    return left.isZero() != right.isZero()
+        && index == Math.floorMod(at + (left.isZero() ? 1 : -1), rings.size());
+  }
+
+  private static Wall longer(Wall wall, Length by) {
+    return as(wall, wall.outside().plus(by));
+  }
+
+  private static Wall as(Wall wall, Length outside) {
     return new Wall(
         wall.name(), outside, wall.laidFirst(), wall.thickness(), wall.remarks(), wall.stand());
   }
 
-  /** Returns the walls in the order that they are told in; none where the text is no walls. */
-  List<Wall> walls(String text) {
-    String[] parts = text.strip().split("\\s*\\+\\s*", -1);
-    List<Wall> walls = new ArrayList<>(rings(parts[0].toLowerCase(Locale.ROOT)));
-    for (int number = 1; number < parts.length && !walls.isEmpty(); number++) {
-      Optional<Wall> partition = partition(parts[number], number, walls);
-      if (partition.isEmpty()) {
-        return List.of();
-      }
-      walls.add(beside(partition.get(), walls));
+  /**
+   * Returns walls of which a wing's sides reach to the far face of the wall that they die in, and
+   * so are longer by that than the wing is deep.
+   */
+  static List<Wall> withinReach(List<Wall> walls, List<Wall> house) {
+    Optional<Wall> far = walls.stream().filter(Wall::isOnWall).findFirst();
+    Optional<Wall> shared =
+        far.flatMap(
+            wall ->
+                house.stream()
+                    .filter(each -> each.name().equals(wall.stand().between().get(0)))
+                    .findFirst());
+    if (shared.isEmpty()) {
+      return walls;
     }
-    return walls;
+    return walls.stream()
+        .map(
+            wall ->
+                wall.stand().pen() == far.get().stand().pen()
+                        && wall.stand().between().isEmpty()
+                        && wall.stand().pen() > 1
+                    ? longer(wall, shared.get().thickness())
+                    : wall)
+        .toList();
   }
 
   private List<Wall> rings(String text) {

@@ -1,7 +1,6 @@
 package roundbook.intake.house;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -31,7 +30,9 @@ import roundbook.units.LengthUnit;
  * row in clockwise order, or in any order where their names are N, E, S and W: wall, outside
  * length, laid first (x), thickness if not the job's, remarks; of a partition also the two walls
  * that it runs between and where it stands, of a wall of a second pen the pen's number and, in one
- * row, the width of the passage under {@code at}.
+ * row, the width of the passage under {@code at}. Of a wing the row of its far wall names under
+ * {@code between} the one wall that it stands on and under {@code at} where; its sides are as long
+ * as it stands out from that wall.
  */
 public final class WallsReader {
   private final BuildRules rules;
@@ -44,7 +45,7 @@ public final class WallsReader {
   }
 
   /** Reads the walls; empty when they make no building. */
-  public Optional<Building> read(Optional<Table> sheet, Optional<String> option) {
+  public Optional<Building> read(Optional<Table> sheet, Optional<HouseTold> option) {
     if (option.isPresent()) {
       return fromOption(option.get());
     }
@@ -55,16 +56,28 @@ public final class WallsReader {
     return fromSheet(sheet.get());
   }
 
-  private Optional<Building> fromOption(String text) {
+  private Optional<Building> fromOption(HouseTold house) {
     LengthUnit unit = rules.metric() ? LengthUnit.METRE : LengthUnit.FOOT;
     WallsOption option = new WallsOption(rules, laidFirst(), new LengthReader(unit, false));
-    CellRef where = CellRef.ofFile(text.contains(",") ? "--pens" : "--walls");
-    List<Wall> walls = option.walls(text);
-    if (walls.isEmpty()) {
-      problems.add(bad("option", where).with("text", text).found(text));
+    WallsOption.Told told = option.walls(house);
+    if (told.walls().isEmpty()) {
+      String variant = "option" + told.option().replace("--", ".");
+      String text = told.text();
+      problems.add(bad(variant, CellRef.ofFile(told.option())).with("text", text).found(text));
       return Optional.empty();
     }
-    return checked(walls, where, Collections.nCopies(walls.size(), where));
+    CellRef rings = CellRef.ofFile(house.pens().isPresent() ? "--pens" : "--walls");
+    List<CellRef> where =
+        told.walls().stream()
+            .map(wall -> option(wall, house).map(CellRef::ofFile).orElse(rings))
+            .toList();
+    return checked(told.walls(), rings, where);
+  }
+
+  private static Optional<String> option(Wall wall, HouseTold house) {
+    return wall.isPartition()
+        ? Optional.of("--partition")
+        : Optional.of("--wing").filter(w -> house.wing().isPresent() && wall.stand().pen() > 1);
   }
 
   private Optional<Building> fromSheet(Table table) {
@@ -85,7 +98,8 @@ public final class WallsReader {
       walls.add(wall.get());
       cells.add(table.at(row, columns.column("wall")));
     }
-    List<Wall> whole = walls.stream().map(wall -> WallsOption.beside(wall, walls)).toList();
+    List<Wall> reaching = WallsOption.withinReach(walls, walls);
+    List<Wall> whole = reaching.stream().map(wall -> WallsOption.beside(wall, reaching)).toList();
     return checked(whole, table.place(), cells);
   }
 

@@ -2,7 +2,9 @@ package roundbook.picture.face;
 
 import java.util.stream.Stream;
 import roundbook.job.BuildRules;
+import roundbook.job.Building;
 import roundbook.job.Setting;
+import roundbook.job.Wall;
 import roundbook.notch.Notch;
 import roundbook.stack.Course;
 import roundbook.stack.FilledPlace;
@@ -14,7 +16,6 @@ import roundbook.units.Length;
  *
  * @param notch the notch of the round
  * @param thickness T of the log's own wall
- * @param level whether its top is level across, as that of a partition is
  * @param butt what crosses at the butt end
  * @param tip what crosses at the tip end
  * @param buttAtStart whether its butt lies left, seen from inside
@@ -24,7 +25,6 @@ import roundbook.units.Length;
 public record FaceCase(
     Notch notch,
     Length thickness,
-    boolean level,
     End butt,
     End tip,
     boolean buttAtStart,
@@ -57,8 +57,11 @@ public record FaceCase(
    *
    * @param crossing T_x of the crossing wall
    * @param overhang o, from the crossing wall's outer face to the trimmed end
+   * @param level whether the top is level across there, as where a log ends in mid-wall
+   * @param drains whether the underside rises to the end, so that the joint is deeper at the
+   *     shoulder
    */
-  record End(Length crossing, Length overhang) {
+  record End(Length crossing, Length overhang, boolean level, boolean drains) {
     /** Returns the distance of the shoulder from the trimmed end. */
     Length shoulder() {
       return crossing.plus(overhang);
@@ -68,16 +71,24 @@ public record FaceCase(
   /** Returns the case of a placed log. */
   public static FaceCase of(Stack stack, FilledPlace log) {
     Course course = stack.courses().get(log.round() - 1);
-    Length overhang = stack.rules().overhang();
     return new FaceCase(
         course.notch(),
         log.wall().thickness(),
-        log.wall().isPartition(),
-        new End(log.crossingAtButt(stack.building()).thickness(), overhang),
-        new End(log.crossingAtTip(stack.building()).thickness(), overhang),
+        end(stack, log, log.buttAtStart()),
+        end(stack, log, !log.buttAtStart()),
         log.buttAtStart(),
         special(stack, log),
         share(stack, log));
+  }
+
+  private static End end(Stack stack, FilledPlace log, boolean start) {
+    Building building = stack.building();
+    Wall crossing = start ? building.before(log.wall()) : building.after(log.wall());
+    return new End(
+        crossing.thickness(),
+        stack.rules().overhang(),
+        building.saddle(log.wall(), start).isPresent(),
+        stack.rules().drains() && building.isTee(log.wall(), start));
   }
 
   private static Share share(Stack stack, FilledPlace log) {
@@ -102,14 +113,19 @@ public record FaceCase(
     return log.round() == stack.courses().size() && !first ? Special.TOP_FREE : Special.NONE;
   }
 
-  /** Returns the upper mark on the outside face. */
-  Length upperOutside() {
-    return level ? notch.upper() : notch.upperOutside(thickness);
+  /** Returns the upper mark on the outside face at an end. */
+  Length upperOutside(End end) {
+    return end.level() ? notch.upper() : notch.upperOutside(thickness);
+  }
+
+  /** Returns the lower mark at the shoulder of an end. */
+  Length lowerShoulder(End end) {
+    return end.drains() ? notch.lowerCorner(end.crossing()) : notch.lower();
   }
 
   /** Returns the lower mark at the corner line of an end. */
   Length lowerCorner(End end) {
-    return notch.lowerCorner(end.crossing());
+    return end.drains() ? notch.lower() : notch.lowerCorner(end.crossing());
   }
 
   /** Returns whether the rules ask for a kind of first bed. */

@@ -98,29 +98,36 @@ public final class FaceDrawing {
 
   /** Returns the words for those who cannot see the drawing. */
   public String altText(String heading) {
-    String ends = numbers(faces.notch().lower(), faces.lowerCorner(faces.butt()));
-    Length outside = faces.upperOutside();
+    String outside =
+        Stream.of(faces.butt(), faces.tip())
+            .map(end -> wording.mark(faces.upperOutside(end)))
+            .distinct()
+            .collect(Collectors.joining("; "));
     return wording.say(
         "faces.alt",
         heading,
         wording.mark(faces.notch().upper()),
-        wording.mark(outside),
-        ends,
+        outside,
+        numbers(),
         wording.unit());
   }
 
   /** Returns the lower marks in words; a log flat all along has only the one. */
-  private String numbers(Length shoulder, Length corner) {
+  private String numbers() {
     if (faces.special() == Special.BED_WHOLE) {
-      return wording.mark(shoulder);
+      return wording.mark(faces.notch().lower());
     }
     return Stream.of(true, false)
         .map(
             butt ->
-                Stream.of(shoulder, corner)
+                marks(butt ? faces.butt() : faces.tip())
                     .map(mark -> String.join(", ", changes.marks(butt, mark, wording)))
                     .collect(Collectors.joining(" / ")))
         .distinct()
         .collect(Collectors.joining("; "));
+  }
+
+  private Stream<Length> marks(FaceCase.End end) {
+    return Stream.of(faces.lowerShoulder(end), faces.lowerCorner(end));
   }
 }

@@ -64,7 +64,7 @@ final class FaceEnd {
     if (special() == Special.TOP_FREE) {
       return;
     }
-    double upper = strip.upper();
+    double upper = strip.upper(end);
     List<Spot> waste =
         List.of(at(0, -upper), at(SHOULDER, -upper), at(SHOULDER, -half()), at(0, -half()));
     canvas.shape(Line.NORMAL, waste, Ink.HATCH);
@@ -75,11 +75,7 @@ final class FaceEnd {
    */
   private void lowerCut() {
     List<Spot> waste =
-        List.of(
-            at(0, FaceStrip.LOWER_END),
-            at(SHOULDER, FaceStrip.LOWER),
-            at(SHOULDER, half()),
-            at(0, half()));
+        List.of(at(0, outer()), at(SHOULDER, shoulder()), at(SHOULDER, half()), at(0, half()));
     canvas.shape(Line.NORMAL, waste, Ink.HATCH);
     double arrow = CORNER;
     Arrows.dimension(canvas, at(arrow, 0), at(arrow, cornerHeight()));
@@ -88,9 +84,18 @@ final class FaceEnd {
   }
 
   /** Returns where the sloping lower line crosses the corner line on the drawing. */
-  private static double cornerHeight() {
-    double part = CORNER / SHOULDER;
-    return FaceStrip.LOWER_END + part * (FaceStrip.LOWER - FaceStrip.LOWER_END);
+  private double cornerHeight() {
+    return outer() + CORNER / SHOULDER * (shoulder() - outer());
+  }
+
+  /** Returns how far below the centre line the underside is drawn at the trimmed end. */
+  private double outer() {
+    return end.drains() ? FaceStrip.LOWER : FaceStrip.LOWER_END;
+  }
+
+  /** Returns how far below the centre line it is drawn at the shoulder. */
+  private double shoulder() {
+    return end.drains() ? FaceStrip.LOWER_END : FaceStrip.LOWER;
   }
 
   /** Says that there is no lower notch where the log lies flat. */
@@ -104,25 +109,25 @@ final class FaceEnd {
     if (special() != Special.TOP_FREE) {
       upperNumber();
     }
-    Arrows.dimension(canvas, at(ARROW, 0), at(ARROW, FaceStrip.LOWER));
-    canvas.line(Line.THIN, at(SHOULDER, FaceStrip.LOWER), at(ARROW + 4, FaceStrip.LOWER));
-    lower(strip.drawing().faces().notch().lower(), ARROW + 6, 9.5, LABEL_ROOM);
+    Arrows.dimension(canvas, at(ARROW, 0), at(ARROW, shoulder()));
+    canvas.line(Line.THIN, at(SHOULDER, shoulder()), at(ARROW + 4, shoulder()));
+    lower(strip.drawing().faces().lowerShoulder(end), ARROW + 6, 9.5, LABEL_ROOM);
   }
 
   private void upperNumber() {
     Length upper = upperMark();
-    Arrows.dimension(canvas, at(ARROW, 0), at(ARROW, -strip.upper()));
-    canvas.line(Line.THIN, at(SHOULDER, -strip.upper()), at(ARROW + 4, -strip.upper()));
+    Arrows.dimension(canvas, at(ARROW, 0), at(ARROW, -strip.upper(end)));
+    canvas.line(Line.THIN, at(SHOULDER, -strip.upper(end)), at(ARROW + 4, -strip.upper(end)));
     String text = wording().mark(upper.absolute());
     boolean below = upper.isNegative();
     String words = below ? wording().say("faces.below", text) : text;
-    number(words, ARROW + 6, -Math.max(9, strip.upper() / 2), LABEL_ROOM);
+    number(words, ARROW + 6, -Math.max(9, strip.upper(end) / 2), LABEL_ROOM);
   }
 
   /** Returns the upper mark of the face that is shown, below nought when under the centre line. */
   private Length upperMark() {
     FaceCase faces = strip.drawing().faces();
-    return strip.inside() ? faces.notch().upper() : faces.upperOutside();
+    return strip.inside() ? faces.notch().upper() : faces.upperOutside(end);
   }
 
   /** Writes a lower mark, or one under the other where the walls of a drawing have their own. */

@@ -65,13 +65,12 @@ final class FaceStrip {
     return drawing.faces().buttAtStart() == inside;
   }
 
-  /** Returns how high the upper mark of this face is drawn. */
-  double upper() {
-    FaceCase faces = drawing.faces();
-    if (inside || faces.level()) {
+  /** Returns how high the upper mark of this face is drawn at an end. */
+  double upper(End end) {
+    if (inside || end.level()) {
       return UPPER_INSIDE;
     }
-    return faces.upperOutside().isNegative() ? UPPER_BELOW : UPPER_OUTSIDE;
+    return drawing.faces().upperOutside(end).isNegative() ? UPPER_BELOW : UPPER_OUTSIDE;
   }
 
   /** Returns whether this is the inside face. */

@@ -2,6 +2,7 @@ package roundbook.picture.ground;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import roundbook.job.Building;
 import roundbook.job.Wall;
 import roundbook.picture.canvas.Arrows;
@@ -62,7 +63,7 @@ public final class PlanDrawing {
     walls.stream().filter(wall -> !wall.laidFirst()).forEach(wall -> log(course, wall));
     walls.forEach(wall -> corner(wall, ground.start(wall), building.startCorner(wall)));
     walls.stream()
-        .filter(Wall::isPartition)
+        .filter(wall -> building.saddle(wall, false).isPresent())
         .forEach(wall -> corner(wall, ground.end(wall), building.endCorner(wall)));
     walls.forEach(wall -> name(course, wall));
     middle(course);
@@ -119,8 +120,10 @@ public final class PlanDrawing {
     double right = corner.x() < pen.middle().x() ? -1 : 1;
     double down = corner.y() < pen.middle().y() ? -1 : 1;
     if (ground.isRow()) {
-      Spot above = corner.plus(0, down * (ROW_PAST + 9));
-      canvas.write(Label.of(name, MANY, above).bold().centred().within(22));
+      boolean past = isPast(wall, name);
+      Spot at = past ? corner.plus(-6 * right, -11 * down) : corner.plus(0, down * (ROW_PAST + 9));
+      double across = !past ? 0.5 : right > 0 ? 1 : 0;
+      canvas.write(Label.of(name, MANY, at).bold().across(across).within(34));
       return;
     }
     if (wall.isPartition()) {
@@ -133,6 +136,14 @@ public final class PlanDrawing {
     Spot at = corner.plus(right * (PAST + 4), down * (PAST + 5));
     Label label = Label.of(name, ground.isMore() ? MANY : 13, at).bold();
     canvas.write(label.across(right < 0 ? 1 : 0).within(27));
+  }
+
+  /** Returns whether another wall goes on past a corner, where its name would lie on that. */
+  private boolean isPast(Wall wall, String corner) {
+    return !wall.isPartition()
+        && Stream.of(true, false)
+            .flatMap(start -> building.saddle(wall, start).stream())
+            .anyMatch(saddle -> !saddle.inward() && building.corner(saddle).equals(corner));
   }
 
   /** Writes the name of a wall and the tag of its log inside of it. */
@@ -179,7 +190,8 @@ public final class PlanDrawing {
           Label.of((wall.name() + " " + tag).strip(), ROW_SMALL, at).bold().centred().within(40));
       return;
     }
-    double height = ground.middle(wall) + (wall.isPartition() ? 12 : -12);
+    boolean wing = building.hasWing() && wall.stand().pen() > 1;
+    double height = ground.middle(wall) + (wall.isPartition() ? 12 : wing ? 0 : -12);
     boolean right = wall.isPartition() || side.start().x() < ground.pen(wall).middle().x();
     Spot at = new Spot(side.start().x() + (right ? 1 : -1) * (ROW_LOG / 2 + 2), height);
     double across = right ? 0 : 1;

@@ -111,11 +111,17 @@ record Elevation(Stack stack, Wall wall) {
     double high = centre(log) + notch(log).upper().inches();
     double low = centre(log) - endDepth(log);
     double drop = notch(log).drop(crossing.thickness()).inches();
+    boolean outwards = drains(!left);
     return List.of(
-        new Spot(inner, high),
-        new Spot(outer, high - drop),
+        new Spot(inner, outwards ? high - drop : high),
+        new Spot(outer, outwards ? high : high - drop),
         new Spot(outer, low),
         new Spot(inner, low));
+  }
+
+  /** Returns whether an end dies in another wall and drains there. */
+  private boolean drains(boolean start) {
+    return stack.rules().drains() && stack.building().isTee(wall, start);
   }
 
   /** Returns the end grain of the partitions' logs that come out through this wall. */
@@ -153,16 +159,33 @@ record Elevation(Stack stack, Wall wall) {
   /** Adds the underside of a log, from its right end back to its left one. */
   private void under(FilledPlace log, List<Spot> outline) {
     double shoulder = centre(log) - notch(log).lower().inches();
-    double right = end(log, stack.building().before(wall));
-    double left = end(log, stack.building().after(wall));
+    double right = end(log, true);
+    double left = end(log, false);
     outline.add(new Spot(length(), Math.max(right, centre(log) - radius(log, length()))));
-    outline.add(new Spot(rightFace(), Math.max(shoulder, centre(log) - radius(log, rightFace()))));
+    double inRight = shoulder - deeper(log, true);
+    outline.add(new Spot(rightFace(), Math.max(inRight, centre(log) - radius(log, rightFace()))));
     double[] stations = stations();
     for (int i = stations.length - 1; i >= 0; i--) {
       outline.add(new Spot(stations[i], belly(log, stations[i])));
     }
-    outline.add(new Spot(leftFace(), Math.max(shoulder, centre(log) - radius(log, leftFace()))));
+    double inLeft = shoulder - deeper(log, false);
+    outline.add(new Spot(leftFace(), Math.max(inLeft, centre(log) - radius(log, leftFace()))));
     outline.add(new Spot(0, Math.max(left, centre(log) - radius(log, 0))));
+  }
+
+  /** Returns how much lower the underside is at the shoulder of an end than its mark LOWER. */
+  private double deeper(FilledPlace log, boolean start) {
+    return drains(start) ? notch(log).drop(crossing(start).thickness()).inches() : 0;
+  }
+
+  private Wall crossing(boolean start) {
+    return start ? stack.building().before(wall) : stack.building().after(wall);
+  }
+
+  /** Returns the height of this wall's underside at a trimmed end. */
+  private double end(FilledPlace log, boolean start) {
+    double lower = notch(log).lower().inches();
+    return drains(start) ? centre(log) - lower : end(log, crossing(start));
   }
 
   /** Returns the height of the underside at the trimmed end over a crossing wall. */

@@ -50,7 +50,7 @@ record JobValues(Job job) implements JobFilling {
     boolean own = !wall.thickness().equals(job.rules().thickness());
     return List.of(
         wall.name(),
-        outside(wall.outside()),
+        outside(job.building().told(wall)),
         wall.laidFirst() ? "x" : "",
         own ? format().mark(wall.thickness()) : "",
         wall.remarks(),

@@ -167,11 +167,7 @@ final class TagsSheet {
             .align(Cell.Align.RIGHT));
     line(first.moved(2, 0), item.beside().map(ShortRows::ends).orElseGet(() -> ends(live, piece)));
     boolean top = placed.round() == context.plan().rounds() && !placed.wall().laidFirst();
-    line(
-        first.moved(3, 0),
-        top
-            ? Cell.text(context.text("tags.upper.none"))
-            : live.text("tags.upper", live.upperInside(), live.upperOutside()));
+    line(first.moved(3, 0), top ? Cell.text(context.text("tags.upper.none")) : upper(live));
     boolean ends =
         item.beside().isEmpty()
             && !live.flatBed()
@@ -182,6 +178,19 @@ final class TagsSheet {
             first.moved(4, 0).sized(1, 2),
             lower(live, item.beside()).role(ends || between ? Role.BODY_BOLD : Role.TAG_BODY));
     sheet.box(area);
+  }
+
+  /** Returns the upper marks, and where only one end is level on top which that is. */
+  private Cell upper(PieceCells live) {
+    Cell marks = live.text("tags.upper", live.upperInside(), live.upperOutside());
+    if (live.levelEnds().size() != 1) {
+      return marks;
+    }
+    Cell.Formula shown = (Cell.Formula) marks.value();
+    String level = "   " + context.text("tags.upper.level", live.levelEnds().get(0));
+    return Cell.formula(
+        shown.expression() + "&" + LiveMath.literal(level),
+        ((Cell.Text) shown.result()).text() + level);
   }
 
   private Cell ends(PieceCells live, PiecePlan piece) {

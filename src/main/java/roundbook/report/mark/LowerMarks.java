@@ -28,32 +28,42 @@ public record LowerMarks(LiveContext live, PiecePlan piece) {
 
   /** Returns the lower mark at the shoulder of the butt or the tip. */
   public LiveLength shoulder(boolean butt) {
-    Length chart = notch().lower();
-    return new LiveLength(
-        "(" + live.map().round(round(), RoundColumn.LOWER) + "+" + changed(butt) + ")",
-        chart.plus(change(butt)));
+    return mark(butt, drains(butt));
   }
 
   /** Returns the lower mark at the corner line of the butt or the tip. */
   public LiveLength cornerLine(boolean butt) {
+    return mark(butt, !drains(butt));
+  }
+
+  /** Returns the chart's mark of an end as its corner is put right, over the fall of its notch. */
+  private LiveLength mark(boolean butt, boolean fallen) {
     Building building = live.map().building();
     Wall crossing =
         butt ? piece.placed().crossingAtButt(building) : piece.placed().crossingAtTip(building);
+    String level = "(" + live.map().round(round(), RoundColumn.LOWER) + "+" + changed(butt) + ")";
     String drop = live.map().wall(crossing, WallColumn.DROP);
+    Length chart = fallen ? notch().lowerCorner(crossing.thickness()) : notch().lower();
     return new LiveLength(
-        "(" + shoulder(butt).formula() + "+" + drop + ")",
-        notch().lowerCorner(crossing.thickness()).plus(change(butt)));
+        fallen ? "(" + level + "+" + drop + ")" : level, chart.plus(change(butt)));
+  }
+
+  /** Returns whether an end drains, so that its notch is deeper at the shoulder. */
+  private boolean drains(boolean butt) {
+    FilledPlace placed = piece.placed();
+    return live.rules().drains()
+        && live.map().building().isTee(placed.wall(), placed.buttAtStart() == butt);
   }
 
   /** Returns whether an end's mark is other than the chart's, as planned. */
   public boolean differNow() {
-    return Stream.of(true, false).anyMatch(butt -> !change(butt).isZero());
+    return Stream.of(true, false).anyMatch(butt -> !change(butt).isZero() || drains(butt));
   }
 
   /** Returns whether an end's mark is other than the chart's, as a formula. */
   public String differ() {
     return Stream.of(true, false)
-        .map(butt -> "ROUND(" + changed(butt) + ",6)<>0")
+        .map(butt -> drains(butt) ? "TRUE" : "ROUND(" + changed(butt) + ",6)<>0")
         .collect(Collectors.joining(",", "OR(", ")"));
   }
 

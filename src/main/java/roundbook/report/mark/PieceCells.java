@@ -98,11 +98,21 @@ public record PieceCells(LiveContext live, PiecePlan piece, LiveSpot spot) {
   /** Returns the upper mark on the outside face; the top of a partition's log is level. */
   public LiveLength upperOutside() {
     Wall wall = piece.placed().wall();
-    if (wall.isPartition()) {
+    if (levelEnds().size() == 2) {
       return upperInside();
     }
     return new LiveLength(
         round(RoundColumn.UPPER) + "-" + drop(wall), notch().upperOutside(wall.thickness()));
+  }
+
+  /** Returns the names of the places where an end is level on top, for it lies in mid-wall. */
+  public List<String> levelEnds() {
+    Building building = live.map().building();
+    Wall wall = piece.placed().wall();
+    return Stream.of(true, false)
+        .flatMap(start -> building.saddle(wall, start).stream())
+        .map(building::corner)
+        .toList();
   }
 
   /** Returns the lower mark at the shoulder. */

@@ -125,7 +125,10 @@ public final class RoundLowers {
   /** Returns whether the logs of a laying order have one mark at all corners, as planned. */
   private boolean isOne(boolean first) {
     boolean alike = live.walls().stream().map(Wall::thickness).distinct().count() == 1;
-    return alike && corners.stream().map(corner -> change(first, corner)).distinct().count() == 1;
+    boolean drains = corners.stream().anyMatch(corner -> drains(first, corner));
+    return alike
+        && !drains
+        && corners.stream().map(corner -> change(first, corner)).distinct().count() == 1;
   }
 
   /** Puts a mark for every end of the round's logs, a row for each wall and its two corners. */
@@ -170,7 +173,8 @@ public final class RoundLowers {
 
   private String formula(boolean first, String corner, boolean cornerLine) {
     CornerColumn column = first ? CornerColumn.CHANGE : CornerColumn.SECOND_CHANGE;
-    String drop = cornerLine ? "+" + live.map().wall(crossing(first, corner), WallColumn.DROP) : "";
+    boolean fallen = cornerLine != drains(first, corner);
+    String drop = fallen ? "+" + live.map().wall(crossing(first, corner), WallColumn.DROP) : "";
     String mark = live.map().round(course.round(), RoundColumn.LOWER);
     String changed = mark + "+" + live.map().corner(course.round(), corner, column) + drop;
     String all = live.map().corners(course.round(), column);
@@ -180,10 +184,17 @@ public final class RoundLowers {
 
   private Length mark(boolean first, String corner, boolean cornerLine) {
     Length chart =
-        cornerLine
+        cornerLine != drains(first, corner)
             ? course.notch().lowerCorner(crossing(first, corner).thickness())
             : course.notch().lower();
     return chart.plus(change(first, corner));
+  }
+
+  /** Returns whether a log drains where it dies in another, deeper at its shoulder. */
+  private boolean drains(boolean first, String corner) {
+    Building building = live.map().building();
+    Wall wall = building.wallAt(corner, first);
+    return live.rules().drains() && building.isTee(wall, building.startCorner(wall).equals(corner));
   }
 
   /** Returns the wall of the other laying order at a corner. */

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import roundbook.job.Building;
 import roundbook.job.Wall;
 import roundbook.notch.Notch;
 import roundbook.page.Cell;
@@ -33,15 +35,16 @@ public record WallMark(String formula, Length now, String whom) {
   public static List<WallMark> outside(LiveContext live, String upper, Notch notch, boolean last) {
     List<Wall> crossed =
         live.walls().stream().filter(wall -> !last || wall.laidFirst() || !hasMore(live)).toList();
+    Building building = live.map().building();
     List<Wall> ring = crossed.stream().filter(wall -> !wall.isPartition()).toList();
     List<WallMark> marks = of(live, ring, upper + "-", "round.on_walls", notch::upperOutside);
-    List<Wall> level = crossed.stream().filter(Wall::isPartition).toList();
+    List<String> level = crossed.stream().flatMap(wall -> level(building, wall)).toList();
     if (!level.isEmpty()) {
       if (marks.size() == 1) {
         WallMark others = marks.get(0);
         marks.set(0, new WallMark(others.formula, others.now, live.text("round.on_other_walls")));
       }
-      String whom = live.text("round.on_walls", names(level));
+      String whom = live.text("round.on_walls", String.join(" ", level));
       marks.add(new WallMark(upper, notch.upper(), whom));
     }
     return marks;
@@ -56,11 +59,16 @@ public record WallMark(String formula, Length now, String whom) {
   }
 
   private static boolean hasMore(LiveContext live) {
-    return live.walls().stream().anyMatch(Wall::isPartition);
+    return !live.map().building().saddles().isEmpty();
   }
 
-  private static String names(List<Wall> walls) {
-    return String.join(" ", walls.stream().map(Wall::name).toList());
+  /** Returns a partition's name, and of a wall that ends in mid-wall at one end where that is. */
+  private static Stream<String> level(Building building, Wall wall) {
+    return wall.isPartition()
+        ? Stream.of(wall.name())
+        : Stream.of(true, false)
+            .flatMap(start -> building.saddle(wall, start).stream())
+            .map(saddle -> wall.name() + "/" + saddle.through().name());
   }
 
   /** Returns a mark for each thickness that the walls have. */
@@ -74,7 +82,8 @@ public record WallMark(String formula, Length now, String whom) {
     groups.forEach(
         (thickness, walls) -> {
           String drop = live.map().wall(walls.get(0), WallColumn.DROP);
-          String whom = live.text(key, names(walls));
+          String names = String.join(" ", walls.stream().map(Wall::name).toList());
+          String whom = live.text(key, names);
           marks.add(new WallMark(base + drop, now.apply(thickness), whom));
         });
     return marks;

@@ -52,10 +52,18 @@ final class RoundJunctions {
     head(MARK, "upper_level");
     head(MARK, "lower_shoulder");
     crossings.forEach(this::row);
-    String note = live.text("junction.note");
+    String note = note(crossings);
     double wide = RoundSheets.COLUMNS * RoundSheets.COLUMN_WIDTH;
     sheet.nextRow().height(TextHeight.of(note, Role.CAUTION, wide));
     sheet.addAcross(RoundSheets.COLUMNS, Cell.text(note).role(Role.CAUTION));
+  }
+
+  /** Returns what is sawn, and of a wing's ends which way they fall. */
+  private String note(List<Junction> crossings) {
+    String note = live.text("junction.note");
+    boolean tee = crossings.stream().anyMatch(each -> each.kind() == Junction.Kind.TEE);
+    String key = live.rules().drains() ? "junction.note.drain" : "junction.note.hook";
+    return tee ? note + " " + live.text(key) : note;
   }
 
   private void head(int span, String what) {
@@ -78,11 +86,12 @@ final class RoundJunctions {
             live.math().tapeNow(junction.from()),
             live.math().tapeNow(junction.to()));
     sheet.addAcross(SADDLE, Cell.text(saddle).role(Role.BODY_BOLD).align(Cell.Align.CENTRE));
-    mark(junction.upper().isEmpty(), upper, junction.upper().orElse(Length.ZERO));
-    mark(
-        junction.upper().isEmpty(),
-        upper + "-" + drop,
-        junction.upperOutside().orElse(Length.ZERO));
+    boolean tee = junction.kind() == Junction.Kind.TEE;
+    boolean hooks = tee && !live.rules().drains();
+    String fallen = upper + "-" + drop;
+    boolean none = junction.upper().isEmpty();
+    mark(none, hooks ? fallen : upper, junction.upper().orElse(Length.ZERO));
+    mark(none, hooks ? upper : fallen, junction.upperOutside().orElse(Length.ZERO));
     mark(
         junction.lower().isEmpty(),
         lower(through, junction.corner()),
@@ -92,7 +101,12 @@ final class RoundJunctions {
     mark(last, upper, live.course(round).notch().upper());
     boolean flat =
         live.piece(round, partition).notes().contains(roundbook.plan.PiecePlan.Note.BED_FLAT);
-    mark(flat, lower(partition, junction.corner()), lowerNow(partition, junction.corner()));
+    boolean deeper = tee && !hooks;
+    Length more = deeper ? live.course(round).notch().drop(through.thickness()) : Length.ZERO;
+    mark(
+        flat,
+        lower(partition, junction.corner()) + (deeper ? "+" + drop : ""),
+        lowerNow(partition, junction.corner()).plus(more));
   }
 
   /**

@@ -12,13 +12,13 @@ import roundbook.report.live.LiveContext;
  *
  * <p>Each drawing of the faces is as wide as the page, so that it reads alike on every round; where
  * logs of a round are cut in several ways, one stands under the other. The plan stands in the
- * corner beside the notes.
+ * corner beside the notes, or beside several drawings of the faces of more than four logs.
  */
 final class RoundPictures {
   private static final double WIDE = 10.1;
-  private static final double NARROW = 7.6;
+  private static final double NARROW = 7;
 
-  /** More drawings than these stand narrower, so that what is typed has room under them. */
+  /** More drawings than these stand narrower, so that the plan has room beside them. */
   private static final int FULL = 2;
 
   private static final double PLAN = 2.85;
@@ -43,14 +43,21 @@ final class RoundPictures {
 
   /**
    * Puts each drawing of the faces in a row of its own under the current one; narrower where
-   * several stand over what is typed.
+   * several of more than four logs stand over what is typed, with the plan beside them.
+   *
+   * @return whether the plan is put
    */
-  void putFaces(SheetBuilder sheet, boolean more) {
-    double wide = more && faces.size() > FULL ? NARROW : WIDE;
+  boolean putFaces(SheetBuilder sheet, boolean more) {
+    boolean beside = more && faces.size() > FULL;
+    double wide = beside ? NARROW : WIDE;
+    if (beside) {
+      putPlan(sheet.row() + 1);
+    }
     for (Picture face : faces) {
       sheet.nextRow();
       drawn.room(drawn.lay(face, 0, BETWEEN, wide) + 2 * BETWEEN);
     }
+    return beside;
   }
 
   /** Returns how high the plan stands, in points. */

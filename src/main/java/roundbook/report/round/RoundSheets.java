@@ -102,9 +102,8 @@ public final class RoundSheets {
   /** Puts everything in the order of work, to be scaled to one page. */
   private void onOnePage(Extra extra) {
     head.put();
-    pictures.putFaces(sheet, live.walls().size() > RING);
+    pictures.putFaces(sheet, false);
     new RoundTable(live, round, sheet).put();
-    new RoundJunctions(live, round, sheet).put();
     new RoundTyped(live, round, sheet).put();
     if (extra == Extra.NONE) {
       notes.put(notes.all(false), COLUMNS);
@@ -127,10 +126,9 @@ public final class RoundSheets {
       marksThenBoxes();
       return;
     }
-    pictures.putFaces(sheet, live.walls().size() > RING);
+    pictures.putFaces(sheet, false);
     int table = sheet.row() + 1;
     new RoundTable(live, round, sheet).put();
-    new RoundJunctions(live, round, sheet).put();
     if (high(1) > page.high()) {
       sheet.breakAfter(table - 1);
     } else {
@@ -160,9 +158,13 @@ public final class RoundSheets {
     new RoundJunctions(live, round, sheet).put();
     notes.put(notes.laying(), COLUMNS);
     sheet.breakAfter(sheet.row());
-    pictures.putFaces(sheet, live.walls().size() > RING);
+    boolean planned = pictures.putFaces(sheet, true);
     new RoundTyped(live, round, sheet).put();
-    besidePlan(notes.others());
+    if (planned) {
+      notes.put(notes.others(), COLUMNS);
+    } else {
+      besidePlan(notes.others());
+    }
     printed = sheet.row();
   }
 

@@ -153,7 +153,7 @@ public final class StartSheet {
     Building building = plan.job().building();
     Stream<String> walls =
         building.walls().stream()
-            .map(wall -> wall.name() + " " + cells.formats().feetInches(wall.outside()));
+            .map(wall -> wall.name() + " " + cells.formats().feetInches(building.told(wall)));
     Stream<String> passages =
         building.pens().stream()
             .flatMap(pen -> building.passage(pen).stream())

@@ -34,7 +34,11 @@ class CranePlaceTest {
     }
     Asked asked =
         new Asked(
-            settings, Optional.of("24x18"), Optional.empty(), Optional.empty(), Optional.empty());
+            settings,
+            Optional.of(HouseTold.ofWalls("24x18")),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
     List<String> keys =
         JobReader.read(List.of(), asked).problems().stream()
             .filter(each -> each.code() == ProblemCode.BAD_SETTING)

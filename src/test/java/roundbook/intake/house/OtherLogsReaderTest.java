@@ -98,7 +98,11 @@ class OtherLogsReaderTest {
     }
     Asked walls =
         new Asked(
-            Map.of(), Optional.of("20x16"), Optional.empty(), Optional.empty(), Optional.empty());
+            Map.of(),
+            Optional.of(HouseTold.ofWalls("20x16")),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
     return JobReader.read(List.of(Table.of("job.xlsx", "Other_logs", Set.of(), rows)), walls);
   }
 }

@@ -29,7 +29,7 @@ class PricesReaderTest {
   private static final Asked WALLS =
       new Asked(
           java.util.Map.of(),
-          Optional.of("20x16"),
+          Optional.of(HouseTold.ofWalls("20x16")),
           Optional.empty(),
           Optional.empty(),
           Optional.empty());

@@ -13,7 +13,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import roundbook.intake.Asked;
 import roundbook.intake.JobReader;
+import roundbook.job.BuildRules;
 import roundbook.job.Building;
+import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
@@ -81,6 +83,10 @@ class WallsReaderTest {
     "32x18 + E:7, N 384/E 216/S 384/W 216/P1 384",
     "'16,10,16x18', N 192/E 216/S 192/W 216/N2 192/E2 216/S2 192/W2 216",
     "'16,10,16x18 + N2:7', N 192/E 216/S 192/W 216/N2 192/E2 216/S2 192/W2 216/P1 216",
+    "'28x20 wing S:14,14x12', N 336/E 384/S 336/W 240/S2 168/W2 150",
+    "'28x20 wing S:0,14x12', N 336/E 240/S 336/W 384/E2 150/S2 168",
+    "'28x20 + 10 wing s:7,14x12', N 336/E 240/S 336/W 240/P1 240/E2 150/S2 168/W2 150",
+    "'28x20 wing E:10,10x12', N 480/E 240/S 336/W 240/E2 120/S2 150",
   })
   void anOptionHasPensAndPartitions(String option, String walls) {
     Building read = option(option).orElseThrow(() -> new AssertionError(problems.sorted()));
@@ -92,16 +98,45 @@ class WallsReaderTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"'16,10x18'", "32x18 + Q:7", "32x18 +", "+ 15-9", "'32x18 16,10,16x18'", "32x18 + 1"})
+  @CsvSource({
+    "'16,10x18'",
+    "32x18 + Q:7",
+    "32x18 + -",
+    "+ 15-9",
+    "'32x18 and 16,10,16x18'",
+    "32x18 + 1",
+    "'28x20 wing S:14,14'",
+    "'28x20 wing Q:14,14x12'",
+    "'28x20 wing 14,14x12'",
+    "'28x20 wing S:20,14x12'",
+    "'16,10,16x18 wing S:7,9x12'",
+    "'wing S:7,9x12'",
+  })
   void anOptionThatCannotBeReadIsRefused(String option) {
     assertEquals(Optional.empty(), option(option));
     assertEquals(ProblemCode.BAD_WALLS, problems.sorted().get(0).code());
   }
 
+  /** Reads {@code rings [and pens] [+ partition] [wing where]} as if given by options. */
   private Optional<Building> option(String text) {
-    return new WallsReader(
-            JobReader.rules(table(List.of()), Asked.NOTHING).value().orElseThrow(), problems)
-        .read(Optional.empty(), Optional.of(text));
+    String[] wing = text.split("\\s*wing ", -1);
+    String[] parts = wing[0].split("\\s*\\+\\s*", -1);
+    List<String> rings =
+        Arrays.stream(parts[0].split(" and ")).filter(each -> !each.isEmpty()).toList();
+    HouseTold told =
+        new HouseTold(
+            rings.stream().filter(each -> !each.contains(",")).findFirst(),
+            rings.stream().filter(each -> each.contains(",")).findFirst(),
+            List.of(parts).subList(1, parts.length),
+            wing.length > 1 ? Optional.of(wing[1]) : Optional.empty());
+    return new WallsReader(rules(), problems).read(Optional.empty(), Optional.of(told));
+  }
+
+  private static BuildRules rules() {
+    return JobReader.rules(table(List.of()), Asked.NOTHING)
+        .value()
+        .orElseThrow()
+        .with(Setting.REENTRANT, "hook", BuildRules.Origin.OPTION);
   }
 
   /** A sheet tells where partitions stand, and the pens of walls. */
@@ -118,6 +153,8 @@ class WallsReaderTest {
     "N 384/E 216/S 384/W 216/P1 - x N_S 150, '', A6",
     "N 384/E 216/S 384/W 216/P1 - - N_S 150/P2 - - N_S 160, '', A7",
     "N 384/E 216/S 384/W 216/P1 - - N_S 150/P2 - - E_W 90, '', A7",
+    "N 336/E 384/S 336/W 240/S2 168 - S 168 2/W2 144 - - - 2, N E S W S2 W2, ''",
+    "N 336/E 240/S 336/W 240/S2 168 - S 168 2/W2 144 - - - 2, '', A3",
     "N 192/E 216/S 192/W 216/N2 192 - - - 2/E2 216 - - - 2/S2 192 - - - 2/W2 216 - - - 2, '', A6",
   })
   void aSheetHasPartitionsAndPens(String walls, String order, String cell) {
@@ -131,9 +168,7 @@ class WallsReaderTest {
       rows.add(row(rows.size() + 1, texts));
     }
     Optional<Building> read =
-        new WallsReader(
-                JobReader.rules(table(List.of()), Asked.NOTHING).value().orElseThrow(), problems)
-            .read(Optional.of(table(rows)), Optional.empty());
+        new WallsReader(rules(), problems).read(Optional.of(table(rows)), Optional.empty());
     String names =
         read.map(all -> String.join(" ", all.walls().stream().map(Wall::name).toList())).orElse("");
     assertEquals(order, names, problems.sorted().toString());
@@ -147,7 +182,7 @@ class WallsReaderTest {
     Building read =
         new WallsReader(
                 JobReader.rules(table(List.of()), Asked.NOTHING).value().orElseThrow(), problems)
-            .read(Optional.empty(), Optional.of("20x14"))
+            .read(Optional.empty(), Optional.of(HouseTold.ofWalls("20x14")))
             .orElseThrow();
     assertEquals(
         List.of(240, 168, 240, 168),

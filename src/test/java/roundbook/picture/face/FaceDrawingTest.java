@@ -120,8 +120,8 @@ class FaceDrawingTest {
     assertTrue(faces.notch().upperOutside(faces.thickness()).isNegative());
     FaceDrawing drawing =
         new FaceDrawing(faces, LowerChanges.NONE, RandomStacks.wording(stack), true);
-    assertTrue(new FaceStrip(drawing, false, 0).upper() < 0);
-    assertTrue(new FaceStrip(drawing, true, 0).upper() > 0);
+    assertTrue(new FaceStrip(drawing, false, 0).upper(faces.butt()) < 0);
+    assertTrue(new FaceStrip(drawing, true, 0).upper(faces.butt()) > 0);
   }
 
   private static double sign(Pixels pixels, double x) {
