@@ -23,6 +23,7 @@ import roundbook.report.live.LiveMap.RoundColumn;
 import roundbook.report.live.LiveMap.RuleLine;
 import roundbook.report.live.LiveMath;
 import roundbook.report.live.Readings;
+import roundbook.report.mark.ShoulderFall;
 import roundbook.stack.Course;
 import roundbook.units.Length;
 
@@ -218,9 +219,13 @@ final class LevelsSheet {
     }
     String chart = live.map().round(round + 1, RoundColumn.LOWER);
     Area own = Area.cell(HEAD_ROW + round, verdictCell(round).left() + 1 + corners.indexOf(corner));
-    sheet.rule(new Rule.LooksLike(own, own.absolute() + "<>" + chart, Role.CHANGED));
-    String next = live.map().corner(round, corner, CornerColumn.NEXT);
-    return live.mark(next, new Readings(live, round).next(corner), Role.RESULT);
+    ShoulderFall fall = new ShoulderFall(live, true, corner);
+    String planned = fall.isDeeper() ? "ROUND(" + chart + fall.plus() + ",6)" : chart;
+    String found = fall.isDeeper() ? "ROUND(" + own.absolute() + ",6)" : own.absolute();
+    sheet.rule(new Rule.LooksLike(own, found + "<>" + planned, Role.CHANGED));
+    String next = live.map().corner(round, corner, CornerColumn.NEXT) + fall.plus();
+    Length now = new Readings(live, round).next(corner).plus(fall.more());
+    return live.mark(next, now, Role.RESULT);
   }
 
   /** Returns what else must be said, as {@link Readings#note} has it. */

@@ -14,6 +14,7 @@ import roundbook.report.live.LiveMap.CornerColumn;
 import roundbook.report.live.LiveMap.RoundColumn;
 import roundbook.report.live.LiveMath;
 import roundbook.report.live.Readings;
+import roundbook.report.mark.ShoulderFall;
 import roundbook.stack.Course;
 import roundbook.units.Length;
 
@@ -97,7 +98,9 @@ final class LevelsWithin {
     String change = live.map().corner(course.round(), corner, CornerColumn.SECOND_CHANGE);
     String chart = live.map().round(course.round(), RoundColumn.LOWER);
     Length changed = live.plan().stack().corners().change(course.round(), false, corner);
-    sheet.add(live.mark(chart + "+" + change, course.notch().lower().plus(changed), Role.RESULT));
+    ShoulderFall fall = new ShoulderFall(live, false, corner);
+    Length now = course.notch().lower().plus(changed).plus(fall.more());
+    sheet.add(live.mark(chart + "+" + change + fall.plus(), now, Role.RESULT));
     Area own = Area.cell(sheet.row(), 3 + corners.size() + 3 + corners.indexOf(corner));
     sheet.rule(new Rule.LooksLike(own, change + "<>0", Role.CHANGED));
   }

@@ -192,9 +192,7 @@ public final class RoundLowers {
 
   /** Returns whether a log drains where it dies in another, deeper at its shoulder. */
   private boolean drains(boolean first, String corner) {
-    Building building = live.map().building();
-    Wall wall = building.wallAt(corner, first);
-    return live.rules().drains() && building.isTee(wall, building.startCorner(wall).equals(corner));
+    return new ShoulderFall(live, first, corner).isDeeper();
   }
 
   /** Returns the wall of the other laying order at a corner. */

@@ -21,6 +21,10 @@ final class RoundHead {
   private static final int NUMBER = 4;
   private static final int MARK = 8;
   private static final int WHOM = 3;
+
+  /** More letters than these take two lines beside a mark. */
+  private static final int WHOM_MOST = 10;
+
   private static final int FIRST_ROW = 2;
   private static final double VALUES = 56;
   private static final double LEAST_VALUE = 28;
@@ -162,7 +166,9 @@ final class RoundHead {
   /** Puts one of two marks in a row of its own with the walls it is for. */
   private void pair(Area row, WallMark mark, boolean lower) {
     Role value = lower ? Role.MARK_LOWER : Role.MARK;
-    Role label = lower ? Role.MARK_NOTE_LOWER : Role.MARK_NOTE;
+    Role note = lower ? Role.MARK_NOTE_LOWER : Role.MARK_NOTE;
+    boolean names = !lower && mark.whom().length() > WHOM_MOST;
+    Role label = names ? Role.BODY_CENTRE : note;
     sheet.merge(row.sized(1, MARK - WHOM), live.mark(mark.formula(), mark.now(), value));
     Cell whom = Cell.text(mark.whom()).role(label);
     sheet.merge(row.moved(0, MARK - WHOM).sized(1, WHOM), whom);

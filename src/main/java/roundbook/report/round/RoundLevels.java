@@ -19,6 +19,7 @@ import roundbook.report.live.LiveMap.RoundColumn;
 import roundbook.report.live.LiveMath;
 import roundbook.report.live.Readings;
 import roundbook.report.mark.BoxRules;
+import roundbook.report.mark.ShoulderFall;
 import roundbook.stack.Levelling;
 import roundbook.stack.Stack;
 import roundbook.units.Length;
@@ -115,8 +116,10 @@ final class RoundLevels {
   private void lower(int row, String corner, boolean first) {
     CornerColumn column = first ? CornerColumn.CHANGE : CornerColumn.SECOND_CHANGE;
     String change = live.map().corner(round, corner, column);
-    String formula = live.math().mark(live.map().round(round, RoundColumn.LOWER) + "+" + change);
-    Length chart = live.course(round).notch().lower();
+    ShoulderFall fall = new ShoulderFall(live, first, corner);
+    String lower = live.map().round(round, RoundColumn.LOWER) + "+" + change + fall.plus();
+    String formula = live.math().mark(lower);
+    Length chart = live.course(round).notch().lower().plus(fall.more());
     Length now = chart.plus(live.plan().stack().corners().change(round, first, corner));
     Area area = across(row, from(first), LOWER);
     Cell cell = Cell.formula(formula, live.math().markNow(now)).role(Role.RESULT);
