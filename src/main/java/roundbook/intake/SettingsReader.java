@@ -37,6 +37,8 @@ final class SettingsReader {
   private static final BigDecimal ROUNDS_MOST = BigDecimal.valueOf(200);
   private static final BigDecimal WHOLE = BigDecimal.valueOf(100);
   private static final Length HEIGHT_MOST = Length.ofInches(2400);
+  private static final int SLIPS_MOST = 2;
+  private static final int LETTERS_A_SLIP = 4;
 
   private final Map<Setting, BuildRules.Value> values = new EnumMap<>(Setting.class);
   private LengthUnit unit = LengthUnit.INCH;
@@ -109,7 +111,7 @@ final class SettingsReader {
     Optional<Setting> setting = Setting.ofLabel(label);
     if (setting.isEmpty()) {
       boolean heading = row.number() == table.rows().get(0).number();
-      if (!heading && label.matches("[A-Z][a-z]+(?:_[a-z]+)+")) {
+      if (!heading && (label.matches("[A-Z][a-z]+(?:_[a-z]+)+") || isSlip(label))) {
         unknown(table.at(row, 1), label, false);
       }
       return;
@@ -125,9 +127,15 @@ final class SettingsReader {
     }
   }
 
+  /** Returns whether a word that stands alone is a setting's but for a letter in four. */
+  private static boolean isSlip(String label) {
+    return label.matches("[A-Z][a-z]{4,}")
+        && Spelling.nearest(label, label.length() / LETTERS_A_SLIP).isPresent();
+  }
+
   /** A name mistyped would leave its setting at the default, so it stops the plan. */
   private void unknown(CellRef where, String label, boolean option) {
-    Optional<String> meant = Spelling.nearest(label);
+    Optional<String> meant = Spelling.nearest(label, SLIPS_MOST);
     Problem problem =
         (option || meant.isPresent()
                 ? Problem.of(ProblemCode.BAD_SETTING, "unknown", where)

@@ -8,16 +8,18 @@ import roundbook.job.Setting;
 
 /** Finds the setting that a misspelt name was most likely meant to be. */
 final class Spelling {
-  private static final int LETTERS_MOST = 2;
-
   private Spelling() {}
 
-  /** Returns the label nearest to a name, at most two letters added, left out or changed. */
-  static Optional<String> nearest(String name) {
+  /**
+   * Returns the label nearest to a name.
+   *
+   * @param most how many letters may be added, left out or changed
+   */
+  static Optional<String> nearest(String name, int most) {
     String wanted = plain(name);
     return Stream.of(Setting.values())
         .map(Setting::label)
-        .filter(label -> distance(plain(label), wanted) <= LETTERS_MOST)
+        .filter(label -> distance(plain(label), wanted) <= most)
         .min(Comparator.comparingInt(label -> distance(plain(label), wanted)));
   }
 

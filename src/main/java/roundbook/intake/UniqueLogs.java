@@ -58,18 +58,39 @@ final class UniqueLogs {
     if (first < 0) {
       taker.accept(log);
     } else if (several && seen.sheet(first) != sheet) {
-      Log renamed = renamed(log);
-      seen.add(renamed.tag(), sheet, log.origin().row(), measures);
-      taker.accept(renamed);
-      problems.add(
-          told(log, first, ProblemCode.DUPLICATE_ID, "kept")
-              .with("renamed", renamed.tag())
-              .as(Severity.WARNING));
-    } else if (seen.measures(first) == measures) {
-      problems.add(told(log, first, ProblemCode.DUPLICATE_ROW, ""));
+      takeOther(log, first, measures);
     } else {
-      problems.add(told(log, first, ProblemCode.DUPLICATE_ID, "left-out"));
+      sayTwice(log, first, measures);
     }
+  }
+
+  /** Takes a log whose tag is another sheet's, under its own sheet's name, once as any other. */
+  private void takeOther(Log log, int first, long measures) {
+    int sheet = sheet(log.origin());
+    String source = log.origin().sheet().isEmpty() ? log.origin().file() : log.origin().sheet();
+    String name = source + " " + log.tag();
+    String tag = name;
+    int taken = seen.add(tag, sheet, log.origin().row(), measures);
+    for (int i = 2; taken >= 0 && seen.sheet(taken) != sheet; i++) {
+      tag = name + "-" + i;
+      taken = seen.add(tag, sheet, log.origin().row(), measures);
+    }
+    if (taken >= 0) {
+      sayTwice(log, taken, measures);
+      return;
+    }
+    taker.accept(log.tagged(tag));
+    problems.add(
+        told(log, first, ProblemCode.DUPLICATE_ID, "kept")
+            .with("renamed", tag)
+            .as(Severity.WARNING));
+  }
+
+  private void sayTwice(Log log, int first, long measures) {
+    problems.add(
+        seen.measures(first) == measures
+            ? told(log, first, ProblemCode.DUPLICATE_ROW, "")
+            : told(log, first, ProblemCode.DUPLICATE_ID, "left-out"));
   }
 
   /** Returns the number of a log's sheet, mostly that of the log before. */
@@ -92,15 +113,6 @@ final class UniqueLogs {
       mixed = MIX * Long.rotateLeft(mixed ^ station.diameter().nanometres(), 29);
     }
     return mixed;
-  }
-
-  private Log renamed(Log log) {
-    String source = log.origin().sheet().isEmpty() ? log.origin().file() : log.origin().sheet();
-    String tag = source + " " + log.tag();
-    for (int i = 2; has(tag); i++) {
-      tag = source + " " + log.tag() + "-" + i;
-    }
-    return log.tagged(tag);
   }
 
   /** Returns that a log's tag stands first on another row, which a sentence names. */

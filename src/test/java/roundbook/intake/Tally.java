@@ -171,7 +171,7 @@ public final class Tally {
   public static String said(List<Problem> problems) {
     return problems.stream()
         .map(each -> (each.where().address() + " " + each.said().key()).strip())
-        .collect(Collectors.joining("; "));
+        .collect(Collectors.joining(", "));
   }
 
   /** Returns the problem of a sentence. */

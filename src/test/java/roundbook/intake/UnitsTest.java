@@ -34,7 +34,7 @@ class UnitsTest {
       String length, String butt, String tip, String along, String through) {
     Tally tally = Tally.one(BARE, "A1|" + length + "|" + butt + "|" + tip);
     assertEquals(1, tally.logs().size(), tally.said());
-    assertEquals("B1 unit-assumed.taken", tally.said().replaceAll("^1 mid-estimated.every; ", ""));
+    assertEquals("B1 unit-assumed.taken", tally.said().replaceAll("^1 mid-estimated.every, ", ""));
     String said = tally.problem("unit-assumed.taken").said().toString();
     assertEquals("unit-assumed.taken(length=\"" + along + "\" diameter=\"" + through + "\")", said);
   }
@@ -54,7 +54,7 @@ class UnitsTest {
   void areAskedAboutWhereNoneFits(String length, String butt, String tip) {
     Tally tally = Tally.one(BARE, "A1|" + length + "|" + butt + "|" + tip);
     assertEquals("", tally.tags());
-    assertEquals("B1 unit-unknown.no-fit", tally.said().replaceAll("; .*", ""));
+    assertEquals("B1 unit-unknown.no-fit", tally.said().replaceAll(", .*", ""));
   }
 
   /** Most of the logs decide; a slip among them is a problem of its own row. */

@@ -6,18 +6,20 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import roundbook.intake.Tally;
 import roundbook.job.Building;
 import roundbook.job.Leaf;
+import roundbook.job.Opening;
+import roundbook.job.Pin;
 import roundbook.job.Wall;
 import roundbook.plan.Jobs;
 import roundbook.problem.Problems;
 import roundbook.problem.words.Sentences;
-import roundbook.table.Cell;
-import roundbook.table.Row;
 import roundbook.table.Table;
 import roundbook.units.Length;
 
@@ -77,18 +79,93 @@ class PlacesReaderTest {
     assertTrue(all.endsWith("there are NE NW SE SW"), all);
   }
 
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "3|N|7||; ",
+        "3.0|n|7||; ",
+        "|N|7||; ",
+        "3|||NE|; ",
+        "0|N|7||; A2 bad-pin.no-round",
+        "x|N|7||; A2 bad-pin.no-round",
+        "1000|N|7||; A2 bad-pin.no-round",
+        "3|Q|7||; B2 bad-pin.no-wall",
+        "3|N|9||; C2 bad-pin.no-log",
+        "3|N|7|SE|; D2 bad-pin.butt",
+      })
+  void aPinIsSoundOrRefused(String row, String said) {
+    List<Pin> pins = reader.pins(table("Round|Wall|Log|Butt at|Why", row), "7"::equals);
+    assertEquals(said == null ? "" : said, Tally.said(problems.sorted()));
+    assertEquals(said == null ? 1 : 0, pins.size());
+  }
+
+  /** Two pins of one place, or two places of one log: the first stands. */
+  @Test
+  void theSecondPinOfAPlaceOrALogIsRefused() {
+    List<Pin> pins =
+        reader.pins(
+            table("Round|Wall|Log|Butt at|Why", "3|N|7||", "3.0|n|8||", "4|N|7||", "|S|||"),
+            tag -> true);
+    assertEquals(
+        "A3 bad-pin.same-place, C4 bad-pin.same-log",
+        Tally.said(problems.sorted()));
+    assertEquals("7", pins.get(0).log());
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "Door|S|60|36|0|84|; 60 36 0 84",
+        "Door|s|5'|3 ft|=0|7'|; 60 36 0 84",
+        "|S|60|36|0|84|; 60 36 0 84",
+        "Door||60|36|0|84|; 2 bad-opening.wall-unnamed",
+        "Door|Q|60|36|0|84|; 2 bad-opening.no-wall",
+        "Door|S|x|36|0|84|; C2 bad-number.length",
+        "Door|S|60||0|84|; D2 bad-number.length",
+        "Door|S|ca. 60|36|0|84|; C2 bad-number.length",
+      })
+  void anOpeningHasFourMeasures(String row, String told) {
+    List<Opening> openings = openings(row);
+    String measures =
+        openings.stream()
+            .flatMap(each -> Stream.of(each.left(), each.width(), each.sill(), each.head()))
+            .map(each -> String.valueOf(Math.round(each.inches())))
+            .collect(Collectors.joining(" "));
+    assertEquals(told, openings.isEmpty() ? Tally.said(problems.sorted()) : measures);
+  }
+
+  /** The first of two openings that share room stands; a shared edge is none. */
+  @Test
+  void anOpeningInAnotherIsLeftOut() {
+    List<Opening> openings =
+        openings("Door|S|60|36|0|84|", "Hatch|S|80|10|20|40|", "Sash|S|96|30|40|84|");
+    assertEquals(List.of("Door", "Sash"), openings.stream().map(Opening::name).toList());
+    assertEquals("3 bad-opening.overlaps", Tally.said(problems.sorted()));
+  }
+
+  /** The German job workbook names the same columns. */
+  @Test
+  void germanHeadingsAreRead() {
+    Table table =
+        table(
+            "Name|Wand|Ab linker Ecke|Breite|H\u00F6he der Br\u00FCstung|H\u00F6he des Sturzes|"
+                + "Danach geschnitten oder short|Blatt",
+            "T\u00FCr|S|60|36|0|84|short|30 x 80");
+    Opening door = reader.openings(table).get(0);
+    assertEquals(List.of(), problems.sorted());
+    assertEquals(Length.ofInches(84), door.head());
+    assertEquals(true, door.shortLogs() && door.leaf().isPresent());
+  }
+
+  private List<Opening> openings(String... rows) {
+    List<String> lines = new ArrayList<>(List.of("Name|Wall|From left corner|Width|Sill|Head|Leaf"));
+    lines.addAll(List.of(rows));
+    return reader.openings(table(lines.toArray(String[]::new)));
+  }
+
   private static Table table(String... lines) {
-    List<Row> rows = new ArrayList<>();
-    for (int number = 1; number <= lines.length; number++) {
-      String[] texts = lines[number - 1].split("\\|", -1);
-      List<Cell> cells = new ArrayList<>();
-      for (int column = 1; column <= texts.length; column++) {
-        if (!texts[column - 1].isEmpty()) {
-          cells.add(Cell.text(column, texts[column - 1]));
-        }
-      }
-      rows.add(new Row(number, cells, false, false));
-    }
-    return Table.of("job.xlsx", "Openings", Set.of(), rows);
+    return Tally.of(lines).table("Openings");
   }
 }
