@@ -89,8 +89,8 @@ class ColumnDoubtsTest {
 
   /** Says all but what an ordered column list says; in the order in which the columns stand. */
   private static String said(String headings, String rows) {
-    String[] lines = (headings + "\n" + String.join("\n", rows.strip().split(" (?=[^ ]*\\|)")))
-        .split("\n");
+    String[] lines =
+        (headings + "\n" + String.join("\n", rows.strip().split(" (?=[^ ]*\\|)"))).split("\n");
     return Tally.of(lines).read().problems().stream()
         .map(each -> each.said().toString())
         .collect(Collectors.joining(" "));

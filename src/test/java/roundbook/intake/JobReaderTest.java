@@ -74,7 +74,11 @@ class JobReaderTest {
   void aTagTwiceOnTheSecondSheetIsOneLog() {
     Table pile =
         Tally.of(
-                Tally.HEADINGS, "A1|18|14|13|12", "A1|18|14|13|12", "A1|20|14|13|12", "A2|18|14|13|12")
+                Tally.HEADINGS,
+                "A1|18|14|13|12",
+                "A1|18|14|13|12",
+                "A1|20|14|13|12",
+                "A2|18|14|13|12")
             .table("Pile");
     Read<Findings> read = read(null, YARD, pile);
     assertEquals("A1 A2 Pile A1 Pile A2", tags(read));
@@ -159,11 +163,14 @@ class JobReaderTest {
     Table job = Tally.of("Setting|Value|Unit", "Rounds|7|", "Overhang|4|in").table("Job");
     Table walls =
         Tally.of(
-                "Wall|Outside length|Laid first (x)", "N|20 ft|x", "E|14 ft|", "S|20 ft|x", "W|14 ft|")
+                "Wall|Outside length|Laid first (x)",
+                "N|20 ft|x",
+                "E|14 ft|",
+                "S|20 ft|x",
+                "W|14 ft|")
             .table("Walls");
     Table pins = Tally.of("Round|Wall|Log|Butt at|Why", "2|N|A1||", "3|S|Z9||").table("Pins");
-    Table others =
-        Tally.of("For|Count|Length|Mid at least", "plate|2|20 ft|9").table("Other_logs");
+    Table others = Tally.of("For|Count|Length|Mid at least", "plate|2|20 ft|9").table("Other_logs");
     Read<Findings> read = read(null, job, walls, YARD, pins, others);
     Job made = read.value().orElseThrow().job().orElseThrow();
     assertEquals(7, made.rules().rounds().orElseThrow());
@@ -177,7 +184,12 @@ class JobReaderTest {
   @Test
   void wallsWithoutSettingsAreSaid() {
     Table walls =
-        Tally.of("Wall|Outside length|Laid first (x)", "N|20 ft|x", "E|14 ft|", "S|20 ft|x", "W|14 ft|")
+        Tally.of(
+                "Wall|Outside length|Laid first (x)",
+                "N|20 ft|x",
+                "E|14 ft|",
+                "S|20 ft|x",
+                "W|14 ft|")
             .table("Walls");
     assertEquals("no-job-sheet", Tally.said(read(null, walls, YARD).problems()));
   }
@@ -186,7 +198,8 @@ class JobReaderTest {
   @Test
   void aWishForAWallThatIsNotThereIsDropped() {
     Table yard =
-        Tally.of("Log|Length (ft)|Mid (in)|Wall|Round", "A1|18|13|Q|2", "A2|18|13|n|2").table("Yard");
+        Tally.of("Log|Length (ft)|Mid (in)|Wall|Round", "A1|18|13|Q|2", "A2|18|13|n|2")
+            .table("Yard");
     Read<Findings> read = JobReader.read(List.of(yard), asked(null, "20x14"));
     List<Log> logs = read.value().orElseThrow().logs();
     assertEquals(Log.Wish.ANYWHERE, logs.get(0).place());
@@ -203,8 +216,7 @@ class JobReaderTest {
             List.of(),
             List.of(),
             List.of());
-    Read<Job> read =
-        JobReader.logs(List.of(YARD), cabin.rules(), cabin.building(), Asked.NOTHING);
+    Read<Job> read = JobReader.logs(List.of(YARD), cabin.rules(), cabin.building(), Asked.NOTHING);
     assertEquals(2, read.value().orElseThrow().logs().size());
     assertEquals(cabin.building(), read.value().orElseThrow().building());
   }
@@ -225,8 +237,15 @@ class JobReaderTest {
     Table yard = Tally.of("Log|Length (ft)|Mid (in)|Kopfende (in)", "A1|18|13|12").table("");
     Read<Findings> read = JobReader.read(List.of(yard), own);
     assertEquals("12", Tally.inches(read.value().orElseThrow().logs().get(0).tip()));
-    assertEquals(1, read.problems().stream().filter(each -> each.said().toString()
-        .equals("heading-doubtful.words(line=\"Kopf = nonsense\")")).count());
+    assertEquals(
+        1,
+        read.problems().stream()
+            .filter(
+                each ->
+                    each.said()
+                        .toString()
+                        .equals("heading-doubtful.words(line=\"Kopf = nonsense\")"))
+            .count());
   }
 
   /** Settings that hang together: half a crane, a step without a flat bed. */
@@ -262,6 +281,7 @@ class JobReaderTest {
     var rules = JobReader.rules(job, option).value().orElseThrow();
     assertEquals(Length.ofMillimetres(100), rules.overhang());
     assertTrue(rules.metric());
-    assertFalse(JobReader.rules(job, Asked.NOTHING).value().orElseThrow().text(Setting.UNITS).isEmpty());
+    assertFalse(
+        JobReader.rules(job, Asked.NOTHING).value().orElseThrow().text(Setting.UNITS).isEmpty());
   }
 }

@@ -98,8 +98,13 @@ class SettingsReaderTest {
   /** A length may say its unit, in its cell or in the column of units; else the job's is taken. */
   @ParameterizedTest
   @CsvSource({
-    "in, 4, '', 4", "in, 4, cm, 1.57", "in, 4 cm, '', 1.57", "mm, 100, '', 3.94", "mm, 4, in, 4",
-    "cm, 10, '', 3.94", "in, =4, mm, 0.16",
+    "in, 4, '', 4",
+    "in, 4, cm, 1.57",
+    "in, 4 cm, '', 1.57",
+    "mm, 100, '', 3.94",
+    "mm, 4, in, 4",
+    "cm, 10, '', 3.94",
+    "in, =4, mm, 0.16",
   })
   void aLengthHasAUnit(String units, String value, String unit, String inches) {
     Read<BuildRules> read = rules("Units|" + units, "Overhang|" + value + "|" + unit);
@@ -118,14 +123,15 @@ class SettingsReaderTest {
             Optional.empty(),
             Optional.empty(),
             Optional.empty());
-    BuildRules rules =
-        JobReader.rules(Tally.of().table("Job"), asked).value().orElseThrow();
+    BuildRules rules = JobReader.rules(Tally.of().table("Job"), asked).value().orElseThrow();
     assertEquals(unit, rules.unit().symbol());
     assertEquals(!unit.equals("in"), rules.metric());
     assertEquals(unit.equals("in") ? "6" : "5.91", Tally.inches(rules.thickness()));
   }
 
-  /** The first of two rows of one setting counts, and every setting that none names has its default. */
+  /**
+   * The first of two rows of one setting counts, and every setting that none names has its default.
+   */
   @Test
   void theFirstRowCounts() {
     BuildRules rules = rules("Overhang|4", "Overhang|5").value().orElseThrow();

@@ -85,7 +85,8 @@ class SmallPartsTest {
           default -> typed.deleteCharAt(at);
         }
       }
-      assertEquals(Optional.of("Squaring_allowance"), Spelling.nearest(typed.toString(), 2), "" + typed);
+      assertEquals(
+          Optional.of("Squaring_allowance"), Spelling.nearest(typed.toString(), 2), "" + typed);
     }
     assertEquals(Optional.empty(), Spelling.nearest("Sqqqring_allowqnce", 2));
   }
@@ -138,7 +139,9 @@ class SmallPartsTest {
   }
 
   @ParameterizedTest
-  @EnumSource(mode = EnumSource.Mode.EXCLUDE, names = {"BUTT", "MID", "TIP"})
+  @EnumSource(
+      mode = EnumSource.Mode.EXCLUDE,
+      names = {"BUTT", "MID", "TIP"})
   void otherFieldsHaveNone(Field field) {
     assertEquals(false, field.diameter());
     assertThrows(IllegalArgumentException.class, field::asGirth);

@@ -123,11 +123,14 @@ class TallyReaderTest {
     assertEquals("no-rows", Tally.of(Tally.HEADINGS).problem("no-rows").code().id());
   }
 
-  /** Without a tag a log is named by its row, and by its number where the row stands for several. */
+  /**
+   * Without a tag a log is named by its row, and by its number where the row stands for several.
+   */
   @Test
   void logsWithoutATagAreNamedByTheirRow() {
     Tally tally =
-        Tally.of("Length (ft)|Mid (in)|Qty", "18|13|1", "19|12|2", "20|12|0", "21|12|x", "22|12|1.5");
+        Tally.of(
+            "Length (ft)|Mid (in)|Qty", "18|13|1", "19|12|2", "20|12|0", "21|12|x", "22|12|1.5");
     assertEquals("2-1 3-1 3-2", tally.tags());
     assertEquals("C3", tally.problem("quantity-row").where().address());
     assertEquals(
@@ -187,7 +190,10 @@ class TallyReaderTest {
         Stream.iterate(1, i -> i + 1).limit(logs - 1).map(i -> "A" + i + "|18|14|" + (12 + i % 2));
     Tally tally =
         Tally.of(
-            Stream.of(Stream.of("Log|Length (ft)|Butt (in)|Mid (in)"), rows, Stream.of("B|18|14|31.75"))
+            Stream.of(
+                    Stream.of("Log|Length (ft)|Butt (in)|Mid (in)"),
+                    rows,
+                    Stream.of("B|18|14|31.75"))
                 .flatMap(each -> each)
                 .toArray(String[]::new));
     assertEquals(logs, tally.logs().size());
@@ -200,7 +206,12 @@ class TallyReaderTest {
     Tally tally =
         Tally.of(
             "Log|Length (ft)|Mid (in)",
-            "1|18|12", "2|18|13", "3|18|12", "4|18|13", "5|18|12", "6|18|20");
+            "1|18|12",
+            "2|18|13",
+            "3|18|12",
+            "4|18|13",
+            "5|18|12",
+            "6|18|20");
     assertFalse(tally.said().contains("apart"), tally.said());
   }
 }

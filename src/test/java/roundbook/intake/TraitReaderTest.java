@@ -18,8 +18,15 @@ class TraitReaderTest {
 
   @ParameterizedTest
   @CsvSource({
-    "sill, SILL", "Sills, SILL", "PLATE, PLATE", "top plate, PLATE", "header, HEADER",
-    "lintel, HEADER", "spare, SPARE", "any, ANY", "'', ANY",
+    "sill, SILL",
+    "Sills, SILL",
+    "PLATE, PLATE",
+    "top plate, PLATE",
+    "header, HEADER",
+    "lintel, HEADER",
+    "spare, SPARE",
+    "any, ANY",
+    "'', ANY",
   })
   void keepsALogForAPlace(String cell, Keep keep) {
     Tally tally = tally("Keep for", cell);
@@ -37,7 +44,13 @@ class TraitReaderTest {
   /** A log that is to be left out is read and marked; a word that says neither is asked about. */
   @ParameterizedTest
   @CsvSource({
-    "x, true", "yes, true", "1, true", "no, false", "'', false", "-, false", "rotten, true",
+    "x, true",
+    "yes, true",
+    "1, true",
+    "no, false",
+    "'', false",
+    "-, false",
+    "rotten, true",
   })
   void skipsALog(String cell, boolean skip) {
     assertEquals(skip, tally("Skip", cell).log().traits().skip());
@@ -93,7 +106,8 @@ class TraitReaderTest {
     "N, first, N, ''", "N, 0, N, ''", "N, -1, N, ''", "N, 1000, N, ''", "N, 1.5, N, ''",
   })
   void wishesForAPlace(String wall, String round, String wanted, String number) {
-    Tally tally = Tally.one("Log|Length (ft)|Mid (in)|Wall|Round", "A1|18|13|" + wall + "|" + round);
+    Tally tally =
+        Tally.one("Log|Length (ft)|Mid (in)|Wall|Round", "A1|18|13|" + wall + "|" + round);
     Log.Wish wish = tally.log().place();
     assertEquals(wanted, wish.wall());
     assertEquals(number, wish.round().isPresent() ? wish.round().getAsInt() + "" : "");
@@ -107,24 +121,37 @@ class TraitReaderTest {
    */
   @ParameterizedTest
   @CsvSource({
-    "butt, 13.17", "'', 13.17", "yes, 13.17", "1, 13.17", "upper, 14", "top, 14", "middle, 14",
-    "no, 14", "2, 14", "U, 14",
+    "butt, 13.17",
+    "'', 13.17",
+    "yes, 13.17",
+    "1, 13.17",
+    "upper, 14",
+    "top, 14",
+    "middle, 14",
+    "no, 14",
+    "2, 14",
+    "U, 14",
   })
   void anUpperLogHasItsMiddleAtTheMeanOfItsEnds(String cell, String mid) {
-    Tally tally =
-        Tally.one("Log|Length (ft)|Butt (in)|Tip (in)|Butt log", "A1|18|16|12|" + cell);
+    Tally tally = Tally.one("Log|Length (ft)|Butt (in)|Tip (in)|Butt log", "A1|18|16|12|" + cell);
     assertEquals(mid, Tally.inches(tally.log().mid()));
   }
 
   /** 12 at 9 ft from the butt of a log of 20 ft: 12 - (12 - 10) / 11 at the middle. */
   @ParameterizedTest
   @CsvSource({
-    "9, 11.82, false", "10, 12, false", "'', 12, false", "0, 12, true", "20, 12, true",
-    "25, 12, true", "-1, 12, true",
+    "9, 11.82, false",
+    "10, 12, false",
+    "'', 12, false",
+    "0, 12, true",
+    "20, 12, true",
+    "25, 12, true",
+    "-1, 12, true",
   })
   void theMiddleMayBeMeasuredElsewhere(String at, String mid, boolean said) {
     Tally tally =
-        Tally.one("Log|Length (ft)|Butt (in)|Mid (in)|Tip (in)|Mid at (ft)", "A1|20|14|12|10|" + at);
+        Tally.one(
+            "Log|Length (ft)|Butt (in)|Mid (in)|Tip (in)|Mid at (ft)", "A1|20|14|12|10|" + at);
     assertEquals(mid, Tally.inches(tally.log().mid()), tally.said());
     assertEquals(said, tally.said().contains("F2 out-of-range.mid-at"), tally.said());
   }
@@ -133,7 +160,8 @@ class TraitReaderTest {
   void otherColumnsAreCarriedThroughAndRemarksJoined() {
     Tally tally =
         Tally.one(
-            "Log|Length (ft)|Mid (in)|Species|Volume|Photo|Remarks", "A1|18|13|spruce|7||straight|");
+            "Log|Length (ft)|Mid (in)|Species|Volume|Photo|Remarks",
+            "A1|18|13|spruce|7||straight|");
     Log log = tally.log();
     assertEquals(Map.of("Volume", "7"), log.extra());
     assertEquals("spruce", log.traits().species());
@@ -158,7 +186,8 @@ class TraitReaderTest {
   @CsvSource({"0mm=372mm 4000mm=300mm, false", "0mm=372mm 100mm=370mm 9000mm=1mm, false"})
   void tooFewStationsAreNoProfile(String stations, boolean read) {
     Log log =
-        Tally.one("Log|Length (mm)|Butt (mm)|Mid (mm)|Tip (mm)|Profile",
+        Tally.one(
+                "Log|Length (mm)|Butt (mm)|Mid (mm)|Tip (mm)|Profile",
                 "A1|4000|360|340|300|" + stations)
             .log();
     assertEquals(read, log.profile().stations().size() != 3);

@@ -132,11 +132,9 @@ class AsBuiltTest {
   /** A log that moves takes what was measured on it along. */
   @Test
   void aMovedLogTakesItsMeasuresAlong() {
-    Measures thick =
-        Measures.hewn(Optional.empty(), Optional.of(inches("14")), Optional.empty());
+    Measures thick = Measures.hewn(Optional.empty(), Optional.of(inches("14")), Optional.empty());
     AsBuilt before = built.withPlaces(built.held(), Map.of(N3, MIDDLE, S3, thick));
-    AsBuilt after =
-        before.moved(Map.of(N3, new Held("D2", NONE), S3, new Held("D1", inches("2"))));
+    AsBuilt after = before.moved(Map.of(N3, new Held("D2", NONE), S3, new Held("D1", inches("2"))));
     assertEquals(Optional.of(S3), after.placeOf("D1"));
     assertEquals(Optional.of(N3), after.placeOf("D2"));
     assertEquals(thick, after.measures(N3));
@@ -176,7 +174,8 @@ class AsBuiltTest {
   @Test
   void heldLogsAreToldApart() {
     Held one = new Held("A1", NONE);
-    Held two = new Held(List.of(HeldLog.beside("A1", NONE, inches("60"), true), new HeldLog("A2", NONE)));
+    Held two =
+        new Held(List.of(HeldLog.beside("A1", NONE, inches("60"), true), new HeldLog("A2", NONE)));
     assertTrue(one.isOnly("A1") && one.holds("A1") && !one.holds("A2") && !one.isShared());
     assertTrue(!two.isOnly("A1") && two.holds("A1") && two.holds("A2") && two.isShared());
     assertEquals(inches("60"), two.logs().get(0).beside().orElseThrow().trimmed());
@@ -234,8 +233,15 @@ class AsBuiltTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"0, true, false", "1, false, true", "2, false, true", "4, false, true",
-    "8, false, false", "16, false, false", "31, false, true"})
+  @CsvSource({
+    "0, true, false",
+    "1, false, true",
+    "2, false, true",
+    "4, false, true",
+    "8, false, false",
+    "16, false, false",
+    "31, false, true"
+  })
   void measuresAreHewnWhereADiameterIs(int typed, boolean empty, boolean hewn) {
     List<Optional<Length>> five = new ArrayList<>();
     for (int bit = 0; bit < 5; bit++) {

@@ -34,8 +34,7 @@ class JobTest {
   private static final Log LOG = Jobs.log("A1", inches("216"), "14", "13", "12");
   private static final CellRef ROW = new CellRef("job.xlsx", "Pins", 2, 0);
 
-  private final Job job =
-      new Job(Jobs.rules(false), CABIN, List.of(LOG), List.of(), List.of());
+  private final Job job = new Job(Jobs.rules(false), CABIN, List.of(LOG), List.of(), List.of());
 
   private static Length inches(String text) {
     return Jobs.inches(text);
@@ -64,8 +63,7 @@ class JobTest {
     assertEquals(Optional.empty(), level.heldSize(1));
     CutSize cut = new CutSize(inches("12"), inches("1"));
     assertEquals(
-        Optional.of(cut),
-        flat.withBuilt(AsBuilt.NOTHING.withCut(List.of(cut))).heldSize(1));
+        Optional.of(cut), flat.withBuilt(AsBuilt.NOTHING.withCut(List.of(cut))).heldSize(1));
   }
 
   /** Logs that come out a quarter thicker than tallied: every diameter but that of the tally. */
@@ -136,7 +134,10 @@ class JobTest {
 
   @ParameterizedTest
   @CsvSource({
-    "3, N, A1, 'log A1, round 3, wall N'", "3, '', '', round 3", ", N, '', wall N", ", '', A1, log A1",
+    "3, N, A1, 'log A1, round 3, wall N'",
+    "3, '', '', round 3",
+    ", N, '', wall N",
+    ", '', A1, log A1",
   })
   void aPinTellsWhatItSettles(Integer round, String wall, String log, String words) {
     OptionalInt number = round == null ? OptionalInt.empty() : OptionalInt.of(round);
@@ -147,15 +148,15 @@ class JobTest {
   /** A stem of 40 ft from 18 to 10 in, a straight line: at 10 ft 16 in, at 25 ft 13 in. */
   @Test
   void aPieceOfAStemHasItsDiametersAndPartOfItsSweep() {
-    Log.Traits bent =
-        new Log.Traits("pine", Log.Bark.OFF, inches("4"), Log.Keep.ANY, false, "");
+    Log.Traits bent = new Log.Traits("pine", Log.Bark.OFF, inches("4"), Log.Keep.ANY, false, "");
     Stem stem = stem("T1", bent);
     Log piece = stem.log("T1-2", inches("120"), inches("180"));
     assertEquals(inches("16"), piece.butt());
     assertEquals(inches("14 1/2"), piece.mid());
     assertEquals(inches("13"), piece.tip());
     assertEquals(inches("1 1/2"), piece.traits().sweep());
-    assertEquals(inches("15"), stem.thinnedBy(inches("1")).log("x", inches("120"), inches("1")).butt());
+    assertEquals(
+        inches("15"), stem.thinnedBy(inches("1")).log("x", inches("120"), inches("1")).butt());
     assertEquals("pine", piece.traits().species());
   }
 
@@ -193,8 +194,7 @@ class JobTest {
     logs.add(one.log("T1-2", inches("200"), inches("120")));
     logs.add(one.log("T1-1", Length.ZERO, inches("120")));
     logs.add(two.log("T2-1", inches("12"), inches("120")));
-    assertEquals(
-        List.of("T1-1", "T1-2"), stems.pieces(one, logs).stream().map(Log::tag).toList());
+    assertEquals(List.of("T1-1", "T1-2"), stems.pieces(one, logs).stream().map(Log::tag).toList());
     assertEquals(Optional.of(two), stems.of(logs.get(3)));
     assertEquals(Optional.empty(), stems.of(LOG));
     assertEquals(Optional.empty(), stems.stem("T9"));
@@ -218,7 +218,8 @@ class JobTest {
             .withMeasuredPieces();
     Log now = measured.log("T1-1").orElseThrow();
     assertEquals(
-        List.of(inches("17"), inches("16"), inches("15")), List.of(now.butt(), now.mid(), now.tip()));
+        List.of(inches("17"), inches("16"), inches("15")),
+        List.of(now.butt(), now.mid(), now.tip()));
     assertEquals(LOG, measured.log("A1").orElseThrow());
     assertEquals(measured, measured.withMeasuredPieces(), "taken once");
   }

@@ -107,9 +107,7 @@ class PlacesReaderTest {
         reader.pins(
             table("Round|Wall|Log|Butt at|Why", "3|N|7||", "3.0|n|8||", "4|N|7||", "|S|||"),
             tag -> true);
-    assertEquals(
-        "A3 bad-pin.same-place, C4 bad-pin.same-log",
-        Tally.said(problems.sorted()));
+    assertEquals("A3 bad-pin.same-place, C4 bad-pin.same-log", Tally.said(problems.sorted()));
     assertEquals("7", pins.get(0).log());
   }
 
@@ -160,7 +158,8 @@ class PlacesReaderTest {
   }
 
   private List<Opening> openings(String... rows) {
-    List<String> lines = new ArrayList<>(List.of("Name|Wall|From left corner|Width|Sill|Head|Leaf"));
+    List<String> lines =
+        new ArrayList<>(List.of("Name|Wall|From left corner|Width|Sill|Head|Leaf"));
     lines.addAll(List.of(rows));
     return reader.openings(table(lines.toArray(String[]::new)));
   }
