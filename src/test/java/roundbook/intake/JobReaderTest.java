@@ -33,17 +33,15 @@ class JobReaderTest {
     return Tally.of(Tally.HEADINGS, one + "|18|14|13|12", other + "|20|15|14|13");
   }
 
-  private static Asked asked(String sheet, String walls) {
-    return new Asked(
-        Map.of(),
-        Optional.ofNullable(walls),
-        Optional.ofNullable(sheet),
-        Optional.empty(),
-        Optional.empty());
-  }
-
   private static Read<Findings> read(String sheet, Table... tables) {
-    return JobReader.read(List.of(tables), asked(sheet, null));
+    Asked asked =
+        new Asked(
+            Map.of(),
+            Optional.empty(),
+            Optional.ofNullable(sheet),
+            Optional.empty(),
+            Optional.empty());
+    return JobReader.read(List.of(tables), asked);
   }
 
   private static String tags(Read<Findings> read) {
@@ -200,7 +198,7 @@ class JobReaderTest {
     Table yard =
         Tally.of("Log|Length (ft)|Mid (in)|Wall|Round", "A1|18|13|Q|2", "A2|18|13|n|2")
             .table("Yard");
-    Read<Findings> read = JobReader.read(List.of(yard), asked(null, "20x14"));
+    Read<Findings> read = JobReader.read(List.of(yard), Tally.asked(Map.of(), "20x14"));
     List<Log> logs = read.value().orElseThrow().logs();
     assertEquals(Log.Wish.ANYWHERE, logs.get(0).place());
     assertEquals("N", logs.get(1).place().wall());
@@ -257,13 +255,7 @@ class JobReaderTest {
     "Foundation_step, 7, bad-setting.foundation",
   })
   void settingsThatDoNotGoTogetherAreSaid(String name, String value, String said) {
-    Asked half =
-        new Asked(
-            Map.of(name, value, "First_bed", "level"),
-            Optional.of("20x14"),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty());
+    Asked half = Tally.asked(Map.of(name, value, "First_bed", "level"), "20x14");
     Read<Findings> read = JobReader.read(List.of(YARD), half);
     assertEquals(said, Tally.said(read.problems()));
   }
@@ -271,13 +263,7 @@ class JobReaderTest {
   @Test
   void settingsOfTheSheetGiveWayToTheOptions() {
     Table job = Tally.of("Setting|Value|Unit", "Overhang|4|", "Units|mm|").table("Job");
-    Asked option =
-        new Asked(
-            Map.of("overhang", "100"),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty());
+    Asked option = Tally.asked(Map.of("overhang", "100"), null);
     var rules = JobReader.rules(job, option).value().orElseThrow();
     assertEquals(Length.ofMillimetres(100), rules.overhang());
     assertTrue(rules.metric());

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -116,13 +115,8 @@ class SettingsReaderTest {
   @ParameterizedTest
   @CsvSource({"7.3mx5.5m, '', mm", "20x14, '', in", "7.3mx5.5m, in, in", "20x14, cm, cm"})
   void wallsInMetresMakeAMetricJob(String walls, String units, String unit) {
-    Asked asked =
-        new Asked(
-            units.isEmpty() ? Map.of() : Map.of("units", units),
-            Optional.of(walls),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty());
+    Map<String, String> told = units.isEmpty() ? Map.of() : Map.of("units", units);
+    Asked asked = Tally.asked(told, walls);
     BuildRules rules = JobReader.rules(Tally.of().table("Job"), asked).value().orElseThrow();
     assertEquals(unit, rules.unit().symbol());
     assertEquals(!unit.equals("in"), rules.metric());

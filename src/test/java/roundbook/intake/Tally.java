@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import roundbook.intake.JobReader.Findings;
+import roundbook.intake.house.HouseTold;
 import roundbook.job.Log;
 import roundbook.problem.Problem;
 import roundbook.problem.Read;
@@ -114,10 +115,7 @@ public final class Tally {
   /** Reads it, once. */
   Read<Findings> read() {
     if (read == null) {
-      Asked asked =
-          new Asked(
-              settings, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
-      read = JobReader.read(List.of(table()), asked);
+      read = JobReader.read(List.of(table()), asked(settings, null));
     }
     return read;
   }
@@ -165,6 +163,16 @@ public final class Tally {
   /** Returns what is said, each with its cell, such as {@code B2 missing-cell.length}. */
   String said() {
     return said(read().problems());
+  }
+
+  /** Returns what the command line asks: settings, and one pen where walls are told. */
+  public static Asked asked(Map<String, String> settings, String walls) {
+    return new Asked(
+        settings,
+        Optional.ofNullable(walls).map(HouseTold::ofWalls),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
   }
 
   /** Returns what problems say, each with its cell. */

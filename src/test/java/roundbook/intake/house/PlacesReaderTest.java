@@ -149,8 +149,8 @@ class PlacesReaderTest {
     Table table =
         table(
             "Name|Wand|Ab linker Ecke|Breite|H\u00F6he der Br\u00FCstung|H\u00F6he des Sturzes|"
-                + "Danach geschnitten oder short|Blatt",
-            "T\u00FCr|S|60|36|0|84|short|30 x 80");
+                + "Danach geschnitten (cut after stacking) oder short logs|Blatt",
+            "T\u00FCr|S|60|36|0|84|short logs|30 x 80");
     Opening door = reader.openings(table).get(0);
     assertEquals(List.of(), problems.sorted());
     assertEquals(Length.ofInches(84), door.head());
