@@ -83,7 +83,7 @@ final class OrderStart {
   }
 
   private String wall(Wall wall) {
-    return wall.name() + " " + buy.cells().formats().feetInches(wall.outside());
+    return wall.name() + " " + buy.cells().formats().feetInches(order.building().told(wall));
   }
 
   private void amounts() {

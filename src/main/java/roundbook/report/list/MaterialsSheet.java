@@ -114,7 +114,7 @@ final class MaterialsSheet {
     List<Joint> joints = plan.stack().joints(wall);
     return List.of(
         cells.bold(wall.name()).align(Cell.Align.CENTRE).linkTo(Tab.ofWall(context.words(), wall)),
-        cells.tape(wall.outside()),
+        cells.tape(plan.job().building().told(wall)),
         cells.tape(trimmed),
         cells.count((int) pieces.stream().mapToLong(piece -> piece.logs().size()).sum()),
         cells.weight(new PiecePlan.Weight(pounds, Length.ZERO)),

@@ -134,14 +134,7 @@ public final class RoundSheets {
     } else {
       table = 1;
     }
-    List<RoundNotes.Line> left = new ArrayList<>();
-    for (RoundNotes.Line line : notes.laying()) {
-      if (high(table) + notes.height(line, COLUMNS) <= page.high()) {
-        notes.put(List.of(line), COLUMNS);
-      } else {
-        left.add(line);
-      }
-    }
+    List<RoundNotes.Line> left = whatIsLeft(notes.laying(), table);
     left.addAll(notes.others());
     sheet.breakAfter(sheet.row());
     new RoundTyped(live, round, sheet).put();
@@ -156,16 +149,30 @@ public final class RoundSheets {
   private void marksThenBoxes() {
     new RoundTable(live, round, sheet).put();
     new RoundJunctions(live, round, sheet).put();
-    notes.put(notes.laying(), COLUMNS);
+    List<RoundNotes.Line> left = whatIsLeft(notes.laying(), 1);
+    left.addAll(whatIsLeft(notes.others(), 1));
     sheet.breakAfter(sheet.row());
     boolean planned = pictures.putFaces(sheet, true);
     new RoundTyped(live, round, sheet).put();
     if (planned) {
-      notes.put(notes.others(), COLUMNS);
+      notes.put(left, COLUMNS);
     } else {
-      besidePlan(notes.others());
+      besidePlan(left);
     }
     printed = sheet.row();
+  }
+
+  /** Puts the lines for which the page that begins with a row has room, and returns the others. */
+  private List<RoundNotes.Line> whatIsLeft(List<RoundNotes.Line> lines, int first) {
+    List<RoundNotes.Line> left = new ArrayList<>();
+    for (RoundNotes.Line line : lines) {
+      if (high(first) + notes.height(line, COLUMNS) <= page.high()) {
+        notes.put(List.of(line), COLUMNS);
+      } else {
+        left.add(line);
+      }
+    }
+    return left;
   }
 
   /** Puts notes with the plan beside them, in rows at least as high as the plan. */

@@ -112,7 +112,7 @@ public final class WallSheets {
 
   /** Returns the wall's length and thickness. */
   private String side() {
-    String length = live.formats().feetInches(wall.outside());
+    String length = live.formats().feetInches(live.map().building().told(wall));
     String thickness = live.formats().mark(wall.thickness()) + " " + live.unit().symbol();
     return live.text("wall.side", length, thickness);
   }
