@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import roundbook.job.Setting;
+import roundbook.plan.Houses;
 import roundbook.plan.Plan;
 import roundbook.plan.PlanFixtures;
 import roundbook.problem.CellRef;
@@ -82,7 +83,9 @@ public class LiveRecalculatedTest {
         Arguments.of("short logs", inches().withShortLogs().plan(6)),
         Arguments.of("short logs off the middle", PlanFixtures.metric().withShortLogs(20).plan(6)),
         Arguments.of("long words", LivePlans.wordy(inches().plan(2))),
-        Arguments.of("thick walls", thick(3)));
+        Arguments.of("thick walls", thick(3)),
+        Arguments.of("a wing that hooks", Houses.wing(true, "hook", 1)),
+        Arguments.of("a wing that drains", Houses.wing(false, "drain", 2)));
   }
 
   private static PlanFixtures inches() {
@@ -118,7 +121,8 @@ public class LiveRecalculatedTest {
         Arguments.of(14L, thick(4)),
         Arguments.of(15L, inches().withShortLogs().plan(6)),
         Arguments.of(16L, inches().withShortLogs(20).plan(6)),
-        Arguments.of(17L, PlanFixtures.metric().withShortLogs(146).plan(6)));
+        Arguments.of(17L, PlanFixtures.metric().withShortLogs(146).plan(6)),
+        Arguments.of(18L, Houses.wing(true, "drain", 3)));
   }
 
   @ParameterizedTest(name = "seed {0}")

@@ -1,0 +1,72 @@
+package roundbook.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import roundbook.balance.Effort;
+import roundbook.job.BuildRules;
+import roundbook.job.BuildRules.Origin;
+import roundbook.job.Building;
+import roundbook.job.Job;
+import roundbook.job.Log;
+import roundbook.job.Setting;
+import roundbook.job.Stand;
+import roundbook.job.Wall;
+import roundbook.rounds.BalancedChooser;
+import roundbook.units.Length;
+
+/** Houses of more than four walls, planned with few moves from seeded logs. */
+public final class Houses {
+  private static final Effort SHORT = new Effort(20_000, 1, () -> false, done -> {});
+
+  private Houses() {}
+
+  private static Length in(long inches) {
+    return Length.ofInches(inches);
+  }
+
+  private static Wall wall(String name, long outside, int pen) {
+    boolean first = name.startsWith("N") || name.startsWith("S");
+    Stand stand = new Stand(pen, List.of(), Optional.empty());
+    return new Wall(name, in(outside), first, in(6), "", stand);
+  }
+
+  /**
+   * Returns the plan of 28 by 20 ft with a wing of 14 by 12 ft outside of S, at its right end or 7
+   * ft from the left.
+   */
+  public static Plan wing(boolean ell, String reentrant, long seed) {
+    return new Planner(new BalancedChooser()).plan(job(ell, reentrant, seed), SHORT);
+  }
+
+  private static Job job(boolean ell, String reentrant, long seed) {
+    List<Wall> walls = new ArrayList<>();
+    walls.add(wall("N", 336, 1));
+    walls.add(wall("E", ell ? 384 : 240, 1));
+    walls.add(wall("S", 336, 1));
+    walls.add(wall("W", 240, 1));
+    Stand on = new Stand(2, List.of("S"), Optional.of(in(ell ? 168 : 84)));
+    walls.add(wall("S2", 168, 2).at(on));
+    walls.add(wall("W2", 150, 2));
+    if (!ell) {
+      walls.add(wall("E2", 150, 2));
+    }
+    BuildRules rules = Jobs.rules(false).with(Setting.REENTRANT, reentrant, Origin.OPTION);
+    return new Job(rules, new Building(Building.inOrder(walls)), logs(seed), List.of(), List.of());
+  }
+
+  private static List<Log> logs(long seed) {
+    SplittableRandom random = new SplittableRandom(seed);
+    long[] lengths = {398, 350, 350, 254, 254, 182, 182, 164, 164};
+    List<Log> logs = new ArrayList<>();
+    for (int i = 0; i < 36; i++) {
+      double mid = 11.5 + random.nextInt(9) / 4.0;
+      String butt = String.valueOf(mid + 1);
+      String tip = String.valueOf(mid - .75);
+      Length length = in(lengths[i % lengths.length] + random.nextInt(12));
+      logs.add(Jobs.log("L" + i, length, butt, String.valueOf(mid), tip));
+    }
+    return logs;
+  }
+}
