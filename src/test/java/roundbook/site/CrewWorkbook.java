@@ -78,6 +78,11 @@ public final class CrewWorkbook {
     return new CrewWorkbook(book);
   }
 
+  /** Returns the same workbook before anything was typed. */
+  public CrewWorkbook again() {
+    return of(book);
+  }
+
   /** Types numbers and texts into cells by their names; an empty text clears a cell. */
   public CrewWorkbook type(Map<String, ?> values) {
     values.forEach(
