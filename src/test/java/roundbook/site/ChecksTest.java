@@ -26,7 +26,8 @@ import roundbook.units.LengthUnit;
 class ChecksTest {
   private static final Plan PLAN = PlanFixtures.inches().plan(3);
   private static final CrewWorkbook BLANK = CrewWorkbook.of(PLAN);
-  private static final String MIDDLES = " Measured_1_N=m Measured_1_E=m Measured_1_S=m Measured_1_W=m";
+  private static final String MIDDLES =
+      " Measured_1_N=m Measured_1_E=m Measured_1_S=m Measured_1_W=m";
 
   /**
    * What is typed, cell by cell, and what is said; {@code m+2} is the tallied middle of the log in
@@ -134,8 +135,7 @@ class ChecksTest {
             .min((one, other) -> one.length().compareTo(other.length()))
             .orElseThrow();
     boolean tooShort = shortest.length().isLessThan(Length.of(24, LengthUnit.FOOT));
-    assertEquals(
-        tooShort ? "contradiction.short" : "", said("Used_1_N=" + shortest.tag()));
+    assertEquals(tooShort ? "contradiction.short" : "", said("Used_1_N=" + shortest.tag()));
   }
 
   /** The yard's boxes stand on the log list, by the row of the tally. */
@@ -182,8 +182,7 @@ class ChecksTest {
     assertEquals(1, ticks.rounds());
     assertEquals(2, ticks.begun());
     assertEquals(
-        List.of("E", "S", "W"),
-        ticks.open(2, PLAN.job().building()).stream().sorted().toList());
+        List.of("E", "S", "W"), ticks.open(2, PLAN.job().building()).stream().sorted().toList());
     assertEquals(4, ticks.open(3, PLAN.job().building()).size());
     assertEquals(true, ticks.isCut(new Place(2, "N")) && !ticks.isCut(new Place(3, "N")));
   }

@@ -86,12 +86,18 @@ class ReadBackTest {
 
   private static String told(OtherLog log) {
     return log.name()
-        + " " + log.count()
-        + " " + log.length().inches()
-        + " " + log.mid().inches()
-        + " " + log.tip().inches()
-        + " " + log.sweep().map(Length::inches).orElse(-1.0)
-        + " " + log.remarks();
+        + " "
+        + log.count()
+        + " "
+        + log.length().inches()
+        + " "
+        + log.mid().inches()
+        + " "
+        + log.tip().inches()
+        + " "
+        + log.sweep().map(Length::inches).orElse(-1.0)
+        + " "
+        + log.remarks();
   }
 
   @Test
@@ -108,7 +114,9 @@ class ReadBackTest {
         read.stream().map(each -> each.phrase() + each.why() + each.buttAt()).toList());
   }
 
-  /** Two logs of round 1 as pieces of one stem, which has a crook; the second is cut and measured. */
+  /**
+   * Two logs of round 1 as pieces of one stem, which has a crook; the second is cut and measured.
+   */
   @Test
   void stemsComeBackWithWhatIsCutAndMeasured() {
     List<Log> logs =
@@ -146,8 +154,7 @@ class ReadBackTest {
     Stems typed = book.report().job().stems();
     assertEquals(new CrossCut("T1", Length.ZERO, true, Optional.empty()), typed.cuts().get(one));
     assertEquals(
-        new CrossCut(
-            "T1", second, true, Optional.of(Length.ofInchFraction(53, 4))),
+        new CrossCut("T1", second, true, Optional.of(Length.ofInchFraction(53, 4))),
         typed.cuts().get(other));
   }
 
@@ -203,7 +210,6 @@ class ReadBackTest {
   @Test
   void aTallyOfErrorsAloneStopsTheReading() {
     Tally more = Tally.of(Tally.HEADINGS, "Z1|5|14|13|12");
-    assertEquals(
-        Optional.empty(), CrewWorkbook.of(PLAN).read(List.of(more.table())).value());
+    assertEquals(Optional.empty(), CrewWorkbook.of(PLAN).read(List.of(more.table())).value());
   }
 }
