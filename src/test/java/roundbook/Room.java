@@ -141,7 +141,7 @@ record Room(String name, List<String> rooms, List<String> outside) {
               with(
                   "sheet.kind",
                   "problem xml",
-                  FILES + " java.util.concurrent.. java.util.zip" + POI),
+                  FILES + " java.util.concurrent.. java.util.zip javax.xml.stream" + POI),
               with(
                   "sheet.read",
                   "units problem table page xml sheet.kind",

@@ -19,6 +19,7 @@ import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
 import roundbook.report.book.CrewBook;
 import roundbook.report.frame.CrewContext;
+import roundbook.sheet.kind.Intact;
 import roundbook.sheet.read.BookReader;
 import roundbook.sheet.style.StyleTemplate;
 import roundbook.sheet.write.BookWriter;
@@ -147,8 +148,7 @@ final class CrewFile {
 
   private static void write(Path target, boolean replace, Book book, StyleTemplate template)
       throws IOException {
-    SafeFile.write(
-        target, replace, out -> BookWriter.write(book, template, out), BookReader::verify);
+    SafeFile.write(target, replace, out -> BookWriter.write(book, template, out), Intact::check);
   }
 
   private void refuseInput(Path target) throws IOException {

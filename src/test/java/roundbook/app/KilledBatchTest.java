@@ -19,7 +19,7 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import roundbook.sheet.read.BookReader;
+import roundbook.sheet.kind.Intact;
 
 /**
  * A batch of jobs of mixed quality, killed half-way and run again: exactly the right set of whole
@@ -87,7 +87,7 @@ class KilledBatchTest {
     assertEquals(5, again.exit(), again.said());
     assertEquals(sound(expected), new TreeSet<>(books()));
     for (String book : books()) {
-      BookReader.verify(jobs.resolve(book));
+      Intact.check(jobs.resolve(book));
     }
     List<String> rows = Files.readAllLines(report);
     assertEquals(FILES + 1, rows.size());

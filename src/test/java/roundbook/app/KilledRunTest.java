@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import roundbook.sheet.read.BookReader;
+import roundbook.sheet.kind.Intact;
 
 /** Runs killed at any moment: every workbook that stands is whole, and the next run goes on. */
 @Tag("long")
@@ -56,7 +56,7 @@ class KilledRunTest {
           files.filter(file -> file.getFileName().toString().contains(" - rounds rev")).toList();
       List<Path> named = books.stream().filter(file -> !isTemporary(file)).toList();
       for (Path book : named) {
-        BookReader.verify(book);
+        Intact.check(book);
       }
       return named.size();
     }

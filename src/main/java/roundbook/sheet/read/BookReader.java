@@ -1,6 +1,5 @@
 package roundbook.sheet.read;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -76,18 +75,6 @@ public final class BookReader {
             default -> Read.failed(List.of(refusal(file, kind)));
           };
         });
-  }
-
-  /**
-   * Opens a workbook that was just written and reads every cell of it.
-   *
-   * @throws IOException if it does not open or has no sheet
-   */
-  public static void verify(Path written) throws IOException {
-    Read<List<Table>> read = readCrew(written.toString(), written);
-    if (read.value().filter(tables -> !tables.isEmpty()).isEmpty()) {
-      throw new IOException("the workbook written does not open: " + read.problems());
-    }
   }
 
   /** Returns the text of a property that this program gave a workbook; empty when it has none. */
