@@ -16,23 +16,12 @@ import roundbook.problem.ProblemCode;
 record Searching(Path file, Run run, Console console) {
   private static final Logger LOG = LoggerFactory.getLogger(Searching.class);
 
-  /**
-   * Searches with the job's seed; a run of one file has all processors, and gets ready to write
-   * meanwhile. A search of a set number of moves is over before that would help.
-   */
+  /** Searches with the job's seed; a run of one file has all processors. */
   <T> T search(Job job, Function<Effort, T> search) {
     long seed = job.rules().number(Setting.SEED).longValue();
     LOG.info("{}: choosing logs", file);
     Effort effort = run.effort(seed);
-    if (run.files().isBatch() || effort.moves() > 0) {
-      return search.apply(effort);
-    }
-    WarmUp ready = WarmUp.begun(job);
-    try {
-      return shown(effort.onAnyThreads(), search);
-    } finally {
-      ready.await();
-    }
+    return run.files().isBatch() ? search.apply(effort) : shown(effort.onAnyThreads(), search);
   }
 
   private <T> T shown(Effort effort, Function<Effort, T> search) {
