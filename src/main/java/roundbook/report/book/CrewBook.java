@@ -25,6 +25,8 @@ public final class CrewBook {
   /** Pages that the sheet Start mostly has. */
   private static final int START_PAGES = 2;
 
+  private static final int START_TRIES = 5;
+
   private static final List<Parts> PARTS =
       List.of(
           one(ProofSheet::sheets),
@@ -62,18 +64,26 @@ public final class CrewBook {
         Book.Properties.titled(context.jobName() + " - " + context.revision())
             .with(Book.CREW_PROPERTY, context.issue().version())
             .with(Book.INPUT_PROPERTY, context.issue().input());
-    List<Sheet> sheets =
-        Stream.concat(start(context, made, START_PAGES).stream(), made.stream()).toList();
+    List<Sheet> sheets = Stream.concat(start(context, made).stream(), made.stream()).toList();
     return Book.of(properties, sheets).names(ListSheets.names(context));
   }
 
   /**
    * Returns the first sheet, which tells what is printed for whom by page numbers; those hang on
    * how many pages it has itself, so it is laid anew where that was guessed wrong.
+   *
+   * @throws IllegalStateException if the count swings, so that no page number would be right
    */
-  private static List<Sheet> start(CrewContext context, List<Sheet> others, int pages) {
-    List<Sheet> start = StartSheet.sheets(context.printing(PrintSets.of(context, pages, others)));
-    int count = PrintedPages.of(start.get(0)).count();
-    return count == pages ? start : start(context, others, count);
+  private static List<Sheet> start(CrewContext context, List<Sheet> others) {
+    int pages = START_PAGES;
+    for (int tries = 0; tries < START_TRIES; tries++) {
+      List<Sheet> start = StartSheet.sheets(context.printing(PrintSets.of(context, pages, others)));
+      int count = PrintedPages.of(start.get(0)).count();
+      if (count == pages) {
+        return start;
+      }
+      pages = count;
+    }
+    throw new IllegalStateException("the first sheet does not settle on a number of pages");
   }
 }
