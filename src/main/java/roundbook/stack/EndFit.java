@@ -24,12 +24,14 @@ public record EndFit(BuildRules rules, Building building, int rounds) {
 
   /** Returns the fit of a place's butt end. */
   public NeckFit butt(Course course, FilledPlace placed) {
-    return fit(course.notch(), placed, true, placed.crossingAtButt(building), marks(placed));
+    return fit(
+        course.notch(), placed, true, placed.crossingAtButt(building).thickness(), marks(placed));
   }
 
   /** Returns the fit of a place's tip end. */
   public NeckFit tip(Course course, FilledPlace placed) {
-    return fit(course.notch(), placed, false, placed.crossingAtTip(building), marks(placed));
+    return fit(
+        course.notch(), placed, false, placed.crossingAtTip(building).thickness(), marks(placed));
   }
 
   /** Returns whether an end of a place is flagged. */
@@ -58,6 +60,8 @@ public record EndFit(BuildRules rules, Building building, int rounds) {
    */
   public boolean holds(FilledPlace placed, Notch notch) {
     return Stream.of(building.before(placed.wall()), building.after(placed.wall()))
+        .map(Wall::thickness)
+        .distinct()
         .flatMap(
             crossing ->
                 Stream.of(true, false)
@@ -74,15 +78,13 @@ public record EndFit(BuildRules rules, Building building, int rounds) {
   }
 
   private NeckFit fit(
-      Notch notch, FilledPlace placed, boolean atButt, Wall crossing, NeckFit.Marks marks) {
+      Notch notch, FilledPlace placed, boolean atButt, Length crossing, NeckFit.Marks marks) {
     Length overhang = rules.overhang();
-    Length neck = crossing.thickness().plus(overhang);
+    Length neck = crossing.plus(overhang);
     Length shoulder = placed.at(atButt ? neck : placed.trimmed().minus(neck));
     return new NeckFit(
         notch,
-        new NeckFit.Corner(
-            placed.wall().thickness(), crossing.thickness(), overhang, limits(rules), marks),
-        NeckFit.Neck.straight(
-            atButt ? placed.butt() : placed.tip(), shoulder, crossing.thickness(), overhang));
+        new NeckFit.Corner(placed.wall().thickness(), crossing, overhang, limits(rules), marks),
+        NeckFit.Neck.straight(atButt ? placed.butt() : placed.tip(), shoulder, crossing, overhang));
   }
 }
