@@ -46,7 +46,7 @@ record Console(PrintWriter out, PrintWriter err, boolean quiet) {
     Briefing briefing = Briefing.of(located(file, problems));
     say(briefing.stops());
     String name = file.getFileName().toString();
-    part(name + ": before the first cut:", briefing.first(), Sentences.english()::line);
+    part(name + ": before the next cut:", briefing.first(), Sentences.english()::line);
     part(
         name + ": also, each on the sheet Problems:",
         briefing.counted(),

@@ -116,6 +116,8 @@ public enum ProblemCode {
   TALLY_BIAS(INFO),
   /** The walls as a whole stand over or under the plan. */
   WALLS_STAND(INFO),
+  /** A top stands too high to be levelled by marks and is to be pared. */
+  PARE_TOP(WARNING),
   /** Gaps measured on the walls are not those of the plan. */
   GAPS_DIFFER(WARNING),
   /** A setting has a value that cannot be used. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Corner;
 import roundbook.job.BuildRules;
@@ -51,6 +52,7 @@ final class ReadingDoubts {
     List<Problem> problems = new ArrayList<>();
     doubt(problems, site.typed().firstReadings(), true);
     doubt(problems, site.typed().readings(), false);
+    pare().ifPresent(problems::add);
     stand().ifPresent(problems::add);
     return problems;
   }
@@ -111,6 +113,29 @@ final class ReadingDoubts {
       }
     }
     return Optional.empty();
+  }
+
+  /** Says which tops are to be pared before the round over the last one that was read is laid. */
+  private Optional<Problem> pare() {
+    int last = lastRead(plan.job().built());
+    if (last == 0 || plan.job().built().isBegun(last + 1)) {
+      return Optional.empty();
+    }
+    Corners corners = plan.stack().corners();
+    List<String> high =
+        building.corners().stream().filter(each -> corners.isPared(last, each)).toList();
+    String tops =
+        high.stream()
+            .map(each -> each + " " + formats.mark(corners.at(last, each).pare()))
+            .collect(Collectors.joining(", "));
+    return high.stream()
+        .findFirst()
+        .map(
+            corner ->
+                Problem.of(ProblemCode.PARE_TOP, site.where(TypedBox.READING.named(last, corner)))
+                    .with("round", last)
+                    .with("tops", tops)
+                    .found(tops));
   }
 
   /** Says once, when the walls were read, that they stand low or high as a whole. */

@@ -80,6 +80,11 @@ public record Corners(Map<Corner, At> all) {
     return all.getOrDefault(new Corner(round, corner), At.AS_PLANNED);
   }
 
+  /** Returns whether a corner's top is to be pared down after a round. */
+  public boolean isPared(int round, String corner) {
+    return !at(round, corner).pare().isZero();
+  }
+
   /** Returns how much a corner is above the plan after a round; negative when it is low. */
   public Length high(int round, String corner) {
     return at(round, corner).high();

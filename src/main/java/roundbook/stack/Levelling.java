@@ -86,15 +86,13 @@ public record Levelling(Length planned, List<Length> readings, Length tolerance)
   }
 
   /**
-   * Returns the lower mark of the next first-laid log at a corner, all of which were read: a top
-   * that is pared needs no other.
+   * Returns the lower mark of the next first-laid log at a corner, all of which were read, as the
+   * corners stand once their tops are pared: the same as when they are read again.
    */
   public Length nextLower(Length lower, Length reading, BuildRules rules) {
     List<Length> left = readings.stream().map(each -> each.minus(pare(each, rules))).toList();
-    boolean even = new Levelling(planned, left, tolerance).settled(rules);
-    return even || !pare(reading, rules).isZero()
-        ? lower
-        : nextLower(lower, reading, Length.ZERO, rules);
+    Levelling pared = new Levelling(planned, left, tolerance);
+    return pared.nextLower(lower, reading.minus(pare(reading, rules)), Length.ZERO, rules);
   }
 
   /**

@@ -102,7 +102,7 @@ class ReplanPagesTest {
   @Test
   void pagesThatAreNotNamedStayGood() throws Exception {
     String start = String.join("\n", printed(book(2)).get("Start"));
-    assertTrue(start.contains("Pages that are not named stay good."), start);
+    assertTrue(start.contains("Pages that are not named stay good to cut and lay by"), start);
     assertTrue(!start.contains("Pages of any other revision are void"), start);
   }
 

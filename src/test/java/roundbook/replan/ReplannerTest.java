@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -27,6 +28,7 @@ import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
+import roundbook.problem.words.Sentences;
 import roundbook.site.CrewWorkbook;
 import roundbook.site.SiteReport;
 import roundbook.table.Cell.CellKind;
@@ -344,5 +346,30 @@ class ReplannerTest {
     assertEquals(step, held.stack().foundationStep());
     Plan again = replan(CrewWorkbook.of(held)).plan();
     assertEquals(step, again.stack().foundationStep());
+  }
+
+  /** A top to be pared is told before anything else of the next revision, until a log lies on it. */
+  @Test
+  void aTopToPareIsTold() {
+    double level = PLAN.stack().levelHeight(1).inches();
+    String read =
+        String.format(
+            Locale.ROOT,
+            "Cut_1=x;Reading_1_NW=%s;Reading_1_NE=%s;Reading_1_SE=%s;Reading_1_SW=%s",
+            level,
+            level - 0.125,
+            level + 0.25,
+            level + 0.125);
+    Problem told =
+        replanned(typed(read)).problems().stream()
+            .filter(each -> each.code() == ProblemCode.PARE_TOP)
+            .findFirst()
+            .orElseThrow();
+    assertEquals("Round 01", told.where().sheet());
+    assertTrue(Sentences.english().message(told).contains("pare SE 1/8"));
+    boolean again =
+        replanned(typed(read + ";Cut_2=x")).problems().stream()
+            .anyMatch(each -> each.code() == ProblemCode.PARE_TOP);
+    assertFalse(again);
   }
 }

@@ -7,6 +7,7 @@ import roundbook.picture.canvas.Line;
 import roundbook.picture.face.FaceCase.End;
 import roundbook.picture.face.FaceCase.Special;
 import roundbook.picture.letter.Label;
+import roundbook.picture.letter.Label.Ground;
 import roundbook.picture.raster.Box;
 import roundbook.picture.raster.Ink;
 import roundbook.picture.raster.Spot;
@@ -140,7 +141,7 @@ final class FaceEnd {
     for (int line = 0; line < marks.size(); line++) {
       Spot at = at(along, FIRST_LINE + line * LINE);
       Label label = Label.of(marks.get(line), FaceDrawing.SMALL, at).bold();
-      canvas.write(label.across(across()).within(room).uncut());
+      canvas.write(label.across(across()).within(room).uncut().on(Ground.CLEAR));
     }
   }
 

@@ -155,7 +155,7 @@ final class LevelsSheet {
     int round = course.round();
     String planned = live.map().round(round, RoundColumn.LEVEL_HEIGHT);
     Length now = live.plan().stack().levelHeight(round);
-    sheet.row(HEAD_ROW + round).height(22);
+    sheet.row(HEAD_ROW + round).height(20);
     String tab = Tab.ofRound(live.context().words(), round);
     sheet.add(Cell.number(round).role(Role.LARGE).linkTo(tab));
     sheet.add(live.tape(planned, now, Role.LARGE_NUMBER));

@@ -210,17 +210,15 @@ final class LiveCorners {
   }
 
   /**
-   * Returns what a corner's next lower mark is changed by: what it is low, limited both ways; 0
-   * where its top is pared, and where all corners are within half the tolerance of each other.
+   * Returns what a corner's next lower mark is changed by: what it is low once its top is pared,
+   * limited both ways; 0 where all corners are within half the tolerance of each other then.
    */
   private String even(int round, String corner) {
     String most = map.rule(RuleLine.MOST_CHANGE);
     String low =
-        map.round(round, RoundColumn.COMMON) + "-" + map.corner(round, corner, CornerColumn.HIGH);
+        common(round, CornerColumn.LEFT) + "-" + map.corner(round, corner, CornerColumn.LEFT);
     String change = "MAX(-" + most + ",MIN(" + most + "," + low + "))";
-    String pared = map.corner(round, corner, CornerColumn.PARE) + ">0";
-    String moved = unsettled(round, CornerColumn.LEFT);
-    return "IF(" + pared + ",0,IF(" + moved + "," + live.toStep(change) + ",0))";
+    return "IF(" + unsettled(round, CornerColumn.LEFT) + "," + live.toStep(change) + ",0)";
   }
 
   /** Returns whether the next lower marks change, in the way of {@link Levelling#settled}. */

@@ -314,7 +314,7 @@ public final class NotchChartSheet {
     String changed = new RoundLowers(live, course, sheet).changed();
     int column = COLUMNS.number(NotchChartColumn.LOWER_SHOULDER);
     Area lowers = new Area(sheet.row(), column, sheet.row(), column + 1);
-    sheet.rule(new Rule.LooksLike(lowers, changed, Role.CHANGED));
+    sheet.rule(new Rule.LooksLike(lowers, changed, Role.FLAG));
   }
 
   /** Turns gaps outside the limits, and necks that are too thin, black. */

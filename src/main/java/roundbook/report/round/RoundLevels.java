@@ -161,7 +161,6 @@ final class RoundLevels {
   private List<String> pencilLines() {
     Length tolerance = live.rules().length(Setting.LEVEL_TOLERANCE);
     String most = live.formats().mark(Levelling.mostChange(live.rules()));
-    String least = live.formats().mark(Levelling.leastChange(live.rules()));
     String half = live.formats().mark(tolerance.dividedBy(2));
     int walls = live.walls().size();
     if (isLast()) {
@@ -174,13 +173,13 @@ final class RoundLevels {
               walls,
               corners.size()),
           live.text("round.pencil.level"),
-          live.text("round.pencil.lower.last", live.names(false), most, least));
+          live.text("round.pencil.lower.last", live.names(false), most, half));
     }
     return List.of(
         live.text(
             "round.pencil.read", live.names(false), walls + corners.size(), walls, corners.size()),
         live.text("round.pencil.level"),
-        live.text("round.pencil.lower", most, least)
+        live.text("round.pencil.lower", most, half)
             + " "
             + live.text("round.pencil.pare", live.formats().mark(tolerance), half));
   }

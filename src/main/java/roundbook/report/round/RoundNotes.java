@@ -16,6 +16,7 @@ import roundbook.report.frame.TextHeight;
 import roundbook.report.live.LiveContext;
 import roundbook.report.mark.RoundLowers;
 import roundbook.report.mark.Squareness;
+import roundbook.stack.Corners;
 import roundbook.stack.Course;
 import roundbook.units.Length;
 
@@ -135,10 +136,24 @@ final class RoundNotes {
       }
     }
     lines.addAll(0, beside());
+    lines.addAll(0, pared());
     if (round == live.plan().rounds()) {
       lines.add(0, live.text("round.top", live.names(true), live.names(false)));
     }
     return lines;
+  }
+
+  /** Returns which tops of the round below are to be pared first, where some are. */
+  private List<String> pared() {
+    Corners corners = live.plan().stack().corners();
+    String tops =
+        live.map().building().corners().stream()
+            .filter(corner -> corners.isPared(round - 1, corner))
+            .map(each -> each + " " + live.formats().mark(corners.at(round - 1, each).pare()))
+            .collect(Collectors.joining(", "));
+    return tops.isEmpty()
+        ? List.of()
+        : List.of(live.text("round.pare.first", live.names(false), round - 1, tops));
   }
 
   /** Returns how short logs beside openings are read in the table above, where any lie here. */

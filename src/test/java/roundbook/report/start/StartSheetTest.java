@@ -203,7 +203,7 @@ class StartSheetTest {
     List<String> links =
         new Warnings(context).rows().stream().map(row -> row.get(3).link()).toList();
     assertEquals("Notch chart", links.get(links.size() - 1), links.toString());
-    assertTrue(says(context, "Before the first cut"));
+    assertTrue(says(context, "Before the next cut"));
     assertTrue(says(context, " more of the kind)"));
   }
 
