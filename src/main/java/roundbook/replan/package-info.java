@@ -92,11 +92,12 @@
  * corner's top until the next log lies on it, so what reads high needs no waiting. A top that alone
  * reads the tolerance or more over level is pared to half of it over level and read again, and its
  * LOWER is reckoned for the top as it stands then, so that it is the same before and after it is
- * read again. Paring whatever read the tolerance over the lowest kept all corners within 1/4 in of their mean after every round, but had three good tops
- * pared for one that was low. Tried by simulation and dropped: paring what is 1/8 in above the plan
- * (98.7 % of builds after every round), measuring LOWER as cut and putting its error into UPPER
- * (98.4 % with a second reading, four more measures a round), setting UPPER in place by a level
- * line (99.7 %, but a saw on the wall).
+ * read again. Paring whatever read the tolerance over the lowest kept all corners within 1/4 in of
+ * their mean after every round, but had three good tops pared for one that was low. Tried by
+ * simulation and dropped: paring what is 1/8 in above the plan (98.7 % of builds after every
+ * round), measuring LOWER as cut and putting its error into UPPER (98.4 % with a second reading,
+ * four more measures a round), setting UPPER in place by a level line (99.7 %, but a saw on the
+ * wall).
  *
  * <p><b>Within a quarter inch of their mean at the top</b> eleven of twelve simulated twelve-round
  * builds end whose crew types eight numbers a round and reads the top round's first-laid tops

@@ -348,7 +348,9 @@ class ReplannerTest {
     assertEquals(step, again.stack().foundationStep());
   }
 
-  /** A top to be pared is told before anything else of the next revision, until a log lies on it. */
+  /**
+   * A top to be pared is told before anything else of the next revision, until a log lies on it.
+   */
   @Test
   void aTopToPareIsTold() {
     double level = PLAN.stack().levelHeight(1).inches();
