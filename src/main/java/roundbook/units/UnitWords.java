@@ -21,7 +21,7 @@ final class UnitWords {
   private static Map<String, LengthUnit> words() {
     Map<String, LengthUnit> words = new HashMap<>();
     add(words, LengthUnit.INCH, "\" in ins inch inches zoll po pouce pouces pulg pulgada pulgadas");
-    add(words, LengthUnit.INCH, "tum tuuma tuumaa ″ ”");
+    add(words, LengthUnit.INCH, "'' tum tuuma tuumaa ″ ”");
     add(words, LengthUnit.INCH, "tomme tommer duim pollice pollici polegada polegadas tolli colla");
     add(words, LengthUnit.INCH, "дюйм дюйма дюймов дюймы");
     add(words, LengthUnit.FOOT, "' ft feet foot fuss fuß pi pied pieds pie pies fot jalka jalkaa");

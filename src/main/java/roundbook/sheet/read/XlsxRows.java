@@ -79,6 +79,8 @@ final class XlsxRows implements AutoCloseable {
       if (event == XMLStreamConstants.START_ELEMENT) {
         formula |= xml.name().equals("f");
         inValue = value == null && xml.name().equals("v");
+        // A formula that comes to an empty text has been reckoned all the same.
+        value = inValue && "str".equals(type) ? "" : value;
         inline = xml.name().equals("is") ? XlsxTexts.text(xml, "is") : inline;
       } else if (event == XMLStreamConstants.END_ELEMENT) {
         if (xml.name().equals("c")) {
