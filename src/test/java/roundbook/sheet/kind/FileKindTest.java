@@ -19,9 +19,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import roundbook.problem.words.Sentences;
 
 /**
- * Files told by how they begin. Signatures from the published formats: zip (APPNOTE 4.3.7), compound
- * files (MS-CFB 2.2), PDF (ISO 32000-1, 7.5.2), PNG (W3C), GIF89a, JPEG (ITU T.81), rich text and
- * SYLK from memory.
+ * Files told by how they begin. Signatures from the published formats: zip (APPNOTE 4.3.7),
+ * compound files (MS-CFB 2.2), PDF (ISO 32000-1, 7.5.2), PNG (W3C), GIF89a, JPEG (ITU T.81), rich
+ * text and SYLK from memory.
  */
 class FileKindTest {
   @TempDir private Path folder;

@@ -20,8 +20,7 @@ final class RawBook {
   private static final String MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
   private static final String OFFICE =
       "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
-  private static final String TYPE =
-      "application/vnd.openxmlformats-officedocument.spreadsheetml.";
+  private static final String TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.";
 
   private final Map<String, String> parts = new LinkedHashMap<>();
   private String mainType = TYPE + "sheet.main+xml";
@@ -34,7 +33,8 @@ final class RawBook {
   /** Returns a workbook of one sheet with these rows. */
   static RawBook of(String rows) {
     RawBook book = new RawBook();
-    book.parts.put("xl/worksheets/sheet1.xml", part("worksheet", "<sheetData>" + rows + "</sheetData>"));
+    book.parts.put(
+        "xl/worksheets/sheet1.xml", part("worksheet", "<sheetData>" + rows + "</sheetData>"));
     book.parts.put("xl/sharedStrings.xml", part("sst", ""));
     book.parts.put("xl/styles.xml", part("styleSheet", ""));
     return book;
@@ -76,7 +76,17 @@ final class RawBook {
   }
 
   private static String part(String root, String content) {
-    return "<" + root + " xmlns='" + MAIN + "' xmlns:r='" + OFFICE + "'>" + content + "</" + root + ">";
+    return "<"
+        + root
+        + " xmlns='"
+        + MAIN
+        + "' xmlns:r='"
+        + OFFICE
+        + "'>"
+        + content
+        + "</"
+        + root
+        + ">";
   }
 
   /** Writes it. */
@@ -126,7 +136,15 @@ final class RawBook {
   }
 
   private static String relation(String id, String type, String target) {
-    return "<Relationship Id='" + id + "' Type='" + OFFICE + "/" + type + "' Target='" + target + "'/>";
+    return "<Relationship Id='"
+        + id
+        + "' Type='"
+        + OFFICE
+        + "/"
+        + type
+        + "' Target='"
+        + target
+        + "'/>";
   }
 
   /** Writes it into a folder and reads it. */

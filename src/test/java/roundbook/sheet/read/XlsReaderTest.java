@@ -73,7 +73,8 @@ class XlsReaderTest {
     book.setSheetHidden(1, true);
     book.createSheet("Empty");
     List<Table> tables = read();
-    assertEquals("Yard false, Old true, Empty false",
+    assertEquals(
+        "Yard false, Old true, Empty false",
         tables.stream()
             .map(table -> table.sheet() + " " + table.hidden())
             .collect(Collectors.joining(", ")));

@@ -100,8 +100,8 @@ class XlsxReaderTest {
                     + "<row r='4' hidden='1'><c r='A4' s='1'><v>2</v></c></row>"
                     + "<row r='5'/><row><c s='1'/><c><v>3</v></c></row>")
             .styles(
-                "<fonts><font/><font><strike/></font></fonts>"
-                    + "<cellXfs><xf numFmtId='0' fontId='0'/><xf numFmtId='0' fontId='1'/></cellXfs>")
+                "<fonts><font/><font><strike/></font></fonts><cellXfs><xf numFmtId='0'"
+                    + " fontId='0'/><xf numFmtId='0' fontId='1'/></cellXfs>")
             .read(folder)
             .value()
             .orElseThrow()
@@ -153,7 +153,8 @@ class XlsxReaderTest {
         "unreadable.damaged",
         key(RawBook.ofCells(cells).sheets("<sheet name='Lost' sheetId='1' r:id='r5'/>")));
     assertEquals(
-        "unreadable.damaged", key(RawBook.ofCells(cells).sheets("<sheet name='Lost' sheetId='1'/>")));
+        "unreadable.damaged",
+        key(RawBook.ofCells(cells).sheets("<sheet name='Lost' sheetId='1'/>")));
   }
 
   /** What is no workbook is told what it is. */
@@ -166,7 +167,8 @@ class XlsxReaderTest {
   })
   void otherPackagesAreToldWhatTheyAre(String type, String what) throws IOException {
     Read<List<Table>> read = RawBook.ofCells("<c><v>1</v></c>").type(type).read(folder);
-    assertEquals("not-a-workbook.other(what=" + what + ")", read.problems().get(0).said().toString());
+    assertEquals(
+        "not-a-workbook.other(what=" + what + ")", read.problems().get(0).said().toString());
   }
 
   @ParameterizedTest
@@ -201,7 +203,9 @@ class XlsxReaderTest {
 
   @ParameterizedTest
   @CsvSource({
-    "WordDocument, what.doc", "PowerPoint Document, what.ppt", "Anything, what.binary",
+    "WordDocument, what.doc",
+    "PowerPoint Document, what.ppt",
+    "Anything, what.binary",
   })
   void otherOldFilesAreToldWhatTheyAre(String entry, String what) throws IOException {
     Path file = folder.resolve("other.xls");
@@ -257,8 +261,8 @@ class XlsxReaderTest {
         RawBook.ofCells("<c s='1'><v>0</v></c>")
             .dates1904()
             .styles(
-                "<fonts><font/></fonts>"
-                    + "<cellXfs><xf numFmtId='0' fontId='0'/><xf numFmtId='14' fontId='0'/></cellXfs>");
+                "<fonts><font/></fonts><cellXfs><xf numFmtId='0' fontId='0'/><xf numFmtId='14'"
+                    + " fontId='0'/></cellXfs>");
     assertEquals("A DATE 1/1/04", shown(book.read(folder).value().orElseThrow().get(0)));
   }
 
@@ -282,7 +286,9 @@ class XlsxReaderTest {
     Path file =
         RawBook.ofCells("<c><v>1</v></c>")
             .names(
-                "<definedName name='Mids'>" + area + "</definedName>"
+                "<definedName name='Mids'>"
+                    + area
+                    + "</definedName>"
                     + "<definedName name='Local' localSheetId='0'>Yard!$A$1</definedName>")
             .write(folder.resolve("yard.xlsx"));
     NamedBook book = BookReader.readNamed("yard.xlsx", file).value().orElseThrow();
@@ -290,8 +296,15 @@ class XlsxReaderTest {
         book.range("MIDS")
             .map(
                 range ->
-                    range.sheet() + " " + range.top() + " " + range.left() + " " + range.bottom()
-                        + " " + range.right())
+                    range.sheet()
+                        + " "
+                        + range.top()
+                        + " "
+                        + range.left()
+                        + " "
+                        + range.bottom()
+                        + " "
+                        + range.right())
             .orElse(book.lost().contains("mids") ? "lost" : "none");
     assertEquals(read, found);
     assertEquals(false, book.has("Local"));
