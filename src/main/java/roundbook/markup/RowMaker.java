@@ -73,11 +73,12 @@ final class RowMaker {
     column++;
   }
 
-  /** Ends the row; the row may be blank. */
+  /** Ends the row; it is blank where it has no cell of its own, as in the other kinds of files. */
   Row end(int number, boolean hidden) {
+    boolean own = !cells.isEmpty();
     spans.forEach(
         (at, span) -> {
-          if (cells.stream().noneMatch(cell -> cell.column() == at)) {
+          if (own && cells.stream().noneMatch(cell -> cell.column() == at)) {
             cells.add(span.cell());
           }
         });
