@@ -42,13 +42,16 @@ class OpenCellsTest {
         "office:value-type='float' office:value='wide'><text:p>wide</text:p> | TEXT wide",
         "office:value-type='float' office:value='1E300'><text:p>much</text:p> | TEXT much",
         "office:value-type='string'><text:p>a</text:p><text:p>b</text:p> | TEXT a_b",
-        "office:value-type='string'><text:p>a<text:s text:c='3'/>b<text:tab/>c</text:p> | TEXT a   b\tc",
+        "office:value-type='string'><text:p>a<text:s text:c='3'/>b<text:tab/>c</text:p> | TEXT a  "
+            + " b\tc",
         "office:value-type='string'><text:p>a<text:line-break/>b</text:p> | TEXT a_b",
         "office:value-type='string' office:string-value='told'/ | TEXT told",
         "office:value-type='string'><text:p><text:span>sp</text:span>an</text:p> | TEXT span",
-        "office:value-type='boolean' office:boolean-value='true'><text:p>TRUE</text:p> | BOOLEAN TRUE",
+        "office:value-type='boolean' office:boolean-value='true'><text:p>TRUE</text:p> | BOOLEAN"
+            + " TRUE",
         "office:value-type='boolean' office:boolean-value='false'/ | BOOLEAN FALSE",
-        "office:value-type='date' office:date-value='2004-10-03'><text:p>3 Oct</text:p> | DATE 3 Oct",
+        "office:value-type='date' office:date-value='2004-10-03'><text:p>3 Oct</text:p> | DATE 3"
+            + " Oct",
         "office:value-type='date' office:date-value='2004-10-03T08:00:00'/ "
             + "| DATE 2004-10-03T08:00:00",
         "office:value-type='time' office:time-value='PT08H'><text:p>08:00</text:p> | DATE 08:00",
@@ -105,14 +108,23 @@ class OpenCellsTest {
         "<table:table-column table:default-cell-style-name='in'/>"
             + "<table:table-column table:number-columns-repeated='2'/>";
     Table table =
-        open(columns + "<table:table-row>" + cell + cell + "</table:table-row>"
-            + "<table:table-row table:default-cell-style-name='pad'>" + cell + "</table:table-row>");
+        open(
+            columns
+                + "<table:table-row>"
+                + cell
+                + cell
+                + "</table:table-row>"
+                + "<table:table-row table:default-cell-style-name='pad'>"
+                + cell
+                + "</table:table-row>");
     assertEquals("A1 NUMBER 12 in, B1 NUMBER 12, A2 NUMBER 12", shown(table));
   }
 
   private Table open(String rows) throws IOException {
     String text =
-        "<office:document " + SPACES + "><office:automatic-styles>"
+        "<office:document "
+            + SPACES
+            + "><office:automatic-styles>"
             + "<number:number-style style:name='N1'><number:number number:min-integer-digits='1'/>"
             + "<number:text> in</number:text></number:number-style>"
             + "<number:number-style style:name='N2'><number:number number:min-integer-digits='3'/>"
@@ -120,7 +132,9 @@ class OpenCellsTest {
             + "<style:style style:name='in' style:family='table-cell' style:data-style-name='N1'/>"
             + "<style:style style:name='pad' style:family='table-cell' style:data-style-name='N2'/>"
             + "</office:automatic-styles><office:body><office:spreadsheet>"
-            + "<table:table table:name='Yard'>" + rows + "</table:table>"
+            + "<table:table table:name='Yard'>"
+            + rows
+            + "</table:table>"
             + "</office:spreadsheet></office:body></office:document>";
     return read(text, Markup.FLAT);
   }
@@ -169,7 +183,9 @@ class OpenCellsTest {
         "<Workbook xmlns='urn:schemas-microsoft-com:office:spreadsheet'"
             + " xmlns:ss='urn:schemas-microsoft-com:office:spreadsheet'><Styles>"
             + "<Style ss:ID='s1'><NumberFormat ss:Format='0&quot; in&quot;'/></Style></Styles>"
-            + "<Worksheet ss:Name='Yard'><Table><Row>" + cells + "</Row></Table></Worksheet>"
+            + "<Worksheet ss:Name='Yard'><Table><Row>"
+            + cells
+            + "</Row></Table></Worksheet>"
             + "</Workbook>";
     assertEquals(read == null ? "" : read, shown(read(text, Markup.XML_2003)).replace("\n", "_"));
   }

@@ -31,8 +31,11 @@ class ProblemsTest {
   /** One cell has one problem, whatever the order; a row or a sheet may have several. */
   @ParameterizedTest
   @CsvSource({
-    "ERROR, WARNING, ERROR", "WARNING, ERROR, ERROR", "INFO, WARNING, WARNING",
-    "ERROR, ERROR, ERROR", "INFO, INFO, INFO",
+    "ERROR, WARNING, ERROR",
+    "WARNING, ERROR, ERROR",
+    "INFO, WARNING, WARNING",
+    "ERROR, ERROR, ERROR",
+    "INFO, INFO, INFO",
   })
   void theGravestOfACellCounts(Severity one, Severity other, Severity kept) {
     problems.add(problem("Logs!B2", one));
@@ -67,14 +70,21 @@ class ProblemsTest {
     problems.add(problem("Yard!C9", Severity.INFO));
     mixed.forEach(place -> problems.add(problem(place, Severity.INFO)));
     problems.add(problem("Yard!C2", Severity.INFO));
-    assertEquals(
-        "Yard!C2, Yard!C9, " + String.join(", ", wanted), places().replace(" INFO", ""));
+    assertEquals("Yard!C2, Yard!C9, " + String.join(", ", wanted), places().replace(" INFO", ""));
   }
 
   /** Letters of columns count in 26s without a zero: Z is 26, AA 27, XFD 16,384. */
   @ParameterizedTest
   @CsvSource({
-    "1, A", "26, Z", "27, AA", "52, AZ", "53, BA", "702, ZZ", "703, AAA", "16384, XFD", "0, ''",
+    "1, A",
+    "26, Z",
+    "27, AA",
+    "52, AZ",
+    "53, BA",
+    "702, ZZ",
+    "703, AAA",
+    "16384, XFD",
+    "0, ''",
   })
   void columnsHaveLetters(int column, String name) {
     assertEquals(name, CellRef.columnName(column));
