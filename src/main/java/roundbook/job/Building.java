@@ -128,6 +128,24 @@ public record Building(List<Wall> walls) {
         .findFirst();
   }
 
+  /** Returns how far pens in a row reach from end to end over their passages; empty for one pen. */
+  public Optional<Length> row() {
+    boolean row = pens().size() > 1 && !hasWing();
+    return Optional.of(Length.ZERO)
+        .filter(none -> row)
+        .map(
+            none ->
+                pens().stream()
+                    .map(pen -> alongRow(pen).outside().plus(passage(pen).orElse(Length.ZERO)))
+                    .reduce(none, Length::plus));
+  }
+
+  /** Returns the wall of a pen along a row of pens: the one named N, or the first of its ring. */
+  Wall alongRow(int pen) {
+    List<Wall> ring = ring(pen);
+    return ring.stream().filter(wall -> wall.side().equals("N")).findFirst().orElse(ring.get(0));
+  }
+
   /** Returns whether a wing stands on a wall. */
   public boolean hasWing() {
     return wing().isPresent();

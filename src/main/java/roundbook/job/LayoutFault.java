@@ -48,8 +48,8 @@ final class LayoutFault {
 
   /** A pen stands in a row with the one before it, across an open passage. */
   private Optional<WallsFault> pen(int pen) {
-    Wall one = first(pen - 1);
-    Wall other = first(pen);
+    Wall one = building.alongRow(pen - 1);
+    Wall other = building.alongRow(pen);
     if (building.passage(pen).filter(each -> each.isMoreThan(Length.ZERO)).isEmpty()) {
       return fault(other, said("no-passage").with("pen", pen), "passage");
     }
@@ -62,12 +62,6 @@ final class LayoutFault {
     return by.isZero()
         ? Optional.empty()
         : fault(building.after(other), differ.with("by", measure(by.absolute())), "pen-deep");
-  }
-
-  /** Returns the wall along the row: the one named N, or the first of the ring. */
-  private Wall first(int pen) {
-    List<Wall> ring = building.ring(pen);
-    return ring.stream().filter(wall -> wall.side().equals("N")).findFirst().orElse(ring.get(0));
   }
 
   /** One log sawn along its middle begins the two second-laid walls of one pen, and no more. */

@@ -19,12 +19,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 import roundbook.plan.Plan;
 
 /**
- * The samples of five and of nine walls: planned, and built with readings at corners and partition
- * ends.
+ * The samples of five and nine walls and of six with a wing: planned, and built with readings at
+ * corners and where walls end in others.
  */
 class PartedBuildTest {
   private static final String PARTED = "parted-house-tally.csv";
   private static final String PENS = "two-pens-tally.csv";
+  private static final String ELL = "ell-house-tally.csv";
 
   private static final int BUILDS = 4;
   private static final SimulatedRise.Care CARE = new SimulatedRise.Care(true, true, true, 0);
@@ -32,9 +33,11 @@ class PartedBuildTest {
   @TempDir private Path folder;
 
   private static List<String> walls(String sample) {
-    return sample.equals(PARTED)
-        ? List.of("--walls", "28x18", "--partition", "11-6")
-        : List.of("--pens", "16,10,16x18", "--partition", "N2:6-6");
+    return switch (sample) {
+      case PARTED -> List.of("--walls", "28x18", "--partition", "11-6");
+      case ELL -> List.of("--walls", "28x20", "--wing", "S:14,14x12", "--set", "Reentrant=hook");
+      default -> List.of("--pens", "16,10,16x18", "--partition", "N2:6-6");
+    };
   }
 
   private CrewFolder planned(String sample, int rounds) throws Exception {
@@ -42,7 +45,7 @@ class PartedBuildTest {
   }
 
   @ParameterizedTest(name = "{0}")
-  @CsvSource({PARTED + ", 6, 5, 6", PENS + ", 5, 9, 10"})
+  @CsvSource({PARTED + ", 6, 5, 6", PENS + ", 5, 9, 10", ELL + ", 6, 6, 7"})
   void samplesFillTheirRounds(String sample, int rounds, int walls, int corners) throws Exception {
     Plan plan = planned(sample, rounds).planOf(1);
     assertEquals(rounds, plan.rounds());
@@ -78,7 +81,7 @@ class PartedBuildTest {
    */
   @Tag("long")
   @ParameterizedTest(name = "{0}")
-  @CsvSource({PARTED + ", 6", PENS + ", 5"})
+  @CsvSource({PARTED + ", 6", PENS + ", 5", ELL + ", 6"})
   void cornersAndPartitionEndsRiseLevel(String sample, int rounds) throws Exception {
     Plan plan = planned(sample, rounds).planOf(1);
     List<Double> tops = new ArrayList<>();
@@ -97,7 +100,7 @@ class PartedBuildTest {
   /** Two new plans made from what is typed into real workbooks, their own formulas worked out. */
   @Tag("long")
   @ParameterizedTest(name = "{0}")
-  @CsvSource({PARTED, PENS})
+  @CsvSource({PARTED, PENS, ELL})
   void workbooksBringCornersAndPartitionEndsLevel(String sample) throws Exception {
     SimulatedBuild build = new SimulatedBuild(planned(sample, 3), 2, 3, 0.25).run();
     List<Double> worst = build.wall().worstCorners();

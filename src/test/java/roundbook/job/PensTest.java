@@ -114,6 +114,37 @@ class PensTest {
     assertEquals("E2", pens.after(wall(pens, "N2")).name());
   }
 
+  /**
+   * B-W10, by hand: 16 + 10 + 16 ft and two tails; of three pens each passage counts. One pen has
+   * no row.
+   */
+  @Test
+  void aRowReachesOverItsPassages() {
+    assertEquals(Optional.of(in(42 * 12)), twoPens().row());
+    assertEquals(Optional.of(in(68 * 12)), new Building(Building.inOrder(threePens())).row());
+    assertEquals(Optional.empty(), PARTED.row());
+  }
+
+  private static List<Wall> threePens() {
+    List<Wall> walls = new ArrayList<>(ring(1, 192, 216, ""));
+    walls.addAll(ring(2, 192, 216, "2"));
+    walls.addAll(ring(3, 192, 216, "3"));
+    return walls;
+  }
+
+  /** The third pen lies as the first does, and is told without a gap between the numbers. */
+  @Test
+  void threePensStandInARow() {
+    Building pens = new Building(Building.inOrder(threePens()));
+    assertEquals(Optional.empty(), WallsFault.of(pens.walls(), rules()));
+    assertEquals(12, pens.corners().size());
+    assertTrue(pens.isMirrored(wall(pens, "S2")));
+    assertTrue(!pens.isMirrored(wall(pens, "S3")));
+    List<Wall> gap = new ArrayList<>(ring(1, 192, 216, ""));
+    gap.addAll(ring(3, 192, 216, "3"));
+    assertEquals("bad-walls.pen-number", WallsFault.of(gap, rules()).orElseThrow().said().key());
+  }
+
   @ParameterizedTest(name = "{0}")
   @CsvSource({
     "N, S, 17, 216, near-corner",

@@ -56,12 +56,26 @@ public final class Houses {
     return new Job(rules, new Building(Building.inOrder(walls)), logs(seed), List.of(), List.of());
   }
 
+  /** Returns the plan of 32 by 18 ft with a partition 150 in from the left corner of N. */
+  public static Plan parted(long seed) {
+    List<Wall> walls = new ArrayList<>();
+    walls.add(wall("N", 384, 1));
+    walls.add(wall("E", 216, 1));
+    walls.add(wall("S", 384, 1));
+    walls.add(wall("W", 216, 1));
+    Stand between = new Stand(1, List.of("N", "S"), Optional.of(in(150)));
+    walls.add(new Wall("P1", in(216), false, in(6), "", between));
+    Building building = new Building(Building.inOrder(walls));
+    Job job = new Job(Jobs.rules(false), building, logs(seed), List.of(), List.of());
+    return new Planner(new BalancedChooser()).plan(job, SHORT);
+  }
+
   private static List<Log> logs(long seed) {
     SplittableRandom random = new SplittableRandom(seed);
-    long[] lengths = {398, 350, 350, 254, 254, 182, 182, 164, 164};
+    long[] lengths = {398, 398, 350, 254, 254, 350, 182, 182, 164};
     List<Log> logs = new ArrayList<>();
     for (int i = 0; i < 36; i++) {
-      double mid = 11.5 + random.nextInt(9) / 4.0;
+      double mid = 12.75 + random.nextInt(5) / 4.0;
       String butt = String.valueOf(mid + 1);
       String tip = String.valueOf(mid - .75);
       Length length = in(lengths[i % lengths.length] + random.nextInt(12));

@@ -11,6 +11,7 @@ import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.report.frame.ListSheet;
+import roundbook.report.frame.PassagePlates;
 import roundbook.report.frame.Tab;
 
 /** The first page of an order: what for, how much, what next, and the usual cautions. */
@@ -60,6 +61,7 @@ final class OrderStart {
   private void walls() {
     fact(
         "buy.walls", String.join(", ", order.building().walls().stream().map(this::wall).toList()));
+    PassagePlates.words(buy.context()).ifPresent(words -> fact("plates", words));
     if (order.isWhole()) {
       rounds();
     }

@@ -96,6 +96,13 @@ public record LiveContext(CrewContext context, LiveMap map) {
     return new FilledPlace(placed.wall(), placed.round(), placed.buttAtStart(), logs);
   }
 
+  /** Returns how a pen among several is called, or the house and its wing; blank for pen 0. */
+  public String pen(int pen) {
+    boolean wing = map().building().hasWing();
+    String key = !wing ? "pen" : pen > 1 ? "pen.wing" : "pen.house";
+    return pen == 0 ? "" : text(key, pen);
+  }
+
   /** Returns the names of the walls of one laying order, such as {@code N S}. */
   public String names(boolean first) {
     return String.join(

@@ -1,7 +1,7 @@
 package roundbook.report.mark;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import roundbook.job.Building;
 import roundbook.job.Wall;
 import roundbook.job.WallsFault;
@@ -9,39 +9,55 @@ import roundbook.units.Length;
 import roundbook.units.LengthUnit;
 
 /**
- * The two equal diagonals by which a rectangle is checked for square.
+ * The two equal diagonals by which a rectangle of walls is checked for square: that of a pen, or of
+ * a wing from the outer face of the wall that it stands on.
  *
+ * @param pen the number of its pen; 0 where all pens are alike
  * @param outside between opposite outer corners of the walls
  * @param inside between opposite inner corners
  */
-public record Squareness(Length outside, Length inside) {
-  /** Returns the diagonals of a building of four walls, opposite ones equal; else nothing. */
-  public static Optional<Squareness> of(Building building) {
-    List<Wall> walls = building.ring(1);
-    if (!alike(building) || WallsFault.of(walls).isPresent()) {
-      return Optional.empty();
+public record Squareness(int pen, Length outside, Length inside) {
+  private static final int SIDES = 4;
+
+  /** Returns the diagonals of each pen, or once those of pens alike; none for no rectangle. */
+  public static List<Squareness> of(Building building) {
+    List<Squareness> all = new ArrayList<>();
+    for (int pen : building.pens()) {
+      List<Wall> ring = building.ring(pen);
+      if (pen > 1 && building.hasWing()) {
+        all.add(wing(building, pen, ring));
+      } else if (building.goesOn().isEmpty() && WallsFault.of(ring).isPresent()) {
+        return List.of();
+      } else {
+        all.add(of(pen, ring));
+      }
     }
-    Wall one = walls.get(0);
-    Wall other = walls.get(1);
-    return Optional.of(
-        new Squareness(
-            diagonal(one.outside(), other.outside()),
-            diagonal(clear(building, one), clear(building, other))));
+    boolean alike = all.stream().map(each -> each.as(0)).distinct().count() == 1;
+    return alike ? List.of(all.get(0).as(0)) : all;
   }
 
-  /** Pens of one size have the same diagonals; others would each need their own. */
-  private static boolean alike(Building building) {
-    return building.pens().stream()
-            .map(pen -> building.ring(pen).stream().map(Wall::outside).toList())
-            .distinct()
-            .count()
-        == 1;
+  private Squareness as(int other) {
+    return new Squareness(other, outside, inside);
   }
 
-  private static Length clear(Building building, Wall wall) {
-    return wall.outside()
-        .minus(building.before(wall).thickness())
-        .minus(building.after(wall).thickness());
+  /** A wall that goes on along a wing is longer than the one across from it. */
+  private static Squareness of(int pen, List<Wall> ring) {
+    Length along = ring.get(0).outside().least(ring.get(2).outside());
+    Length deep = ring.get(1).outside().least(ring.get(SIDES - 1).outside());
+    Length across = ring.get(1).thickness().plus(ring.get(SIDES - 1).thickness());
+    Length over = ring.get(0).thickness().plus(ring.get(2).thickness());
+    return new Squareness(
+        pen, diagonal(along, deep), diagonal(along.minus(across), deep.minus(over)));
+  }
+
+  private static Squareness wing(Building building, int pen, List<Wall> own) {
+    Wall far = own.stream().filter(Wall::isOnWall).findFirst().orElseThrow();
+    Length across = building.before(far).thickness().plus(building.after(far).thickness());
+    Length deep = building.wingDepth();
+    return new Squareness(
+        pen,
+        diagonal(far.outside(), deep),
+        diagonal(far.outside().minus(across), deep.minus(far.thickness())));
   }
 
   private static Length diagonal(Length one, Length other) {

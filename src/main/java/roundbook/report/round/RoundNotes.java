@@ -113,11 +113,16 @@ final class RoundNotes {
     return live.formats().mark(live.rules().overhang()) + " " + live.unit().symbol();
   }
 
-  /** Returns the diagonals of a rectangle; empty for another plan. */
+  /** Returns the diagonals of each pen; empty for another plan. */
   private String squareness() {
-    return Squareness.of(live.map().building())
-        .map(square -> " " + live.text("round.square", live.formats().feetInches(square.outside())))
-        .orElse("");
+    String all =
+        Squareness.of(live.map().building()).stream()
+            .map(
+                square ->
+                    (live.pen(square.pen()) + " " + live.formats().feetInches(square.outside()))
+                        .strip())
+            .collect(Collectors.joining(", "));
+    return all.isEmpty() ? "" : " " + live.text("round.square", all);
   }
 
   /** Returns for what the lower marks at the corners are, and the corner line's. */

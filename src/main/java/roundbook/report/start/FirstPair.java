@@ -228,25 +228,28 @@ final class FirstPair {
 
   private void square() {
     list.heading(context.text("start.square"));
-    Squareness.of(plan.job().building())
-        .ifPresentOrElse(
-            this::diagonals, () -> list.text(Role.PLAIN, context.text("start.square.corners")));
-  }
-
-  private void diagonals(Squareness square) {
+    List<Squareness> squares = Squareness.of(plan.job().building());
+    if (squares.isEmpty()) {
+      list.text(Role.PLAIN, context.text("start.square.corners"));
+      return;
+    }
     list.spans(6, 4, 4, 4, 6).headOf("start.square.head");
-    diagonal("outside", square.outside());
-    diagonal("inside", square.inside());
+    for (Squareness square : squares) {
+      diagonal("outside", square.pen(), square.outside());
+      diagonal("inside", square.pen(), square.inside());
+    }
     list.text(Role.PLAIN, context.text("start.square.note", cells.unitWord()));
   }
 
-  private void diagonal(String which, Length length) {
-    String name = "Diagonal_" + which;
+  private void diagonal(String which, int pen, Length length) {
+    String name = "Diagonal_" + which + (pen > 1 ? "_of_" + pen : "");
     String one = name + "_1";
     String other = name + "_2";
     String difference = "ABS(" + one + "-" + other + ")";
     list.row(
-        cells.bold(context.text("start.square." + which)),
+        cells.bold(
+            (context.text("start.square." + which) + " " + LiveContext.of(context).pen(pen))
+                .strip()),
         cells.tape(length),
         Cell.blank(Role.TYPED_IN).named(one),
         Cell.blank(Role.TYPED_IN).named(other),

@@ -17,6 +17,7 @@ import roundbook.plan.Plan;
 import roundbook.report.frame.Cells;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.ListSheet;
+import roundbook.report.frame.PassagePlates;
 import roundbook.report.frame.PrintSet;
 import roundbook.report.frame.Tab;
 import roundbook.report.list.LiftingSheet;
@@ -90,6 +91,7 @@ public final class StartSheet {
     }
     plan.choice().betterByAtMost().ifPresent(percent -> fact("start.near", near(percent)));
     fact("start.walls", walls());
+    PassagePlates.words(context).ifPresent(words -> fact("plates", words));
     if (plan.rounds() > 0) {
       fact("start.tops", tops());
     }
