@@ -92,6 +92,50 @@ class SizesTest {
         read.problems().toString());
   }
 
+  /** Rounds that are asked for stand, and a height beside them that they miss is said. */
+  @ParameterizedTest
+  @CsvSource({"7, 96 5/8, ''", "7, 102, ''", "7, 104, order-height.rounds", "1, 60, order-height.rounds.one"})
+  void roundsGoBeforeAHeight(int rounds, String height, String said) {
+    BuildRules rules = height(height).with(Setting.ROUNDS, new BigDecimal(rounds), Origin.OPTION);
+    Read<Sizes> read = Sizes.of(rules, WALLS);
+    assertEquals(rounds, read.value().orElseThrow().count());
+    assertEquals(
+        said,
+        read.problems().stream().map(each -> each.said().key()).collect(Collectors.joining()));
+  }
+
+  /** The first size that bears whole, by trying sizes one after another. */
+  @ParameterizedTest
+  @CsvSource({"6, 1, 3", "6, 0, 3", "8, 1, 3", "5, 1 1/2, 3", "6, 1, 4"})
+  void theLeastSizeIsTheFirstThatBearsWhole(String thickness, String gap, int run) {
+    BuildRules rules =
+        Jobs.rules(false)
+            .with(Setting.LOG_THICKNESS, inches(thickness), Origin.OPTION)
+            .with(Setting.CHINKING_GAP, inches(gap), Origin.OPTION)
+            .with(Setting.SLOPE_RUN, new BigDecimal(run), Origin.OPTION);
+    Building walls = Jobs.building(inches("240"), inches("192"), inches(thickness));
+    double t = inches(thickness).inches();
+    double g = inches(gap).inches();
+    double size = t;
+    while (!bears(size, t, g, run)) {
+      size += 0.001;
+    }
+    assertEquals(size, Sizes.least(rules, walls).inches(), 0.0015);
+  }
+
+  /**
+   * Half of the crown stands over the flat by {@code h = sqrt(D^2 - T^2) / 2}. The upper mark lies
+   * {@code (D + 3 g) / 4} over the centre line and the lower {@code (D - g) / 4} below it; the lower
+   * neck slopes on by T / run across the log; the neck between is Neck_least thick at the least.
+   */
+  private static boolean bears(double d, double t, double g, int run) {
+    double half = Math.sqrt(d * d - t * t) / 2;
+    double lower = (d - g) / 4;
+    double upper = lower + g;
+    boolean neck = lower + upper - t / run >= 4;
+    return upper <= half && lower + t / run <= half && neck;
+  }
+
   private static BuildRules height(String text) {
     return Jobs.rules(false).with(Setting.WALL_HEIGHT, inches(text), Origin.OPTION);
   }
