@@ -94,7 +94,12 @@ class SizesTest {
 
   /** Rounds that are asked for stand, and a height beside them that they miss is said. */
   @ParameterizedTest
-  @CsvSource({"7, 96 5/8, ''", "7, 102, ''", "7, 104, order-height.rounds", "1, 60, order-height.rounds.one"})
+  @CsvSource({
+    "7, 96 5/8, ''",
+    "7, 102, ''",
+    "7, 104, order-height.rounds",
+    "1, 60, order-height.rounds.one"
+  })
   void roundsGoBeforeAHeight(int rounds, String height, String said) {
     BuildRules rules = height(height).with(Setting.ROUNDS, new BigDecimal(rounds), Origin.OPTION);
     Read<Sizes> read = Sizes.of(rules, WALLS);
@@ -125,8 +130,9 @@ class SizesTest {
 
   /**
    * Half of the crown stands over the flat by {@code h = sqrt(D^2 - T^2) / 2}. The upper mark lies
-   * {@code (D + 3 g) / 4} over the centre line and the lower {@code (D - g) / 4} below it; the lower
-   * neck slopes on by T / run across the log; the neck between is Neck_least thick at the least.
+   * {@code (D + 3 g) / 4} over the centre line and the lower {@code (D - g) / 4} below it; the
+   * lower neck slopes on by T / run across the log; the neck between is Neck_least thick at the
+   * least.
    */
   private static boolean bears(double d, double t, double g, int run) {
     double half = Math.sqrt(d * d - t * t) / 2;

@@ -121,8 +121,7 @@ class MaterialTest {
   @CsvSource({"'', 9, T*", "1, 4, T*", "7/8, 4, ''", "1, 5, ''"})
   void aStemTooCrookedForTheShortestPieceIsNone(String most, String sweep, String sources) {
     Job job =
-        stems(
-            stem("T", new Log.Traits("", Log.Bark.OFF, inches(sweep), Log.Keep.ANY, false, "")));
+        stems(stem("T", new Log.Traits("", Log.Bark.OFF, inches(sweep), Log.Keep.ANY, false, "")));
     Job limited =
         most.isEmpty()
             ? job
@@ -199,8 +198,7 @@ class MaterialTest {
     Cut cut = new Cut(0, 0, raw);
     assertEquals(job.logs(), one.with(List.of(cut)).logs());
     assertEquals(Map.of(cut, "1"), one.tagged());
-    Job two =
-        new CutLogs(job, material).with(List.of(cut, new Cut(0, raw + 4, raw)));
+    Job two = new CutLogs(job, material).with(List.of(cut, new Cut(0, raw + 4, raw)));
     assertEquals("2 1a 1b", two.logs().stream().map(Log::tag).collect(Collectors.joining(" ")));
     assertTrue(two.stems().stem("1").orElseThrow().isLog());
   }
