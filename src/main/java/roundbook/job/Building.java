@@ -210,8 +210,11 @@ public record Building(List<Wall> walls) {
 
   /** Returns where other walls end at a wall away from its corners, from the left. */
   public List<Saddle> saddles(Wall through) {
-    if (through.isPartition() || walls.size() == CLOCKWISE.size()) {
+    if (walls.size() == CLOCKWISE.size()) {
       return List.of();
+    }
+    if (through.isPartition()) {
+      return crossed(through);
     }
     Stream<Saddle> partitions =
         walls.stream()
@@ -219,6 +222,16 @@ public record Building(List<Wall> walls) {
             .map(wall -> saddle(through, wall));
     Stream<Saddle> wing = wing().stream().flatMap(each -> each.saddles(through).stream());
     return Stream.concat(partitions, wing).sorted(Comparator.comparing(Saddle::from)).toList();
+  }
+
+  /** Returns where partitions that run the other way cross a partition, told as the wall beside. */
+  private List<Saddle> crossed(Wall through) {
+    Wall beside = after(before(through));
+    return walls.stream()
+        .filter(wall -> wall.isPartition() && wall.stand().ends(beside))
+        .map(wall -> new Saddle(through, wall, saddle(beside, wall).from(), false))
+        .sorted(Comparator.comparing(Saddle::from))
+        .toList();
   }
 
   private Saddle saddle(Wall through, Wall partition) {
@@ -290,7 +303,8 @@ public record Building(List<Wall> walls) {
 
   /**
    * Returns the names of the places where two walls cross: the corners of each pen clockwise, from
-   * the first wall's start corner, then both ends of each of its partitions.
+   * the first wall's start corner, then both ends of each of its partitions, then where partitions
+   * cross.
    */
   public List<String> corners() {
     LinkedHashSet<String> corners = new LinkedHashSet<>();
@@ -300,6 +314,7 @@ public record Building(List<Wall> walls) {
         corners.add(endCorner(wall));
       }
     }
+    saddles().stream().filter(Saddle::isLevel).map(this::corner).forEach(corners::add);
     return List.copyOf(corners);
   }
 
@@ -317,6 +332,15 @@ public record Building(List<Wall> walls) {
                     : endCorner(wall).equals(corner) ? Stream.of(wall, after(wall)) : Stream.of())
         .filter(wall -> wall.laidFirst() == laidFirst)
         .findFirst()
+        .orElseGet(() -> partitionAt(corner, laidFirst));
+  }
+
+  private Wall partitionAt(String corner, boolean laidFirst) {
+    return saddles().stream()
+        .filter(saddle -> saddle.isLevel() && corner(saddle).equals(corner))
+        .map(Saddle::through)
+        .filter(wall -> wall.laidFirst() == laidFirst)
+        .findFirst()
         .orElseThrow();
   }
 
@@ -326,6 +350,10 @@ public record Building(List<Wall> walls) {
   }
 
   private String cornerOf(Wall one, Wall other) {
+    if (one.isPartition() && other.isPartition()) {
+      boolean ordered = one.name().compareTo(other.name()) < 0;
+      return ordered ? one.name() + other.name() : other.name() + one.name();
+    }
     if (one.isPartition() || other.isPartition()) {
       return one.isPartition() ? other.name() + one.name() : one.name() + other.name();
     }

@@ -73,7 +73,7 @@ final class LayoutFault {
   /** Returns the first fault of a partition. */
   Optional<WallsFault> partitions() {
     return Stream.<java.util.function.Function<Wall, Optional<WallsFault>>>of(
-            this::between, this::order, this::length, this::place, this::crossed)
+            this::between, this::order, this::length, this::place)
         .flatMap(
             check ->
                 walls.stream()
@@ -152,15 +152,6 @@ final class LayoutFault {
                 .with("least", measure(wanted)),
             "at-apart")
         : Optional.empty();
-  }
-
-  /** Partitions of one pen run one way: where two cross is not said and not planned. */
-  private Optional<WallsFault> crossed(Wall wall) {
-    return walls.stream()
-        .filter(other -> other.isPartition() && other.stand().pen() == wall.stand().pen())
-        .filter(other -> other.laidFirst() != wall.laidFirst())
-        .findFirst()
-        .flatMap(other -> fault(other, named(said("cross"), wall, other), "cross"));
   }
 
   private Optional<WallsFault> near() {

@@ -5,6 +5,7 @@ import roundbook.units.Length;
 /**
  * Where a wall ends at another away from that one's corners, so that the other's logs go through: a
  * partition, a side of a wing, or the wall that a wing shares where another goes on along the wing.
+ * Where two partitions cross, each has such a place for the other.
  *
  * @param through the wall that goes through
  * @param partition the wall whose logs end there
@@ -13,6 +14,14 @@ import roundbook.units.Length;
  * @param inward whether the wall comes from outside, so that its tails show past the inner face
  */
 public record Saddle(Wall through, Wall partition, Length from, boolean inward) {
+  /**
+   * Returns whether two partitions cross, so that both go through and their saddles are level above
+   * and below.
+   */
+  public boolean isLevel() {
+    return through.isPartition();
+  }
+
   /** Returns how far its right edge is from that corner: {@code p + T_P}. */
   public Length to() {
     return from.plus(partition.thickness());

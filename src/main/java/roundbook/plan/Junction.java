@@ -23,8 +23,8 @@ import roundbook.units.Length;
  * to the wall that it dies in from outside. To hook there it needs a saddle that falls to its tail,
  * which is into the house; to drain there the saddle falls outwards as everywhere in that wall, and
  * the side's log is deeper at its shoulder than at its tail, so that nothing holds it but a peg.
- * Half-dovetail crossings have no published numbers: this is our own reckoning, measured on solid
- * models.
+ * Where two partitions cross, both go through and both are level, above and below. Half-dovetail
+ * crossings have no published numbers: this is our own reckoning, measured on solid models.
  *
  * @param corner the name of the place
  * @param kind what kind of junction it is
@@ -94,9 +94,7 @@ public record Junction(
     Length overhang = stack.rules().overhang();
     FilledPlace place = course.on(saddle.through()).orElseThrow();
     PlacedLog through = logAt(place, saddle.from().plus(overhang));
-    FilledPlace other = course.on(saddle.partition()).orElseThrow();
-    boolean atStart = stack.building().startCorner(saddle.partition()).equals(corner);
-    PlacedLog wall = other.logs().get(atStart ? other.logs().size() - 1 : 0);
+    PlacedLog wall = crossing(stack, course, saddle, corner);
     Length left = saddle.from().plus(overhang);
     Length right = saddle.to().plus(overhang);
     Length from =
@@ -106,7 +104,8 @@ public record Junction(
     boolean free = course.round() == stack.courses().size() && !first;
     boolean flat =
         course.round() == 1 && first && !stack.rules().text(Setting.FIRST_BED).equals("starter");
-    Length fallen = notch.upperOutside(saddle.through().thickness());
+    Length fallen =
+        saddle.isLevel() ? notch.upper() : notch.upperOutside(saddle.through().thickness());
     boolean hooks = kind == Kind.TEE && !stack.rules().drains();
     Length lower = notch.lower().plus(stack.corners().change(course.round(), first, corner));
     return new Junction(
@@ -119,6 +118,21 @@ public record Junction(
         free ? Optional.empty() : Optional.of(hooks ? fallen : notch.upper()),
         free ? Optional.empty() : Optional.of(hooks ? notch.upper() : fallen),
         flat ? Optional.empty() : Optional.of(lower));
+  }
+
+  /** Returns the log that ends at one that goes through, or that crosses it. */
+  private static PlacedLog crossing(Stack stack, Course course, Saddle saddle, String corner) {
+    Wall wall = saddle.partition();
+    FilledPlace place = course.on(wall).orElseThrow();
+    if (saddle.isLevel()) {
+      return stack.building().saddles(wall).stream()
+          .filter(each -> each.partition().equals(saddle.through()))
+          .map(each -> logAt(place, each.from().plus(stack.rules().overhang())))
+          .findFirst()
+          .orElseThrow();
+    }
+    boolean atStart = stack.building().startCorner(wall).equals(corner);
+    return place.logs().get(atStart ? place.logs().size() - 1 : 0);
   }
 
   /** Returns the log of a place that lies so far from its left end: openings keep clear of it. */

@@ -160,7 +160,8 @@ final class WoodMeasure {
     double thickness = wall.thickness().inches();
     double length = saddle.partition().thickness().inches();
     double slope = stack.rules().slope().ratio();
-    CornerNeck neck = new CornerNeck(notch.neckHeight().inches(), thickness, length, slope, 0);
+    double across = saddle.isLevel() ? 0 : slope;
+    CornerNeck neck = new CornerNeck(notch.neckHeight().inches(), thickness, length, across, 0);
     double diameter = place.fromLeft(middle).inches();
     double half = length * SawnLog.section(diameter, thickness) / 2;
     double under = half - thickness * length * notch.lower().inches();

@@ -58,6 +58,15 @@ public final class Houses {
 
   /** Returns the plan of 32 by 18 ft with a partition 150 in from the left corner of N. */
   public static Plan parted(long seed) {
+    return parted(seed, false);
+  }
+
+  /** Returns the plan of the same with another one across it, 90 in from the left corner of E. */
+  public static Plan crossed(long seed) {
+    return parted(seed, true);
+  }
+
+  private static Plan parted(long seed, boolean crossed) {
     List<Wall> walls = new ArrayList<>();
     walls.add(wall("N", 384, 1));
     walls.add(wall("E", 216, 1));
@@ -65,6 +74,10 @@ public final class Houses {
     walls.add(wall("W", 216, 1));
     Stand between = new Stand(1, List.of("N", "S"), Optional.of(in(150)));
     walls.add(new Wall("P1", in(216), false, in(6), "", between));
+    if (crossed) {
+      Stand across = new Stand(1, List.of("E", "W"), Optional.of(in(90)));
+      walls.add(new Wall("P2", in(384), true, in(6), "", across));
+    }
     Building building = new Building(Building.inOrder(walls));
     Job job = new Job(Jobs.rules(false), building, logs(seed), List.of(), List.of());
     return new Planner(new BalancedChooser()).plan(job, SHORT);
@@ -74,7 +87,7 @@ public final class Houses {
     SplittableRandom random = new SplittableRandom(seed);
     long[] lengths = {398, 398, 350, 254, 254, 350, 182, 182, 164};
     List<Log> logs = new ArrayList<>();
-    for (int i = 0; i < 36; i++) {
+    for (int i = 0; i < 45; i++) {
       double mid = 12.75 + random.nextInt(5) / 4.0;
       String butt = String.valueOf(mid + 1);
       String tip = String.valueOf(mid - .75);

@@ -56,6 +56,9 @@ record JunctionSolids(Stack stack, Junction junction) {
     double thick = thick();
     double z = centre(junction.wall());
     double radius = radius(junction.wall());
+    if (junction.through().wall().isPartition()) {
+      return crossing(z, radius);
+    }
     boolean inward = isTee();
     double shoulder = inward ? 0 : thick;
     double end = inward ? thick + overhang : -overhang;
@@ -85,6 +88,21 @@ record JunctionSolids(Stack stack, Junction junction) {
             radius,
             width(),
             cuts));
+  }
+
+  /**
+   * Returns a partition's log that another one crosses: level above and below between the lines.
+   */
+  private List<PolyhedronsSet> crossing(double z, double radius) {
+    double thick = thick();
+    double middle = width() / 2;
+    List<Hyperplane<Euclidean3D>> cuts = new ArrayList<>();
+    cuts.add(plane(0, 0, z + notchUpper(), 0, 0, 1));
+    cuts.add(plane(0, 0, z - lower(true), 0, 0, -1));
+    return List.of(
+        log(true, -PIECE, 0, middle, z, radius, width(), List.of()),
+        log(true, 0, thick, middle, z, radius, width(), cuts),
+        log(true, thick, thick + PIECE, middle, z, radius, width(), List.of()));
   }
 
   /** Returns the lower mark of the log that ends there, at its shoulder or at the far face. */

@@ -19,6 +19,7 @@ class JunctionSolidsTest {
   private static Stack stack(String house, long seed) {
     return switch (house) {
       case "parted" -> Houses.parted(seed).stack();
+      case "crossed" -> Houses.crossed(seed).stack();
       case "hook" -> Houses.wing(true, "hook", seed).stack();
       default -> Houses.wing(false, "drain", seed).stack();
     };
@@ -30,6 +31,7 @@ class JunctionSolidsTest {
     "parted, 1",
     "parted, 2",
     "parted, 3",
+    "crossed, 1",
     "hook, 1",
     "hook, 2",
     "hook, 3",

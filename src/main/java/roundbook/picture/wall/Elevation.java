@@ -134,7 +134,8 @@ record Elevation(Stack stack, Wall wall) {
     double left = overhang() + saddle.from().inches();
     double right = overhang() + saddle.to().inches();
     double high = centre(log) + notch(log).upper().inches();
-    double low = centre(log) - endDepth(log);
+    double depth = saddle.isLevel() ? notch(log).lower().inches() : endDepth(log);
+    double low = centre(log) - depth;
     return List.of(
         new Spot(left, high), new Spot(right, high), new Spot(right, low), new Spot(left, low));
   }

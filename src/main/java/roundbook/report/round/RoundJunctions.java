@@ -88,7 +88,7 @@ final class RoundJunctions {
     sheet.addAcross(SADDLE, Cell.text(saddle).role(Role.BODY_BOLD).align(Cell.Align.CENTRE));
     boolean tee = junction.kind() == Junction.Kind.TEE;
     boolean hooks = tee && !live.rules().drains();
-    String fallen = upper + "-" + drop;
+    String fallen = through.isPartition() ? upper : upper + "-" + drop;
     boolean none = junction.upper().isEmpty();
     mark(none, hooks ? fallen : upper, junction.upper().orElse(Length.ZERO));
     mark(none, hooks ? upper : fallen, junction.upperOutside().orElse(Length.ZERO));

@@ -84,6 +84,7 @@ public class LiveRecalculatedTest {
         Arguments.of("short logs off the middle", PlanFixtures.metric().withShortLogs(20).plan(6)),
         Arguments.of("long words", LivePlans.wordy(inches().plan(2))),
         Arguments.of("thick walls", thick(3)),
+        Arguments.of("partitions that cross", Houses.crossed(1)),
         Arguments.of("a wing that hooks", Houses.wing(true, "hook", 1)),
         Arguments.of("a wing that drains", Houses.wing(false, "drain", 2)));
   }
