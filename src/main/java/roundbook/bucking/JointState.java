@@ -206,11 +206,6 @@ final class JointState {
     return size[round];
   }
 
-  /** Returns the middle of a place's piece, in ticks. */
-  int mid(int place) {
-    return mid[place];
-  }
-
   /** Returns every gap at both ends and the middle of the joints, in ticks. */
   double[] gaps() {
     double[] gaps = new double[Math.max(0, size.length - 1) * sides * 3];

@@ -54,11 +54,6 @@ public record Quantities(RoundProfile profile, double cubicFeet, double pounds, 
     return new Quantities(profile, line.cubicFeet(), line.pounds(), scaledMost);
   }
 
-  /** Returns the rule of a basis that is a board foot; empty for the others. */
-  public static Optional<LogRule> rule(Basis basis) {
-    return Optional.ofNullable(RULES.get(basis));
-  }
-
   /** Returns how much the log is in a basis, to four decimals. */
   public BigDecimal in(Basis basis) {
     return BigDecimal.valueOf(exactly(basis)).setScale(DECIMALS, RoundingMode.HALF_UP);

@@ -195,9 +195,4 @@ public record Sizes(List<Length> rounds, Length gap, boolean starter) {
   Notch notch(int round, BuildRules rules) {
     return Notch.of(size(round), rules);
   }
-
-  /** Returns the rounds' numbers from 1. */
-  IntStream numbers() {
-    return IntStream.rangeClosed(1, count());
-  }
 }

@@ -79,11 +79,10 @@ public final class JobReader {
   /**
    * What was read of a job's files.
    *
-   * @param rules the settings
    * @param logs every usable log
    * @param job the whole job, with no log where there is none; empty when walls are missing
    */
-  public record Findings(BuildRules rules, List<Log> logs, Optional<Job> job) {}
+  public record Findings(List<Log> logs, Optional<Job> job) {}
 
   /**
    * Reads the tables of a job.
@@ -98,7 +97,7 @@ public final class JobReader {
     Places places = reader.read(rules -> logs::add);
     Optional<Job> job =
         places.building().map(walls -> places.job(walls, logs).withStems(Stems.of(reader.stems)));
-    return Read.of(new Findings(places.rules(), logs, job), reader.inFileOrder());
+    return Read.of(new Findings(logs, job), reader.inFileOrder());
   }
 
   /**

@@ -47,11 +47,6 @@ public enum TypedBox {
     this.entry = entry;
   }
 
-  /** Returns what the names of its cells begin with. */
-  public String start() {
-    return start + "_";
-  }
-
   /** Returns the layout of names that first had it. */
   public int since() {
     return this == LOG_CUT || this == GAP ? 3 : 2;

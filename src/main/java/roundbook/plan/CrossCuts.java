@@ -107,9 +107,4 @@ public record CrossCuts(List<CutStem> stems) {
         .flatMap(use -> use.placed().stream())
         .findFirst();
   }
-
-  /** Returns whether there is no stem. */
-  public boolean isEmpty() {
-    return stems.isEmpty();
-  }
 }

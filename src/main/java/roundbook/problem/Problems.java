@@ -26,11 +26,6 @@ public final class Problems {
     }
   }
 
-  /** Adds each problem of a list. */
-  public void addAll(List<Problem> problems) {
-    problems.forEach(this::add);
-  }
-
   /** Returns the problems in the order of sheets as they were read, then by row and column. */
   public List<Problem> sorted() {
     List<Problem> sorted = new ArrayList<>();

@@ -31,11 +31,6 @@ public record LengthFormat(LengthUnit unit, Length step, char decimalMark) {
     return exact(length.roundedTo(step));
   }
 
-  /** Returns a diameter rounded to the step, without its unit. */
-  public String diameter(Length length) {
-    return mark(length);
-  }
-
   /**
    * Returns a tape distance rounded to the step: {@code 24' 6"} or {@code 2' 0 1/2"} in inch work,
    * a plain number of the unit with its symbol in metric work.

@@ -62,11 +62,6 @@ public record LengthReader(LengthUnit defaultUnit, boolean decimalComma) {
     return measure(core).map(each -> new Reading(each.length(), each.unit(), doubt));
   }
 
-  /** Returns the same reader with another unit for bare numbers. */
-  public LengthReader in(LengthUnit unit) {
-    return new LengthReader(unit, decimalComma);
-  }
-
   /** Returns the same reader with point and comma the other way round. */
   public LengthReader otherMark() {
     return new LengthReader(defaultUnit, !decimalComma);

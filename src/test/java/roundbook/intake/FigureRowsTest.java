@@ -2,21 +2,12 @@ package roundbook.intake;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import roundbook.intake.JobReader.Findings;
-import roundbook.job.Log;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
-import roundbook.problem.Read;
-import roundbook.table.Cell;
-import roundbook.table.Row;
-import roundbook.table.Table;
 
 /** Figures over a tally under it, without a word; reckoned by hand. */
 class FigureRowsTest {
@@ -40,9 +31,9 @@ class FigureRowsTest {
     "|80||52.5|, sum of two",
   })
   void areNoLog(String row, String what) {
-    Read<Findings> read = read(row);
-    assertEquals("A1 A2 A3 A4", tags(read), what);
-    assertEquals(1, read.problems().stream().filter(FigureRowsTest::isFigures).count(), what);
+    Tally tally = tally(row);
+    assertEquals("A1 A2 A3 A4", tally.tags(), what);
+    assertEquals(1, tally.read().problems().stream().filter(FigureRowsTest::isFigures).count(), what);
   }
 
   @ParameterizedTest
@@ -53,37 +44,14 @@ class FigureRowsTest {
     "||15.4||, one number says nothing",
   })
   void otherRowsAreLogs(String row, String what) {
-    Read<Findings> read = read(row);
-    assertEquals(0, read.problems().stream().filter(FigureRowsTest::isFigures).count(), what);
+    assertEquals(0, tally(row).read().problems().stream().filter(FigureRowsTest::isFigures).count(), what);
   }
 
   private static boolean isFigures(Problem problem) {
     return problem.code() == ProblemCode.SUMMARY_ROW;
   }
 
-  private static String tags(Read<Findings> read) {
-    return read.value().orElseThrow().logs().stream()
-        .map(Log::tag)
-        .collect(Collectors.joining(" "));
-  }
-
-  private static Read<Findings> read(String last) {
-    List<String> texts = new ArrayList<>(TALLY);
-    texts.add(last);
-    List<Row> rows =
-        IntStream.range(0, texts.size()).mapToObj(i -> row(i + 1, texts.get(i))).toList();
-    return JobReader.read(List.of(Table.of("tally.csv", "", Set.of(), rows)), Asked.NOTHING);
-  }
-
-  private static Row row(int number, String text) {
-    String[] cells = text.split("\\|", -1);
-    return new Row(
-        number,
-        IntStream.range(0, cells.length)
-            .mapToObj(at -> Cell.text(at + 1, cells[at]))
-            .filter(cell -> !cell.isBlank())
-            .toList(),
-        false,
-        false);
+  private static Tally tally(String last) {
+    return Tally.of(Stream.concat(TALLY.stream(), Stream.of(last)).toArray(String[]::new));
   }
 }

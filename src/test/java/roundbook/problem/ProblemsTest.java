@@ -45,10 +45,8 @@ class ProblemsTest {
 
   @Test
   void theFirstOfTwoAsGraveCounts() {
-    problems.addAll(
-        List.of(
-            problem("Logs!B2", Severity.ERROR).about("first"),
-            problem("Logs!B2", Severity.ERROR).about("second")));
+    problems.add(problem("Logs!B2", Severity.ERROR).about("first"));
+    problems.add(problem("Logs!B2", Severity.ERROR).about("second"));
     assertEquals("first", problems.sorted().get(0).log());
   }
 

@@ -62,8 +62,8 @@ class LengthFormatTest {
   void aDecimalCommaStandsInMetricNumbersOnly() {
     LengthFormat metric = LengthFormat.forJob(LengthUnit.CENTIMETRE, Length.ofMillimetres(1));
     Length length = Length.ofMillimetres(374);
-    assertEquals("37.4", metric.diameter(length));
-    assertEquals("37,4", metric.withDecimalMark(',').diameter(length));
+    assertEquals("37.4", metric.mark(length));
+    assertEquals("37,4", metric.withDecimalMark(',').mark(length));
     assertEquals("37,4 cm", metric.withDecimalMark(',').feetInches(length));
     assertEquals("cm", metric.symbol());
     assertEquals("37.4", metric.withDecimalMark(',').decimal(length), "plain tables keep points");

@@ -30,15 +30,6 @@ public record Box(double left, double top, double right, double bottom) {
     return new Box(left, top, right, bottom);
   }
 
-  /** Returns the box with two opposite corners. */
-  static Box between(Spot one, Spot other) {
-    return new Box(
-        Math.min(one.x(), other.x()),
-        Math.min(one.y(), other.y()),
-        Math.max(one.x(), other.x()),
-        Math.max(one.y(), other.y()));
-  }
-
   /** Returns the box grown by so much on every side. */
   public Box grown(double by) {
     return new Box(left - by, top - by, right + by, bottom + by);

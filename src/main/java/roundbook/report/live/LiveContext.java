@@ -123,12 +123,6 @@ public record LiveContext(CrewContext context, LiveMap map) {
     };
   }
 
-  /** Returns a fixed length in the format of marks, rounded to the printed step. */
-  Cell fixed(Length length, Role role) {
-    Length printed = length.roundedTo(rules().printStep());
-    return Cell.length(printed, unit()).role(role).format(markFormat());
-  }
-
   /** Returns a cell that is typed in, with what is known already. */
   public Cell typed(Optional<Length> known, String name) {
     Cell cell =

@@ -62,11 +62,6 @@ public record PieceCells(LiveContext live, PiecePlan piece, LiveSpot spot) {
     return Cell.formula(formula + "&" + LiveMath.literal(around[1]), around[0] + now + around[1]);
   }
 
-  /** Returns how much falls off the tip. */
-  public Cell fallsOff(Role role) {
-    return live.tape(at(PieceColumn.FALLS_OFF), spot.piece().fallsOff(), role);
-  }
-
   /** Returns the diameter at the trimmed butt end. */
   public LiveLength butt() {
     return new LiveLength(at(PieceColumn.BUTT), spot.piece().butt());

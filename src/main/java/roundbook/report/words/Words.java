@@ -81,11 +81,6 @@ public final class Words {
     return text("number.decimal_mark").charAt(0);
   }
 
-  /** Returns the keys that begin alike, in alphabetical order. */
-  List<String> keys(String start) {
-    return bundle.keySet().stream().filter(key -> key.startsWith(start)).sorted().toList();
-  }
-
   /** Returns whether there is a text of a key. */
   public boolean has(String key) {
     return bundle.containsKey(key);

@@ -33,12 +33,16 @@ public final class BookReader {
    *     program wrote is such a problem
    */
   public static Read<List<Table>> read(String file, Path path) {
-    return read(file, path, false);
-  }
-
-  /** Reads every sheet of a crew workbook, as {@link #read} does; other workbooks are a problem. */
-  public static Read<List<Table>> readCrew(String file, Path path) {
-    return read(file, path, true);
+    return Guard.read(
+        file,
+        () -> {
+          FileKind kind = FileKind.of(path);
+          return switch (kind) {
+            case ZIP -> new XlsxReader(file, path).read();
+            case OLE2 -> new XlsReader(file, path).read();
+            default -> Read.failed(List.of(refusal(file, kind)));
+          };
+        });
   }
 
   /**
@@ -62,19 +66,6 @@ public final class BookReader {
     return new Read<>(
         read.value().map(tables -> new NamedBook(file, tables, Map.of(), Set.of())),
         read.problems());
-  }
-
-  private static Read<List<Table>> read(String file, Path path, boolean crewWanted) {
-    return Guard.read(
-        file,
-        () -> {
-          FileKind kind = FileKind.of(path);
-          return switch (kind) {
-            case ZIP -> new XlsxReader(file, path).read(crewWanted);
-            case OLE2 -> new XlsReader(file, path).read();
-            default -> Read.failed(List.of(refusal(file, kind)));
-          };
-        });
   }
 
   /** Returns the text of a property that this program gave a workbook; empty when it has none. */

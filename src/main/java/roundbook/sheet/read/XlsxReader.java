@@ -30,10 +30,10 @@ final class XlsxReader {
     this.path = path;
   }
 
-  /** Reads every sheet; a workbook written for a crew only where one is wanted. */
-  Read<List<Table>> read(boolean crewWanted) throws Exception {
+  /** Reads every sheet; not of a workbook written for a crew. */
+  Read<List<Table>> read() throws Exception {
     try (XlsxBook book = XlsxBook.open(file, path)) {
-      if (book.isCrew() && !crewWanted) {
+      if (book.isCrew()) {
         throw Guard.stop(ProblemCode.CREW_WORKBOOK, "", file);
       }
       return Read.of(tables(book), List.of());
