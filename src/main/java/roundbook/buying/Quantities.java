@@ -3,7 +3,6 @@ package roundbook.buying;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Map;
-import java.util.Optional;
 import roundbook.job.Price.Basis;
 import roundbook.units.LengthUnit;
 import roundbook.wood.LogRule;

@@ -3,7 +3,6 @@ package roundbook.buying;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import roundbook.job.BuildRules;
 import roundbook.job.Building;
 import roundbook.job.Setting;

@@ -18,17 +18,22 @@ import roundbook.table.Table;
 
 /**
  * Profiles of stems in StanForD 2010 files, cut into those of logs, by hand: the stem is measured
- * every metre over bark, 400 mm at the butt and 20 less a metre, and each log begins where the one before
- * it ended.
+ * every metre over bark, 400 mm at the butt and 20 less a metre, and each log begins where the one
+ * before it ended.
  */
 class BarkAndProfileTest {
   private static final String OVER =
       IntStream.rangeClosed(0, 7)
           .mapToObj(
               at ->
-                  "<DiameterValue diameterPosition='" + at * 100 + "'>" + (400 - 20 * at)
+                  "<DiameterValue diameterPosition='"
+                      + at * 100
+                      + "'>"
+                      + (400 - 20 * at)
                       + "</DiameterValue>")
-          .collect(Collectors.joining("", "<StemDiameters diameterCategory='Over bark'>", "</StemDiameters>"));
+          .collect(
+              Collectors.joining(
+                  "", "<StemDiameters diameterCategory='Over bark'>", "</StemDiameters>"));
 
   @TempDir private Path folder;
 
@@ -43,8 +48,14 @@ class BarkAndProfileTest {
   }
 
   private static String log(int key, int centimetres, String diameters) {
-    return "<Log><LogKey>" + key + "</LogKey><LogMeasurement logMeasurementCategory='Machine'>"
-        + "<LogLength>" + centimetres + "</LogLength>" + diameters + "</LogMeasurement></Log>";
+    return "<Log><LogKey>"
+        + key
+        + "</LogKey><LogMeasurement logMeasurementCategory='Machine'>"
+        + "<LogLength>"
+        + centimetres
+        + "</LogLength>"
+        + diameters
+        + "</LogMeasurement></Log>";
   }
 
   /** Over bark: the stations as they are. The second log begins at 300 cm, at 340 mm. */
@@ -55,7 +66,8 @@ class BarkAndProfileTest {
     Table table = read(OVER + first + second);
     assertEquals("0mm=400mm 1000mm=380mm 2000mm=360mm 3000mm=340mm", profile(table, 1));
     assertEquals("0mm=340mm 1000mm=320mm 2000mm=300mm 3000mm=280mm", profile(table, 2));
-    assertEquals("over over", table.rows().get(1).cell(7).text() + " " + table.rows().get(2).cell(7).text());
+    assertEquals(
+        "over over", table.rows().get(1).cell(7).text() + " " + table.rows().get(2).cell(7).text());
   }
 
   /**
@@ -65,8 +77,16 @@ class BarkAndProfileTest {
   @Test
   void barkIsTakenOffAlongTheLog() throws IOException {
     String log =
-        log(1, 400, diameters("Butt ob=400", "Butt ub=380", "Mid ob=360", "Mid ub=350",
-            "Top ob=320", "Top ub=314"));
+        log(
+            1,
+            400,
+            diameters(
+                "Butt ob=400",
+                "Butt ub=380",
+                "Mid ob=360",
+                "Mid ub=350",
+                "Top ob=320",
+                "Top ub=314"));
     Table table = read(OVER + log);
     assertEquals(
         "0mm=380mm 1000mm=365mm 2000mm=350mm 3000mm=332mm 4000mm=314mm", profile(table, 1));

@@ -33,7 +33,8 @@ class FigureRowsTest {
   void areNoLog(String row, String what) {
     Tally tally = tally(row);
     assertEquals("A1 A2 A3 A4", tally.tags(), what);
-    assertEquals(1, tally.read().problems().stream().filter(FigureRowsTest::isFigures).count(), what);
+    assertEquals(
+        1, tally.read().problems().stream().filter(FigureRowsTest::isFigures).count(), what);
   }
 
   @ParameterizedTest
@@ -44,7 +45,8 @@ class FigureRowsTest {
     "||15.4||, one number says nothing",
   })
   void otherRowsAreLogs(String row, String what) {
-    assertEquals(0, tally(row).read().problems().stream().filter(FigureRowsTest::isFigures).count(), what);
+    assertEquals(
+        0, tally(row).read().problems().stream().filter(FigureRowsTest::isFigures).count(), what);
   }
 
   private static boolean isFigures(Problem problem) {
