@@ -6,6 +6,7 @@ import roundbook.exchange.Exchanges;
 import roundbook.job.BuildRules;
 import roundbook.job.Job;
 import roundbook.job.Log;
+import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.notch.NeckFit;
 import roundbook.problem.CellRef;
@@ -18,6 +19,7 @@ import roundbook.rounds.Choice;
 import roundbook.rounds.Fit;
 import roundbook.rounds.Shortage;
 import roundbook.stack.Course;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.Joint;
 import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
@@ -200,9 +202,47 @@ final class Doubts {
       say(joint, ProblemCode.GAP_SMALL, least);
     } else if (most.isMoreThan(job.rules().length(Setting.GAP_MOST))) {
       say(joint, ProblemCode.GAP_LARGE, most);
-    } else {
+    } else if (!bows(joint)) {
       watch(joint);
     }
+  }
+
+  /**
+   * Says of a gap that bowed logs do not have it at the middle, where they lie crown up: there it
+   * is wider by what the upper log bows and narrower by what the lower one does. Returns whether it
+   * did.
+   */
+  private boolean bows(Joint joint) {
+    BuildRules rules = job.rules();
+    Length over = bow(joint.upper());
+    Length under = bow(joint.lower());
+    Length gap = printed(joint.middle().plus(over).minus(under));
+    boolean inside =
+        !gap.isLessThan(rules.length(Setting.GAP_LEAST))
+            && !gap.isMoreThan(rules.length(Setting.GAP_MOST));
+    if (inside || over.equals(under)) {
+      return false;
+    }
+    Problem problem =
+        told(joint, ProblemCode.GAP_SWEEP, gap)
+            .with("over", withUnit(printed(over)))
+            .with("under", withUnit(printed(under)));
+    boolean cut = job.built().isCut(joint.upper().place());
+    problems.add(cut ? problem.as(Severity.INFO) : problem);
+    return true;
+  }
+
+  /**
+   * Returns how much a trimmed log bows: what falls off takes its share of an even bow with it, as
+   * the square of the length. Short logs beside openings count as straight.
+   */
+  private static Length bow(FilledPlace place) {
+    Piece piece = place.first().piece();
+    Length sweep = piece.log().traits().sweep();
+    double part = piece.trimmed().inches() / piece.log().length().inches();
+    return place.logs().size() > 1
+        ? Length.ZERO
+        : sweep.timesRatio(StrictMath.round(1_000_000 * part * part), 1_000_000);
   }
 
   /** Says of a gap that is inside its limits that it hardly is, while its log is not cut yet. */

@@ -58,6 +58,7 @@ public record Briefing(List<Problem> stops, List<Line> first, List<Line> counted
           ProblemCode.GAP_SMALL,
           ProblemCode.TIP_THIN,
           ProblemCode.GAP_LARGE,
+          ProblemCode.GAP_SWEEP,
           ProblemCode.SPREAD_LARGE,
           ProblemCode.STEP_LARGE);
 

@@ -152,6 +152,8 @@ public enum ProblemCode {
   GAP_SMALL(WARNING),
   /** Two neighbouring logs would stand too far apart. */
   GAP_LARGE(WARNING),
+  /** Bowed logs bring a gap out of its limits that straight ones keep in them. */
+  GAP_SWEEP(WARNING),
   /** A gap may well leave its limits. */
   GAP_WATCH(INFO),
   /** The middle diameters of a round differ too much. */

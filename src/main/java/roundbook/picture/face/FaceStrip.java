@@ -169,9 +169,10 @@ final class FaceStrip {
     String crown = "▲ " + say("crown");
     String said = special == Special.NONE ? "" : say(special.name().toLowerCase(Locale.ROOT));
     boolean differ = drawing.changes().differ();
-    word(differ && !said.isEmpty() ? said : crown, -BAND);
+    boolean top = special == Special.TOP_FREE;
+    word(!said.isEmpty() && (differ || top) ? said : crown, -BAND);
     if (!differ) {
-      word(said.isEmpty() ? say("keep") : said, LOWER_END - 1.8);
+      word(said.isEmpty() || top ? say("keep") : said, LOWER_END - 1.8);
     }
     double room = FaceEnd.SHOULDER - FaceEnd.CORNER - 8;
     Spot above = new Spot(edge(true) + FaceEnd.CORNER + 5, centre() - 8);

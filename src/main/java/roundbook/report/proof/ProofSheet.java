@@ -81,6 +81,7 @@ public final class ProofSheet {
           shown(line.result(), Role.BODY_CENTRE));
       last = line.number();
     }
+    new MiddleSum(live).words().ifPresent(middle -> list.text(Role.PLAIN, middle));
     String step = cells.withUnit(context.rules().printStep());
     list.text(
         Role.PLAIN,

@@ -63,7 +63,7 @@ final class Warnings {
             .flatMap(use -> use.placed().stream())
             .findFirst();
     return switch (problem.code()) {
-      case GAP_SMALL, GAP_LARGE ->
+      case GAP_SMALL, GAP_LARGE, GAP_SWEEP ->
           placed.map(log -> Tab.ofWall(context.words(), log.wall())).orElse(list());
       case TIP_THIN -> Tab.NOTCH_CHART.in(context.words());
       case TOO_FEW_LOGS -> Tab.ORDER.in(context.words());

@@ -1,7 +1,9 @@
 package roundbook.report.wall;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
@@ -16,6 +18,9 @@ import roundbook.report.mark.ShortRows;
 
 /** What the symbols on a wall's sheet mean, and what to mend before cutting. */
 final class WallNotes {
+  private static final Set<ProblemCode> GAPS =
+      EnumSet.of(ProblemCode.GAP_SMALL, ProblemCode.GAP_LARGE, ProblemCode.GAP_SWEEP);
+
   private static final int COLUMNS = 12;
   private static final int CHARACTERS = 95;
 
@@ -88,9 +93,7 @@ final class WallNotes {
             .map(piece -> piece.placed().tags())
             .toList();
     return live.plan().problems().stream()
-        .filter(
-            problem ->
-                problem.code() == ProblemCode.GAP_SMALL || problem.code() == ProblemCode.GAP_LARGE)
+        .filter(problem -> GAPS.contains(problem.code()))
         .filter(problem -> tags.contains(problem.log()))
         .toList();
   }

@@ -12,26 +12,32 @@ import java.util.TreeMap;
 import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.ss.usermodel.WorkbookFactory;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
-/** The job workbook under {@code templates} is the one that {@code new} writes. */
-class JobTemplateTest {
-  private static final Path TEMPLATE = Path.of("templates", "job.xlsx");
-
+/**
+ * The job workbooks under {@code templates} and {@code samples} are those that {@code new} writes.
+ */
+class JobFormsTest {
   @TempDir private Path folder;
 
-  @Test
-  void theTemplateHasEveryCellAndNameThatNewWrites() throws IOException {
+  @ParameterizedTest(name = "new {0} {1}")
+  @CsvSource({
+    "'', templates/job.xlsx",
+    "--example, samples/hill-cabin.xlsx",
+    "--example --units=mm, samples/metric-hut.xlsx"
+  })
+  void aFormHasEveryCellAndNameThatNewWrites(String options, Path form) throws IOException {
     Path written = folder.resolve("job.xlsx");
     PrintStream nowhere = new PrintStream(new ByteArrayOutputStream());
-    assertEquals(0, Main.run(new String[] {"new", written.toString()}, nowhere, nowhere));
+    String[] args = ("new " + options + " " + written).strip().split(" +");
+    assertEquals(0, Main.run(args, nowhere, nowhere));
     Map<String, String> expected = contents(written);
-    Map<String, String> template = contents(TEMPLATE);
-    String again = "write it again with: new " + TEMPLATE;
-    expected.forEach(
-        (place, text) -> assertEquals(text, template.get(place), place + ": " + again));
-    assertEquals(expected.keySet(), template.keySet(), again);
+    Map<String, String> kept = contents(form);
+    String again = "write it again with: new " + options + " " + form;
+    expected.forEach((place, text) -> assertEquals(text, kept.get(place), place + ": " + again));
+    assertEquals(expected.keySet(), kept.keySet(), again);
   }
 
   /** Returns what stands in each cell, and where each name points. */
