@@ -28,7 +28,9 @@ class SweptGapsTest {
   private static final Length STEP = Length.ofInchFraction(1, 16);
   private static final Effort SHORT = new Effort(20_000, 1, () -> false, done -> {});
 
-  /** A bow of 2 in over the whole log is that times the square of the trimmed part of its length. */
+  /**
+   * A bow of 2 in over the whole log is that times the square of the trimmed part of its length.
+   */
   @Test
   void aBowIsToldWhereItTakesAGapOutOfItsLimits() {
     Job straight = Jobs.random(3, 36);
@@ -57,9 +59,7 @@ class SweptGapsTest {
 
   private static List<Log> bowed(Job job, String tag) {
     return job.logs().stream()
-        .map(
-            log ->
-                log.tag().equals(tag) ? Kept.log(log, Log.Keep.ANY, Length.ofInches(2)) : log)
+        .map(log -> log.tag().equals(tag) ? Kept.log(log, Log.Keep.ANY, Length.ofInches(2)) : log)
         .toList();
   }
 
