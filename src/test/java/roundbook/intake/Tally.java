@@ -156,7 +156,7 @@ public final class Tally {
   }
 
   /** Returns a length in inches to the hundredth. */
-  static String inches(Length length) {
+  public static String inches(Length length) {
     return length.decimal(roundbook.units.LengthUnit.INCH, 2).stripTrailingZeros().toPlainString();
   }
 

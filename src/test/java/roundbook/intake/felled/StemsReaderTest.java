@@ -8,12 +8,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import roundbook.intake.Asked;
 import roundbook.intake.JobReader;
+import roundbook.intake.Tally;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Log;
 import roundbook.job.Setting;
@@ -140,6 +142,51 @@ class StemsReaderTest {
     String message = Sentences.english().message(problem);
     assertTrue(message.contains(said), message);
     assertFalse(Sentences.english().remedy(problem).isEmpty());
+  }
+
+  /**
+   * What is sound of a stem of 14 ft that is measured from its butt to 12 ft: nothing above, and
+   * nothing that is told to be bad.
+   */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = ';',
+      quoteCharacter = '`',
+      value = {
+        "||||; 144-168",
+        "5 ft|6' 2\"|||; 60-74 144-168",
+        "||1 ft||; 0-12 144-168",
+        "|||10 ft|; 120-168",
+        "||1 ft|10 ft|; 0-12 120-168",
+        "2 ft|3 ft|1 ft|13 ft|; 0-12 24-36 144-168",
+        "||15 ft||; E2 bad-stem.stretch",
+        "5 ft||||; D2 bad-number.length",
+        "|-1 ft|||; C2 bad-number.length",
+        "||||-1; G2 bad-number.length",
+        "||||much; G2 bad-number.length",
+      })
+  void badStretchesComeOffAndMeasuresAreChecked(String told, String read) {
+    List<Stem> stems =
+        read(
+            "stem|length|bad from|bad to|clear from|clear to|sweep|0 ft|1 ft|4 ft|8 ft|12 ft",
+            "7|14 ft|" + told + "|16|14 1/2|13 1/4|12 3/4|12");
+    String found =
+        stems.isEmpty()
+            ? Tally.said(problems.sorted().subList(0, 1))
+            : stems.get(0).bad().stream()
+                .map(each -> Tally.inches(each.from()) + "-" + Tally.inches(each.to()))
+                .collect(Collectors.joining(" "));
+    assertEquals(read, found);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "over, OVER, 15.5", "OB, OVER, 15.5", "mit Rinde, OVER, 15.5", "off, OFF, 16", "'', UNSTATED, 16",
+  })
+  void barkComesOffAStemThatWasMeasuredOverIt(String told, Log.Bark bark, String butt) {
+    Stem stem = read(HEAD, GOOD.replace("over", told)).get(0);
+    assertEquals(bark, stem.traits().bark());
+    assertEquals(butt, Tally.inches(stem.profile().at(Length.ZERO)));
   }
 
   @Test
