@@ -20,7 +20,9 @@ import roundbook.table.Cell;
 import roundbook.table.Row;
 import roundbook.table.Table;
 
-/** Tables of odd cells, printed by a library in each way that RFC 4180 leaves open, and read back. */
+/**
+ * Tables of odd cells, printed by a library in each way that RFC 4180 leaves open, and read back.
+ */
 class PrintedTablesTest {
   private static final List<String> ODD =
       List.of(
@@ -93,8 +95,7 @@ class PrintedTablesTest {
           default -> '|';
         };
     StringWriter text = new StringWriter();
-    CSVFormat format =
-        CSVFormat.RFC4180.builder().setDelimiter(mark).setQuoteMode(quotes).get();
+    CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(mark).setQuoteMode(quotes).get();
     try (CSVPrinter printer = new CSVPrinter(text, format)) {
       printer.printRecords(rows);
     }

@@ -181,7 +181,11 @@ class StemsReaderTest {
 
   @ParameterizedTest
   @CsvSource({
-    "over, OVER, 15.5", "OB, OVER, 15.5", "mit Rinde, OVER, 15.5", "off, OFF, 16", "'', UNSTATED, 16",
+    "over, OVER, 15.5",
+    "OB, OVER, 15.5",
+    "mit Rinde, OVER, 15.5",
+    "off, OFF, 16",
+    "'', UNSTATED, 16",
   })
   void barkComesOffAStemThatWasMeasuredOverIt(String told, Log.Bark bark, String butt) {
     Stem stem = read(HEAD, GOOD.replace("over", told)).get(0);

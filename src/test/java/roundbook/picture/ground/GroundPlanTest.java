@@ -58,13 +58,21 @@ class GroundPlanTest {
   private static String spots(GroundPlan plan, String name) {
     Spot start = plan.start(wall(plan, name));
     Spot end = plan.end(wall(plan, name));
-    return Math.round(start.x()) + "," + Math.round(start.y())
-        + " " + Math.round(end.x()) + "," + Math.round(end.y());
+    return Math.round(start.x())
+        + ","
+        + Math.round(start.y())
+        + " "
+        + Math.round(end.x())
+        + ","
+        + Math.round(end.y());
   }
 
   @ParameterizedTest
   @CsvSource({
-    "N, '100,50 500,50'", "E, '500,50 500,250'", "S, '500,250 100,250'", "W, '100,250 100,50'",
+    "N, '100,50 500,50'",
+    "E, '500,50 500,250'",
+    "S, '500,250 100,250'",
+    "W, '100,250 100,50'",
   })
   void aPensWallsRunClockwiseRoundTheBox(String name, String spots) {
     GroundPlan plan = plan(ring(1, 240, 168, ""));
@@ -75,8 +83,9 @@ class GroundPlanTest {
   }
 
   /**
-   * N is 384 in, drawn 400 long. A partition of 6 in whose near face is 93 from the left corner seen
-   * from outside, which is the right one of the drawing, has its axis 96 in from there: a quarter.
+   * N is 384 in, drawn 400 long. A partition of 6 in whose near face is 93 from the left corner
+   * seen from outside, which is the right one of the drawing, has its axis 96 in from there: a
+   * quarter.
    */
   @Test
   void aPartitionStandsAtItsPart() {
