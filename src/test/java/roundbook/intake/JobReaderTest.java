@@ -29,6 +29,15 @@ import roundbook.units.Length;
 class JobReaderTest {
   private static final Table YARD = tally("A1", "A2").table("Yard");
 
+  private static final Table WALLS =
+      Tally.of(
+              "Wall|Outside length|Laid first (x)",
+              "N|20 ft|x",
+              "E|14 ft|",
+              "S|20 ft|x",
+              "W|14 ft|")
+          .table("Walls");
+
   private static Tally tally(String one, String other) {
     return Tally.of(Tally.HEADINGS, one + "|18|14|13|12", other + "|20|15|14|13");
   }
@@ -159,17 +168,9 @@ class JobReaderTest {
   @Test
   void aWholeJobIsRead() {
     Table job = Tally.of("Setting|Value|Unit", "Rounds|7|", "Overhang|4|in").table("Job");
-    Table walls =
-        Tally.of(
-                "Wall|Outside length|Laid first (x)",
-                "N|20 ft|x",
-                "E|14 ft|",
-                "S|20 ft|x",
-                "W|14 ft|")
-            .table("Walls");
     Table pins = Tally.of("Round|Wall|Log|Butt at|Why", "2|N|A1||", "3|S|Z9||").table("Pins");
     Table others = Tally.of("For|Count|Length|Mid at least", "plate|2|20 ft|9").table("Other_logs");
-    Read<Findings> read = read(null, job, walls, YARD, pins, others);
+    Read<Findings> read = read(null, job, WALLS, YARD, pins, others);
     Job made = read.value().orElseThrow().job().orElseThrow();
     assertEquals(7, made.rules().rounds().orElseThrow());
     assertEquals(Length.ofInches(4), made.rules().overhang());
@@ -181,15 +182,7 @@ class JobReaderTest {
 
   @Test
   void wallsWithoutSettingsAreSaid() {
-    Table walls =
-        Tally.of(
-                "Wall|Outside length|Laid first (x)",
-                "N|20 ft|x",
-                "E|14 ft|",
-                "S|20 ft|x",
-                "W|14 ft|")
-            .table("Walls");
-    assertEquals("no-job-sheet", Tally.said(read(null, walls, YARD).problems()));
+    assertEquals("no-job-sheet", Tally.said(read(null, WALLS, YARD).problems()));
   }
 
   /** A wish for a wall that the house has not is said, and the log may lie anywhere. */

@@ -27,26 +27,15 @@ class PensTest {
     return new Wall(name, outside, first, in(6), "", stand);
   }
 
-  private static List<Wall> ring(int pen, long along, long deep, String number) {
-    List<Wall> walls = new ArrayList<>();
-    for (String side : List.of("N", "E", "S", "W")) {
-      boolean first = side.equals("N") || side.equals("S");
-      Optional<Length> at = pen > 1 && side.equals("W") ? Optional.of(in(120)) : Optional.empty();
-      Stand stand = new Stand(pen, List.of(), at);
-      walls.add(new Wall(side + number, in(first ? along : deep), first, in(6), "", stand));
-    }
-    return walls;
-  }
-
   private static Building building(long along, long deep, Wall... partitions) {
-    List<Wall> walls = new ArrayList<>(ring(1, along, deep, ""));
+    List<Wall> walls = new ArrayList<>(Rings.ring(1, along, deep, ""));
     walls.addAll(List.of(partitions));
     return new Building(Building.inOrder(walls));
   }
 
   private static Building twoPens() {
-    List<Wall> walls = new ArrayList<>(ring(1, 192, 216, ""));
-    walls.addAll(ring(2, 192, 216, "2"));
+    List<Wall> walls = new ArrayList<>(Rings.ring(1, 192, 216, ""));
+    walls.addAll(Rings.ring(2, 192, 216, "2"));
     walls.add(partition("P1", 2, "N2", "S2", 90));
     return new Building(Building.inOrder(walls));
   }
@@ -146,9 +135,9 @@ class PensTest {
   }
 
   private static List<Wall> threePens() {
-    List<Wall> walls = new ArrayList<>(ring(1, 192, 216, ""));
-    walls.addAll(ring(2, 192, 216, "2"));
-    walls.addAll(ring(3, 192, 216, "3"));
+    List<Wall> walls = new ArrayList<>(Rings.ring(1, 192, 216, ""));
+    walls.addAll(Rings.ring(2, 192, 216, "2"));
+    walls.addAll(Rings.ring(3, 192, 216, "3"));
     return walls;
   }
 
@@ -160,8 +149,8 @@ class PensTest {
     assertEquals(12, pens.corners().size());
     assertTrue(pens.isMirrored(wall(pens, "S2")));
     assertTrue(!pens.isMirrored(wall(pens, "S3")));
-    List<Wall> gap = new ArrayList<>(ring(1, 192, 216, ""));
-    gap.addAll(ring(3, 192, 216, "3"));
+    List<Wall> gap = new ArrayList<>(Rings.ring(1, 192, 216, ""));
+    gap.addAll(Rings.ring(3, 192, 216, "3"));
     assertEquals("bad-walls.pen-number", WallsFault.of(gap, rules()).orElseThrow().said().key());
   }
 
@@ -200,11 +189,11 @@ class PensTest {
     BuildRules rules = rules().with(Setting.FIRST_BED, "starter", BuildRules.Origin.OPTION);
     Optional<WallsFault> fault = WallsFault.of(PARTED.walls(), rules);
     assertEquals("bad-walls.starter", fault.orElseThrow().said().key());
-    assertEquals(Optional.empty(), WallsFault.of(ring(1, 384, 216, ""), rules));
+    assertEquals(Optional.empty(), WallsFault.of(Rings.ring(1, 384, 216, ""), rules));
   }
 
   private static Optional<WallsFault> fault(Wall... partitions) {
-    List<Wall> walls = new ArrayList<>(ring(1, 384, 216, ""));
+    List<Wall> walls = new ArrayList<>(Rings.ring(1, 384, 216, ""));
     walls.addAll(List.of(partitions));
     return WallsFault.of(Building.inOrder(walls), rules());
   }
@@ -221,15 +210,15 @@ class PensTest {
   @Test
   void pensStandInARowAcrossPassages() {
     assertEquals(Optional.empty(), WallsFault.of(twoPens().walls(), rules()));
-    List<Wall> open = new ArrayList<>(ring(1, 192, 216, ""));
-    ring(2, 192, 216, "2")
+    List<Wall> open = new ArrayList<>(Rings.ring(1, 192, 216, ""));
+    Rings.ring(2, 192, 216, "2")
         .forEach(wall -> open.add(wall.at(new Stand(2, List.of(), Optional.empty()))));
     assertEquals("bad-walls.no-passage", WallsFault.of(open, rules()).orElseThrow().said().key());
-    List<Wall> deep = new ArrayList<>(ring(1, 192, 216, ""));
-    deep.addAll(ring(2, 192, 204, "2"));
+    List<Wall> deep = new ArrayList<>(Rings.ring(1, 192, 216, ""));
+    deep.addAll(Rings.ring(2, 192, 204, "2"));
     assertEquals("bad-walls.pen-deep", WallsFault.of(deep, rules()).orElseThrow().said().key());
-    List<Wall> wing = new ArrayList<>(ring(1, 192, 216, ""));
-    wing.addAll(ring(2, 192, 216, "2").subList(1, 4));
+    List<Wall> wing = new ArrayList<>(Rings.ring(1, 192, 216, ""));
+    wing.addAll(Rings.ring(2, 192, 216, "2").subList(1, 4));
     assertEquals("bad-walls.pen-count", WallsFault.of(wing, rules()).orElseThrow().said().key());
   }
 }

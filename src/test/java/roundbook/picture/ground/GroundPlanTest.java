@@ -4,13 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import roundbook.job.Building;
+import roundbook.job.Rings;
 import roundbook.job.Stand;
 import roundbook.job.Wall;
 import roundbook.picture.raster.Box;
@@ -23,23 +23,6 @@ class GroundPlanTest {
 
   private static Length in(long inches) {
     return Length.ofInches(inches);
-  }
-
-  private static List<Wall> ring(int pen, long along, long deep, String number) {
-    List<Wall> walls = new ArrayList<>();
-    for (String side : List.of("N", "E", "S", "W")) {
-      boolean first = side.equals("N") || side.equals("S");
-      Optional<Length> at = pen > 1 && side.equals("W") ? Optional.of(in(120)) : Optional.empty();
-      walls.add(
-          new Wall(
-              side + number,
-              in(first ? along : deep),
-              first,
-              in(6),
-              "",
-              new Stand(pen, List.of(), at)));
-    }
-    return walls;
   }
 
   private static Wall partition(String name, long outside, String one, String other, long at) {
@@ -75,7 +58,7 @@ class GroundPlanTest {
     "W, '100,250 100,50'",
   })
   void aPensWallsRunClockwiseRoundTheBox(String name, String spots) {
-    GroundPlan plan = plan(ring(1, 240, 168, ""));
+    GroundPlan plan = plan(Rings.ring(1, 240, 168, ""));
     assertEquals(spots, spots(plan, name));
     assertFalse(plan.isMore() || plan.isRow());
     assertEquals(BOX, plan.pen(wall(plan, name)));
@@ -89,7 +72,7 @@ class GroundPlanTest {
    */
   @Test
   void aPartitionStandsAtItsPart() {
-    List<Wall> walls = ring(1, 384, 216, "");
+    List<Wall> walls = Rings.ring(1, 384, 216, "");
     walls.add(partition("P", 216, "N", "S", 93));
     GroundPlan plan = plan(walls);
     Spot start = plan.start(wall(plan, "P"));
@@ -104,7 +87,7 @@ class GroundPlanTest {
   /** Beside that crossing 288 in of N are free, less the half of a log: the longer part. */
   @Test
   void theFreePartIsTheLongest() {
-    List<Wall> walls = ring(1, 384, 216, "");
+    List<Wall> walls = Rings.ring(1, 384, 216, "");
     walls.add(partition("P", 216, "N", "S", 93));
     GroundPlan plan = plan(walls);
     assertEquals((1 - 93 / 384.0) / 2, plan.free(wall(plan, "N")), 1e-9);
@@ -113,7 +96,7 @@ class GroundPlanTest {
   @ParameterizedTest
   @CsvSource({"E, W, 213", "E, W, 12"})
   void aPartitionAcrossLiesLevel(String one, String other, long at) {
-    List<Wall> walls = ring(1, 384, 432, "");
+    List<Wall> walls = Rings.ring(1, 384, 432, "");
     walls.add(partition("P", 384, one, other, at));
     GroundPlan plan = plan(walls);
     Spot start = plan.start(wall(plan, "P"));
@@ -126,8 +109,8 @@ class GroundPlanTest {
   /** Pens in a row fill the box from left to right, as wide as they are long, apart. */
   @Test
   void pensStandInARow() {
-    List<Wall> walls = ring(1, 192, 216, "");
-    walls.addAll(ring(2, 288, 216, "2"));
+    List<Wall> walls = Rings.ring(1, 192, 216, "");
+    walls.addAll(Rings.ring(2, 288, 216, "2"));
     GroundPlan plan = plan(walls);
     Box one = plan.pen(wall(plan, "N"));
     Box two = plan.pen(wall(plan, "E2"));
