@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
@@ -82,7 +83,13 @@ final class WallNotes {
     if (!gaps.isEmpty()) {
       lines.add(new Line(live.text(heading), Role.PLAIN_BOLD));
     }
-    gaps.forEach(gap -> lines.add(new Line(told(live, gap), Role.CAUTION)));
+    gaps.stream()
+        .filter(gap -> gap.code() != ProblemCode.GAP_SWEEP)
+        .forEach(gap -> lines.add(new Line(told(live, List.of(gap)), Role.CAUTION)));
+    List<Problem> bows = gaps.stream().filter(gap -> gap.code() == ProblemCode.GAP_SWEEP).toList();
+    if (!bows.isEmpty()) {
+      lines.add(new Line(told(live, bows), Role.CAUTION));
+    }
   }
 
   /** Returns the plan's problems with gaps of this wall. */
@@ -98,7 +105,10 @@ final class WallNotes {
         .toList();
   }
 
-  private static String told(LiveContext live, Problem fix) {
-    return live.context().message(fix) + ". " + live.context().remedy(fix);
+  /** Tells problems of one kind in a line, with the remedy that they share. */
+  private static String told(LiveContext live, List<Problem> fixes) {
+    return fixes.stream().map(live.context()::message).collect(Collectors.joining("; "))
+        + ". "
+        + live.context().remedy(fixes.get(0));
   }
 }
