@@ -15,7 +15,6 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class StartUpBenchmark {
   private static final int ROUNDS = 5;
-  private static final String[] LEAN = {"-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"};
 
   @TempDir private Path folder;
 
@@ -31,12 +30,18 @@ class StartUpBenchmark {
             .java("jar --version", "-jar", jar, "--version")
             .java("jar check", "-jar", jar, "check", job)
             .java("jar plan", "-jar", jar, "plan", "-o", out, job)
-            .java("jar plan, C1 and serial", LEAN[0], LEAN[1], "-jar", jar, "plan", "-o", out, job);
+            .java("jar plan, with its options", options(jar), "plan", "-o", out, job);
     String image = System.getProperty("roundbook.image", "");
     if (!image.isEmpty()) {
       race.add("image --version", List.of(image, "--version"))
           .add("image plan", List.of(image, "plan", "-o", out, job));
     }
     System.out.print(ProcessRace.table(race.ratios()));
+  }
+
+  /** Returns the file of options that is started with, but for the folder of its jar. */
+  private String options(String jar) throws IOException {
+    String options = Files.readString(Path.of("roundbook")).replace("target/roundbook.jar", jar);
+    return "@" + Files.writeString(folder.resolve("options"), options);
   }
 }
