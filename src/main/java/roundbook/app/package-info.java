@@ -45,8 +45,8 @@
  * -XDstringConcat=inline}), only the command that is run is described, Logback stays out unless
  * {@code --log} is given, pictures are packed at level 5 (a tenth larger, eight times as fast) and
  * put into the workbook as they are, and the raster lays whole bytes. Records that are looked up or
- * compared in every run have an {@code equals} or {@code hashCode} of their own or are compared by a
- * part, for the first use of a record's links a dozen methods and makes classes for them, a whole
+ * compared in every run have an {@code equals} or {@code hashCode} of their own or are compared by
+ * a part, for the first use of a record's links a dozen methods and makes classes for them, a whole
  * job's for eight records in it; the image's Java makes no class for each constructor of the
  * workbook library. A finished workbook is read for whole parts and well-formed XML, not for cells.
  * Java is started with options of its own ({@code src/dist/roundbook}, {@code roundbook} in the
