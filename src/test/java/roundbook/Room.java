@@ -49,7 +49,7 @@ record Room(String name, List<String> rooms, List<String> outside) {
               core("stack", "units job notch"),
               core("balance", ""),
               core("bucking", "balance"),
-              core("rounds", "units problem job notch stack balance takeoff"),
+              core("rounds", "units problem job notch stack balance bucking takeoff"),
               core("crosscut", "units job notch stack balance bucking rounds"),
               // It reads a table of its own from the archive, never a file.
               with("wood", "units job", STREAMS),

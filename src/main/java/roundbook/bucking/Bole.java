@@ -12,6 +12,7 @@ public final class Bole {
   private final List<Stretch> free;
   private final int most;
   private final boolean wholeCounts;
+  private final Excess excess;
 
   /**
    * A stretch of a stem, in steps from the butt.
@@ -26,11 +27,23 @@ public final class Bole {
     }
   }
 
-  private Bole(int[] diameters, List<Stretch> free, int most, boolean wholeCounts) {
+  /** Which end of a log loses what its piece does not need. */
+  public enum Excess {
+    /** Either, each any part of it. */
+    ANYHOW,
+    /** The tip. */
+    TIP,
+    /** Either, or both the half. */
+    EITHER
+  }
+
+  private Bole(
+      int[] diameters, List<Stretch> free, int most, boolean wholeCounts, Excess excess) {
     this.diameters = diameters;
     this.free = List.copyOf(free);
     this.most = most;
     this.wholeCounts = wholeCounts;
+    this.excess = excess;
   }
 
   /**
@@ -48,7 +61,7 @@ public final class Bole {
       from = Math.max(from, each.to());
     }
     thick(diameters, new Stretch(from, diameters.length - 1), least, free);
-    return new Bole(diameters.clone(), free, Integer.MAX_VALUE, false);
+    return new Bole(diameters.clone(), free, Integer.MAX_VALUE, false, Excess.ANYHOW);
   }
 
   /** Adds what of a sound stretch is thick enough, each run of steps as a stretch. */
@@ -71,12 +84,28 @@ public final class Bole {
 
   /** Returns the same stem, that gives so many pieces at the most. */
   public Bole giving(int pieces) {
-    return new Bole(diameters, free, pieces, wholeCounts);
+    return new Bole(diameters, free, pieces, wholeCounts, excess);
   }
 
   /** Returns the same as a log that was cut already: all of it that no piece has is waste. */
   public Bole alreadyCut() {
-    return new Bole(diameters, free, most, true);
+    return new Bole(diameters, free, most, true, excess);
+  }
+
+  /** Returns the same, of which each free stretch gives one piece, cut to length so. */
+  public Bole losing(Excess how) {
+    return new Bole(diameters, free, most, wholeCounts, how);
+  }
+
+  /** Returns whether pieces may be cut anywhere along its free stretches. */
+  boolean slides() {
+    return excess == Excess.ANYHOW;
+  }
+
+  /** Returns where a piece may begin in a stretch: by a number from 0 to 2. */
+  int begin(Stretch stretch, int raw, int number) {
+    int room = stretch.length() - raw;
+    return stretch.from() + (excess == Excess.TIP ? 0 : room * number / 2);
   }
 
   /** Returns its length in steps. */
@@ -103,10 +132,14 @@ public final class Bole {
   boolean holds(int from, int raw) {
     for (Stretch each : free) {
       if (from >= each.from() && from + raw <= each.to()) {
-        return true;
+        return slides() || from == begin(each, raw, 0) || isCutSo(each, from, raw);
       }
     }
     return false;
+  }
+
+  private boolean isCutSo(Stretch stretch, int from, int raw) {
+    return from == begin(stretch, raw, 1) || from == begin(stretch, raw, 2);
   }
 
   /** Returns the diameter in ticks at so many half steps from the butt. */

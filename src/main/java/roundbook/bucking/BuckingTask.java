@@ -18,6 +18,7 @@ import roundbook.balance.Aims;
  * @param kerf steps that a saw cut takes
  * @param wastePrice what a step of wood skipped costs, in unit²
  * @param settled places that are not to be chosen, and rounds of a size that is given
+ * @param parting places that may have two pieces
  */
 public record BuckingTask(
     Aims aims,
@@ -27,7 +28,21 @@ public record BuckingTask(
     int rounds,
     int kerf,
     double wastePrice,
-    Settled settled) {
+    Settled settled,
+    Parting parting) {
+  /** What is to be cut where no opening cuts through a place. */
+  public BuckingTask(
+      Aims aims,
+      int unit,
+      List<Bole> boles,
+      List<Side> sides,
+      int rounds,
+      int kerf,
+      double wastePrice,
+      Settled settled) {
+    this(aims, unit, boles, sides, rounds, kerf, wastePrice, settled, Parting.NONE);
+  }
+
   /** Copies the lists. */
   public BuckingTask {
     boles = List.copyOf(boles);
@@ -51,7 +66,9 @@ public record BuckingTask(
    *     place is settled
    * @param sizes for each round its size in ticks, or 0 where it follows its pieces; empty where
    *     none is given
-   * @param allowed whether a stem, by its number, may serve a place, by its number
+   * @param allowed whether a stem, by its number, may serve a place, by its number; the number of
+   *     places and more ask for the pieces beside openings, the left one and the right one of each
+   *     place that one cuts through
    */
   public record Settled(Cut[] pieces, long[] sizes, BiPredicate<Integer, Integer> allowed) {
     /** Nothing is settled, every stem may serve every place. */
@@ -95,7 +112,7 @@ public record BuckingTask(
 
   /** Returns the same task for another number of rounds. */
   public BuckingTask withRounds(int other) {
-    return new BuckingTask(aims, unit, boles, sides, other, kerf, wastePrice, settled);
+    return new BuckingTask(aims, unit, boles, sides, other, kerf, wastePrice, settled, parting);
   }
 
   /** Returns the lengths of pieces that are asked for, each once, the longest first. */

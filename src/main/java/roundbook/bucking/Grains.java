@@ -52,6 +52,12 @@ final class Grains {
     return (spacing - 2 * thick + gap) / (double) PARTS;
   }
 
+  /** Returns whether a gap of its spacing and its diameters lies outside two limits, in ticks. */
+  boolean isOutside(long spacing, long thick, Parting.Ends limits) {
+    long found = spacing - 2 * thick + gap;
+    return found < PARTS * limits.least() || found > PARTS * limits.most();
+  }
+
   /** Returns what middle diameters cost that differ by so many ticks. */
   long spread(long ticks) {
     long excess = PARTS * (ticks - mostSpread);

@@ -1,14 +1,13 @@
 package roundbook.bucking;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import roundbook.balance.Effort;
 import roundbook.bucking.Bole.Stretch;
 import roundbook.bucking.BuckingTask.Cut;
+import roundbook.bucking.Parting.PartedPlace;
 
 /**
  * Chooses cross-cuts and places together, by annealing.
@@ -24,11 +23,13 @@ public final class JointSearch {
   private static final long MOVES_A_PLACE = 190_000;
   private static final int BLOCK = 1_024;
   private static final double HOT = 4;
+  private static final double WARM = 1;
   private static final double COLD = 0.004;
   private static final int STARTS = 3;
   private static final int NOISES = 4_096;
   private static final int SLIDES = 24;
   private static final int ROUND_EVERY = 128;
+  private static final int DRAWS = 8;
 
   private final BuckingTask task;
   private final JointState state;
@@ -36,7 +37,7 @@ public final class JointSearch {
   private final int slide;
   private final int[] open;
   private final double[] noise = new double[NOISES];
-  private Cut[] best;
+  private JointState.Laid best;
   private long bestTotal;
 
   private JointSearch(BuckingTask task, int slide, long seed) {
@@ -45,8 +46,8 @@ public final class JointSearch {
     this.dice = new SplittableRandom(seed);
     this.slide = slide;
     this.open =
-        IntStream.range(0, task.places())
-            .filter(place -> task.settled().piece(place) == null)
+        IntStream.range(0, state.bole.length)
+            .filter(slot -> task.settled().piece(state.placeOf(slot)) == null)
             .toArray();
     for (int i = 0; i < NOISES; i++) {
       noise[i] = -StrictMath.log((i + 0.5) / NOISES);
@@ -61,59 +62,27 @@ public final class JointSearch {
    * @param effort how hard to look; zero moves: the usual number, by places
    */
   public static Optional<BuckingResult> solve(BuckingTask task, int slide, Effort effort) {
-    Optional<List<Cut>> start = Counts.cuts(task);
-    if (start.isEmpty()) {
-      return Optional.empty();
-    }
     JointSearch search = new JointSearch(task, slide, effort.seed());
-    if (!search.deal(start.get())) {
+    if (!new FirstDeal(task, search.state).lay()) {
       return Optional.empty();
     }
+    search.note();
     search.run(effort);
-    return Optional.of(BuckingResult.of(task, List.of(search.best)));
-  }
-
-  /**
-   * Lays settled pieces, and the others by size, the thickest lowest; false where one finds none.
-   */
-  private boolean deal(List<Cut> cuts) {
-    for (int place = 0; place < task.places(); place++) {
-      Cut settled = task.settled().piece(place);
-      if (settled != null) {
-        state.put(place, settled.bole(), settled.from());
-      }
-    }
-    List<Cut> left = new ArrayList<>(cuts);
-    left.sort(
-        Comparator.comparingInt(
-            cut -> -task.boles().get(cut.bole()).atHalf(cut.from() + cut.to())));
-    Optional<int[]> dealt = new Dealing(task, open, left).places();
-    dealt.ifPresent(
-        places -> {
-          for (int i = 0; i < open.length; i++) {
-            Cut cut = left.get(places[i]);
-            state.put(open[i], cut.bole(), cut.from());
-          }
-          state.settle();
-          note();
-        });
-    return dealt.isPresent();
+    search.state.lay(search.best);
+    return Optional.of(BuckingResult.of(search.state));
   }
 
   private void note() {
     bestTotal = state.total();
-    best = state.cuts();
+    best = state.laid();
   }
 
   private void run(Effort effort) {
     long all = effort.moves() > 0 ? effort.moves() : MOVES_A_PLACE * open.length;
-    Cut[] dealt = best;
+    JointState.Laid dealt = best;
     for (int start = 0; start < STARTS && open.length > 0; start++) {
       double begun = (double) start / STARTS;
-      for (int place : open) {
-        state.put(place, dealt[place].bole(), dealt[place].from());
-      }
-      state.settle();
+      state.lay(dealt);
       if (!cool(all / STARTS, begun, effort)) {
         return;
       }
@@ -122,9 +91,10 @@ public final class JointSearch {
 
   /** Makes so many moves, cooling; returns whether it was let go on to the end. */
   private boolean cool(long moves, double begun, Effort effort) {
+    double hot = task.parting().places().isEmpty() ? HOT : WARM;
     for (long done = 0; done < moves; done += BLOCK) {
       double share = (double) done / moves;
-      double heat = state.grains.grains(HOT * StrictMath.pow(COLD / HOT, share));
+      double heat = state.grains.grains(hot * StrictMath.pow(COLD / hot, share));
       for (int i = 0; i < BLOCK; i++) {
         if (i % ROUND_EVERY == 0) {
           rounds(heat);
@@ -142,15 +112,30 @@ public final class JointSearch {
 
   private void step(double heat) {
     int kind = dice.nextInt(100);
-    int place = open[dice.nextInt(open.length)];
-    if (kind < 45) {
-      exchange(place, open[dice.nextInt(open.length)], heat);
+    int slot = open[dice.nextInt(open.length)];
+    if (state.bole[slot] < 0) {
+      part(state.placeOf(slot), heat);
+    } else if (kind < 45) {
+      exchange(slot, open[dice.nextInt(open.length)], heat);
     } else if (kind < 75) {
-      int far = (1 + dice.nextInt(SLIDES)) * (dice.nextInt(4) == 0 ? 4 : 1) * slide;
-      int start = state.from[place] + (dice.nextBoolean() ? far : -far);
-      lay(place, state.bole[place], start, heat);
+      slide(slot, heat);
+    } else if (state.isParted(state.placeOf(slot)) && dice.nextInt(4) == 0) {
+      join(state.placeOf(slot), heat);
     } else {
-      free(place, heat);
+      free(slot, heat);
+    }
+  }
+
+  /** Slides a piece along its stem, or turns one beside an opening end for end. */
+  private void slide(int slot, double heat) {
+    int stem = state.bole[slot];
+    if (state.isParted(state.placeOf(slot)) && dice.nextBoolean()) {
+      flip(slot, heat);
+    } else if (task.boles().get(stem).slides()) {
+      int far = (1 + dice.nextInt(SLIDES)) * (dice.nextInt(4) == 0 ? 4 : 1) * slide;
+      lay(slot, stem, state.from[slot] + (dice.nextBoolean() ? far : -far), heat);
+    } else {
+      draw(stem, state.raw(slot)).ifPresent(start -> lay(slot, stem, start, heat));
     }
   }
 
@@ -172,11 +157,7 @@ public final class JointSearch {
     for (int side = 0; side < state.sides && may; side++) {
       int low = one * state.sides + side;
       int high = other * state.sides + side;
-      may =
-          task.settled().piece(low) == null
-              && task.settled().piece(high) == null
-              && may(state.bole[high], low)
-              && may(state.bole[low], high);
+      may = state.mayTurn(low, high);
     }
     return may;
   }
@@ -184,27 +165,27 @@ public final class JointSearch {
   private void exchange(int one, int other, double heat) {
     int stem = state.bole[one];
     int second = state.bole[other];
-    if (one == other || !may(second, one) || !may(stem, other)) {
+    if (one == other || second < 0 || !state.may(second, one) || !state.may(stem, other)) {
       return;
     }
-    int more = raw(one) - raw(other);
+    int more = state.raw(one) - state.raw(other);
     int begin = state.from[one];
     int start = state.from[other];
     int there = dice.nextBoolean() ? start : start - more;
     int here = dice.nextBoolean() ? begin : begin + more;
-    if (stem == second && !apart(there, raw(one), here, raw(other))
-        || !state.isFree(second, there, raw(one), one, other)
-        || !state.isFree(stem, here, raw(other), one, other)) {
+    if (stem == second && !apart(there, state.raw(one), here, state.raw(other))
+        || !state.isFree(second, there, state.raw(one), one, other)
+        || !state.isFree(stem, here, state.raw(other), one, other)) {
       return;
     }
     long before = state.total();
     state.put(one, second, there);
     state.put(other, stem, here);
-    state.settle(one / state.sides, other / state.sides, stem, second);
+    state.settle(round(one), round(other), stem, second);
     if (!accepted(before, heat)) {
       state.put(one, stem, begin);
       state.put(other, second, start);
-      state.settle(one / state.sides, other / state.sides, stem, second);
+      state.settle(round(one), round(other), stem, second);
     }
   }
 
@@ -212,50 +193,128 @@ public final class JointSearch {
     return from + raw + task.kerf() <= other || other + otherRaw + task.kerf() <= from;
   }
 
-  private void free(int place, double heat) {
+  private void free(int slot, double heat) {
     int stem = dice.nextInt(task.boles().size());
-    Bole bole = task.boles().get(stem);
-    if (bole.free().isEmpty() || !may(stem, place)) {
-      return;
-    }
-    Stretch stretch = bole.free().get(dice.nextInt(bole.free().size()));
-    int room = stretch.length() - raw(place);
-    if (room >= 0) {
-      int start =
-          dice.nextBoolean()
-              ? snapped(stem, stretch, place)
-              : stretch.from() + dice.nextInt(room + 1);
-      lay(place, stem, start, heat);
+    if (state.may(stem, slot)) {
+      draw(stem, state.raw(slot)).ifPresent(start -> lay(slot, stem, start, heat));
     }
   }
 
+  /** Draws where a piece of a stem begins; empty where it holds none. */
+  private OptionalInt draw(int stem, int raw) {
+    Bole bole = task.boles().get(stem);
+    if (bole.free().isEmpty()) {
+      return OptionalInt.empty();
+    }
+    Stretch stretch = bole.free().get(dice.nextInt(bole.free().size()));
+    int room = stretch.length() - raw;
+    if (room < 0) {
+      return OptionalInt.empty();
+    }
+    if (!bole.slides()) {
+      return OptionalInt.of(bole.begin(stretch, raw, dice.nextInt(3)));
+    }
+    return OptionalInt.of(
+        dice.nextBoolean()
+            ? snapped(stem, stretch, raw)
+            : stretch.from() + dice.nextInt(room + 1));
+  }
+
   /** Returns where a piece begins that lies against a neighbour or an end of the stretch. */
-  private int snapped(int stem, Stretch stretch, int place) {
+  private int snapped(int stem, Stretch stretch, int raw) {
     int count = state.count[stem];
     int against = dice.nextInt(count + 1);
     boolean above = dice.nextBoolean();
     if (against == count) {
-      return above ? stretch.from() : stretch.to() - raw(place);
+      return above ? stretch.from() : stretch.to() - raw;
     }
     int neighbour = state.at[stem][against];
     int from = state.from[neighbour];
-    return above ? from + raw(neighbour) + task.kerf() : from - task.kerf() - raw(place);
+    return above ? from + state.raw(neighbour) + task.kerf() : from - task.kerf() - raw;
   }
 
-  private void lay(int place, int stem, int start, double heat) {
-    if (!state.isFree(stem, start, raw(place), place, place)) {
+  private void lay(int slot, int stem, int start, double heat) {
+    if (!state.isFree(stem, start, state.raw(slot), slot, slot)) {
       return;
     }
-    int old = state.bole[place];
-    int begin = state.from[place];
-    int round = place / state.sides;
+    int old = state.bole[slot];
+    int begin = state.from[slot];
+    int round = round(slot);
     long before = state.total();
-    state.put(place, stem, start);
+    state.put(slot, stem, start);
     state.settle(round, round, old, stem);
     if (!accepted(before, heat)) {
-      state.put(place, old, begin);
+      state.put(slot, old, begin);
       state.settle(round, round, old, stem);
     }
+  }
+
+  private void flip(int slot, double heat) {
+    long before = state.total();
+    state.flip(slot);
+    state.settle(round(slot), round(slot));
+    if (!accepted(before, heat)) {
+      state.flip(slot);
+      state.settle(round(slot), round(slot));
+    }
+  }
+
+  /** Lays two pieces where one lies for the whole wall. */
+  private void part(int place, double heat) {
+    PartedPlace lengths = task.parting().places().get(state.rightOf(place) - task.places());
+    int right = state.rightOf(place);
+    Cut one = state.cut(place);
+    Optional<Cut> left = drawn(place, state.demand(place, true), lengths.left());
+    Optional<Cut> other = drawn(place, state.demand(right, true), lengths.right());
+    if (left.isEmpty() || other.isEmpty() || left.get().bole() == other.get().bole()) {
+      return;
+    }
+    long before = state.total();
+    int[] stems = {one.bole(), left.get().bole(), other.get().bole()};
+    state.part(place, left.get(), other.get());
+    state.settle(round(place), round(place), stems);
+    if (!accepted(before, heat)) {
+      state.whole(place, one.bole(), one.from());
+      state.settle(round(place), round(place), stems);
+    }
+  }
+
+  /** Lays one piece for the whole wall where two lie. */
+  private void join(int place, double heat) {
+    int right = state.rightOf(place);
+    Cut left = state.cut(place);
+    Cut other = state.cut(right);
+    Optional<Cut> one = drawn(place, place, task.side(place).raw());
+    if (one.isEmpty()) {
+      return;
+    }
+    long before = state.total();
+    int[] stems = {one.get().bole(), left.bole(), other.bole()};
+    state.whole(place, one.get().bole(), one.get().from());
+    state.settle(round(place), round(place), stems);
+    if (!accepted(before, heat)) {
+      state.part(place, left, other);
+      state.settle(round(place), round(place), stems);
+    }
+  }
+
+  /** Draws a piece for a place that no other place has; empty where some draws find none. */
+  private Optional<Cut> drawn(int place, int demand, int raw) {
+    for (int draw = 0; draw < DRAWS; draw++) {
+      int stem = dice.nextInt(task.boles().size());
+      if (task.settled().allowed().test(stem, demand)) {
+        OptionalInt start = draw(stem, raw);
+        if (start.isPresent()
+            && state.isFree(stem, start.getAsInt(), raw, place, state.rightOf(place))) {
+          return Optional.of(new Cut(stem, start.getAsInt(), raw));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private int round(int slot) {
+    return state.placeOf(slot) / state.sides;
   }
 
   private boolean accepted(long before, double heat) {
@@ -265,13 +324,5 @@ public final class JointSearch {
       note();
     }
     return taken;
-  }
-
-  private boolean may(int stem, int place) {
-    return task.settled().allowed().test(stem, place);
-  }
-
-  private int raw(int place) {
-    return task.side(place).raw();
   }
 }

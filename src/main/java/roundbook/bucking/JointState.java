@@ -2,76 +2,166 @@ package roundbook.bucking;
 
 import java.util.Arrays;
 import roundbook.bucking.BuckingTask.Cut;
-import roundbook.bucking.BuckingTask.Side;
+import roundbook.bucking.Parting.PartedPlace;
+import roundbook.bucking.Stations.Beside;
 
-/** A piece in every place, and what that costs, kept up to date while pieces change. */
+/**
+ * One piece or two in every place, and what that costs, kept up to date while pieces change.
+ *
+ * <p>Pieces lie in slots: each place has one, for its whole log or the left one of two; after them
+ * comes one for the right piece of each place that an opening cuts through.
+ */
 final class JointState {
+  private static final double FAULT = 10;
+
   final BuckingTask task;
   final Grains grains;
   final int sides;
   final int[] bole;
   final int[] from;
+  final boolean[] turned;
   final int[][] at;
   final int[] count;
-  private final int[] butt;
-  private final int[] mid;
-  private final int[] tip;
+  private final Stations stations;
+  private final PartedPlace[] parted;
+  private final int[] rightOf;
+  private final int[][] diameters;
   private final long[] sum;
   private final long[] size;
   private final long[] layer;
-  private final long[] spread;
+  private final long[] own;
   private final long[] waste;
+  private final long fault;
   private long total;
 
   JointState(BuckingTask task) {
     this.task = task;
     this.grains = new Grains(task);
+    this.stations = new Stations(task);
     this.sides = task.sides().size();
     int places = task.places();
     int boles = task.boles().size();
-    this.bole = new int[places];
+    int slots = places + task.parting().places().size();
+    this.bole = new int[slots];
     Arrays.fill(bole, -1);
-    this.from = new int[places];
-    this.at = new int[boles][Math.min(places, 12)];
+    this.from = new int[slots];
+    this.turned = new boolean[slots];
+    this.parted = new PartedPlace[slots];
+    this.rightOf = new int[places];
+    this.at = new int[boles][Math.min(slots, 12)];
     this.count = new int[boles];
-    this.butt = new int[places];
-    this.mid = new int[places];
-    this.tip = new int[places];
+    this.diameters = new int[places][];
+    Arrays.setAll(diameters, place -> new int[stations.count(place)]);
     this.sum = new long[task.rounds()];
     this.size = new long[task.rounds()];
     this.layer = new long[task.rounds()];
-    this.spread = new long[task.rounds()];
+    this.own = new long[task.rounds()];
     this.waste = new long[boles];
+    this.fault = Math.round(grains.grains(FAULT));
+    for (int slot = places; slot < slots; slot++) {
+      parted[slot] = task.parting().places().get(slot - places);
+      parted[parted[slot].place()] = parted[slot];
+      rightOf[parted[slot].place()] = slot;
+    }
   }
 
-  /** Puts a piece into a place; costs are not reckoned before {@link #settle}. */
-  void put(int place, int stem, int start) {
-    if (bole[place] >= 0) {
-      take(place);
+  /** Returns the place that a slot is of. */
+  int placeOf(int slot) {
+    return slot < diameters.length ? slot : parted[slot].place();
+  }
+
+  /** Returns the slot of the right piece of a place that an opening cuts through; 0 of others. */
+  int rightOf(int place) {
+    return rightOf[place];
+  }
+
+  /** Returns whether two pieces lie in a place. */
+  boolean isParted(int place) {
+    return rightOf[place] > 0 && bole[rightOf[place]] >= 0;
+  }
+
+  /** Returns the steps of the piece in a slot; of an empty one those that it would have. */
+  int raw(int slot) {
+    return slot >= diameters.length
+        ? parted[slot].right()
+        : isParted(slot) ? parted[slot].left() : task.side(slot).raw();
+  }
+
+  /** Returns whether a stem may serve a slot. */
+  boolean may(int stem, int slot) {
+    return task.settled().allowed().test(stem, demand(slot, isParted(placeOf(slot))));
+  }
+
+  /** Returns the number by which the task says which stems may serve a slot. */
+  int demand(int slot, boolean beside) {
+    int places = diameters.length;
+    if (!beside) {
+      return slot;
     }
-    Side side = task.side(place);
-    Bole shape = task.boles().get(stem);
-    int end = start + side.raw();
-    butt[place] = shape.atHalf(2 * (start + side.inset()));
-    mid[place] = shape.atHalf(start + end);
-    tip[place] = shape.atHalf(2 * (end - side.inset()));
-    bole[place] = stem;
-    from[place] = start;
+    return slot < places ? 2 * rightOf[slot] - places : 2 * slot - places + 1;
+  }
+
+  /** Puts a piece into a slot; costs are not reckoned before {@link #settle}. */
+  void put(int slot, int stem, int start) {
+    lay(slot, stem, start);
+    measure(placeOf(slot));
+  }
+
+  /** Puts one piece into a place that may have two. */
+  void whole(int place, int stem, int start) {
+    take(rightOf[place]);
+    put(place, stem, start);
+  }
+
+  /** Puts two pieces into a place, the left one first. */
+  void part(int place, Cut left, Cut right) {
+    lay(place, left.bole(), left.from());
+    lay(rightOf[place], right.bole(), right.from());
+    measure(place);
+  }
+
+  private void lay(int slot, int stem, int start) {
+    take(slot);
+    bole[slot] = stem;
+    from[slot] = start;
     if (count[stem] == at[stem].length) {
       at[stem] = Arrays.copyOf(at[stem], 2 * count[stem]);
     }
-    at[stem][count[stem]++] = place;
-    sum[place / sides] += mid[place];
+    at[stem][count[stem]++] = slot;
   }
 
-  private void take(int place) {
-    int stem = bole[place];
+  private void take(int slot) {
+    int stem = bole[slot];
+    if (stem < 0) {
+      return;
+    }
     int i = 0;
-    while (at[stem][i] != place) {
+    while (at[stem][i] != slot) {
       i++;
     }
     at[stem][i] = at[stem][--count[stem]];
-    sum[place / sides] -= mid[place];
+    bole[slot] = -1;
+  }
+
+  /** Turns a piece beside an opening end for end. */
+  void flip(int slot) {
+    turned[slot] = !turned[slot];
+    measure(placeOf(slot));
+  }
+
+  private void measure(int place) {
+    int[] here = diameters[place];
+    sum[place / sides] -= Stations.middle(here);
+    if (isParted(place)) {
+      stations.measure(beside(place), beside(rightOf[place]), parted[place], here);
+    } else {
+      stations.measure(task.boles().get(bole[place]), from[place], place, here);
+    }
+    sum[place / sides] += Stations.middle(here);
+  }
+
+  private Beside beside(int slot) {
+    return new Beside(task.boles().get(bole[slot]), from[slot], raw(slot), !turned[slot]);
   }
 
   /** Exchanges the pieces of two rounds, side by side, and reckons every cost anew. */
@@ -79,12 +169,53 @@ final class JointState {
     for (int side = 0; side < sides; side++) {
       int one = round * sides + side;
       int two = other * sides + side;
-      int stem = bole[one];
-      int start = from[one];
-      put(one, bole[two], from[two]);
-      put(two, stem, start);
+      exchange(one, two);
+      if (rightOf[one] > 0) {
+        exchange(rightOf[one], rightOf[two]);
+      }
+      measure(one);
+      measure(two);
     }
     settle();
+  }
+
+  private void exchange(int one, int two) {
+    int stem = bole[one];
+    int start = from[one];
+    boolean end = turned[one];
+    refill(one, bole[two], from[two], turned[two]);
+    refill(two, stem, start, end);
+  }
+
+  private void refill(int slot, int stem, int start, boolean end) {
+    turned[slot] = end;
+    if (stem < 0) {
+      take(slot);
+    } else {
+      lay(slot, stem, start);
+    }
+  }
+
+  /** Returns whether two places of a side may have each other's pieces. */
+  boolean mayTurn(int one, int two) {
+    if (task.settled().piece(one) != null || task.settled().piece(two) != null) {
+      return false;
+    }
+    boolean alike = isAlike(parted[one], parted[two]);
+    return alike && serves(one, two) && serves(two, one);
+  }
+
+  private static boolean isAlike(PartedPlace one, PartedPlace two) {
+    boolean both = one != null && two != null;
+    return both ? one.left() == two.left() && one.right() == two.right() : one == two;
+  }
+
+  /** Returns whether the pieces of a place may lie in another. */
+  private boolean serves(int place, int other) {
+    var allowed = task.settled().allowed();
+    boolean two = isParted(place);
+    return allowed.test(bole[place], demand(other, two))
+        && (!two || allowed.test(bole[rightOf[place]], demand(rightOf[other], true)));
   }
 
   /** Reckons every cost anew. */
@@ -100,8 +231,8 @@ final class JointState {
     }
   }
 
-  /** Reckons the costs of two rounds and two stems anew, the same ones where only one changed. */
-  void settle(int one, int other, int stem, int second) {
+  /** Reckons the costs of two rounds and of stems anew, the same ones where only one changed. */
+  void settle(int one, int other, int... stems) {
     round(one);
     layer(one);
     if (one > 0) {
@@ -117,8 +248,9 @@ final class JointState {
         layer(Math.min(one, other));
       }
     }
-    waste(stem);
-    waste(second);
+    for (int stem : stems) {
+      waste(stem);
+    }
   }
 
   private void round(int round) {
@@ -126,13 +258,28 @@ final class JointState {
     size[round] = given > 0 ? given : grains.size(sum[round], sides);
     int least = Integer.MAX_VALUE;
     int most = Integer.MIN_VALUE;
+    long cost = 0;
     for (int place = round * sides; place < (round + 1) * sides; place++) {
-      least = Math.min(least, mid[place]);
-      most = Math.max(most, mid[place]);
+      int mid = mid(place);
+      least = Math.min(least, mid);
+      most = Math.max(most, mid);
+      cost += parted[place] == null ? 0 : parted(place, size[round]);
     }
-    total -= spread[round];
-    spread[round] = grains.spread(most - least);
-    total += spread[round];
+    cost += grains.spread(most - least);
+    total += cost - own[round];
+    own[round] = cost;
+  }
+
+  /** Returns what one piece or two cost in a place that an opening cuts through. */
+  private long parted(int place, long size) {
+    Parting.Prices prices = task.parting().prices();
+    if (!isParted(place)) {
+      return Math.round(grains.grains(prices.whole()));
+    }
+    int right = rightOf[place];
+    double paid = prices.beside()[bole[place]] + prices.beside()[bole[right]];
+    return Math.round(grains.grains(paid))
+        + fault * stations.thin(beside(place), beside(right), place, size);
   }
 
   private void layer(int round) {
@@ -145,44 +292,52 @@ final class JointState {
     for (int side = 0; side < sides; side++) {
       boolean first = task.sides().get(side).first();
       long spacing = first ? 3 * below + above : below + 3 * above;
-      int low = round * sides + side;
-      int high = low + sides;
-      cost += grains.gap(spacing, (long) butt[low] + tip[high]);
-      cost += grains.gap(spacing, (long) mid[low] + mid[high]);
-      cost += grains.gap(spacing, (long) tip[low] + butt[high]);
+      cost += joint(round * sides + side, spacing);
     }
     total += cost - layer[round];
     layer[round] = cost;
+  }
+
+  private long joint(int place, long spacing) {
+    int[] low = diameters[place];
+    int[] high = diameters[place + sides];
+    boolean beside = isParted(place) || isParted(place + sides);
+    long cost = 0;
+    boolean outside = false;
+    for (int k = 0; k < (beside ? low.length : Stations.USUAL); k++) {
+      long thick = (long) low[k] + high[k];
+      cost += grains.gap(spacing, thick);
+      outside |= beside && grains.isOutside(spacing, thick, task.parting().ends());
+    }
+    return outside ? cost + fault : cost;
   }
 
   private void waste(int stem) {
     int last = 0;
     int used = 0;
     for (int i = 0; i < count[stem]; i++) {
-      int place = at[stem][i];
-      int raw = task.side(place).raw();
-      last = Math.max(last, from[place] + raw);
-      used += raw;
+      int slot = at[stem][i];
+      last = Math.max(last, from[slot] + raw(slot));
+      used += raw(slot);
     }
     long cost = count[stem] == 0 ? 0 : grains.waste * (task.boles().get(stem).end(last) - used);
     total += cost - waste[stem];
     waste[stem] = cost;
   }
 
-  /** Returns whether a piece can be cut there, but for the pieces of two places. */
+  /** Returns whether a piece can be cut there, but for the pieces of two slots. */
   boolean isFree(int stem, int start, int raw, int but, int orBut) {
     if (!task.boles().get(stem).holds(start, raw)) {
       return false;
     }
     int others = 0;
     for (int i = 0; i < count[stem]; i++) {
-      int place = at[stem][i];
-      if (place != but && place != orBut) {
+      int slot = at[stem][i];
+      if (slot != but && slot != orBut) {
         others++;
-        int there = from[place];
+        int there = from[slot];
         boolean apart =
-            there + task.side(place).raw() + task.kerf() <= start
-                || start + raw + task.kerf() <= there;
+            there + raw(slot) + task.kerf() <= start || start + raw + task.kerf() <= there;
         if (!apart) {
           return false;
         }
@@ -206,26 +361,54 @@ final class JointState {
     return size[round];
   }
 
-  /** Returns every gap at both ends and the middle of the joints, in ticks. */
+  /** Returns the middle of a place's piece, in ticks. */
+  int mid(int place) {
+    return Stations.middle(diameters[place]);
+  }
+
+  /** Returns every gap at both inside faces and the middle of the joints, in ticks. */
   double[] gaps() {
-    double[] gaps = new double[Math.max(0, size.length - 1) * sides * 3];
+    double[] gaps = new double[Math.max(0, size.length - 1) * sides * Stations.USUAL];
     int next = 0;
-    for (int low = 0; low + sides < mid.length; low++) {
+    for (int low = 0; low + sides < diameters.length; low++) {
       int high = low + sides;
       long below = size[low / sides];
       long above = size[high / sides];
       long spacing = task.side(low).first() ? 3 * below + above : below + 3 * above;
-      gaps[next++] = grains.gapTicks(spacing, (long) butt[low] + tip[high]);
-      gaps[next++] = grains.gapTicks(spacing, (long) mid[low] + mid[high]);
-      gaps[next++] = grains.gapTicks(spacing, (long) tip[low] + butt[high]);
+      for (int k = 0; k < Stations.USUAL; k++) {
+        gaps[next++] = grains.gapTicks(spacing, (long) diameters[low][k] + diameters[high][k]);
+      }
     }
     return gaps;
   }
 
-  /** Returns the pieces, by place. */
-  Cut[] cuts() {
-    Cut[] cuts = new Cut[bole.length];
-    Arrays.setAll(cuts, i -> new Cut(bole[i], from[i], task.side(i).raw()));
-    return cuts;
+  /** Everything that lies in the slots, to come back to. */
+  record Laid(int[] bole, int[] from, boolean[] turned) {}
+
+  /** Returns what lies in the slots now. */
+  Laid laid() {
+    return new Laid(bole.clone(), from.clone(), turned.clone());
+  }
+
+  /** Lays what lay in the slots, and reckons every cost anew. */
+  void lay(Laid laid) {
+    System.arraycopy(laid.turned(), 0, turned, 0, turned.length);
+    for (int slot = 0; slot < bole.length; slot++) {
+      take(slot);
+    }
+    for (int slot = 0; slot < bole.length; slot++) {
+      if (laid.bole()[slot] >= 0) {
+        lay(slot, laid.bole()[slot], laid.from()[slot]);
+      }
+    }
+    for (int place = 0; place < diameters.length; place++) {
+      measure(place);
+    }
+    settle();
+  }
+
+  /** Returns the piece in a slot. */
+  Cut cut(int slot) {
+    return new Cut(bole[slot], from[slot], raw(slot));
   }
 }

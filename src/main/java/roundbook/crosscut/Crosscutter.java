@@ -158,22 +158,8 @@ public final class Crosscutter {
     if (rounds == 0) {
       return Optional.empty();
     }
-    Optional<Found> any = solved(task(rounds, most));
+    Optional<Found> any = solved(tasks.task(rounds, least(), true));
     return any.flatMap(each -> thick(each)).or(() -> any);
-  }
-
-  /** Returns a task with what is settled for its own number of rounds. */
-  private BuckingTask task(int rounds, BuckingTask task) {
-    BuckingTask own = tasks.task(rounds, least(), true);
-    return new BuckingTask(
-        own.aims(),
-        own.unit(),
-        task.boles(),
-        own.sides(),
-        rounds,
-        own.kerf(),
-        own.wastePrice(),
-        own.settled());
   }
 
   private Optional<Found> solved(BuckingTask task) {

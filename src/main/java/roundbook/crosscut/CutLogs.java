@@ -23,6 +23,7 @@ import roundbook.job.Setting;
 import roundbook.job.Stem;
 import roundbook.job.Stems;
 import roundbook.job.Stems.CrossCut;
+import roundbook.rounds.Grid;
 import roundbook.units.Length;
 
 /** Makes logs of the pieces that stems are cut into, and spares of what is left of them. */

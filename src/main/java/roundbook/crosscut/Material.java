@@ -5,19 +5,21 @@ import java.util.List;
 import java.util.Optional;
 import roundbook.bucking.Bole;
 import roundbook.bucking.Bole.Stretch;
-import roundbook.job.AsBuilt;
 import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.job.Setting;
 import roundbook.job.Stem;
 import roundbook.job.Wall;
+import roundbook.rounds.BuckingJob;
 import roundbook.rounds.Fit;
+import roundbook.rounds.Grid;
 import roundbook.stack.FilledPlace;
 import roundbook.units.Length;
 
 /** The stems and logs of a job as boles, and what lies in places already. */
 final class Material {
   private final Job job;
+  private final BuckingJob words;
   private final Grid grid;
   private final Fit fit;
   private final List<Source> sources = new ArrayList<>();
@@ -35,7 +37,8 @@ final class Material {
   /** Takes all stems that nothing was cut from, and all logs that may lie in a wall. */
   Material(Job job) {
     this.job = job;
-    this.grid = Grid.of(job.rules());
+    this.words = new BuckingJob(job);
+    this.grid = words.grid();
     this.fit = new Fit(job);
     job.stems().all().stream()
         .filter(stem -> job.stems().pieces(stem, job.logs()).isEmpty())
@@ -91,7 +94,7 @@ final class Material {
   }
 
   /**
-   * Returns the boles of all sources, and after them one for each place that is held already.
+   * Returns the boles of all sources.
    *
    * @param least the least diameter of a piece of a stem
    * @param inTwo whether long logs are cut
@@ -101,17 +104,14 @@ final class Material {
     for (Source source : sources) {
       boles.add(bole(source, least, inTwo));
     }
-    held.forEach(place -> boles.add(bole(place)));
     return boles;
   }
 
   private Bole bole(Source source, Length least, boolean inTwo) {
     Stem stem = source.stem();
     boolean whole = source.log().isPresent() && !source.several();
-    int[] ticks = new int[(whole ? grid.up(stem.length()) : grid.down(stem.length())) + 1];
-    for (int step = 0; step < ticks.length; step++) {
-      ticks[step] = grid.ticks(stem.profile().at(grid.length(step)));
-    }
+    int[] ticks =
+        words.ticks(stem.profile(), whole ? grid.up(stem.length()) : grid.down(stem.length()));
     List<Stretch> bad =
         stem.bad().stream()
             .map(each -> new Stretch(grid.down(each.from()), grid.up(each.to())))
@@ -128,38 +128,22 @@ final class Material {
         .orElse(bole);
   }
 
-  private Bole bole(FilledPlace place) {
-    int squared = squared();
-    int[] ticks = new int[raw(place.wall()) + 1];
-    for (int step = 0; step < ticks.length; step++) {
-      Length at = grid.length(Math.max(0, step - squared)).least(place.trimmed());
-      ticks[step] = grid.ticks(place.at(at));
-    }
-    return Bole.of(ticks, List.of(), 0);
-  }
-
-  /** Returns the number of the bole of a place that is held; −1 where it is not. */
-  int held(int round, Wall wall) {
-    for (int i = 0; i < held.size(); i++) {
-      AsBuilt.Place place = held.get(i).place();
-      if (place.round() == round && place.wall().equals(wall.name())) {
-        return sources.size() + i;
-      }
-    }
-    return -1;
+  /** Returns the places that are held already. */
+  List<FilledPlace> held() {
+    return held;
   }
 
   /** Returns the steps from saw cut to saw cut of a wall's pieces. */
   int raw(Wall wall) {
-    return grid.up(fit.least(wall));
-  }
-
-  /** Returns the steps squared off each end. */
-  int squared() {
-    return grid.down(job.rules().length(Setting.SQUARING_ALLOWANCE));
+    return words.raw(wall);
   }
 
   Grid grid() {
     return grid;
+  }
+
+  /** Returns the job in the engine's words. */
+  BuckingJob words() {
+    return words;
   }
 }

@@ -42,22 +42,25 @@ public final class BalancedChooser implements Chooser {
     Job job = given.job();
     StepPlans<Choice> plans =
         new StepPlans<>(choice -> choice, (step, look) -> choose(step, look, effort), effort);
-    return plans.settled(job, plan -> byHeight(given, plan)).choice();
+    return plans.settled(job, plan -> byHeight(given, effort, plan)).choice();
   }
 
-  private static Choice byHeight(PairedJob given, Function<Step, Choice> plan) {
+  private static Choice byHeight(PairedJob given, Effort effort, Function<Step, Choice> plan) {
     Job job = given.job();
     int guess = new Wanted(given).rounds();
     boolean told = job.rules().rounds().isPresent();
     return Wanted.height(job)
-        .map(height -> new ByHeight(job, height, n -> paired(given, with -> n, plan)).from(guess))
-        .orElseGet(() -> paired(given, with -> told ? guess : new Wanted(with).rounds(), plan));
+        .map(height -> new ByHeight(job, height, n -> paired(given, effort, with -> n, plan)).from(guess))
+        .orElseGet(() -> paired(given, effort, with -> told ? guess : new Wanted(with).rounds(), plan));
   }
 
   /** Chooses short logs beside openings and header logs over them where that is asked for. */
   private static Choice paired(
-      PairedJob given, ToIntFunction<PairedJob> wanted, Function<Step, Choice> plan) {
-    return new ShortPairs(given)
+      PairedJob given,
+      Effort effort,
+      ToIntFunction<PairedJob> wanted,
+      Function<Step, Choice> plan) {
+    return new ShortPairs(given, effort)
         .choose(
             with ->
                 new KeptLogs(with.job())

@@ -87,7 +87,7 @@ public record KeepingChooser(Map<AsBuilt.Place, Held> before, OptionalInt wanted
         plans.settled(
             job,
             plan ->
-                new ShortPairs(given)
+                new ShortPairs(given, effort)
                     .keep(
                         pairs(job),
                         had,

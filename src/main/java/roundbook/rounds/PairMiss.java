@@ -4,8 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
+import roundbook.balance.Effort;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.Job;
 import roundbook.stack.Course;
@@ -31,6 +30,8 @@ public record PairMiss(FilledPlace pair, Optional<Gap> gap, boolean flagged)
    * @param beyond where it is and by how much
    */
   public record Gap(boolean over, Joint.Beyond beyond) {}
+
+  private static final Effort LOOK = Effort.usual(1).withMoves(6_000);
 
   /** Returns what a pair of a stack does not keep. */
   static PairMiss of(Job job, Stack stack, FilledPlace pair) {
@@ -61,19 +62,30 @@ public record PairMiss(FilledPlace pair, Optional<Gap> gap, boolean flagged)
    * there are no two for it. Ordered by round, then wall.
    */
   public static List<PairMiss> nearest(Job job, Choice choice, Stack stack) {
-    Set<Place> spots = Pairing.spots(job, stack).keySet();
+    List<FilledPlace> places =
+        choice.courses().stream().flatMap(course -> course.places().stream()).toList();
     List<PairMiss> nearest = new ArrayList<>();
-    for (Place spot : spots) {
-      Set<Place> others =
-          spots.stream().filter(each -> !each.equals(spot)).collect(Collectors.toSet());
-      new Pairing(job, choice, others, Pairing.Wish.ANY, choice.courses().size())
-          .pairs().stream()
-              .filter(pair -> pair.place().equals(spot) && !choice.pairs().contains(pair))
-              .findFirst()
-              .map(pair -> of(job, laid(job, choice, pair), pair))
-              .ifPresent(nearest::add);
-    }
+    OpeningPlace.of(job, stack)
+        .forEach(
+            (place, open) -> {
+              List<FilledPlace> others =
+                  places.stream().filter(each -> !each.place().equals(place)).toList();
+              if (isOpen(job, choice, place)) {
+                new OpeningPieces(
+                        job, choice.courses().size(), List.of(open), others, choice.unused())
+                    .chosen(OpeningPieces.FORCED, LOOK).stream()
+                    .flatMap(List::stream)
+                    .map(pair -> of(job, laid(job, choice, pair), pair))
+                    .forEach(nearest::add);
+              }
+            });
     return nearest;
+  }
+
+  private static boolean isOpen(Job job, Choice choice, Place place) {
+    return choice.pairs().stream().noneMatch(pair -> pair.place().equals(place))
+        && !ShortPairs.isHeld(job, place)
+        && !ShortPairs.isPinned(job, place);
   }
 
   private static Stack laid(Job job, Choice choice, FilledPlace pair) {

@@ -1,6 +1,5 @@
 package roundbook.rounds;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -8,14 +7,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import roundbook.balance.Effort;
 import roundbook.job.AsBuilt.Place;
 import roundbook.job.Job;
 import roundbook.job.Opening;
-import roundbook.rounds.Pairing.CutPlace;
+import roundbook.stack.Course;
 import roundbook.stack.FilledPlace;
-import roundbook.stack.PlacedLog;
 import roundbook.stack.Stack;
 
 /**
@@ -31,19 +30,27 @@ import roundbook.stack.Stack;
 final class ShortPairs {
   private static final int TRIES = 8;
 
+  /** Moves a slot of a search for pairs. */
+  private static final long MOVES = 50_000;
+
   private final PairedJob given;
   private final Job job;
+  private final Effort effort;
 
-  ShortPairs(PairedJob given) {
+  ShortPairs(PairedJob given, Effort effort) {
     this.given = given;
     this.job = given.job();
+    this.effort = effort.telling(done -> {});
   }
+
+  /** Which places may get pairs: those that had one, where all other logs stay; or any, anew. */
+  private record Wish(Set<Place> had, boolean keeping) {}
 
   /** Returns the choice with short logs beside openings, made by planning with pairs of them. */
   Choice choose(Function<PairedJob, Choice> plan) {
     boolean asked = job.openings().stream().anyMatch(Opening::shortLogs);
     return asked && given.pairs().isEmpty()
-        ? improved(plan, plan.apply(given), Pairing.Wish.ANY)
+        ? improved(plan, plan.apply(given), new Wish(Set.of(), false))
         : plan.apply(given);
   }
 
@@ -55,14 +62,12 @@ final class ShortPairs {
    * @param had the places that had a pair
    */
   Choice keep(List<FilledPlace> kept, Set<Place> had, Function<PairedJob, Choice> plan) {
-    if (had.isEmpty() || !given.pairs().isEmpty()) {
-      return plan.apply(given);
-    }
-    Choice first = planned(plan, kept);
-    return improved(plan, first, new Pairing.Wish(had, true));
+    return had.isEmpty() || !given.pairs().isEmpty()
+        ? plan.apply(given)
+        : improved(plan, planned(plan, kept), new Wish(had, true));
   }
 
-  private Choice improved(Function<PairedJob, Choice> plan, Choice first, Pairing.Wish wish) {
+  private Choice improved(Function<PairedJob, Choice> plan, Choice first, Wish wish) {
     Choice best = first;
     Choice base = first;
     Set<Place> refused = new HashSet<>();
@@ -71,84 +76,88 @@ final class ShortPairs {
       if (pairs.equals(base.pairs())) {
         break;
       }
-      int before = refused.size();
       base = planned(plan, pairs);
-      if (unwanted(base).isEmpty()) {
-        base = withoutSpoiled(plan, base, refused);
+      Set<Place> bad = unwanted(base);
+      if (bad.isEmpty()) {
+        best = isBetter(base, best) ? base : best;
+        bad = spoiling(base).map(miss -> Set.of(miss.pair().place())).orElse(Set.of());
       }
-      Set<Place> unwanted = unwanted(base);
-      refused.addAll(unwanted);
-      if (unwanted.isEmpty() && isBetter(base, best)) {
-        best = base;
-      } else if (refused.size() == before) {
-        break;
-      }
-    }
-    return wish.keeping() ? best : withLeftOver(plan, best);
-  }
-
-  /** Adds pairs of the logs left over, each of which keeps every gap where it would lie. */
-  private Choice withLeftOver(Function<PairedJob, Choice> plan, Choice choice) {
-    Choice best = choice;
-    for (PairMiss near : PairMiss.nearest(job, choice, stack(choice))) {
-      boolean free = near.pair().logs().stream().allMatch(isLeft(best));
-      if (near.keepsAll() && free) {
-        List<FilledPlace> pairs = new ArrayList<>(best.pairs());
-        pairs.add(near.pair());
-        Choice other = planned(plan, pairs);
-        boolean sound = unwanted(other).isEmpty() && worst(other).isEmpty();
-        best = sound && isBetter(other, best) ? other : best;
-      }
+      refused.addAll(bad);
     }
     return best;
   }
 
-  private static Predicate<PlacedLog> isLeft(Choice choice) {
-    return half -> choice.unused().contains(half.piece().log());
-  }
-
-  /** Returns pairs for the most rounds that they make whole, or for one more than there are. */
-  private List<FilledPlace> pairs(Choice base, Set<Place> refused, Pairing.Wish wish) {
+  /** Returns pairs for the most rounds that stand with them, those that stay first. */
+  private List<FilledPlace> pairs(Choice base, Set<Place> refused, Wish wish) {
     int built = base.courses().size();
     int goal = base.shortage().map(Shortage::wanted).orElse(built);
-    while (true) {
-      List<FilledPlace> pairs = new Pairing(job, base, refused, wish, goal).pairs();
-      if (goal <= built + 1 || new Places(PairedJob.of(job, pairs), goal).fillable()) {
-        return pairs;
+    List<Course> foreseen = new Foreseen(job, base.courses()).to(goal);
+    Map<Place, OpeningPlace> open = OpeningPlace.of(job, stack(foreseen));
+    List<FilledPlace> fixed =
+        base.pairs().stream()
+            .filter(pair -> isHeld(job, pair.place()) || wish.keeping() && takes(open, pair))
+            .toList();
+    fixed.forEach(pair -> open.remove(pair.place()));
+    boolean any = !wish.keeping() || base.shortage().isPresent();
+    open.keySet()
+        .removeIf(
+            place ->
+                refused.contains(place)
+                    || isHeld(job, place)
+                    || isPinned(job, place)
+                    || !any && !wish.had().contains(place));
+    Stream<FilledPlace> stay =
+        wish.keeping()
+            ? base.courses().stream().flatMap(course -> course.places().stream())
+            : fixed.stream();
+    List<FilledPlace> settled = stay.filter(place -> !open.containsKey(place.place())).toList();
+    for (int rounds = goal; rounds >= Math.max(1, built); rounds--) {
+      int most = rounds;
+      List<OpeningPlace> here = open.values().stream().filter(p -> p.round() <= most).toList();
+      Optional<List<FilledPlace>> found =
+          new OpeningPieces(job, rounds, here, settled, job.logs())
+              .chosen(OpeningPieces.ASKED, looking(rounds));
+      if (found.isPresent()) {
+        return Stream.concat(fixed.stream(), found.get().stream()).toList();
       }
-      goal--;
     }
+    return fixed;
+  }
+
+  private Effort looking(int rounds) {
+    long moves = MOVES * rounds * job.building().walls().size();
+    return effort.withMoves(effort.moves() == 0 ? moves : Math.min(moves, effort.moves()));
+  }
+
+  private static boolean takes(Map<Place, OpeningPlace> open, FilledPlace pair) {
+    return open.containsKey(pair.place()) && open.get(pair.place()).takes(pair);
+  }
+
+  static boolean isHeld(Job job, Place place) {
+    return job.built().isCut(place) || job.built().held(place.round(), place.wall()).isPresent();
+  }
+
+  static boolean isPinned(Job job, Place place) {
+    return job.pins().stream()
+        .anyMatch(
+            pin ->
+                pin.wall().equalsIgnoreCase(place.wall())
+                    && pin.round().orElse(0) == place.round()
+                    && !pin.log().isEmpty());
   }
 
   private Choice planned(Function<PairedJob, Choice> plan, List<FilledPlace> pairs) {
     return plan.apply(PairedJob.of(job, pairs)).ofPairs(job, pairs);
   }
 
-  private static boolean isBetter(Choice choice, Choice than) {
-    int rounds = Integer.compare(choice.courses().size(), than.courses().size());
-    int pairs = Integer.compare(choice.placedPairs().size(), than.placedPairs().size());
-    if (rounds != 0 || pairs != 0) {
-      return rounds > 0 || rounds == 0 && pairs > 0;
-    }
-    return choice.score().total() < than.score().total();
-  }
-
-  /** Takes out pairs that spoil something, the worst first, while no round is lost by it. */
-  private Choice withoutSpoiled(
-      Function<PairedJob, Choice> plan, Choice choice, Set<Place> refused) {
-    Choice sound = choice;
-    for (Optional<PairMiss> bad = worst(sound); bad.isPresent(); bad = worst(sound)) {
-      Place out = bad.get().pair().place();
-      List<FilledPlace> rest =
-          sound.pairs().stream().filter(pair -> !pair.place().equals(out)).toList();
-      Choice other = planned(plan, rest);
-      if (other.courses().size() < choice.courses().size()) {
-        break;
-      }
-      refused.add(out);
-      sound = other;
-    }
-    return sound;
+  /** Orders by rounds, then by whether pairs spoil anything, by pairs and by score. */
+  private boolean isBetter(Choice choice, Choice than) {
+    Comparator<Choice> worth =
+        Comparator.comparingInt((Choice each) -> each.courses().size())
+            .thenComparing(each -> spoiling(each).isEmpty())
+            .thenComparingInt(each -> each.placedPairs().size())
+            .thenComparingDouble(each -> -each.score().total());
+    return worth.compare(choice, than) > 0;
   }
 
   private List<FilledPlace> open(Choice choice) {
@@ -159,23 +168,23 @@ final class ShortPairs {
 
   /** Returns the places of pairs that no opening cuts through just so by the choice's heights. */
   private Set<Place> unwanted(Choice choice) {
-    Map<Place, CutPlace> spots = Pairing.spots(job, stack(choice));
+    Map<Place, OpeningPlace> spots = OpeningPlace.of(job, stack(choice.courses()));
     return open(choice).stream()
-        .filter(pair -> !spots.containsKey(pair.place()) || !spots.get(pair.place()).takes(pair))
+        .filter(pair -> !takes(spots, pair))
         .map(FilledPlace::place)
         .collect(Collectors.toSet());
   }
 
   /** Returns the pair that spoils most: a gap outside its limits, or else an end. */
-  private Optional<PairMiss> worst(Choice choice) {
-    Stack stack = stack(choice);
+  private Optional<PairMiss> spoiling(Choice choice) {
+    Stack stack = stack(choice.courses());
     return open(choice).stream()
         .map(pair -> PairMiss.of(job, stack, pair))
         .filter(miss -> !miss.keepsAll())
         .max(Comparator.naturalOrder());
   }
 
-  private Stack stack(Choice choice) {
-    return Stack.of(job.rules(), job.building(), choice.courses(), job.built());
+  private Stack stack(List<Course> courses) {
+    return Stack.of(job.rules(), job.building(), courses, job.built());
   }
 }

@@ -15,6 +15,7 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import roundbook.balance.Effort;
 import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Held;
 import roundbook.job.AsBuilt.Place;
@@ -27,9 +28,9 @@ import roundbook.job.Pin;
 import roundbook.job.Setting;
 import roundbook.plan.Jobs;
 import roundbook.problem.CellRef;
-import roundbook.rounds.Pairing.CutPlace;
 import roundbook.stack.Course;
 import roundbook.stack.FilledPlace;
+import roundbook.stack.Stack;
 import roundbook.units.Length;
 
 /**
@@ -38,29 +39,29 @@ import roundbook.units.Length;
  * <p>It stands 100 in from the left, 36 in wide, so beside it lie 103 and 107 in, of logs of 107
  * and 111 in at the least.
  */
-class PairingTest {
+class OpeningPiecesTest {
   private static final Place SOUTH_1 = new Place(1, "S");
   private static final Place SOUTH_2 = new Place(2, "S");
-  private static final Pairing.Wish ANY = new Pairing.Wish(Set.of(), false);
+  private static final Effort EFFORT = Effort.usual(1).withMoves(12_000);
   private static final Job FOUR =
       job(small(9, 107), small(10, 111), small(11, 107), small(12, 111));
 
   @Test
   void theDoorCutsThroughTwoPlaces() {
     Choice choice = TwoRounds.choice(FOUR);
-    Map<Place, CutPlace> spots = Pairing.spots(FOUR, TwoRounds.stack(FOUR, choice));
+    Map<Place, OpeningPlace> spots = OpeningPlace.of(FOUR, TwoRounds.stack(FOUR, choice));
     assertEquals(List.of(SOUTH_1, SOUTH_2), List.copyOf(spots.keySet()));
-    for (CutPlace spot : spots.values()) {
+    for (OpeningPlace spot : spots.values()) {
       assertEquals(Length.ofInches(103), spot.left());
       assertEquals(Length.ofInches(107), spot.right());
     }
     Job unasked = doors(FOUR, false);
-    assertEquals(Map.of(), Pairing.spots(unasked, TwoRounds.stack(unasked, choice)));
+    assertEquals(Map.of(), OpeningPlace.of(unasked, TwoRounds.stack(unasked, choice)));
   }
 
   @Test
   void everyPlaceIsFilledWithLogsLongEnoughForTheirSide() {
-    List<FilledPlace> pairs = pairs(FOUR, ANY);
+    List<FilledPlace> pairs = pairs(FOUR);
     assertEquals(List.of(SOUTH_1, SOUTH_2), places(pairs));
     for (FilledPlace pair : pairs) {
       assertEquals(Length.ofInches(107), pair.logs().get(0).piece().log().length());
@@ -70,108 +71,129 @@ class PairingTest {
   }
 
   @Test
-  void logsForOnePairFillTheLowestPlace() {
-    assertEquals(List.of(SOUTH_1), places(pairs(job(small(9, 111), small(10, 111)), ANY)));
-    assertEquals(List.of(), pairs(job(small(9, 107), small(10, 107)), ANY), "none for the right");
-    assertEquals(List.of(), pairs(job(small(9, 111)), ANY));
+  void logsForOnePairFillOnePlace() {
+    assertEquals(1, pairs(job(small(9, 111), small(10, 111))).size());
+    assertEquals(List.of(), pairs(job(small(9, 107), small(10, 107))), "none for the right");
+    assertEquals(List.of(), pairs(job(small(9, 111))));
   }
 
   /** A log for either side must make room where only it will do for the other. */
   @Test
   void logsAreMatchedToSides() {
     Job job = job(small(9, 111), small(10, 107), small(11, 107), small(12, 111));
-    assertEquals(Set.of("L9", "L10", "L11", "L12"), tags(pairs(job, ANY)));
-    assertEquals(Set.of("L9", "L10"), tags(pairs(job(small(9, 111), small(10, 107)), ANY)));
+    assertEquals(Set.of("L9", "L10", "L11", "L12"), tags(pairs(job)));
+    assertEquals(Set.of("L9", "L10"), tags(pairs(job(small(9, 111), small(10, 107)))));
   }
 
   @Test
   void somePlacesGetNone() {
-    assertEquals(List.of(SOUTH_2), places(pairs(FOUR, Set.of(SOUTH_1), ANY)));
-    assertEquals(List.of(SOUTH_2), places(pairs(pinned(FOUR, 1, "s", "L3"), ANY)), "pinned");
-    assertEquals(List.of(SOUTH_1, SOUTH_2), places(pairs(pinned(FOUR, 1, "S", ""), ANY)));
-    assertEquals(List.of(SOUTH_1, SOUTH_2), places(pairs(pinned(FOUR, 1, "N", "L1"), ANY)));
+    assertEquals(List.of(SOUTH_2), planned(pinned(FOUR, 1, "s", "L3")), "pinned");
+    assertEquals(List.of(SOUTH_1, SOUTH_2), planned(pinned(FOUR, 1, "S", "")));
+    assertEquals(List.of(SOUTH_1, SOUTH_2), planned(pinned(FOUR, 1, "N", "L1")));
     Job held = FOUR.withBuilt(held(SOUTH_1, new Held("L3", Length.ofInches(2))));
-    assertEquals(List.of(SOUTH_2), places(pairs(held, ANY)));
-    Pairing.Wish had = new Pairing.Wish(Set.of(SOUTH_2), true);
-    assertEquals(List.of(SOUTH_2), places(pairs(FOUR, had)), "only what had one");
-    Choice lacking = TwoRounds.choice(FOUR).with(Optional.of(new Shortage(2, 2, List.of())));
-    List<FilledPlace> pairs = new Pairing(FOUR, lacking, Set.of(), had, 2).pairs();
-    assertEquals(List.of(SOUTH_1, SOUTH_2), places(pairs), "any while rounds are missing");
+    assertEquals(List.of(SOUTH_2), planned(held));
+    assertEquals(List.of(SOUTH_2), kept(Optional.empty()), "only what had one");
+    Optional<Shortage> lacking = Optional.of(new Shortage(2, 2, List.of()));
+    assertEquals(List.of(SOUTH_1, SOUTH_2), kept(lacking), "any while rounds are missing");
+  }
+
+  private static List<Place> planned(Job job) {
+    return places(
+        new ShortPairs(PairedJob.of(job), EFFORT)
+            .choose(asked -> laid(job, asked.pairs()))
+            .placedPairs());
+  }
+
+  /** Returns where pairs lie after a plan that had one in the second round alone. */
+  private static List<Place> kept(Optional<Shortage> shortage) {
+    return places(
+        new ShortPairs(PairedJob.of(FOUR), EFFORT)
+            .keep(
+                List.of(),
+                Set.of(SOUTH_2),
+                asked -> laid(FOUR, asked.pairs()).with(shortage))
+            .placedPairs());
   }
 
   @Test
   void someLogsMayNotLieThere() {
     Log good = small(9, 111);
     Log other = small(10, 111);
-    assertEquals(1, pairs(job(good, other), ANY).size());
+    assertEquals(1, pairs(job(good, other)).size());
     for (Log.Keep keep : List.of(Log.Keep.HEADER, Log.Keep.SPARE, Log.Keep.SILL)) {
-      assertEquals(List.of(), pairs(job(good, Kept.log(other, keep)), ANY), keep.name());
+      assertEquals(List.of(), pairs(job(good, Kept.log(other, keep))), keep.name());
     }
-    assertEquals(List.of(), pairs(job(good, other.skipped()), ANY));
-    assertEquals(List.of(), pairs(pinned(job(good, other), 2, "N", "L10"), ANY));
-    assertEquals(List.of(), pairs(job(good, wishing(other, "N", 0)), ANY));
-    assertEquals(1, pairs(job(good, wishing(other, "s", 0)), ANY).size());
-    assertEquals(List.of(SOUTH_2), places(pairs(job(good, wishing(other, "", 2)), ANY)));
-    assertEquals(List.of(), pairs(job(good, wishing(other, "", 3)), ANY));
-    assertEquals(List.of(), pairs(job(good, small(10, 250)), ANY), "long enough for the wall");
-    assertEquals(1, pairs(job(good, small(10, 249)), ANY).size());
+    assertEquals(List.of(), pairs(job(good, other.skipped())));
+    assertEquals(List.of(), pairs(pinned(job(good, other), 3, "N", "L10")));
+    assertEquals(List.of(), pairs(job(good, wishing(other, "N", 0))));
+    assertEquals(1, pairs(job(good, wishing(other, "s", 0))).size());
+    assertEquals(List.of(SOUTH_2), places(pairs(job(good, wishing(other, "", 2)))));
+    assertEquals(List.of(), pairs(job(good, wishing(other, "", 3))));
+    assertEquals(List.of(), pairs(job(good, small(10, 250))), "long enough for the wall");
+    assertEquals(1, pairs(job(good, small(10, 249))).size());
     Job settled =
         job(good, other).withBuilt(held(new Place(2, "N"), new Held("L10", Length.ofInches(2))));
-    assertEquals(List.of(), pairs(settled, ANY), "it lies elsewhere");
+    assertEquals(List.of(), pairs(settled), "it lies elsewhere");
   }
 
-  /** A log of 178 in lies beside the door unless a wall of the missing round needs it. */
+  /** A log of 178 in lies beside the door unless a wall needs it. */
   @Test
-  void noLogThatAMissingRoundNeedsIsTaken() {
+  void noLogThatAWallNeedsIsTaken() {
     Job job = job(small(9, 111), small(10, 178));
-    assertEquals(1, new Pairing(job, short1(job, 2), Set.of(), ANY, 2).pairs().size());
+    assertEquals(1, pairs(job).size());
     List<Log> seven = job.logs().stream().filter(log -> !log.tag().equals("L8")).toList();
-    Choice one = short1(job, 2);
-    assertEquals(0, new Pairing(job.withLogs(seven), one, Set.of(), ANY, 2).pairs().size());
+    assertEquals(List.of(), pairs(job.withLogs(seven)));
+    List<Log> six = seven.stream().filter(log -> !log.tag().equals("L7")).toList();
+    assertEquals(Optional.empty(), searched(job.withLogs(six), List.of()), "a place is empty");
+  }
+
+  /** Seven logs for eight places: a pair makes the eighth whole. */
+  @Test
+  void aPairLiesWhereALogIsMissing() {
+    Job job = job(thick(9, 111, "9"), thick(10, 111, "9"));
+    assertEquals(List.of(), pairs(job), "they leave gaps that are too wide");
+    Job seven =
+        job.withLogs(job.logs().stream().filter(log -> !log.tag().equals("L8")).toList());
+    assertEquals(1, pairs(seven).size());
   }
 
   /** A round that is missing is foreseen with cylinders of the last size: the door reaches it. */
   @Test
   void placesOfMissingRoundsAreForeseen() {
-    Job job = FOUR;
-    Choice one = short1(job, 2);
-    List<FilledPlace> pairs = new Pairing(job, one, Set.of(), ANY, 2).pairs();
-    assertEquals(List.of(SOUTH_1, SOUTH_2), places(pairs));
-    Choice none =
-        new Choice(
-            List.of(),
-            job.logs().subList(8, 12),
-            one.score(),
-            Optional.of(new Shortage(2, 0, List.of())),
-            List.of());
+    Choice all = TwoRounds.choice(FOUR);
+    List<Course> one = new Foreseen(FOUR, all.courses().subList(0, 1)).to(2);
     assertEquals(
-        List.of(SOUTH_1, SOUTH_2), places(new Pairing(job, none, Set.of(), ANY, 2).pairs()));
+        Set.of(SOUTH_1, SOUTH_2), OpeningPlace.of(FOUR, stack(FOUR, one)).keySet());
+    List<Course> none = new Foreseen(FOUR, List.of()).to(2);
+    assertEquals(
+        Set.of(SOUTH_1, SOUTH_2), OpeningPlace.of(FOUR, stack(FOUR, none)).keySet());
+    assertEquals(Length.ofInches(13), none.get(1).notch().size());
   }
 
-  private static Choice short1(Job job, int wanted) {
-    Choice all = TwoRounds.choice(job);
-    List<Course> one = all.courses().subList(0, 1);
-    return new Choice(
-        one, all.unused(), all.score(), Optional.of(new Shortage(wanted, 1, List.of())), List.of());
+  private static Stack stack(Job job, List<Course> courses) {
+    return Stack.of(job.rules(), job.building(), courses, job.built());
   }
 
   /** What lay there before stays where it may, and its logs lie nowhere else. */
   @Test
-  void pairsOfAnEarlierPlanAreTakenUp() {
+  void pairsOfAnEarlierPlanStay() {
     Job job = job(small(9, 107), small(10, 111), small(11, 107), small(12, 111), small(13, 111));
-    Choice plain = TwoRounds.choice(job);
-    List<FilledPlace> pairs = new Pairing(job, plain, Set.of(SOUTH_1), ANY, 2).pairs();
-    assertEquals(List.of(SOUTH_2), places(pairs));
-    Choice with = laid(job, pairs);
-    Pairing.Wish keeping = new Pairing.Wish(Set.of(SOUTH_1, SOUTH_2), true);
-    List<FilledPlace> kept = new Pairing(job, with, Set.of(), keeping, 2).pairs();
-    assertEquals(pairs, kept.subList(0, 1), "the kept one first");
-    assertEquals(List.of(SOUTH_2, SOUTH_1), places(kept));
-    assertEquals(4, tags(kept).size());
-    List<FilledPlace> anew = new Pairing(job, with, Set.of(), ANY, 2).pairs();
-    assertEquals(List.of(SOUTH_1, SOUTH_2), places(anew));
-    List<FilledPlace> refused = new Pairing(job, with, Set.of(SOUTH_2), keeping, 2).pairs();
-    assertEquals(List.of(SOUTH_1), places(refused));
+    List<FilledPlace> had =
+        pairs(job).stream().filter(pair -> pair.place().equals(SOUTH_2)).toList();
+    List<List<FilledPlace>> planned = new ArrayList<>();
+    Choice kept =
+        new ShortPairs(PairedJob.of(job), EFFORT)
+            .keep(
+                had,
+                Set.of(SOUTH_1, SOUTH_2),
+                asked -> {
+                  planned.add(asked.pairs());
+                  return laid(job, asked.pairs());
+                });
+    assertEquals(had, planned.get(0));
+    assertEquals(had, planned.get(1).subList(0, 1), "the kept one first");
+    assertEquals(List.of(SOUTH_1, SOUTH_2), places(kept.placedPairs()));
+    assertEquals(4, tags(kept.placedPairs()).size());
   }
 
   /** Taken away is what no opening cuts, and put anew what its door has left: by hand, twice. */
@@ -184,7 +206,7 @@ class PairingTest {
           planned.add(pairs);
           return laid(FOUR, pairs);
         };
-    Choice choice = new ShortPairs(PairedJob.of(FOUR)).choose(plan);
+    Choice choice = new ShortPairs(PairedJob.of(FOUR), EFFORT).choose(plan);
     assertEquals(List.of(SOUTH_1, SOUTH_2), places(choice.placedPairs()));
     assertEquals(List.of(0, 2), planned.stream().map(List::size).toList());
     assertEquals(
@@ -193,20 +215,45 @@ class PairingTest {
         "the long logs are free");
     planned.clear();
     assertEquals(
-        List.of(), new ShortPairs(PairedJob.of(doors(FOUR, false))).choose(plan).placedPairs());
+        List.of(), new ShortPairs(PairedJob.of(doors(FOUR, false)), EFFORT).choose(plan).placedPairs());
     assertEquals(1, planned.size());
   }
 
-  /**
-   * Of 11 in, they leave gaps of 1 5/8 in in the first round and 1 7/8 in in the second. Where 1
-   * 1/2 is the most they are taken out again, and out of the other place, which is tried then.
-   */
+  /** Of 12 in they leave gaps of 1 1/2 in: they are no choice where 1 3/8 in is the most. */
   @Test
-  void pairsThatSpoilAGapAreTakenOut() {
-    assertTakenOut(mostGap(job(thick(9, 107, "11"), thick(10, 111, "11")), 12));
+  void pairsThatSpoilAGapAreNoChoice() {
+    Job job = job(thick(9, 107, "12"), thick(10, 111, "12"));
+    assertEquals(1, planned(mostGap(job, 12)).size());
+    assertEquals(List.of(), planned(mostGap(job, 11)));
   }
 
-  /** Of the same logs the plan says how near they come: 1/8 in over 1 1/2 in, or 3/8 in. */
+  /**
+   * A log of 11 in that the plan lays over or under the first pair leaves 1 3/4 in there, so the
+   * pair is taken out, and the other place tried.
+   */
+  @Test
+  void aPairThatThePlanSpoilsIsTakenOut() {
+    Job job = mostGap(job(small(9, 107), small(10, 111), small(11, 260), thick(12, 260, "11")), 12);
+    List<List<Place>> planned = new ArrayList<>();
+    Choice choice =
+        new ShortPairs(PairedJob.of(job), EFFORT)
+            .choose(
+                asked -> {
+                  planned.add(places(asked.pairs()));
+                  return planned.size() == 2
+                      ? laid(job, asked.pairs(), Map.of(other(planned.get(1)), "L12"))
+                      : laid(job, asked.pairs());
+                });
+    List<Place> second = List.of(other(planned.get(1)));
+    assertEquals(second, places(choice.placedPairs()));
+    assertEquals(List.of(List.of(), planned.get(1), second), planned);
+  }
+
+  private static Place other(List<Place> pair) {
+    return pair.equals(List.of(SOUTH_1)) ? SOUTH_2 : SOUTH_1;
+  }
+
+  /** Of 11 in, they come 1/8 in over 1 1/2 in in the first round and 3/8 in in the second. */
   @Test
   void howNearTheBestPairComesIsTold() {
     Job job = mostGap(job(thick(9, 107, "11"), thick(10, 111, "11")), 12);
@@ -236,38 +283,6 @@ class PairingTest {
     assertEquals(false, gap.beyond().under());
   }
 
-  /** Of 10 1/2 in, their ends lose too much, however large gaps may be. */
-  @Test
-  void pairsWithFlaggedEndsAreTakenOut() {
-    assertTakenOut(mostGap(job(thick(9, 107, "10.5"), thick(10, 111, "10.5")), 32));
-  }
-
-  /** Where 1 3/4 is the most, those of 11 in stay in the first round. */
-  @Test
-  void pairsThatSpoilNothingStay() {
-    Job job = mostGap(job(thick(9, 107, "11"), thick(10, 111, "11")), 14);
-    List<List<Place>> planned = new ArrayList<>();
-    assertEquals(List.of(SOUTH_1), places(chosen(job, planned).placedPairs()));
-    assertEquals(List.of(List.of(), List.of(SOUTH_1)), planned);
-  }
-
-  private static void assertTakenOut(Job job) {
-    List<List<Place>> planned = new ArrayList<>();
-    assertEquals(List.of(), chosen(job, planned).placedPairs());
-    assertEquals(
-        List.of(List.of(), List.of(SOUTH_1), List.of(), List.of(SOUTH_2), List.of()), planned);
-  }
-
-  private static Choice chosen(Job job, List<List<Place>> planned) {
-    return new ShortPairs(PairedJob.of(job))
-        .choose(
-            asked -> {
-              List<FilledPlace> pairs = asked.pairs();
-              planned.add(places(pairs));
-              return laid(job, pairs);
-            });
-  }
-
   private static Job mostGap(Job job, int eighths) {
     Length most = Length.ofInchFraction(eighths, 8);
     return job.with(job.rules().with(Setting.GAP_MOST, most, Origin.OPTION));
@@ -275,21 +290,40 @@ class PairingTest {
 
   /** Returns the two rounds by hand, with pairs in place of the logs that lay there. */
   private static Choice laid(Job job, List<FilledPlace> pairs) {
+    return laid(job, pairs, Map.of());
+  }
+
+  private static Choice laid(Job job, List<FilledPlace> pairs, Map<Place, String> others) {
     Map<Place, Held> places = new HashMap<>();
     for (int i = 0; i < 8; i++) {
       String wall = job.building().walls().get(i % 4).name();
       places.put(new Place(i / 4 + 1, wall), new Held(job.logs().get(i).tag(), Length.ofInches(2)));
     }
+    others.forEach((place, tag) -> places.put(place, new Held(tag, Length.ofInches(2))));
     pairs.forEach(pair -> places.put(pair.place(), pair.held()));
     return Placement.choice(job, places, 2).with(Optional.empty());
   }
 
-  private static List<FilledPlace> pairs(Job job, Pairing.Wish wish) {
-    return pairs(job, Set.of(), wish);
+  private static List<FilledPlace> pairs(Job job) {
+    Stream<FilledPlace> held =
+        job.built().held().entrySet().stream()
+            .flatMap(each -> FilledPlace.of(job, each.getKey(), each.getValue()).stream());
+    return searched(job, held.toList()).orElseThrow();
   }
 
-  private static List<FilledPlace> pairs(Job job, Set<Place> refused, Pairing.Wish wish) {
-    return new Pairing(job, TwoRounds.choice(job), refused, wish, 2).pairs();
+  private static Optional<List<FilledPlace>> searched(Job job, List<FilledPlace> settled) {
+    List<OpeningPlace> open =
+        Stream.of(1, 2)
+            .map(
+                round ->
+                    new OpeningPlace(
+                        job.building().wall("S").orElseThrow(),
+                        round,
+                        Length.ofInches(103),
+                        Length.ofInches(107)))
+            .toList();
+    return new OpeningPieces(job, 2, open, settled, job.logs())
+        .chosen(OpeningPieces.ASKED, EFFORT);
   }
 
   private static List<Place> places(List<FilledPlace> pairs) {
