@@ -2,6 +2,7 @@ package roundbook.bucking;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * One stem as pieces are cut from it: its diameters by distance from the butt, and where it is
@@ -12,7 +13,7 @@ public final class Bole {
   private final List<Stretch> free;
   private final int most;
   private final boolean wholeCounts;
-  private final Excess excess;
+  private final int ways;
 
   /**
    * A stretch of a stem, in steps from the butt.
@@ -27,23 +28,12 @@ public final class Bole {
     }
   }
 
-  /** Which end of a log loses what its piece does not need. */
-  public enum Excess {
-    /** Either, each any part of it. */
-    ANYHOW,
-    /** The tip. */
-    TIP,
-    /** Either, or both the half. */
-    EITHER
-  }
-
-  private Bole(
-      int[] diameters, List<Stretch> free, int most, boolean wholeCounts, Excess excess) {
+  private Bole(int[] diameters, List<Stretch> free, int most, boolean wholeCounts, int ways) {
     this.diameters = diameters;
     this.free = List.copyOf(free);
     this.most = most;
     this.wholeCounts = wholeCounts;
-    this.excess = excess;
+    this.ways = ways;
   }
 
   /**
@@ -61,7 +51,7 @@ public final class Bole {
       from = Math.max(from, each.to());
     }
     thick(diameters, new Stretch(from, diameters.length - 1), least, free);
-    return new Bole(diameters.clone(), free, Integer.MAX_VALUE, false, Excess.ANYHOW);
+    return new Bole(diameters.clone(), free, Integer.MAX_VALUE, false, 0);
   }
 
   /** Adds what of a sound stretch is thick enough, each run of steps as a stretch. */
@@ -84,28 +74,30 @@ public final class Bole {
 
   /** Returns the same stem, that gives so many pieces at the most. */
   public Bole giving(int pieces) {
-    return new Bole(diameters, free, pieces, wholeCounts, excess);
+    return new Bole(diameters, free, pieces, wholeCounts, ways);
   }
 
   /** Returns the same as a log that was cut already: all of it that no piece has is waste. */
   public Bole alreadyCut() {
-    return new Bole(diameters, free, most, true, excess);
+    return new Bole(diameters, free, most, true, ways);
   }
 
-  /** Returns the same, of which each free stretch gives one piece, cut to length so. */
-  public Bole losing(Excess how) {
-    return new Bole(diameters, free, most, wholeCounts, how);
+  /**
+   * Returns the same, that loses what its piece does not need off its tip (1 way), or off either
+   * end or half off each (3 ways), and not just anyhow.
+   */
+  public Bole losing(int inWays) {
+    return new Bole(diameters, free, most, wholeCounts, inWays);
   }
 
-  /** Returns whether pieces may be cut anywhere along its free stretches. */
-  boolean slides() {
-    return excess == Excess.ANYHOW;
+  /** Returns in how many ways a piece may lie in a free stretch; 0 for any. */
+  int ways() {
+    return ways;
   }
 
-  /** Returns where a piece may begin in a stretch: by a number from 0 to 2. */
-  int begin(Stretch stretch, int raw, int number) {
-    int room = stretch.length() - raw;
-    return stretch.from() + (excess == Excess.TIP ? 0 : room * number / 2);
+  /** Returns where a piece begins in one of the ways. */
+  int begin(Stretch stretch, int raw, int way) {
+    return stretch.from() + (stretch.length() - raw) * way / 2;
   }
 
   /** Returns its length in steps. */
@@ -132,14 +124,11 @@ public final class Bole {
   boolean holds(int from, int raw) {
     for (Stretch each : free) {
       if (from >= each.from() && from + raw <= each.to()) {
-        return slides() || from == begin(each, raw, 0) || isCutSo(each, from, raw);
+        return ways == 0
+            || IntStream.range(0, ways).anyMatch(way -> from == begin(each, raw, way));
       }
     }
     return false;
-  }
-
-  private boolean isCutSo(Stretch stretch, int from, int raw) {
-    return from == begin(stretch, raw, 1) || from == begin(stretch, raw, 2);
   }
 
   /** Returns the diameter in ticks at so many half steps from the butt. */

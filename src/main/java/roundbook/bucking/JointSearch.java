@@ -28,7 +28,6 @@ public final class JointSearch {
   private static final int STARTS = 3;
   private static final int NOISES = 4_096;
   private static final int SLIDES = 24;
-  private static final int ROUND_EVERY = 128;
   private static final int DRAWS = 8;
 
   private final BuckingTask task;
@@ -96,11 +95,7 @@ public final class JointSearch {
       double share = (double) done / moves;
       double heat = state.grains.grains(hot * StrictMath.pow(COLD / hot, share));
       for (int i = 0; i < BLOCK; i++) {
-        if (i % ROUND_EVERY == 0) {
-          rounds(heat);
-        } else {
-          step(heat);
-        }
+        step(heat);
       }
       if (effort.stop().getAsBoolean()) {
         return false;
@@ -122,7 +117,7 @@ public final class JointSearch {
     } else if (state.isParted(state.placeOf(slot)) && dice.nextInt(4) == 0) {
       join(state.placeOf(slot), heat);
     } else {
-      free(slot, heat);
+      free(slot, dice.nextInt(task.boles().size()), heat);
     }
   }
 
@@ -131,35 +126,12 @@ public final class JointSearch {
     int stem = state.bole[slot];
     if (state.isParted(state.placeOf(slot)) && dice.nextBoolean()) {
       flip(slot, heat);
-    } else if (task.boles().get(stem).slides()) {
+    } else if (task.boles().get(stem).ways() > 0) {
+      free(slot, stem, heat);
+    } else {
       int far = (1 + dice.nextInt(SLIDES)) * (dice.nextInt(4) == 0 ? 4 : 1) * slide;
       lay(slot, stem, state.from[slot] + (dice.nextBoolean() ? far : -far), heat);
-    } else {
-      draw(stem, state.raw(slot)).ifPresent(start -> lay(slot, stem, start, heat));
     }
-  }
-
-  /** Exchanges all pieces of two rounds. */
-  private void rounds(double heat) {
-    int one = dice.nextInt(task.rounds());
-    int other = dice.nextInt(task.rounds());
-    if (one != other && mayTurn(one, other)) {
-      long before = state.total();
-      state.turn(one, other);
-      if (!accepted(before, heat)) {
-        state.turn(one, other);
-      }
-    }
-  }
-
-  private boolean mayTurn(int one, int other) {
-    boolean may = task.settled().size(one) == 0 && task.settled().size(other) == 0;
-    for (int side = 0; side < state.sides && may; side++) {
-      int low = one * state.sides + side;
-      int high = other * state.sides + side;
-      may = state.mayTurn(low, high);
-    }
-    return may;
   }
 
   private void exchange(int one, int other, double heat) {
@@ -193,8 +165,7 @@ public final class JointSearch {
     return from + raw + task.kerf() <= other || other + otherRaw + task.kerf() <= from;
   }
 
-  private void free(int slot, double heat) {
-    int stem = dice.nextInt(task.boles().size());
+  private void free(int slot, int stem, double heat) {
     if (state.may(stem, slot)) {
       draw(stem, state.raw(slot)).ifPresent(start -> lay(slot, stem, start, heat));
     }
@@ -211,8 +182,8 @@ public final class JointSearch {
     if (room < 0) {
       return OptionalInt.empty();
     }
-    if (!bole.slides()) {
-      return OptionalInt.of(bole.begin(stretch, raw, dice.nextInt(3)));
+    if (bole.ways() > 0) {
+      return OptionalInt.of(bole.begin(stretch, raw, dice.nextInt(bole.ways())));
     }
     return OptionalInt.of(
         dice.nextBoolean()

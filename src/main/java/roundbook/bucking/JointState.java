@@ -164,60 +164,6 @@ final class JointState {
     return new Beside(task.boles().get(bole[slot]), from[slot], raw(slot), !turned[slot]);
   }
 
-  /** Exchanges the pieces of two rounds, side by side, and reckons every cost anew. */
-  void turn(int round, int other) {
-    for (int side = 0; side < sides; side++) {
-      int one = round * sides + side;
-      int two = other * sides + side;
-      exchange(one, two);
-      if (rightOf[one] > 0) {
-        exchange(rightOf[one], rightOf[two]);
-      }
-      measure(one);
-      measure(two);
-    }
-    settle();
-  }
-
-  private void exchange(int one, int two) {
-    int stem = bole[one];
-    int start = from[one];
-    boolean end = turned[one];
-    refill(one, bole[two], from[two], turned[two]);
-    refill(two, stem, start, end);
-  }
-
-  private void refill(int slot, int stem, int start, boolean end) {
-    turned[slot] = end;
-    if (stem < 0) {
-      take(slot);
-    } else {
-      lay(slot, stem, start);
-    }
-  }
-
-  /** Returns whether two places of a side may have each other's pieces. */
-  boolean mayTurn(int one, int two) {
-    if (task.settled().piece(one) != null || task.settled().piece(two) != null) {
-      return false;
-    }
-    boolean alike = isAlike(parted[one], parted[two]);
-    return alike && serves(one, two) && serves(two, one);
-  }
-
-  private static boolean isAlike(PartedPlace one, PartedPlace two) {
-    boolean both = one != null && two != null;
-    return both ? one.left() == two.left() && one.right() == two.right() : one == two;
-  }
-
-  /** Returns whether the pieces of a place may lie in another. */
-  private boolean serves(int place, int other) {
-    var allowed = task.settled().allowed();
-    boolean two = isParted(place);
-    return allowed.test(bole[place], demand(other, two))
-        && (!two || allowed.test(bole[rightOf[place]], demand(rightOf[other], true)));
-  }
-
   /** Reckons every cost anew. */
   void settle() {
     for (int round = 0; round < size.length; round++) {
@@ -263,7 +209,7 @@ final class JointState {
       int mid = mid(place);
       least = Math.min(least, mid);
       most = Math.max(most, mid);
-      cost += parted[place] == null ? 0 : parted(place, size[round]);
+      cost += parted[place] == null ? 0 : parted(place);
     }
     cost += grains.spread(most - least);
     total += cost - own[round];
@@ -271,15 +217,16 @@ final class JointState {
   }
 
   /** Returns what one piece or two cost in a place that an opening cuts through. */
-  private long parted(int place, long size) {
+  private long parted(int place) {
     Parting.Prices prices = task.parting().prices();
     if (!isParted(place)) {
       return Math.round(grains.grains(prices.whole()));
     }
     int right = rightOf[place];
     double paid = prices.beside()[bole[place]] + prices.beside()[bole[right]];
-    return Math.round(grains.grains(paid))
-        + fault * stations.thin(beside(place), beside(right), place, size);
+    long least = size[place / sides] - task.parting().ends().thinner();
+    boolean thin = diameters[place][0] < least || diameters[place][2] < least;
+    return Math.round(grains.grains(paid)) + (thin ? fault : 0);
   }
 
   private void layer(int round) {

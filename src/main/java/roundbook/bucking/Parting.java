@@ -17,7 +17,7 @@ import java.util.List;
 public record Parting(List<PartedPlace> places, Ends ends, Prices prices, boolean buttsLeft) {
   /** No place is cut through. */
   public static final Parting NONE =
-      new Parting(List.of(), new Ends(0, 0, 0, 0, new int[0], new int[0]), new Prices(0, new double[0]), true);
+      new Parting(List.of(), new Ends(0, 0, 0, 0), new Prices(0, new double[0]), true);
 
   /** Copies the list. */
   public Parting {
@@ -37,20 +37,11 @@ public record Parting(List<PartedPlace> places, Ends ends, Prices prices, boolea
    * What is wanted of pieces beside openings.
    *
    * @param trim steps squared off each end
-   * @param line steps from a saw cut to the outer face of the crossing wall
    * @param least the least gap over and under them, in ticks
    * @param most the largest gap
-   * @param thick the least diameter at a corner that is not flagged, in ticks, by the size of the
-   *     round in sixteenths of the task's unit
-   * @param sill the same where the first round is laid first, on its sawn bed
+   * @param thinner how much thinner than its round a log may be at the inside face of its corner
    */
-  public record Ends(int trim, int line, long least, long most, int[] thick, int[] sill) {
-    int thick(long sixteenths, boolean bed) {
-      int[] here = bed ? sill : thick;
-      int at = (int) Math.min(sixteenths, here.length - 1L);
-      return at < 0 ? 0 : here[at];
-    }
-  }
+  public record Ends(int trim, long least, long most, long thinner) {}
 
   /**
    * What is paid, in unit².

@@ -83,18 +83,6 @@ final class Stations {
     }
   }
 
-  /** Returns how many of the two corners of a place of two pieces are too thin for its round. */
-  int thin(Beside left, Beside right, int place, long size) {
-    boolean bed = place < at.length && task.side(place).first();
-    int least = task.parting().ends().thick(16 * size / task.unit(), bed);
-    return (thinnest(left) < least ? 1 : 0) + (thinnest(right) < least ? 1 : 0);
-  }
-
-  private int thinnest(Beside piece) {
-    int face = 2 * task.sides().get(0).inset();
-    return Math.min(piece.at(face), piece.at(2 * task.parting().ends().line()));
-  }
-
   private boolean buttsLeft(int place) {
     return place / at.length % 2 == 0 == task.parting().buttsLeft();
   }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import roundbook.balance.Effort;
 import roundbook.bucking.BuckingResult;
@@ -25,7 +24,6 @@ import roundbook.job.Setting;
 import roundbook.job.Stems;
 import roundbook.job.Wall;
 import roundbook.notch.NeckFit;
-import roundbook.notch.Notch;
 import roundbook.rounds.Fit;
 import roundbook.stack.EndFit;
 import roundbook.units.Length;
@@ -195,28 +193,10 @@ public final class Crosscutter {
 
   private List<Length> thickEnough(BuckingResult result) {
     long size = result.sizes().stream().mapToLong(Long::longValue).min().orElse(0);
-    Notch notch = Notch.of(material.grid().diameter(size), job.rules());
-    Wall wall = job.building().walls().get(0);
-    NeckFit.Corner corner =
-        new NeckFit.Corner(
-            wall.thickness(),
-            job.building().after(wall).thickness(),
-            job.rules().overhang(),
-            EndFit.limits(job.rules()));
+    Length round = material.grid().diameter(size);
     return List.of(
-        least(notch, corner, fit -> !fit.isFlagged()),
-        least(notch, corner, fit -> fit.grade() != NeckFit.Grade.STOP));
-  }
-
-  /** Returns the least diameter by sixteenths of an inch of an end that will do. */
-  private Length least(Notch notch, NeckFit.Corner corner, Predicate<NeckFit> will) {
-    Length step = Length.ofInchFraction(1, 16);
-    Length end = corner.thickness();
-    while (end.isLessThan(notch.size())
-        && !will.test(new NeckFit(notch, corner, NeckFit.Neck.even(end)))) {
-      end = end.plus(step);
-    }
-    return end;
+        EndFit.least(job, round, fit -> !fit.isFlagged()),
+        EndFit.least(job, round, fit -> fit.grade() != NeckFit.Grade.STOP));
   }
 
   /** Returns the rounds wanted: as told, by height a guess, else as many as the wood could fill. */

@@ -2,7 +2,6 @@ package roundbook.rounds;
 
 import java.util.Arrays;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -15,13 +14,13 @@ import roundbook.bucking.BuckingTask.Cut;
 import roundbook.bucking.JointSearch;
 import roundbook.bucking.Parting;
 import roundbook.bucking.Parting.PartedPlace;
+import roundbook.job.AsBuilt.Held;
+import roundbook.job.AsBuilt.HeldLog;
 import roundbook.job.BuildRules;
 import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
-import roundbook.notch.NeckFit;
-import roundbook.notch.Notch;
 import roundbook.stack.EndFit;
 import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;
@@ -108,7 +107,7 @@ final class OpeningPieces {
     return Bole.of(ticks, List.of(), grid.ticks(job.rules().thickness()) + 1)
         .alreadyCut()
         .giving(1)
-        .losing(tip ? Bole.Excess.TIP : Bole.Excess.EITHER);
+        .losing(tip ? 1 : 3);
   }
 
   /** Returns which places a log may fill, and then which sides of openings. */
@@ -151,7 +150,8 @@ final class OpeningPieces {
   private Parting parting(double whole) {
     BuildRules rules = job.rules();
     Length half = rules.printStep().dividedBy(2);
-    boolean starter = rules.text(Setting.FIRST_BED).equals("starter");
+    List<Length> mids = job.logs().stream().map(Log::mid).sorted().toList();
+    Length usual = mids.get(mids.size() / 2);
     List<PartedPlace> places =
         open.stream()
             .map(
@@ -165,40 +165,11 @@ final class OpeningPieces {
         places,
         new Parting.Ends(
             words.squared(),
-            words.squared() + grid.down(rules.overhang()),
             grid.ticks(rules.length(Setting.GAP_LEAST).minus(half)),
             grid.ticks(rules.length(Setting.GAP_MOST).plus(half)),
-            thick(NeckFit.Marks.BOTH),
-            thick(starter ? NeckFit.Marks.BOTH : NeckFit.Marks.UPPER)),
+            grid.ticks(usual.minus(EndFit.least(job, usual, fit -> !fit.isFlagged())))),
         new Parting.Prices(whole, prices),
         !job.isButtAtStart(walls.get(0), 1));
-  }
-
-  /** Returns by sixteenths of a round's size the least diameter of a corner that is not flagged. */
-  private int[] thick(NeckFit.Marks marks) {
-    Length step = Length.ofInchFraction(1, 16);
-    Length most = job.logs().stream().map(Log::mid).reduce(Length.ZERO, Length::most);
-    Length thick = job.rules().thickness();
-    int[] least = new int[(int) Math.ceil(16 * most.inches()) + 16];
-    for (int i = (int) Math.ceil(16 * thick.inches()); i < least.length; i++) {
-      while (thick.isLessThan(step.times(i)) && isFlagged(step.times(i), thick, marks)) {
-        thick = thick.plus(step);
-      }
-      least[i] = grid.ticks(thick);
-    }
-    return least;
-  }
-
-  private boolean isFlagged(Length size, Length end, NeckFit.Marks marks) {
-    Wall wall = walls.get(0);
-    NeckFit.Corner corner =
-        new NeckFit.Corner(
-            wall.thickness(),
-            job.building().after(wall).thickness(),
-            job.rules().overhang(),
-            EndFit.limits(job.rules()),
-            marks);
-    return new NeckFit(Notch.of(size, job.rules()), corner, NeckFit.Neck.even(end)).isFlagged();
   }
 
   private FilledPlace pair(PartedCut cut) {
@@ -207,17 +178,15 @@ final class OpeningPieces {
             .filter(each -> words.place(each.wall(), each.round()) == cut.place())
             .findFirst()
             .orElseThrow();
-    return FilledPlace.of(
-        job,
-        laid(cut.left(), place, true, cut.leftOut()),
-        laid(cut.right(), place, false, cut.rightOut()));
+    HeldLog left = held(cut.left(), place.left(), cut.leftOut());
+    HeldLog right = held(cut.right(), place.right(), cut.rightOut());
+    return FilledPlace.of(job, place.place(), new Held(List.of(left, right))).orElseThrow();
   }
 
-  private PlacedLog laid(Cut cut, OpeningPlace place, boolean left, boolean buttOut) {
-    Length off = allowance.plus(grid.length(cut.from()));
-    return ways(job.logs().get(cut.bole()), place, left).stream()
-        .filter(way -> way.buttOut() == buttOut)
-        .min(Comparator.comparing(way -> way.piece().cutOffButt().minus(off).absolute()))
-        .orElseThrow();
+  private HeldLog held(Cut cut, Length trimmed, boolean buttOut) {
+    Log log = job.logs().get(cut.bole());
+    Length most = log.length().minus(trimmed).minus(allowance);
+    Length off = allowance.plus(grid.length(cut.from())).least(most);
+    return HeldLog.beside(log.tag(), off, trimmed, buttOut);
   }
 }

@@ -37,6 +37,18 @@ record OpeningPlace(Wall wall, int round, Length left, Length right) {
         .equals(List.of(left, right));
   }
 
+  /** Returns whether what lies there is settled: it is cut or measured, or a pin says it. */
+  boolean isSettled(Job job) {
+    return job.built().isCut(place())
+        || job.built().held().containsKey(place())
+        || job.pins().stream()
+            .anyMatch(
+                pin ->
+                    pin.wall().equalsIgnoreCase(wall.name())
+                        && pin.round().orElse(0) == round
+                        && !pin.log().isEmpty());
+  }
+
   /** Returns the places that openings with short logs cut through, by round, then wall. */
   static Map<Place, OpeningPlace> of(Job job, Stack stack) {
     List<OpeningPlace> found = new ArrayList<>();

@@ -64,13 +64,14 @@ public record PairMiss(FilledPlace pair, Optional<Gap> gap, boolean flagged)
   public static List<PairMiss> nearest(Job job, Choice choice, Stack stack) {
     List<FilledPlace> places =
         choice.courses().stream().flatMap(course -> course.places().stream()).toList();
+    List<Place> paired = choice.pairs().stream().map(FilledPlace::place).toList();
     List<PairMiss> nearest = new ArrayList<>();
     OpeningPlace.of(job, stack)
         .forEach(
             (place, open) -> {
               List<FilledPlace> others =
                   places.stream().filter(each -> !each.place().equals(place)).toList();
-              if (isOpen(job, choice, place)) {
+              if (!paired.contains(place) && !open.isSettled(job)) {
                 new OpeningPieces(
                         job, choice.courses().size(), List.of(open), others, choice.unused())
                     .chosen(OpeningPieces.FORCED, LOOK).stream()
@@ -80,12 +81,6 @@ public record PairMiss(FilledPlace pair, Optional<Gap> gap, boolean flagged)
               }
             });
     return nearest;
-  }
-
-  private static boolean isOpen(Job job, Choice choice, Place place) {
-    return choice.pairs().stream().noneMatch(pair -> pair.place().equals(place))
-        && !ShortPairs.isHeld(job, place)
-        && !ShortPairs.isPinned(job, place);
   }
 
   private static Stack laid(Job job, Choice choice, FilledPlace pair) {

@@ -1,5 +1,6 @@
 package roundbook.rounds;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -11,11 +12,16 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import roundbook.balance.Effort;
 import roundbook.job.AsBuilt.Place;
+import roundbook.job.DiameterProfile;
 import roundbook.job.Job;
+import roundbook.job.Log;
 import roundbook.job.Opening;
+import roundbook.job.Piece;
+import roundbook.job.Wall;
 import roundbook.stack.Course;
 import roundbook.stack.FilledPlace;
 import roundbook.stack.Stack;
+import roundbook.units.Length;
 
 /**
  * Sees to it that short logs lie beside openings where that is asked for, two in a place, so that
@@ -43,20 +49,18 @@ final class ShortPairs {
     this.effort = effort.telling(done -> {});
   }
 
-  /** Which places may get pairs: those that had one, where all other logs stay; or any, anew. */
-  private record Wish(Set<Place> had, boolean keeping) {}
-
   /** Returns the choice with short logs beside openings, made by planning with pairs of them. */
   Choice choose(Function<PairedJob, Choice> plan) {
     boolean asked = job.openings().stream().anyMatch(Opening::shortLogs);
-    return asked && given.pairs().isEmpty()
-        ? improved(plan, plan.apply(given), new Wish(Set.of(), false))
-        : plan.apply(given);
+    Choice first = plan.apply(given);
+    return asked && given.pairs().isEmpty() && !job.logs().isEmpty()
+        ? improved(plan, first, Optional.empty())
+        : first;
   }
 
   /**
    * Returns the choice that keeps what pairs of an earlier plan there still are, and makes new ones
-   * in the places of those that there no longer are.
+   * in the places of those that there no longer are, or in any while rounds are missing.
    *
    * @param kept the pairs that can stay
    * @param had the places that had a pair
@@ -64,15 +68,17 @@ final class ShortPairs {
   Choice keep(List<FilledPlace> kept, Set<Place> had, Function<PairedJob, Choice> plan) {
     return had.isEmpty() || !given.pairs().isEmpty()
         ? plan.apply(given)
-        : improved(plan, planned(plan, kept), new Wish(had, true));
+        : improved(plan, planned(plan, kept), Optional.of(had));
   }
 
-  private Choice improved(Function<PairedJob, Choice> plan, Choice first, Wish wish) {
+  /** Makes pairs; where places had some, all other logs stay. */
+  private Choice improved(
+      Function<PairedJob, Choice> plan, Choice first, Optional<Set<Place>> had) {
     Choice best = first;
     Choice base = first;
     Set<Place> refused = new HashSet<>();
     for (int tries = 0; tries < TRIES; tries++) {
-      List<FilledPlace> pairs = pairs(base, refused, wish);
+      List<FilledPlace> pairs = pairs(base, refused, had);
       if (pairs.equals(base.pairs())) {
         break;
       }
@@ -88,28 +94,22 @@ final class ShortPairs {
   }
 
   /** Returns pairs for the most rounds that stand with them, those that stay first. */
-  private List<FilledPlace> pairs(Choice base, Set<Place> refused, Wish wish) {
+  private List<FilledPlace> pairs(Choice base, Set<Place> refused, Optional<Set<Place>> had) {
     int built = base.courses().size();
     int goal = base.shortage().map(Shortage::wanted).orElse(built);
-    List<Course> foreseen = new Foreseen(job, base.courses()).to(goal);
-    Map<Place, OpeningPlace> open = OpeningPlace.of(job, stack(foreseen));
+    Map<Place, OpeningPlace> open = OpeningPlace.of(job, stack(foreseen(base.courses(), goal)));
     List<FilledPlace> fixed =
         base.pairs().stream()
-            .filter(pair -> isHeld(job, pair.place()) || wish.keeping() && takes(open, pair))
+            .filter(pair -> isHeld(pair) || had.isPresent() && takes(open, pair))
             .toList();
     fixed.forEach(pair -> open.remove(pair.place()));
-    boolean any = !wish.keeping() || base.shortage().isPresent();
-    open.keySet()
-        .removeIf(
-            place ->
-                refused.contains(place)
-                    || isHeld(job, place)
-                    || isPinned(job, place)
-                    || !any && !wish.had().contains(place));
+    boolean any = had.isEmpty() || base.shortage().isPresent();
+    open.values().removeIf(place -> place.isSettled(job) || refused.contains(place.place()));
+    open.keySet().removeIf(place -> !any && !had.orElseThrow().contains(place));
     Stream<FilledPlace> stay =
-        wish.keeping()
-            ? base.courses().stream().flatMap(course -> course.places().stream())
-            : fixed.stream();
+        base.courses().stream()
+            .flatMap(course -> course.places().stream())
+            .filter(place -> had.isPresent() || isHeld(place));
     List<FilledPlace> settled = stay.filter(place -> !open.containsKey(place.place())).toList();
     for (int rounds = goal; rounds >= Math.max(1, built); rounds--) {
       int most = rounds;
@@ -129,21 +129,37 @@ final class ShortPairs {
     return effort.withMoves(effort.moves() == 0 ? moves : Math.min(moves, effort.moves()));
   }
 
+  /** Returns the rounds that stand, with cylinders of the last size where others are missing. */
+  List<Course> foreseen(List<Course> courses, int wanted) {
+    List<Course> all = new ArrayList<>(courses);
+    List<Length> mids = job.logs().stream().map(Log::mid).sorted().toList();
+    Length size =
+        courses.isEmpty()
+            ? mids.get(mids.size() / 2)
+            : courses.get(courses.size() - 1).notch().size();
+    for (int round = courses.size() + 1; round <= wanted; round++) {
+      int number = round;
+      List<FilledPlace> places =
+          job.building().walls().stream().map(wall -> cylinder(wall, number, size)).toList();
+      all.add(Course.of(round, places, job.rules()));
+    }
+    return all;
+  }
+
+  private FilledPlace cylinder(Wall wall, int round, Length size) {
+    Length trimmed = job.building().trimmed(wall, job.rules().overhang());
+    DiameterProfile even = DiameterProfile.of(trimmed, size, size, size);
+    Log log = new OrderedLogs(job).log(round, trimmed, size).measured(even);
+    Piece piece = new Piece(log, Length.ZERO, trimmed);
+    return FilledPlace.of(piece, wall, round, job.isButtAtStart(wall, round));
+  }
+
+  private boolean isHeld(FilledPlace place) {
+    return job.built().held().containsKey(place.place());
+  }
+
   private static boolean takes(Map<Place, OpeningPlace> open, FilledPlace pair) {
     return open.containsKey(pair.place()) && open.get(pair.place()).takes(pair);
-  }
-
-  static boolean isHeld(Job job, Place place) {
-    return job.built().isCut(place) || job.built().held(place.round(), place.wall()).isPresent();
-  }
-
-  static boolean isPinned(Job job, Place place) {
-    return job.pins().stream()
-        .anyMatch(
-            pin ->
-                pin.wall().equalsIgnoreCase(place.wall())
-                    && pin.round().orElse(0) == place.round()
-                    && !pin.log().isEmpty());
   }
 
   private Choice planned(Function<PairedJob, Choice> plan, List<FilledPlace> pairs) {
@@ -162,7 +178,7 @@ final class ShortPairs {
 
   private List<FilledPlace> open(Choice choice) {
     return choice.placedPairs().stream()
-        .filter(pair -> !job.built().held().containsKey(pair.place()))
+        .filter(pair -> !isHeld(pair))
         .toList();
   }
 

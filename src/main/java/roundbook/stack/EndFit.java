@@ -1,8 +1,10 @@
 package roundbook.stack;
 
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import roundbook.job.BuildRules;
 import roundbook.job.Building;
+import roundbook.job.Job;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.notch.NeckFit;
@@ -67,6 +69,27 @@ public record EndFit(BuildRules rules, Building building, int rounds) {
                 Stream.of(true, false)
                     .map(butt -> fit(notch, placed, butt, crossing, NeckFit.Marks.BOTH)))
         .noneMatch(fit -> fit.grade() == NeckFit.Grade.STOP);
+  }
+
+  /**
+   * Returns the least diameter, by sixteenths of an inch, that will do for the end of a log in a
+   * round of a size, as thick all along its neck.
+   */
+  public static Length least(Job job, Length size, Predicate<NeckFit> will) {
+    Wall wall = job.building().walls().get(0);
+    NeckFit.Corner corner =
+        new NeckFit.Corner(
+            wall.thickness(),
+            job.building().after(wall).thickness(),
+            job.rules().overhang(),
+            limits(job.rules()));
+    Notch notch = Notch.of(size, job.rules());
+    Length end = wall.thickness();
+    while (end.isLessThan(size)
+        && !will.test(new NeckFit(notch, corner, NeckFit.Neck.even(end)))) {
+      end = end.plus(Length.ofInchFraction(1, 16));
+    }
+    return end;
   }
 
   /** Returns from where on ends are flagged. */

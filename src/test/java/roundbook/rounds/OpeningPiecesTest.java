@@ -46,6 +46,8 @@ class OpeningPiecesTest {
   private static final Job FOUR =
       job(small(9, 107), small(10, 111), small(11, 107), small(12, 111));
 
+  private static final ShortPairs FORESEEING = new ShortPairs(PairedJob.of(FOUR), EFFORT);
+
   @Test
   void theDoorCutsThroughTwoPlaces() {
     Choice choice = TwoRounds.choice(FOUR);
@@ -161,10 +163,10 @@ class OpeningPiecesTest {
   @Test
   void placesOfMissingRoundsAreForeseen() {
     Choice all = TwoRounds.choice(FOUR);
-    List<Course> one = new Foreseen(FOUR, all.courses().subList(0, 1)).to(2);
+    List<Course> one = FORESEEING.foreseen(all.courses().subList(0, 1), 2);
     assertEquals(
         Set.of(SOUTH_1, SOUTH_2), OpeningPlace.of(FOUR, stack(FOUR, one)).keySet());
-    List<Course> none = new Foreseen(FOUR, List.of()).to(2);
+    List<Course> none = FORESEEING.foreseen(List.of(), 2);
     assertEquals(
         Set.of(SOUTH_1, SOUTH_2), OpeningPlace.of(FOUR, stack(FOUR, none)).keySet());
     assertEquals(Length.ofInches(13), none.get(1).notch().size());
