@@ -124,8 +124,7 @@ public final class Bole {
   boolean holds(int from, int raw) {
     for (Stretch each : free) {
       if (from >= each.from() && from + raw <= each.to()) {
-        return ways == 0
-            || IntStream.range(0, ways).anyMatch(way -> from == begin(each, raw, way));
+        return ways == 0 || IntStream.range(0, ways).anyMatch(way -> from == begin(each, raw, way));
       }
     }
     return false;

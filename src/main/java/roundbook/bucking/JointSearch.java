@@ -186,9 +186,7 @@ public final class JointSearch {
       return OptionalInt.of(bole.begin(stretch, raw, dice.nextInt(bole.ways())));
     }
     return OptionalInt.of(
-        dice.nextBoolean()
-            ? snapped(stem, stretch, raw)
-            : stretch.from() + dice.nextInt(room + 1));
+        dice.nextBoolean() ? snapped(stem, stretch, raw) : stretch.from() + dice.nextInt(room + 1));
   }
 
   /** Returns where a piece begins that lies against a neighbour or an end of the stretch. */

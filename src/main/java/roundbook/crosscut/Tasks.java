@@ -33,12 +33,7 @@ final class Tasks {
   BuckingTask task(int rounds, Length least, boolean inTwo) {
     return material
         .words()
-        .task(
-            rounds,
-            material.boles(least, inTwo),
-            material.held(),
-            allowed(rounds),
-            Parting.NONE);
+        .task(rounds, material.boles(least, inTwo), material.held(), allowed(rounds), Parting.NONE);
   }
 
   private BiPredicate<Integer, Integer> allowed(int rounds) {

@@ -50,8 +50,11 @@ public final class BalancedChooser implements Chooser {
     int guess = new Wanted(given).rounds();
     boolean told = job.rules().rounds().isPresent();
     return Wanted.height(job)
-        .map(height -> new ByHeight(job, height, n -> paired(given, effort, with -> n, plan)).from(guess))
-        .orElseGet(() -> paired(given, effort, with -> told ? guess : new Wanted(with).rounds(), plan));
+        .map(
+            height ->
+                new ByHeight(job, height, n -> paired(given, effort, with -> n, plan)).from(guess))
+        .orElseGet(
+            () -> paired(given, effort, with -> told ? guess : new Wanted(with).rounds(), plan));
   }
 
   /** Chooses short logs beside openings and header logs over them where that is asked for. */

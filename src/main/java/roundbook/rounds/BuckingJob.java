@@ -110,8 +110,7 @@ public final class BuckingJob {
         rounds,
         grid.up(rules.length(Setting.KERF)),
         rules.number(Setting.WASTE_PRICE).doubleValue() * grid.length(1).inches(),
-        new Settled(
-            cuts, sizes, (bole, place) -> bole < boles.size() && allowed.test(bole, place)),
+        new Settled(cuts, sizes, (bole, place) -> bole < boles.size() && allowed.test(bole, place)),
         parting);
   }
 

@@ -72,9 +72,7 @@ final class OpeningPieces {
     this.settled = settled;
     this.beside = Set.copyOf(beside);
     this.gone =
-        settled.stream()
-            .flatMap(place -> place.held().tags().stream())
-            .collect(Collectors.toSet());
+        settled.stream().flatMap(place -> place.held().tags().stream()).collect(Collectors.toSet());
     this.walls = job.building().walls();
     this.words = new BuckingJob(job);
     this.grid = words.grid();
@@ -157,7 +155,9 @@ final class OpeningPieces {
             .map(
                 each ->
                     new PartedPlace(
-                        words.place(each.wall(), each.round()), words.raw(each.left()), words.raw(each.right())))
+                        words.place(each.wall(), each.round()),
+                        words.raw(each.left()),
+                        words.raw(each.right())))
             .toList();
     double[] prices =
         job.logs().stream().mapToDouble(log -> fit.isWallLog(log) ? WALL_LOG : 0).toArray();

@@ -75,9 +75,9 @@ public record PairMiss(FilledPlace pair, Optional<Gap> gap, boolean flagged)
                 new OpeningPieces(
                         job, choice.courses().size(), List.of(open), others, choice.unused())
                     .chosen(OpeningPieces.FORCED, LOOK).stream()
-                    .flatMap(List::stream)
-                    .map(pair -> of(job, laid(job, choice, pair), pair))
-                    .forEach(nearest::add);
+                        .flatMap(List::stream)
+                        .map(pair -> of(job, laid(job, choice, pair), pair))
+                        .forEach(nearest::add);
               }
             });
     return nearest;

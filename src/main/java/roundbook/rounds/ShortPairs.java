@@ -177,9 +177,7 @@ final class ShortPairs {
   }
 
   private List<FilledPlace> open(Choice choice) {
-    return choice.placedPairs().stream()
-        .filter(pair -> !isHeld(pair))
-        .toList();
+    return choice.placedPairs().stream().filter(pair -> !isHeld(pair)).toList();
   }
 
   /** Returns the places of pairs that no opening cuts through just so by the choice's heights. */

@@ -85,8 +85,7 @@ public record EndFit(BuildRules rules, Building building, int rounds) {
             limits(job.rules()));
     Notch notch = Notch.of(size, job.rules());
     Length end = wall.thickness();
-    while (end.isLessThan(size)
-        && !will.test(new NeckFit(notch, corner, NeckFit.Neck.even(end)))) {
+    while (end.isLessThan(size) && !will.test(new NeckFit(notch, corner, NeckFit.Neck.even(end)))) {
       end = end.plus(Length.ofInchFraction(1, 16));
     }
     return end;

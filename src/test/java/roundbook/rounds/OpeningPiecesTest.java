@@ -110,10 +110,7 @@ class OpeningPiecesTest {
   private static List<Place> kept(Optional<Shortage> shortage) {
     return places(
         new ShortPairs(PairedJob.of(FOUR), EFFORT)
-            .keep(
-                List.of(),
-                Set.of(SOUTH_2),
-                asked -> laid(FOUR, asked.pairs()).with(shortage))
+            .keep(List.of(), Set.of(SOUTH_2), asked -> laid(FOUR, asked.pairs()).with(shortage))
             .placedPairs());
   }
 
@@ -154,8 +151,7 @@ class OpeningPiecesTest {
   void aPairLiesWhereALogIsMissing() {
     Job job = job(thick(9, 111, "9"), thick(10, 111, "9"));
     assertEquals(List.of(), pairs(job), "they leave gaps that are too wide");
-    Job seven =
-        job.withLogs(job.logs().stream().filter(log -> !log.tag().equals("L8")).toList());
+    Job seven = job.withLogs(job.logs().stream().filter(log -> !log.tag().equals("L8")).toList());
     assertEquals(1, pairs(seven).size());
   }
 
@@ -164,11 +160,9 @@ class OpeningPiecesTest {
   void placesOfMissingRoundsAreForeseen() {
     Choice all = TwoRounds.choice(FOUR);
     List<Course> one = FORESEEING.foreseen(all.courses().subList(0, 1), 2);
-    assertEquals(
-        Set.of(SOUTH_1, SOUTH_2), OpeningPlace.of(FOUR, stack(FOUR, one)).keySet());
+    assertEquals(Set.of(SOUTH_1, SOUTH_2), OpeningPlace.of(FOUR, stack(FOUR, one)).keySet());
     List<Course> none = FORESEEING.foreseen(List.of(), 2);
-    assertEquals(
-        Set.of(SOUTH_1, SOUTH_2), OpeningPlace.of(FOUR, stack(FOUR, none)).keySet());
+    assertEquals(Set.of(SOUTH_1, SOUTH_2), OpeningPlace.of(FOUR, stack(FOUR, none)).keySet());
     assertEquals(Length.ofInches(13), none.get(1).notch().size());
   }
 
@@ -217,7 +211,8 @@ class OpeningPiecesTest {
         "the long logs are free");
     planned.clear();
     assertEquals(
-        List.of(), new ShortPairs(PairedJob.of(doors(FOUR, false)), EFFORT).choose(plan).placedPairs());
+        List.of(),
+        new ShortPairs(PairedJob.of(doors(FOUR, false)), EFFORT).choose(plan).placedPairs());
     assertEquals(1, planned.size());
   }
 
@@ -324,8 +319,7 @@ class OpeningPiecesTest {
                         Length.ofInches(103),
                         Length.ofInches(107)))
             .toList();
-    return new OpeningPieces(job, 2, open, settled, job.logs())
-        .chosen(OpeningPieces.ASKED, EFFORT);
+    return new OpeningPieces(job, 2, open, settled, job.logs()).chosen(OpeningPieces.ASKED, EFFORT);
   }
 
   private static List<Place> places(List<FilledPlace> pairs) {
