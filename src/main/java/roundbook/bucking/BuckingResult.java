@@ -61,7 +61,7 @@ public record BuckingResult(
   public static BuckingResult of(BuckingTask task, List<Cut> cuts) {
     JointState state = new JointState(task);
     for (int place = 0; place < cuts.size(); place++) {
-      state.put(place, cuts.get(place).bole(), cuts.get(place).from());
+      state.put(place, cuts.get(place).bole(), cuts.get(place).from(), false);
     }
     state.settle();
     return of(state);

@@ -104,16 +104,11 @@ final class FirstDeal {
     for (int place = 0; place < task.places(); place++) {
       Cut settled = task.settled().piece(place);
       if (settled != null) {
-        state.put(place, settled.bole(), settled.from());
+        state.put(place, settled.bole(), settled.from(), false);
       }
     }
     for (int i = 0; i < dealt.length; i++) {
-      int number = slots.get(i).number();
-      if (!parted.contains(state.placeOf(number))) {
-        state.put(number, dealt[i].bole(), dealt[i].from());
-      } else if (number < task.places()) {
-        state.part(number, dealt[i], dealt[i + 1]);
-      }
+      state.put(slots.get(i).number(), dealt[i].bole(), dealt[i].from(), false);
     }
     state.settle();
     return true;

@@ -53,7 +53,7 @@ final class Grains {
   }
 
   /** Returns whether a gap of its spacing and its diameters lies outside two limits, in ticks. */
-  boolean isOutside(long spacing, long thick, Parting.Ends limits) {
+  boolean isOutside(long spacing, long thick, Parting limits) {
     long found = spacing - 2 * thick + gap;
     return found < PARTS * limits.least() || found > PARTS * limits.most();
   }

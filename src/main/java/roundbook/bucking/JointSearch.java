@@ -14,10 +14,11 @@ import roundbook.bucking.Parting.PartedPlace;
  *
  * <p>Of a hundred moves 45 exchange the stems of two places, their pieces aligned at either end, 30
  * slide a piece by 1 to 24 units of the slide, a quarter of them four times as far, and 25 lay a
- * piece anywhere on any stem, half of them against a neighbour or the end of a free stretch; one in
- * 128 exchanges all pieces of two rounds, without which a stack may stay upside down. What was best
- * on the way is the answer, the best of three starts: one in twenty ends with a round too many of
- * one size. The same seed gives the same pieces on any machine.
+ * piece anywhere on any stem, half of them against a neighbour or the end of a free stretch. Where an
+ * opening cuts a place through, two pieces are laid in place of one, one in place of two, and each
+ * turned end for end. What was best on the way is the answer, the best of three starts: one in
+ * twenty ends with a round too many of one size. The same seed gives the same pieces on any
+ * machine.
  */
 public final class JointSearch {
   private static final long MOVES_A_PLACE = 190_000;
@@ -125,7 +126,8 @@ public final class JointSearch {
   private void slide(int slot, double heat) {
     int stem = state.bole[slot];
     if (state.isParted(state.placeOf(slot)) && dice.nextBoolean()) {
-      flip(slot, heat);
+      state.change(slot, stem, state.from[slot], !state.turned[slot]);
+      decide(heat);
     } else if (task.boles().get(stem).ways() > 0) {
       free(slot, stem, heat);
     } else {
@@ -150,15 +152,9 @@ public final class JointSearch {
         || !state.isFree(stem, here, state.raw(other), one, other)) {
       return;
     }
-    long before = state.total();
-    state.put(one, second, there);
-    state.put(other, stem, here);
-    state.settle(round(one), round(other), stem, second);
-    if (!accepted(before, heat)) {
-      state.put(one, stem, begin);
-      state.put(other, second, start);
-      state.settle(round(one), round(other), stem, second);
-    }
+    state.change(one, second, there, state.turned[one]);
+    state.change(other, stem, here, state.turned[other]);
+    decide(heat);
   }
 
   private boolean apart(int from, int raw, int other, int otherRaw) {
@@ -203,67 +199,32 @@ public final class JointSearch {
   }
 
   private void lay(int slot, int stem, int start, double heat) {
-    if (!state.isFree(stem, start, state.raw(slot), slot, slot)) {
-      return;
-    }
-    int old = state.bole[slot];
-    int begin = state.from[slot];
-    int round = round(slot);
-    long before = state.total();
-    state.put(slot, stem, start);
-    state.settle(round, round, old, stem);
-    if (!accepted(before, heat)) {
-      state.put(slot, old, begin);
-      state.settle(round, round, old, stem);
-    }
-  }
-
-  private void flip(int slot, double heat) {
-    long before = state.total();
-    state.flip(slot);
-    state.settle(round(slot), round(slot));
-    if (!accepted(before, heat)) {
-      state.flip(slot);
-      state.settle(round(slot), round(slot));
+    if (state.isFree(stem, start, state.raw(slot), slot, slot)) {
+      state.change(slot, stem, start, state.turned[slot]);
+      decide(heat);
     }
   }
 
   /** Lays two pieces where one lies for the whole wall. */
   private void part(int place, double heat) {
-    PartedPlace lengths = task.parting().places().get(state.rightOf(place) - task.places());
     int right = state.rightOf(place);
-    Cut one = state.cut(place);
+    PartedPlace lengths = task.parting().places().get(right - task.places());
     Optional<Cut> left = drawn(place, state.demand(place, true), lengths.left());
     Optional<Cut> other = drawn(place, state.demand(right, true), lengths.right());
-    if (left.isEmpty() || other.isEmpty() || left.get().bole() == other.get().bole()) {
-      return;
-    }
-    long before = state.total();
-    int[] stems = {one.bole(), left.get().bole(), other.get().bole()};
-    state.part(place, left.get(), other.get());
-    state.settle(round(place), round(place), stems);
-    if (!accepted(before, heat)) {
-      state.whole(place, one.bole(), one.from());
-      state.settle(round(place), round(place), stems);
+    if (left.isPresent() && other.isPresent() && left.get().bole() != other.get().bole()) {
+      state.change(place, left.get().bole(), left.get().from(), dice.nextBoolean());
+      state.change(right, other.get().bole(), other.get().from(), dice.nextBoolean());
+      decide(heat);
     }
   }
 
   /** Lays one piece for the whole wall where two lie. */
   private void join(int place, double heat) {
-    int right = state.rightOf(place);
-    Cut left = state.cut(place);
-    Cut other = state.cut(right);
     Optional<Cut> one = drawn(place, place, task.side(place).raw());
-    if (one.isEmpty()) {
-      return;
-    }
-    long before = state.total();
-    int[] stems = {one.get().bole(), left.bole(), other.bole()};
-    state.whole(place, one.get().bole(), one.get().from());
-    state.settle(round(place), round(place), stems);
-    if (!accepted(before, heat)) {
-      state.part(place, left, other);
-      state.settle(round(place), round(place), stems);
+    if (one.isPresent()) {
+      state.change(state.rightOf(place), -1, 0, false);
+      state.change(place, one.get().bole(), one.get().from(), false);
+      decide(heat);
     }
   }
 
@@ -282,16 +243,15 @@ public final class JointSearch {
     return Optional.empty();
   }
 
-  private int round(int slot) {
-    return state.placeOf(slot) / state.sides;
-  }
-
-  private boolean accepted(long before, double heat) {
-    long now = state.total();
-    boolean taken = now - before <= heat * noise[dice.nextInt(NOISES)];
-    if (taken && now < bestTotal) {
+  /** Keeps the change that was made, or undoes it. */
+  private void decide(double heat) {
+    if (state.changed() > heat * noise[dice.nextInt(NOISES)]) {
+      state.undo();
+      return;
+    }
+    state.keep();
+    if (state.total() < bestTotal) {
       note();
     }
-    return taken;
   }
 }

@@ -32,7 +32,13 @@ final class JointState {
   private final long[] own;
   private final long[] waste;
   private final long fault;
+  private final int[] changed = new int[3];
+  private final Old[] old = new Old[3];
+  private int changes;
   private long total;
+
+  /** What lay in a slot. */
+  private record Old(int bole, int from, boolean turned) {}
 
   JointState(BuckingTask task) {
     this.task = task;
@@ -101,33 +107,61 @@ final class JointState {
     return slot < places ? 2 * rightOf[slot] - places : 2 * slot - places + 1;
   }
 
-  /** Puts a piece into a slot; costs are not reckoned before {@link #settle}. */
-  void put(int slot, int stem, int start) {
-    lay(slot, stem, start);
-    measure(placeOf(slot));
-  }
-
-  /** Puts one piece into a place that may have two. */
-  void whole(int place, int stem, int start) {
-    take(rightOf[place]);
-    put(place, stem, start);
-  }
-
-  /** Puts two pieces into a place, the left one first. */
-  void part(int place, Cut left, Cut right) {
-    lay(place, left.bole(), left.from());
-    lay(rightOf[place], right.bole(), right.from());
-    measure(place);
-  }
-
-  private void lay(int slot, int stem, int start) {
+  /** Puts a piece into a slot, or none for a stem below 0; costs stay till {@link #settle}. */
+  void put(int slot, int stem, int start, boolean end) {
     take(slot);
+    turned[slot] = end;
     bole[slot] = stem;
     from[slot] = start;
+    if (stem < 0) {
+      return;
+    }
     if (count[stem] == at[stem].length) {
       at[stem] = Arrays.copyOf(at[stem], 2 * count[stem]);
     }
     at[stem][count[stem]++] = slot;
+  }
+
+  /** Puts a piece into a slot, as a part of a change that is kept or undone. */
+  void change(int slot, int stem, int start, boolean end) {
+    changed[changes] = slot;
+    old[changes++] = new Old(bole[slot], from[slot], turned[slot]);
+    put(slot, stem, start, end);
+  }
+
+  /** Returns by how many grains the costs differ by the change that was begun. */
+  long changed() {
+    long before = total;
+    for (int i = 0; i < changes; i++) {
+      measure(placeOf(changed[i]));
+    }
+    for (int i = 0; i < changes; i++) {
+      round(placeOf(changed[i]) / sides);
+    }
+    for (int i = 0; i < changes; i++) {
+      int round = placeOf(changed[i]) / sides;
+      layer(round);
+      layer(Math.max(0, round - 1));
+      waste(bole[changed[i]]);
+      waste(old[i].bole());
+    }
+    return total - before;
+  }
+
+  /** Undoes the change that was begun. */
+  void undo() {
+    for (int i = changes - 1; i >= 0; i--) {
+      Old was = old[i];
+      old[i] = new Old(bole[changed[i]], 0, false);
+      put(changed[i], was.bole(), was.from(), was.turned());
+    }
+    changed();
+    keep();
+  }
+
+  /** Keeps the change that was begun. */
+  void keep() {
+    changes = 0;
   }
 
   private void take(int slot) {
@@ -143,29 +177,28 @@ final class JointState {
     bole[slot] = -1;
   }
 
-  /** Turns a piece beside an opening end for end. */
-  void flip(int slot) {
-    turned[slot] = !turned[slot];
-    measure(placeOf(slot));
-  }
-
   private void measure(int place) {
     int[] here = diameters[place];
     sum[place / sides] -= Stations.middle(here);
+    Beside left = beside(place, isParted(place) ? !turned[place] : stations.buttsLeft(place));
     if (isParted(place)) {
-      stations.measure(beside(place), beside(rightOf[place]), parted[place], here);
+      int right = rightOf[place];
+      stations.measure(left, beside(right, !turned[right]), parted[place], here);
     } else {
-      stations.measure(task.boles().get(bole[place]), from[place], place, here);
+      stations.measure(left, place, here);
     }
     sum[place / sides] += Stations.middle(here);
   }
 
-  private Beside beside(int slot) {
-    return new Beside(task.boles().get(bole[slot]), from[slot], raw(slot), !turned[slot]);
+  private Beside beside(int slot, boolean buttOut) {
+    return new Beside(task.boles().get(bole[slot]), from[slot], raw(slot), buttOut);
   }
 
   /** Reckons every cost anew. */
   void settle() {
+    for (int place = 0; place < diameters.length; place++) {
+      measure(place);
+    }
     for (int round = 0; round < size.length; round++) {
       round(round);
     }
@@ -173,28 +206,6 @@ final class JointState {
       layer(round);
     }
     for (int stem = 0; stem < waste.length; stem++) {
-      waste(stem);
-    }
-  }
-
-  /** Reckons the costs of two rounds and of stems anew, the same ones where only one changed. */
-  void settle(int one, int other, int... stems) {
-    round(one);
-    layer(one);
-    if (one > 0) {
-      layer(one - 1);
-    }
-    if (other != one) {
-      round(other);
-      layer(other);
-      if (other > 0) {
-        layer(other - 1);
-      }
-      if (one == other + 1 || other == one + 1) {
-        layer(Math.min(one, other));
-      }
-    }
-    for (int stem : stems) {
       waste(stem);
     }
   }
@@ -218,13 +229,12 @@ final class JointState {
 
   /** Returns what one piece or two cost in a place that an opening cuts through. */
   private long parted(int place) {
-    Parting.Prices prices = task.parting().prices();
+    Parting prices = task.parting();
     if (!isParted(place)) {
       return Math.round(grains.grains(prices.whole()));
     }
-    int right = rightOf[place];
-    double paid = prices.beside()[bole[place]] + prices.beside()[bole[right]];
-    long least = size[place / sides] - task.parting().ends().thinner();
+    double paid = prices.beside()[bole[place]] + prices.beside()[bole[rightOf[place]]];
+    long least = size[place / sides] - prices.thinner();
     boolean thin = diameters[place][0] < least || diameters[place][2] < least;
     return Math.round(grains.grains(paid)) + (thin ? fault : 0);
   }
@@ -254,12 +264,15 @@ final class JointState {
     for (int k = 0; k < (beside ? low.length : Stations.USUAL); k++) {
       long thick = (long) low[k] + high[k];
       cost += grains.gap(spacing, thick);
-      outside |= beside && grains.isOutside(spacing, thick, task.parting().ends());
+      outside |= beside && grains.isOutside(spacing, thick, task.parting());
     }
     return outside ? cost + fault : cost;
   }
 
   private void waste(int stem) {
+    if (stem < 0) {
+      return;
+    }
     int last = 0;
     int used = 0;
     for (int i = 0; i < count[stem]; i++) {
@@ -339,17 +352,8 @@ final class JointState {
 
   /** Lays what lay in the slots, and reckons every cost anew. */
   void lay(Laid laid) {
-    System.arraycopy(laid.turned(), 0, turned, 0, turned.length);
     for (int slot = 0; slot < bole.length; slot++) {
-      take(slot);
-    }
-    for (int slot = 0; slot < bole.length; slot++) {
-      if (laid.bole()[slot] >= 0) {
-        lay(slot, laid.bole()[slot], laid.from()[slot]);
-      }
-    }
-    for (int place = 0; place < diameters.length; place++) {
-      measure(place);
+      put(slot, laid.bole()[slot], laid.from()[slot], laid.turned()[slot]);
     }
     settle();
   }

@@ -36,11 +36,11 @@ final class Stations {
   }
 
   private int leftJamb(PartedPlace parted) {
-    return 2 * (parted.left() - task.parting().ends().trim());
+    return 2 * (parted.left() - task.parting().trim());
   }
 
   private int rightJamb(PartedPlace parted) {
-    int trim = task.parting().ends().trim();
+    int trim = task.parting().trim();
     return 2 * (task.side(parted.place()).raw() - parted.right() + trim);
   }
 
@@ -55,12 +55,10 @@ final class Stations {
   }
 
   /** Measures a place that has one piece at all stations of its wall. */
-  void measure(Bole bole, int from, int place, int[] diameters) {
-    int raw = task.side(place).raw();
-    boolean left = buttsLeft(place);
+  void measure(Beside whole, int place, int[] diameters) {
     int[] here = at[place % at.length];
     for (int k = 0; k < here.length; k++) {
-      diameters[k] = bole.atHalf(2 * from + (left ? here[k] : 2 * raw - here[k]));
+      diameters[k] = whole.at(here[k]);
     }
   }
 
@@ -83,17 +81,18 @@ final class Stations {
     }
   }
 
-  private boolean buttsLeft(int place) {
+  /** Returns whether the butts of a place's round lie at the left. */
+  boolean buttsLeft(int place) {
     return place / at.length % 2 == 0 == task.parting().buttsLeft();
   }
 
   /**
-   * A piece beside an opening.
+   * A piece from a corner on: to an opening, or from the left one to the other.
    *
    * @param bole its stem
    * @param from where it begins
    * @param raw its length
-   * @param buttOut whether its butt lies at the corner
+   * @param buttOut whether its butt lies at that corner
    */
   record Beside(Bole bole, int from, int raw, boolean buttOut) {
     /** Returns its diameter at half steps from its saw cut at the corner. */

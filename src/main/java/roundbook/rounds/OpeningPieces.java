@@ -163,12 +163,12 @@ final class OpeningPieces {
         job.logs().stream().mapToDouble(log -> fit.isWallLog(log) ? WALL_LOG : 0).toArray();
     return new Parting(
         places,
-        new Parting.Ends(
-            words.squared(),
+        words.squared(),
             grid.ticks(rules.length(Setting.GAP_LEAST).minus(half)),
             grid.ticks(rules.length(Setting.GAP_MOST).plus(half)),
-            grid.ticks(usual.minus(EndFit.least(job, usual, fit -> !fit.isFlagged())))),
-        new Parting.Prices(whole, prices),
+            grid.ticks(usual.minus(EndFit.least(job, usual, fit -> !fit.isFlagged()))),
+        whole,
+        prices,
         !job.isButtAtStart(walls.get(0), 1));
   }
 

@@ -50,8 +50,12 @@ class PartingTest {
     Parting parting =
         new Parting(
             List.of(new PartedPlace(0, 50, 30)),
-            new Parting.Ends(1, 5, most, thinner),
-            new Parting.Prices(ASKED, new double[whole + SHORT.length]),
+            1,
+            5,
+            most,
+            thinner,
+            ASKED,
+            new double[whole + SHORT.length],
             true);
     List<Side> sides = List.of(new Side(90, 2, true), new Side(90, 2, false));
     return new BuckingTask(
