@@ -14,9 +14,9 @@ import roundbook.bucking.Parting.PartedPlace;
  *
  * <p>Of a hundred moves 45 exchange the stems of two places, their pieces aligned at either end, 30
  * slide a piece by 1 to 24 units of the slide, a quarter of them four times as far, and 25 lay a
- * piece anywhere on any stem, half of them against a neighbour or the end of a free stretch. Where an
- * opening cuts a place through, two pieces are laid in place of one, one in place of two, and each
- * turned end for end. What was best on the way is the answer, the best of three starts: one in
+ * piece anywhere on any stem, half of them against a neighbour or the end of a free stretch. Where
+ * an opening cuts a place through, two pieces are laid in place of one, one in place of two, and
+ * each turned end for end. What was best on the way is the answer, the best of three starts: one in
  * twenty ends with a round too many of one size. The same seed gives the same pieces on any
  * machine.
  */

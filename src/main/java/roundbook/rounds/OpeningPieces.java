@@ -164,9 +164,9 @@ final class OpeningPieces {
     return new Parting(
         places,
         words.squared(),
-            grid.ticks(rules.length(Setting.GAP_LEAST).minus(half)),
-            grid.ticks(rules.length(Setting.GAP_MOST).plus(half)),
-            grid.ticks(usual.minus(EndFit.least(job, usual, fit -> !fit.isFlagged()))),
+        grid.ticks(rules.length(Setting.GAP_LEAST).minus(half)),
+        grid.ticks(rules.length(Setting.GAP_MOST).plus(half)),
+        grid.ticks(usual.minus(EndFit.least(job, usual, fit -> !fit.isFlagged()))),
         whole,
         prices,
         !job.isButtAtStart(walls.get(0), 1));
