@@ -18,6 +18,11 @@
  * Mann 1972): one stem alone, each length at a price. Prices know nothing of rounds, so it cuts
  * what is left over and is a bound, never the plan.
  *
+ * <p><b>A place has one piece or two.</b> Where an opening cuts a place through, two may lie, one
+ * each side of it ({@link roundbook.bucking.Parting}); which of such places have two is a part of
+ * the search. Its first deal is a greatest matching, and parts a place only where a whole piece is
+ * lacking elsewhere for want of it.
+ *
  * <p><b>Wood is priced where it is skipped</b>: from the butt to the end of a stem's last piece,
  * less its pieces. The top above it stays whole and is worth something; of a log that was cut
  * already the whole rest counts.
