@@ -220,23 +220,25 @@ final class JointState {
       int mid = mid(place);
       least = Math.min(least, mid);
       most = Math.max(most, mid);
-      cost += parted[place] == null ? 0 : parted(place);
+      cost += price(place, isParted(place));
+      cost += isParted(place) ? price(rightOf[place], true) + thin(place) : 0;
     }
     cost += grains.spread(most - least);
     total += cost - own[round];
     own[round] = cost;
   }
 
-  /** Returns what one piece or two cost in a place that an opening cuts through. */
-  private long parted(int place) {
-    Parting prices = task.parting();
-    if (!isParted(place)) {
-      return Math.round(grains.grains(prices.whole()));
-    }
-    double paid = prices.beside()[bole[place]] + prices.beside()[bole[rightOf[place]]];
-    long least = size[place / sides] - prices.thinner();
-    boolean thin = diameters[place][0] < least || diameters[place][2] < least;
-    return Math.round(grains.grains(paid)) + (thin ? fault : 0);
+  private long price(int slot, boolean beside) {
+    double[][] prices = task.parting().prices();
+    return bole[slot] < prices.length
+        ? Math.round(grains.grains(prices[bole[slot]][demand(slot, beside)]))
+        : 0;
+  }
+
+  /** Returns what corners of two pieces cost that are too thin for their round. */
+  private long thin(int place) {
+    long least = size[place / sides] - task.parting().thinner();
+    return diameters[place][0] < least || diameters[place][2] < least ? fault : 0;
   }
 
   private void layer(int round) {

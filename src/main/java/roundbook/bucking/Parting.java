@@ -14,8 +14,8 @@ import java.util.List;
  * @param least the least gap over and under two pieces, in ticks
  * @param most the largest gap there
  * @param thinner how many ticks thinner than its round a piece may be at the inside face
- * @param whole what one piece costs in such a place, in unit²
- * @param beside for each stem what a piece of it costs beside an opening
+ * @param prices for each stem, in unit², what a piece of it costs in each place, and then at the
+ *     left and at the right of the opening in each of these
  * @param buttsLeft whether the butts of the first round lie at the left, seen from outside
  */
 public record Parting(
@@ -24,11 +24,10 @@ public record Parting(
     long least,
     long most,
     long thinner,
-    double whole,
-    double[] beside,
+    double[][] prices,
     boolean buttsLeft) {
   /** No place is cut through. */
-  public static final Parting NONE = new Parting(List.of(), 0, 0, 0, 0, 0, new double[0], true);
+  public static final Parting NONE = new Parting(List.of(), 0, 0, 0, 0, new double[0][], true);
 
   /** Copies the list. */
   public Parting {

@@ -86,7 +86,14 @@ public record Fit(Job job) {
 
   /** Returns whether a log is long enough for a whole wall. */
   public boolean isWallLog(Log log) {
-    return job.building().walls().stream().anyMatch(wall -> !log.length().isLessThan(least(wall)));
+    return isLongerThan(log, Length.ZERO);
+  }
+
+  /** Returns whether a log is long enough for a wall that wants more than a length. */
+  boolean isLongerThan(Log log, Length least) {
+    return job.building().walls().stream()
+        .map(this::least)
+        .anyMatch(wall -> wall.isMoreThan(least) && !log.length().isLessThan(wall));
   }
 
   /** Returns whether a log serves a wall in any way. */

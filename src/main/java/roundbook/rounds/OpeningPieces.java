@@ -37,7 +37,11 @@ final class OpeningPieces {
   /** The same where two must lie. */
   static final double FORCED = 10_000;
 
+  /** What a log costs beside an opening that is long enough for a whole wall. */
   private static final double WALL_LOG = 1;
+
+  /** What a log costs on a wall that is long enough for a longer one: no pair is worth that. */
+  private static final double LONGER = 4;
 
   private final Job job;
   private final int rounds;
@@ -159,17 +163,28 @@ final class OpeningPieces {
                         words.raw(each.left()),
                         words.raw(each.right())))
             .toList();
-    double[] prices =
-        job.logs().stream().mapToDouble(log -> fit.isWallLog(log) ? WALL_LOG : 0).toArray();
+    double[][] prices = new double[job.logs().size()][];
+    Arrays.setAll(prices, log -> prices(job.logs().get(log), whole));
     return new Parting(
         places,
         words.squared(),
         grid.ticks(rules.length(Setting.GAP_LEAST).minus(half)),
         grid.ticks(rules.length(Setting.GAP_MOST).plus(half)),
         grid.ticks(usual.minus(EndFit.least(job, usual, fit -> !fit.isFlagged()))),
-        whole,
         prices,
         !job.isButtAtStart(walls.get(0), 1));
+  }
+
+  /** Returns what a log costs in each place, and then at the sides of openings. */
+  private double[] prices(Log log, double whole) {
+    double[] prices = new double[rounds * walls.size() + 2 * open.size()];
+    Arrays.fill(prices, fit.isWallLog(log) ? WALL_LOG : 0);
+    for (int place = 0; place < rounds * walls.size(); place++) {
+      Length own = fit.least(walls.get(place % walls.size()));
+      prices[place] = fit.isLongerThan(log, own) ? LONGER : 0;
+    }
+    open.forEach(place -> prices[words.place(place.wall(), place.round())] += whole);
+    return prices;
   }
 
   private FilledPlace pair(PartedCut cut) {

@@ -114,6 +114,9 @@ final class ShortPairs {
     for (int rounds = goal; rounds >= Math.max(1, built); rounds--) {
       int most = rounds;
       List<OpeningPlace> here = open.values().stream().filter(p -> p.round() <= most).toList();
+      if (here.isEmpty()) {
+        break;
+      }
       Optional<List<FilledPlace>> found =
           new OpeningPieces(job, rounds, here, settled, job.logs())
               .chosen(OpeningPieces.ASKED, looking(rounds));

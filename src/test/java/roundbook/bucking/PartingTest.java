@@ -54,12 +54,18 @@ class PartingTest {
             5,
             most,
             thinner,
-            ASKED,
-            new double[whole + SHORT.length],
+            prices(whole),
             true);
     List<Side> sides = List.of(new Side(90, 2, true), new Side(90, 2, false));
     return new BuckingTask(
         Aims.usual(10), 10, boles(whole), sides, 2, 1, 0, Settled.NOTHING, parting);
+  }
+
+  /** Each whole log costs four in the place that is cut through. */
+  private static double[][] prices(int whole) {
+    double[][] prices = new double[whole + SHORT.length][4 + 2];
+    Arrays.stream(prices).forEach(each -> each[0] = ASKED);
+    return prices;
   }
 
   private static Optional<BuckingResult> solved(BuckingTask task) {
