@@ -33,6 +33,7 @@ import roundbook.job.Stems;
 import roundbook.job.Stems.CrossCut;
 import roundbook.plan.Jobs;
 import roundbook.problem.CellRef;
+import roundbook.stack.FilledPlace;
 import roundbook.units.Length;
 
 /**
@@ -111,9 +112,9 @@ class MaterialTest {
                 Map.of(new Place(1, "N"), new Held("1", inches("2"))), Map.of()));
     assertEquals("", sources(settled));
     Material material = new Material(settled);
-    assertEquals(0, material.held(1, settled.building().walls().get(0)));
-    assertEquals(-1, material.held(2, settled.building().walls().get(0)));
-    assertEquals(1, material.boles(inches("8"), true).size());
+    assertEquals(
+        List.of(new Place(1, "N")), material.held().stream().map(FilledPlace::place).toList());
+    assertEquals(0, material.boles(inches("8"), true).size());
   }
 
   /** 4 in of sweep in 40 ft are 4 x 106/480 in a piece for the shorter wall. */
