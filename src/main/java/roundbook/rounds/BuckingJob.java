@@ -100,8 +100,7 @@ public final class BuckingJob {
     long[] sizes = new long[rounds];
     Arrays.setAll(
         sizes,
-        round ->
-            job.heldSize(round + 1).map(cut -> (long) grid.ticks(cut.size())).orElse(0L));
+        round -> job.heldSize(round + 1).map(cut -> (long) grid.ticks(cut.size())).orElse(0L));
     return new BuckingTask(
         aims(),
         Grid.INCH,

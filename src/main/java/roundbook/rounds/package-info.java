@@ -76,21 +76,21 @@
  * round and of which end loses the excess. Tried and dropped: pieces that slide along whole logs
  * (as many pairs, scores a tenth higher, for the plan cannot follow), exchanging whole rounds (5
  * percent more pairs, scores alike, for sixty lines), gaps and ends judged only after (the plan is
- * then made once for each pair that fails). The round counts the diameter at the middle of the wall, as of every log; the
- * mean of the two middles was weighed and dropped, for then the size and the middle gap would come
- * from different diameters. A short log is one too short for its wall; that no round loses a log to
- * a pair follows from dealing all rounds aimed at, the most first that can be filled. Of pairs that
- * the plan spoils all the same the worst is taken out, and pairs chosen anew, before the next; one
- * stays only where a round would be lost without it. What no place took is tried by itself, and the
- * page says how near the best two come. A short piece is no reason to cut up a long log: an inch of
- * offcut costs {@code Waste_price}, and a log that is long enough for a whole wall, and so is a
- * spare, a square inch more. Where one is cut all the same, for a whole wall or for more than twice
- * its piece, the plan says so. For rounds that are missing the openings' places are foreseen with
- * cylinders of the last size; what they turn out not to be is taken out and planned again. A pair
- * has one pair of boxes for marks as cut, beside its left log. A re-plan keeps pairs and makes new
- * ones only in places that had one, or while rounds are missing. A log cut through by two openings
- * gets none. Where the middles of two short logs are typed, a page's least and largest gap are
- * those of its three stations and of the planned logs between, so a flag there can be missing or
- * too many; a new plan gives the rest.
+ * then made once for each pair that fails). The round counts the diameter at the middle of the
+ * wall, as of every log; the mean of the two middles was weighed and dropped, for then the size and
+ * the middle gap would come from different diameters. A short log is one too short for its wall;
+ * that no round loses a log to a pair follows from dealing all rounds aimed at, the most first that
+ * can be filled. Of pairs that the plan spoils all the same the worst is taken out, and pairs
+ * chosen anew, before the next; one stays only where a round would be lost without it. What no
+ * place took is tried by itself, and the page says how near the best two come. A short piece is no
+ * reason to cut up a long log: an inch of offcut costs {@code Waste_price}, and a log that is long
+ * enough for a whole wall, and so is a spare, a square inch more. Where one is cut all the same,
+ * for a whole wall or for more than twice its piece, the plan says so. For rounds that are missing
+ * the openings' places are foreseen with cylinders of the last size; what they turn out not to be
+ * is taken out and planned again. A pair has one pair of boxes for marks as cut, beside its left
+ * log. A re-plan keeps pairs and makes new ones only in places that had one, or while rounds are
+ * missing. A log cut through by two openings gets none. Where the middles of two short logs are
+ * typed, a page's least and largest gap are those of its three stations and of the planned logs
+ * between, so a flag there can be missing or too many; a new plan gives the rest.
  */
 package roundbook.rounds;

@@ -48,14 +48,7 @@ class PartingTest {
 
   private static BuckingTask task(int whole, long most, long thinner) {
     Parting parting =
-        new Parting(
-            List.of(new PartedPlace(0, 50, 30)),
-            1,
-            5,
-            most,
-            thinner,
-            prices(whole),
-            true);
+        new Parting(List.of(new PartedPlace(0, 50, 30)), 1, 5, most, thinner, prices(whole), true);
     List<Side> sides = List.of(new Side(90, 2, true), new Side(90, 2, false));
     return new BuckingTask(
         Aims.usual(10), 10, boles(whole), sides, 2, 1, 0, Settled.NOTHING, parting);
