@@ -155,7 +155,9 @@ public final class PlanDrawing {
       inRow(side, wall, tag);
       return;
     }
-    Spot at = side.inwards(side.along(crossed ? 0.27 : 0.5), side.upright() ? 9 : 14);
+    boolean between = wall.isPartition() && !side.upright();
+    double part = !crossed ? 0.5 : between ? 0.75 : 0.27;
+    Spot at = side.inwards(side.along(part), side.upright() ? 9 : 14);
     if (ground.isMore()) {
       more(side, wall.name(), tag, at);
       return;
