@@ -53,6 +53,17 @@ class PartedBuildTest {
     plan.stack().courses().forEach(course -> assertEquals(walls, course.places().size()));
   }
 
+  /** Boxes of thirteen walls in one row left no column for the words beside them: a fault. */
+  @Test
+  void threePensWithAPartitionMakeABook() throws Exception {
+    List<String> walls = List.of("--pens", "12,8,12,8,12x14", "--partition", "N3:5-6");
+    CrewFolder site = new CrewFolder(folder).sample(PENS).planHouse(walls, "--rounds", "2");
+    assertEquals(13, site.planOf(1).job().building().walls().size());
+    try (var book = new XSSFWorkbook(site.book(1).toFile())) {
+      assertTrue(book.getName("Change_P1") != null);
+    }
+  }
+
   /** Names of eight walls beside a mark hid the mark in its box of the notch chart. */
   @Test
   void marksOfManyWallsFitTheirBoxes() throws Exception {

@@ -28,6 +28,9 @@ import roundbook.units.LengthUnit;
  * @param map where the numbers of the working sheet stand
  */
 public record LiveContext(CrewContext context, LiveMap map) {
+  private static final int FOUR = 4;
+  private static final int NAMES_MOST = 11;
+
   private static final String WORKING = "tab.working";
 
   /** Returns what the live sheets of a workbook share. */
@@ -103,10 +106,17 @@ public record LiveContext(CrewContext context, LiveMap map) {
     return pen == 0 ? "" : text(key, pen);
   }
 
-  /** Returns the names of the walls of one laying order, such as {@code N S}. */
+  /**
+   * Returns the names of the walls of one laying order, such as {@code N S}; what they have in
+   * common where there are more of them than a head holds.
+   */
   public String names(boolean first) {
-    return String.join(
-        " ", walls().stream().filter(wall -> wall.laidFirst() == first).map(Wall::name).toList());
+    String names =
+        String.join(
+            " ",
+            walls().stream().filter(wall -> wall.laidFirst() == first).map(Wall::name).toList());
+    boolean many = names.length() > NAMES_MOST && walls().size() > FOUR;
+    return many ? text(first ? "names.first" : "names.second") : names;
   }
 
   /** Returns a number in the job's unit. */

@@ -35,6 +35,9 @@ final class NotchChange {
   private static final double HEADS = 44;
   private static final double RESULTS = 28;
 
+  /** More walls than these take further rows, or the words beside them would have no room. */
+  private static final int IN_A_ROW = 6;
+
   private static final String ROUND = "Change_round";
   private static final int FIRST_RESULT = 2;
   private static final Positions<Result> COLUMNS = Positions.of(Result.class);
@@ -48,13 +51,23 @@ final class NotchChange {
 
   /** Returns how high the block stands under columns of these widths, in points. */
   static double height(LiveContext live, double[] widths) {
-    return TITLE + HEWN + boxes(live, widths) + HEADS + RESULTS;
+    return TITLE + rows(live) * (HEWN + boxes(live, widths)) + HEADS + RESULTS;
   }
 
-  /** Returns the height of the boxes' row, beside which the words on ends must have room. */
+  /** Returns how many rows of boxes there are. */
+  private static int rows(LiveContext live) {
+    return (live.walls().size() + IN_A_ROW - 1) / IN_A_ROW;
+  }
+
+  /** Returns how many boxes stand in a row at most: as many in each as in any other. */
+  private static int inARow(LiveContext live) {
+    return (live.walls().size() + rows(live) - 1) / rows(live);
+  }
+
+  /** Returns the height of a row of boxes, beside which the words on ends must have room. */
   private static double boxes(LiveContext live, double[] widths) {
-    double room = Arrays.stream(widths).skip(live.walls().size() + 1L).sum();
-    return Math.max(BOXES, TextHeight.of(ends(live), Role.PLAIN, room) - HEWN);
+    double room = Arrays.stream(widths).skip(inARow(live) + 1L).sum();
+    return Math.max(BOXES, TextHeight.of(ends(live), Role.PLAIN, room) / rows(live) - HEWN);
   }
 
   /** Returns what the grades of ends mean, from where on each begins, and what to do. */
@@ -71,21 +84,15 @@ final class NotchChange {
     int columns = widths.length;
     sheet.nextRow().height(TITLE);
     sheet.addAcross(columns, Cell.text(live.text("change.title")).role(Role.HEADING));
-    sheet.nextRow().height(HEWN).add(head("change.round"));
-    for (Wall wall : live.walls()) {
-      sheet.add(head("change.hewn", wall.name()));
+    int first = sheet.row() + 1;
+    int most = inARow(live);
+    for (int from = 0; from < live.walls().size(); from += most) {
+      int to = StrictMath.min(from + most, live.walls().size());
+      boxes(live.walls().subList(from, to), from == 0, boxes(live, widths));
     }
-    int words = live.walls().size() + 2;
     sheet.merge(
-        new Area(sheet.row(), words, sheet.row() + 1, columns),
-        Cell.text(ends(live)).role(Role.PLAIN));
-    sheet.nextRow().height(boxes(live, widths));
-    sheet.add(Cell.number(hand()).role(Role.TYPED_IN_LARGE).format(Cell.Format.WHOLE).named(ROUND));
-    for (Wall wall : live.walls()) {
-      Cell typed = Cell.blank(Role.TYPED_IN_LARGE).format(live.markFormat());
-      sheet.add(typed.named(name(wall)));
-    }
-    rules(sheet.row());
+        new Area(first, most + 2, sheet.row(), columns), Cell.text(ends(live)).role(Role.PLAIN));
+    rules(first + 1);
     sheet.nextRow().height(HEADS).skip(1);
     for (Result result : Result.values()) {
       String key = "change.head." + result.name().toLowerCase(Locale.ROOT);
@@ -95,6 +102,28 @@ final class NotchChange {
     for (Result result : Result.values()) {
       flag(result);
       sheet.add(cell(result));
+    }
+  }
+
+  /** Puts the boxes of some walls under their heads, the first ones beside that of the round. */
+  private void boxes(List<Wall> walls, boolean round, double height) {
+    sheet.nextRow().height(HEWN);
+    if (round) {
+      sheet.add(head("change.round"));
+    } else {
+      sheet.skip(1);
+    }
+    walls.forEach(wall -> sheet.add(head("change.hewn", wall.name())));
+    sheet.nextRow().height(height);
+    if (round) {
+      Cell hand = Cell.number(hand()).role(Role.TYPED_IN_LARGE).format(Cell.Format.WHOLE);
+      sheet.add(hand.named(ROUND));
+    } else {
+      sheet.skip(1);
+    }
+    for (Wall wall : walls) {
+      Cell typed = Cell.blank(Role.TYPED_IN_LARGE).format(live.markFormat());
+      sheet.add(typed.named(name(wall)));
     }
   }
 
