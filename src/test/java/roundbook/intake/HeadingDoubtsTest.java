@@ -75,8 +75,7 @@ class HeadingDoubtsTest {
     String other = field == Field.BUTT ? "Length (ft)|" : "Butt (in)|";
     Tally tally = Tally.one("Log|" + other + heading, field == Field.BUTT ? "1|18|14" : "1|14|18");
     assertEquals("C1", tally.problem(key).where().address());
-    assertEquals(
-        true, tally.remedy(key).contains("--set Column_" + name + "="), tally.remedy(key));
+    assertEquals(true, tally.remedy(key).contains("--set Column_" + name + "="), tally.remedy(key));
   }
 
   @ParameterizedTest

@@ -109,7 +109,6 @@ class RecordedTest {
       Place place = piece.placed().place();
       assertEquals(piece.placed().held(), report.plan().get(place), place.named());
     }
-    assertEquals(
-        1, report.plan().values().stream().filter(Held::isShared).count());
+    assertEquals(1, report.plan().values().stream().filter(Held::isShared).count());
   }
 }
