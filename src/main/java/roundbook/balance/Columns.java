@@ -46,6 +46,15 @@ final class Columns {
     }
   }
 
+  /** Returns whether two slots are one or lie in joints whose matchings are looked at together. */
+  boolean share(int s, int t) {
+    int one = lead[s];
+    int other = lead[t];
+    return one == other
+        || above[one] >= 0 && lead[above[one]] == other
+        || above[other] >= 0 && lead[above[other]] == one;
+  }
+
   private void join(int from, int to) {
     for (int slot = from; slot < to; slot++) {
       above[slot] = slot + to - from;

@@ -4,7 +4,7 @@ import java.util.function.LongPredicate;
 
 /** Anneals a choice whose sizes are held loosely at first and strictly in the end. */
 final class LooseAnneal implements Annealer {
-  /** Of a thousand moves, how many change the size of a round or exchange logs within one. */
+  /** Of 1,024 moves, how many change the size of a round or exchange logs within one. */
   private static final int SIZE_MOVES = 50;
 
   private static final int ROUND_MOVES = 100;
@@ -20,7 +20,8 @@ final class LooseAnneal implements Annealer {
   private final Dice dice;
   private final Moves moves;
   private final int[] best;
-  private long bestTotal;
+  private final State exact;
+  private long least;
 
   LooseAnneal(Model model, Dice dice) {
     this.model = model;
@@ -28,22 +29,22 @@ final class LooseAnneal implements Annealer {
     state = new LooseState(model);
     moves = new Moves(model, dice);
     best = new int[model.slots.count];
+    exact = new State(model);
   }
 
   @Override
   public void from(int[] variants) {
     state.set(variants);
     note();
-    bestTotal = Long.MAX_VALUE;
+    least = Long.MAX_VALUE;
   }
 
   @Override
   public void run(Schedule schedule, long count, LongPredicate goOn) {
-    double square = model.grains * model.grains;
     for (long done = 0; done < count && !moves.none() && goOn.test(done); done += BLOCK) {
       double share = (double) done / count;
-      double heat = square * schedule.at(share);
-      state.strictness = square / model.task.scale.unit() * STRICTNESS.at(share);
+      double heat = JointTables.UNIT * schedule.at(share);
+      state.strictness(JointTables.UNIT * STRICTNESS.at(share) / model.task.scale.unit());
       block((int) Math.min(BLOCK, count - done), heat);
     }
     state.set(state.variant);
@@ -59,22 +60,23 @@ final class LooseAnneal implements Annealer {
   }
 
   private void noteBetter() {
-    if (state.misfit == 0 && state.total < bestTotal) {
+    if (state.misfit == 0 && state.total < least) {
       note();
     }
   }
 
   private void note() {
-    bestTotal = state.total;
+    least = state.total;
     System.arraycopy(state.variant, 0, best, 0, best.length);
   }
 
   private boolean step(long bound) {
-    int kind = dice.below(1_000);
+    long chance = dice.next();
+    int kind = (int) (chance >>> 54);
+    int slot = moves.slot((int) chance);
     if (kind < SIZE_MOVES) {
-      return state.step(dice.below(model.slots.courses()), dice.next() < 0 ? 1 : -1, bound);
+      return state.step(model.slots.courseOf[slot], (kind & 1) == 0 ? 1 : -1, bound);
     }
-    int slot = moves.slot();
     return kind < SIZE_MOVES + ROUND_MOVES ? exchange(slot, bound) : replace(slot, bound);
   }
 
@@ -104,7 +106,7 @@ final class LooseAnneal implements Annealer {
     }
     int there = state.slotOf[log];
     if (there >= 0) {
-      return exchange(slot, there, bound);
+      return !state.isMate(slot, there) && exchange(slot, there, bound);
     }
     return model.fits(log, slot) && state.put(slot, cut(log, slot), bound);
   }
@@ -120,11 +122,12 @@ final class LooseAnneal implements Annealer {
   @Override
   public int[] best() {
     state.set(best);
-    return state.straight();
+    exact.set(state.straight());
+    return exact.variant.clone();
   }
 
   @Override
   public long bestTotal() {
-    return bestTotal;
+    return exact.total;
   }
 }

@@ -36,7 +36,7 @@ final class LooseSizes {
     for (int c = 0; c < size.length; c++) {
       steps[c] = aims.size(sum[c], sides(c)) / aims.sizeStep();
       resize(c);
-      misfit[c] = misfit(c);
+      misfit[c] = 0;
     }
   }
 
@@ -72,21 +72,26 @@ final class LooseSizes {
     }
   }
 
-  private long misfit(int c) {
-    if (sum[c] < from[c]) {
-      return from[c] - sum[c];
-    }
-    return sum[c] >= to[c] ? sum[c] - to[c] + 1 : 0;
+  /** Returns by how much the sum of a course missed its size when it was last kept. */
+  long misfit(int c) {
+    return misfit[c];
   }
 
-  /** Returns by how much the misfit of a course has grown since it was last kept. */
-  long misfitChange(int c) {
-    return misfit(c) - misfit[c];
+  private long misfit(int c, long of) {
+    if (of < from[c]) {
+      return from[c] - of;
+    }
+    return of >= to[c] ? of - to[c] + 1 : 0;
+  }
+
+  /** Returns by how much the misfit of a course grows where its sum does, from what was kept. */
+  long misfitChange(int c, long by) {
+    return misfit(c, sum[c] + by) - misfit[c];
   }
 
   /** Keeps the misfit of a course; returns by how much it has grown. */
   long keep(int c) {
-    long change = misfitChange(c);
+    long change = misfitChange(c, 0);
     misfit[c] += change;
     return change;
   }

@@ -1,7 +1,6 @@
 package roundbook.balance;
 
 import java.util.Arrays;
-
 /**
  * A complete choice whose sizes are held loosely, changed by trial.
  *
@@ -11,71 +10,43 @@ import java.util.Arrays;
  * misfits and pays for it. The way across is then made of small changes. A choice without misfit
  * has its true score.
  *
- * <p>The joints of two like columns cost what the better of their two matchings costs; {@link
- * #straight()} carries that out.
+ * <p>Costs are those of {@link JointTables}: what a variant would cost in a slot is a few look-ups,
+ * and an exchange of logs that have no joint in common is the sum of two such costs.
  */
 final class LooseState {
-  private static final int MOST_JOINTS = 4;
-
   /** Variant in each slot. */
   final int[] variant;
 
   /** Slot of each log, or -1. */
   final int[] slotOf;
 
-  /** The score without misfits, in squared grains. */
+  /** The score without misfits. */
   long total;
 
   /** Sum of all misfits: by how much sums of middle diameters miss their sizes, in fine units. */
   long misfit;
 
-  /** What a fine unit of misfit costs, in squared grains. */
-  double strictness;
-
   private final Model model;
-  private final Slots slots;
-  private final Prices prices;
-  private final Columns columns;
   private final int[] courseOf;
-  private final int[] lead;
-  private final boolean[] reversed;
-  private final int[] station;
-  private final long[] base;
-  private final long[] joint;
+  private final int[] courseSlot;
+  private final int[] own;
+  private final int refused;
   private final LooseSizes sizes;
-  private final long[] course;
-  private final long[] rise;
-
-  private final int[] putSlot = new int[2];
-  private final int[] putOld = new int[2];
-  private int puts;
-  private final int[] touched = new int[2];
-  private final long[] newCourse = new long[2];
-  private int touches;
-  private final int[] tried = new int[MOST_JOINTS];
-  private final long[] newJoint = new long[MOST_JOINTS];
-  private int tries;
-  private long change;
+  private final LooseJoints joints;
+  private final LooseCourses courses;
 
   LooseState(Model model) {
     this.model = model;
-    slots = model.slots;
-    prices = new Prices(model);
-    columns = new Columns(model);
-    courseOf = slots.courseOf;
-    lead = columns.lead;
-    reversed = new boolean[slots.count];
-    for (int s = 0; s < slots.count; s++) {
-      reversed[s] = slots.round(courseOf[s]) % 2 == 1;
-    }
-    sizes = new LooseSizes(model);
-    variant = new int[slots.count];
+    courseOf = model.slots.courseOf;
+    courseSlot = model.slots.courseSlot;
+    variant = new int[model.slots.count];
     slotOf = new int[model.logs];
-    station = new int[3 * slots.count];
-    base = new long[slots.count];
-    joint = new long[slots.count];
-    course = new long[slots.courses()];
-    rise = new long[slots.courses()];
+    JointTables tables = new JointTables(model);
+    own = tables.own();
+    refused = tables.refused();
+    sizes = new LooseSizes(model);
+    joints = new LooseJoints(model, tables, variant);
+    courses = new LooseCourses(model, tables, sizes, variant);
   }
 
   /** Takes a whole choice, with the sizes that its logs round to. */
@@ -83,22 +54,17 @@ final class LooseState {
     System.arraycopy(variants, 0, variant, 0, variants.length);
     Arrays.fill(slotOf, -1);
     sizes.set(variants);
-    total = 0;
+    total = joints.set(sizes.size) + courses.set();
     misfit = 0;
     for (int s = 0; s < variants.length; s++) {
       slotOf[log(s)] = s;
-      stand(s, variants[s]);
-      base[s] = columns.above[s] < 0 ? 0 : base(s);
+      total += own(s, variants[s]);
     }
-    for (int s = 0; s < variants.length; s++) {
-      joint[s] = columns.above[s] < 0 || lead[s] != s ? 0 : joint(s);
-      total += joint[s] + model.costs[variants[s]];
-    }
-    for (int c = 0; c < course.length; c++) {
-      course[c] = course(c);
-      rise[c] = rise(c);
-      total += course[c] + rise[c];
-    }
+  }
+
+  /** Sets what a fine unit of misfit costs. */
+  void strictness(double price) {
+    courses.strictness(price);
   }
 
   /** Returns the log in a slot. */
@@ -106,228 +72,32 @@ final class LooseState {
     return model.variantLog[variant[slot]];
   }
 
-  /** Puts a variant into a slot if that makes the choice worse by no more than a bound. */
-  boolean put(int slot, int v, long bound) {
-    begin();
-    lay(slot, v);
-    return settle(bound);
+  /** Returns whether slots are those of like columns, which may exchange logs without effect. */
+  boolean isMate(int s, int t) {
+    return joints.isMate(s, t);
   }
 
-  /** Puts variants into two slots if that makes the choice worse by no more than a bound. */
-  boolean put(int slot, int v, int other, int w, long bound) {
-    begin();
-    lay(slot, v);
-    lay(other, w);
-    return settle(bound);
+  private int own(int s, int v) {
+    boolean refuses = model.refuses && sizes.size[courseOf[s]] > model.largest[v];
+    return refuses ? own[v] + refused : own[v];
   }
 
-  private void begin() {
-    puts = 0;
-    touches = 0;
-    tries = 0;
-    change = 0;
+  /** Returns what a variant would cost in a slot, the logs around it staying. */
+  private int cost(int s, int v) {
+    return joints.cost(s, v) + own(s, v);
   }
 
-  private void lay(int slot, int v) {
-    int c = courseOf[slot];
-    putSlot[puts] = slot;
-    putOld[puts++] = variant[slot];
-    change += model.costs[v] - model.costs[variant[slot]];
-    replace(slot, v);
-    if (touches == 0 || touched[0] != c) {
-      touched[touches++] = c;
-      change -= course[c];
-    }
-    if (columns.above[slot] >= 0) {
-      touchJoint(lead[slot]);
-    }
-    if (columns.below[slot] >= 0) {
-      touchJoint(lead[columns.below[slot]]);
-    }
+  private int cost(int s) {
+    return joints.cost(s) + own(s, variant[s]);
   }
 
-  private void touchJoint(int s) {
-    for (int i = 0; i < tries; i++) {
-      if (tried[i] == s) {
-        return;
-      }
-    }
-    tried[tries++] = s;
-    change -= joint[s];
-  }
-
-  private void replace(int slot, int v) {
-    sizes.replace(courseOf[slot], model.fineMids[v] - model.fineMids[variant[slot]]);
-    variant[slot] = v;
-    stand(slot, v);
-  }
-
-  private boolean settle(long bound) {
-    if (isWithin(bound)) {
-      keep();
-      return true;
-    }
-    for (int i = puts - 1; i >= 0; i--) {
-      replace(putSlot[i], putOld[i]);
-    }
-    return false;
-  }
-
-  /** Adds up the change, from what is cheap to compute on, until it is sure to be too much. */
-  private boolean isWithin(long bound) {
-    long misfits = 0;
-    for (int i = 0; i < touches; i++) {
-      newCourse[i] = course(touched[i]);
-      change += newCourse[i];
-      misfits += sizes.misfitChange(touched[i]);
-    }
-    long left = bound - (long) (strictness * misfits);
-    for (int i = 0; i < tries && change <= left; i++) {
-      newJoint[i] = joint(tried[i]);
-      change += newJoint[i];
-    }
-    return change <= left;
-  }
-
-  private void keep() {
-    total += change;
-    for (int i = 0; i < touches; i++) {
-      course[touched[i]] = newCourse[i];
-      misfit += sizes.keep(touched[i]);
-    }
-    for (int i = 0; i < tries; i++) {
-      joint[tried[i]] = newJoint[i];
-    }
-    for (int i = 0; i < puts; i++) {
-      slotOf[model.variantLog[putOld[i]]] = -1;
-    }
-    for (int i = 0; i < puts; i++) {
-      slotOf[log(putSlot[i])] = putSlot[i];
-    }
-  }
-
-  /** Moves the size of a course by one step if that is worse by no more than a bound. */
-  boolean step(int c, int by, long bound) {
-    if (!sizes.isFree(c, by)) {
-      return false;
-    }
-    boolean below = c > 0 && slots.hasAbove(c - 1);
-    int from = slots.courseSlot[below ? c - 1 : c];
-    int to = slots.courseSlot[slots.hasAbove(c) ? c + 1 : c];
-    long before = sum(c, below, from, to);
-    sizes.step(c, by);
-    long left = bound + before - (long) (strictness * sizes.misfitChange(c));
-    rebase(from, to);
-    if (stepped(c, below, from, to, left) > left) {
-      sizes.step(c, -by);
-      rebase(from, to);
-      return false;
-    }
-    for (int s = from; s < to; s++) {
-      joint[s] = lead[s] == s ? joint(s) : 0;
-    }
-    course[c] = course(c);
-    rise[c] = rise(c);
-    if (below) {
-      rise[c - 1] = rise(c - 1);
-    }
-    misfit += sizes.keep(c);
-    total += sum(c, below, from, to) - before;
-    return true;
-  }
-
-  private long sum(int c, boolean below, int from, int to) {
-    long sum = course[c] + rise[c] + (below ? rise[c - 1] : 0);
-    for (int s = from; s < to; s++) {
-      sum += joint[s];
-    }
-    return sum;
-  }
-
-  private long stepped(int c, boolean below, int from, int to, long most) {
-    long sum = course(c) + rise(c) + (below ? rise(c - 1) : 0);
-    for (int s = from; s < to && sum <= most; s++) {
-      sum += lead[s] == s ? joint(s) : 0;
-    }
-    return sum;
-  }
-
-  private void rebase(int from, int to) {
-    for (int s = from; s < to; s++) {
-      base[s] = base(s);
-    }
-  }
-
-  /** Returns the choice with every pair of like columns in the better of its matchings. */
-  int[] straight() {
-    for (int s = 0; s < variant.length; s++) {
-      int mate = columns.mate[s];
-      if (mate > s && columns.above[s] >= 0 && crossed(s, mate) < parallel(s, mate)) {
-        cross(columns.above[s], columns.above[mate]);
-      }
-    }
-    return variant.clone();
-  }
-
-  private void cross(int one, int other) {
-    int t = other;
-    for (int s = one; s >= 0; s = columns.above[s]) {
-      int v = variant[s];
-      variant[s] = variant[t];
-      variant[t] = v;
-      stand(s, variant[s]);
-      stand(t, variant[t]);
-      t = columns.above[t];
-    }
-  }
-
-  private void stand(int slot, int v) {
-    boolean turned = reversed[slot];
-    station[3 * slot] = model.diameters[turned ? 3 * v + 2 : 3 * v];
-    station[3 * slot + 1] = model.diameters[3 * v + 1];
-    station[3 * slot + 2] = model.diameters[turned ? 3 * v : 3 * v + 2];
-  }
-
-  private long base(int s) {
-    int c = courseOf[s];
-    return model.slotFirst[s]
-        ? 3 * sizes.size[c] + sizes.size[c + 1]
-        : sizes.size[c] + 3 * sizes.size[c + 1];
-  }
-
-  private long joint(int s) {
-    int mate = columns.mate[s];
-    return mate < 0 ? joint(s, columns.above[s]) : Math.min(parallel(s, mate), crossed(s, mate));
-  }
-
-  private long parallel(int s, int mate) {
-    return joint(s, columns.above[s]) + joint(mate, columns.above[mate]);
-  }
-
-  private long crossed(int s, int mate) {
-    return joint(s, columns.above[mate]) + joint(mate, columns.above[s]);
-  }
-
-  private long joint(int s, int above) {
-    int u = 3 * s;
-    return joint(base[s], above, station[u], station[u + 1], station[u + 2]);
-  }
-
-  /** Returns the cost of a joint of the log in a slot with three diameters that meet its own. */
-  private long joint(long base, int slot, int left, int mid, int right) {
-    int t = 3 * slot;
-    return prices.gap(base - left - station[t])
-        + prices.gap(base - mid - station[t + 1])
-        + prices.gap(base - right - station[t + 2]);
-  }
-
-  /** Returns the cut of a log that suits a slot best under and over the logs that lie there. */
+  /** Returns the cut of a log that suits a slot best beside, under and over the logs there. */
   int bestCut(int log, int slot) {
     int first = model.firstVariant(log, slot);
     int best = first;
-    long least = Long.MAX_VALUE;
+    int least = Integer.MAX_VALUE;
     for (int v = first; v < first + model.variants(log, slot); v++) {
-      long cost = cost(v, slot);
+      int cost = cost(slot, v);
       if (cost < least) {
         least = cost;
         best = v;
@@ -336,31 +106,125 @@ final class LooseState {
     return best;
   }
 
-  private long cost(int v, int slot) {
-    int above = columns.above[slot];
-    int below = columns.below[slot];
-    int left = model.diameters[reversed[slot] ? 3 * v + 2 : 3 * v];
-    int mid = model.diameters[3 * v + 1];
-    int right = model.diameters[reversed[slot] ? 3 * v : 3 * v + 2];
-    return model.costs[v]
-        + (above < 0 ? 0 : joint(base[slot], above, left, mid, right))
-        + (below < 0 ? 0 : joint(base[below], below, left, mid, right));
-  }
-
-  private long rise(int c) {
-    return slots.hasAbove(c) ? prices.inversion(sizes.size[c], sizes.size[c + 1]) : 0;
-  }
-
-  private long course(int c) {
-    int least = Integer.MAX_VALUE;
-    int most = 0;
-    long refused = 0;
-    for (int s = slots.courseSlot[c]; s < slots.courseSlot[c + 1]; s++) {
-      int mid = model.mids[variant[s]];
-      least = Math.min(least, mid);
-      most = Math.max(most, mid);
-      refused += sizes.size[c] > model.largest[variant[s]] ? prices.refused : 0;
+  /** Puts a variant into a slot if that makes the choice worse by no more than a bound. */
+  boolean put(int s, int v, long bound) {
+    long change = cost(s, v) - cost(s);
+    if (change - courses.credit(s) > bound) {
+      return false;
     }
-    return prices.spread(most - least) + refused;
+    change += courses.spreadChange(s, v);
+    if (change + courses.price(sizes.misfitChange(courseOf[s], more(s, v))) > bound) {
+      return false;
+    }
+    total += change;
+    lay(s, v);
+    joints.laid(s);
+    misfit += courses.keep(courseOf[s]);
+    return true;
+  }
+
+  /** Puts variants into two slots if that makes the choice worse by no more than a bound. */
+  boolean put(int s, int v, int t, int w, long bound) {
+    int c = courseOf[s];
+    int e = courseOf[t];
+    long most = bound + courses.credit(s) + (c == e ? 0 : courses.credit(t));
+    long change = joints.isNear(s, t) ? changeNear(s, v, t, w) : changeApart(s, v, t, w, most);
+    if (change > most) {
+      return false;
+    }
+    long misfits;
+    if (c == e) {
+      change += courses.spreadChange(s, v, t, w);
+      misfits = sizes.misfitChange(c, more(s, v) + more(t, w));
+    } else {
+      change += courses.spreadChange(s, v) + courses.spreadChange(t, w);
+      misfits = sizes.misfitChange(c, more(s, v)) + sizes.misfitChange(e, more(t, w));
+    }
+    if (change + courses.price(misfits) > bound) {
+      return false;
+    }
+    total += change;
+    lay(t, w);
+    lay(s, v);
+    joints.laid(s);
+    joints.laid(t);
+    misfit += courses.keep(c) + (c == e ? 0 : courses.keep(e));
+    return true;
+  }
+
+  private long changeNear(int s, int v, int t, int w) {
+    int before = own(s, variant[s]) + own(t, variant[t]);
+    return joints.change(s, v, t, w) + own(s, v) + own(t, w) - before;
+  }
+
+  /** Returns by how much costs change where no joint is in common, or more than a bound. */
+  private long changeApart(int s, int v, int t, int w, long most) {
+    int change = cost(s, v) - cost(s) - cost(t);
+    return change > most ? change : change + cost(t, w);
+  }
+
+  /** Returns by how much the sum of middle diameters grows with a variant in a slot. */
+  private long more(int s, int v) {
+    return model.fineMids[v] - model.fineMids[variant[s]];
+  }
+
+  private void lay(int s, int v) {
+    if (slotOf[log(s)] == s) {
+      slotOf[log(s)] = -1;
+    }
+    sizes.replace(courseOf[s], more(s, v));
+    variant[s] = v;
+    slotOf[log(s)] = s;
+  }
+
+  /** Moves the size of a course by one step if that is worse by no more than a bound. */
+  boolean step(int c, int by, long bound) {
+    if (!sizes.isFree(c, by)) {
+      return false;
+    }
+    boolean below = c > 0 && model.slots.hasAbove(c - 1);
+    long before = sizes.size[c];
+    sizes.step(c, by);
+    long change = courses.riseChange(c) + (below ? courses.riseChange(c - 1) : 0);
+    change += model.refuses ? refusedChange(c, before) : 0;
+    long left = bound - courses.price(sizes.misfitChange(c, 0));
+    change += change <= left && below ? joints.moved(c - 1, by, 3 * by) : 0;
+    change += change <= left ? joints.moved(c, 3 * by, by) : 0;
+    if (change > left) {
+      sizes.step(c, -by);
+      return false;
+    }
+    total += change;
+    keepStep(c, by, below);
+    return true;
+  }
+
+  private long refusedChange(int c, long before) {
+    long change = 0;
+    for (int s = courseSlot[c]; s < courseSlot[c + 1]; s++) {
+      long largest = model.largest[variant[s]];
+      change += (sizes.size[c] > largest ? refused : 0) - (before > largest ? refused : 0);
+    }
+    return change;
+  }
+
+  private void keepStep(int c, int by, boolean below) {
+    if (below) {
+      joints.move(c - 1, by, 3 * by);
+      courses.keepRise(c - 1);
+    }
+    joints.move(c, 3 * by, by);
+    courses.keepRise(c);
+    int to = courseSlot[model.slots.hasAbove(c) ? c + 2 : c + 1];
+    for (int s = courseSlot[below ? c - 1 : c]; s < to; s++) {
+      joints.link(s);
+    }
+    misfit += courses.keep(c);
+  }
+
+  /** Returns the choice with every pair of like columns in the better of its matchings. */
+  int[] straight() {
+    joints.straighten();
+    return variant.clone();
   }
 }

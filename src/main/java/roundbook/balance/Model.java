@@ -2,6 +2,7 @@ package roundbook.balance;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import roundbook.balance.BalanceTask.RingPlace;
 
 /**
@@ -40,8 +41,11 @@ final class Model {
   /** Size each course is bound to in fine units, or -1. */
   final long[] fixedSize;
 
-  /** First variant of log l and class c at index {@code l × classes + c}; ends with the next. */
+  /** First variant of class c and log l at index {@code c × logs + l}; ends with the next. */
   final int[] first;
+
+  /** First variant of each class; one more entry than there are classes. */
+  final int[] classFrom;
 
   /** Log of each variant. */
   final int[] variantLog;
@@ -92,8 +96,9 @@ final class Model {
     }
     first = new int[logs * classes + 1];
     for (int i = 0; i < logs * classes; i++) {
-      first[i + 1] = first[i] + task.cuts(i / classes, i % classes).size();
+      first[i + 1] = first[i] + task.cuts(i % logs, i / logs).size();
     }
+    classFrom = IntStream.rangeClosed(0, classes).map(c -> first[c * logs]).toArray();
     int variants = first[logs * classes];
     variantLog = new int[variants];
     diameters = new int[3 * variants];
@@ -102,7 +107,7 @@ final class Model {
     costs = new long[variants];
     largest = new long[variants];
     for (int i = 0; i < logs * classes; i++) {
-      fill(first[i], i / classes, task.cuts(i / classes, i % classes));
+      fill(first[i], i % logs, task.cuts(i % logs, i / logs));
     }
     refuses = Arrays.stream(largest).anyMatch(size -> size < Long.MAX_VALUE);
   }
@@ -178,12 +183,12 @@ final class Model {
 
   /** Returns the first variant of a log in a slot. */
   int firstVariant(int log, int slot) {
-    return first[log * classes + slotClass[slot]];
+    return first[slotClass[slot] * logs + log];
   }
 
   /** Returns how many variants a log has in a slot; none when it is too short. */
   int variants(int log, int slot) {
-    int i = log * classes + slotClass[slot];
+    int i = slotClass[slot] * logs + log;
     return first[i + 1] - first[i];
   }
 

@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
  * small and large exchanges are tried alike often whatever the size of the pile.
  */
 final class Moves {
-  private static final int TABLE = 1 << 12;
+  private static final int TABLE = 1 << 11;
 
   private final Model model;
   private final Dice dice;
@@ -52,18 +52,24 @@ final class Moves {
    * Returns how much worse the next choice may be at a temperature, as Metropolis would have it.
    */
   long bound(double heat) {
-    return (long) (heat * minusLog[(int) (dice.next() >>> 52)]);
+    return (long) (heat * minusLog[(int) (dice.next() >>> 53)]);
   }
 
   /** Returns a slot that is not pinned. */
   int slot() {
-    return free[dice.below(free.length)];
+    return slot((int) dice.next());
+  }
+
+  /** Returns a slot that is not pinned, by 32 bits of chance. */
+  int slot(int chance) {
+    return free[(int) ((chance & 0xFFFF_FFFFL) * free.length >>> 32)];
   }
 
   /** Returns a log of like size to another, or -1. */
   int near(int log) {
-    int far = stride[(int) (dice.next() >>> 52)];
-    int at = rank[log] + (dice.next() < 0 ? far : -far);
+    long chance = dice.next();
+    int far = stride[(int) (chance >>> 1) & TABLE - 1];
+    int at = rank[log] + (chance < 0 ? far : -far);
     return at < 0 || at >= ranked.length ? -1 : ranked[at];
   }
 

@@ -39,6 +39,12 @@ final class Population {
     spread = kept;
   }
 
+  /** Keeps the best choices, so many. */
+  void keep(int count) {
+    members.sort(Comparator.comparingLong(Member::total));
+    members.subList(Math.min(count, members.size()), members.size()).clear();
+  }
+
   /** Returns the choice of the least score. */
   Member best() {
     return members.stream().min(Comparator.comparingLong(Member::total)).orElseThrow();

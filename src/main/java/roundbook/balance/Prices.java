@@ -48,6 +48,11 @@ final class Prices {
     return excess > 0 ? spreadWeight * excess * excess : 0;
   }
 
+  /** Returns the ticks by which middle diameters may differ at no cost. */
+  int freeSpread() {
+    return (int) (spread / grainsPerTick);
+  }
+
   /**
    * Returns what a round costs that is larger than the one below, sizes in M-th parts of a tick.
    */

@@ -3,10 +3,9 @@ package roundbook.balance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import java.util.function.LongPredicate;
-import java.util.function.Supplier;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import roundbook.balance.Annealer.Schedule;
 import roundbook.balance.Population.Member;
 
@@ -17,8 +16,8 @@ import roundbook.balance.Population.Member;
  * <p>Which sizes the rounds take is settled while it is hot, and a bad pick can't be mended when it
  * is cold. A warm spell finds the best logs for sizes near those that it began with, so what counts
  * is to begin with good sizes: those of two good choices, some rounds from one and some from the
- * other. Few moves on many places go into one long run with sizes that follow the logs, since a
- * spell is kept or dropped as a whole.
+ * other; how warm they are is a matter of chance, for what suits one choice freezes another. Few moves, or any on many places, go into one long run with sizes that follow the
+ * logs, since a spell is kept or dropped as a whole.
  *
  * <p>Choices that are bettered together grow alike, good or bad. When they bring nothing better any
  * more, others begin anew beside them; where both end about equally good, that is trusted and the
@@ -28,14 +27,24 @@ import roundbook.balance.Population.Member;
  * own, so that the outcome does not hang on how many threads there are.
  */
 final class Search implements Balancer {
-  private static final Schedule START = new Schedule(30, 0.02);
+  private static final Schedule MELT = new Schedule(30, 1);
+  private static final Schedule START = new Schedule(3, 0.005);
+  private static final Schedule STRICT_START = new Schedule(30, 0.02);
   private static final Schedule ONLY = new Schedule(2, 0.004);
-  private static final Schedule SPELL = new Schedule(0.35, 0.01);
+
+  /** The least of the hottest beginnings of a spell, in unit²: below it sizes hardly change. */
+  private static final double HOT = 0.35;
+
+  /** The hottest and the least warm beginning of a spell, and its end, in scores of a place. */
+  private static final double HOTTEST = 3;
+
+  private static final double WARM = 0.8;
+  private static final double COLD = 0.05;
 
   /** Moves a place for the usual effort, and how many moves are enough for a task of spells. */
-  private static final long MOVES_A_PLACE = 600_000;
+  private static final long MOVES_A_PLACE = 350_000;
 
-  private static final long ENOUGH = 24_000_000;
+  private static final long ENOUGH = 16_000_000;
 
   /** The same for a task of one long run. */
   private static final long LONG_MOVES_A_PLACE = 10_000;
@@ -46,9 +55,9 @@ final class Search implements Balancer {
   private static final long MOST = 120_000_000;
 
   /** Moves a place, and in all, that choices have at least before others begin anew. */
-  private static final long SPAN_A_PLACE = 200_000;
+  private static final long SPAN_A_PLACE = 100_000;
 
-  private static final long SPAN = 6_000_000;
+  private static final long SPAN = 3_300_000;
 
   /** Of these, the share during which they must differ in the sizes of their rounds. */
   private static final double SPREAD = 0.5;
@@ -60,22 +69,24 @@ final class Search implements Balancer {
   private static final double FIND = 1 / 2000.0;
 
   /** By what share of the score choices that began apart may differ to agree. */
-  private static final double AGREED = 0.01;
+  private static final double AGREED = 0.002;
 
   /** Moves a place of one start and of one warm spell, which are many enough and not too many. */
-  private static final long START_MOVES = 3_000;
+  private static final long START_MOVES = 1_500;
 
-  private static final long SPELL_MOVES = 500;
-  private static final int MOST_STARTS = 12;
+  private static final long STRICT_START_MOVES = 3_000;
+  private static final long MELT_MOVES = 1_000;
+  private static final long SPELL_MOVES = 250;
+  private static final int MOST_STARTS = 24;
+
+  /** Choices that are kept of those begun. */
+  private static final int KEPT = 12;
 
   /** Choices bettered at once, whatever the number of threads. */
   private static final int AT_ONCE = 4;
 
   /** Places that are too many for spells, which are kept or dropped as a whole. */
   private static final int MANY = 100;
-
-  /** Moves a place that are too few for sizes held loosely. */
-  private static final long FEW_MOVES = 20_000;
 
   /** Of ten spells, how many begin with two choices crossed. */
   private static final int CROSSED = 8;
@@ -105,6 +116,7 @@ final class Search implements Balancer {
     private final long moves;
     private final long span;
     private final int starts;
+    private final long startMoves;
     private long done;
 
     Run(Model model, Effort effort) {
@@ -114,9 +126,10 @@ final class Search implements Balancer {
       places = Math.max(1, model.freeSlots());
       moves = effort.moves() == 0 ? usualMoves(places) : effort.moves();
       span = Math.min(moves, Math.min(SPAN_A_PLACE * places, SPAN));
-      long room = span * 3 / 10 / (START_MOVES * places);
+      startMoves = (model.exact ? STRICT_START_MOVES : START_MOVES) * places;
+      long room = span * 3 / 10 / startMoves;
       starts = places > MANY ? 1 : (int) Math.min(MOST_STARTS, room);
-      boolean strict = model.exact || moves < FEW_MOVES * places;
+      boolean strict = model.exact || starts < 2;
       for (int i = 0; i < (starts < 2 ? 1 : AT_ONCE); i++) {
         Dice own = i == 0 ? dice : new Dice(dice.next());
         annealers.add(strict ? new Anneal(model, own) : new LooseAnneal(model, own));
@@ -133,7 +146,7 @@ final class Search implements Balancer {
       }
       Population all = begun(dealt);
       settle(all);
-      while (goOn() && done + starts * START_MOVES * places < moves) {
+      while (goOn() && done + MELT_MOVES * places + starts * startMoves < moves) {
         Population anew = begun(dealt);
         settle(anew);
         boolean agreed = all.isNear(anew, AGREED);
@@ -146,14 +159,38 @@ final class Search implements Balancer {
       return all.best().variants();
     }
 
+    /**
+     * Returns choices that began anew, from the dealt one or from it molten down, which is better
+     * where dealing by size leaves logs far from where they should lie.
+     */
     private Population begun(int[] dealt) {
       Population population = new Population(model, dice);
-      for (int i = 0; i < starts; i += AT_ONCE) {
-        int count = Math.min(AT_ONCE, starts - i);
-        atOnce(count, () -> new AnnealStart(dealt, Optional.empty()), START, START_MOVES * places)
-            .forEach(made -> population.add(made.member));
+      int[] molten = model.exact ? dealt : molten(dealt);
+      int count = Math.min(AT_ONCE, starts);
+      List<Member> first = began(count, i -> i % 2 == 0 ? dealt : molten);
+      first.forEach(population::add);
+      int[] better = first.indexOf(population.best()) % 2 == 0 ? dealt : molten;
+      for (int i = count; i < starts; i += AT_ONCE) {
+        began(Math.min(AT_ONCE, starts - i), begin -> better).forEach(population::add);
       }
+      population.keep(KEPT);
       return population;
+    }
+
+    private int[] molten(int... dealt) {
+      done += MELT_MOVES * places;
+      return anneal(0, dealt, MELT, MELT_MOVES * places, since -> goOn()).variants();
+    }
+
+    private List<Member> began(int count, IntFunction<int[]> from) {
+      Schedule heats = model.exact ? STRICT_START : START;
+      return atOnce(
+              count,
+              i -> new AnnealStart(from.apply(i), heats, Optional.empty()),
+              startMoves)
+          .stream()
+          .map(made -> made.member)
+          .toList();
     }
 
     /** Betters choices together until that brings nothing more. */
@@ -164,7 +201,7 @@ final class Search implements Balancer {
       while (goesOn() && (done < from + span || found - from > FOUND_BY * (done - from))) {
         population.spread(done < from + SPREAD * span);
         long count = Math.min(SPELL_MOVES * places, Math.max(1, (moves - done) / AT_ONCE));
-        atOnce(AT_ONCE, () -> begun(population), SPELL, count)
+        atOnce(AT_ONCE, i -> begun(population), count)
             .forEach(made -> population.offer(made.member, made.from));
         long now = population.best().total();
         if (now < least - least * FIND) {
@@ -179,30 +216,38 @@ final class Search implements Balancer {
     }
 
     private AnnealStart begun(Population population) {
+      Schedule heats = spell(population.best());
       if (dice.below(10) < CROSSED) {
-        return new AnnealStart(population.cross(), Optional.empty());
+        return new AnnealStart(population.cross(), heats, Optional.empty());
       }
       Member from = population.any();
-      return new AnnealStart(from.variants(), Optional.of(from));
+      return new AnnealStart(from.variants(), heats, Optional.of(from));
+    }
+
+    /** Returns temperatures of a spell, more or less hot by chance: what suits a choice differs. */
+    private Schedule spell(Member best) {
+      double each = model.area(best.total()) / places;
+      double share = dice.below(1 << 10) / (double) (1 << 10);
+      Schedule warmth = new Schedule(WARM * each, Math.max(HOT, HOTTEST * each));
+      return new Schedule(warmth.at(share), COLD * each);
     }
 
     /** Anneals choices at once, on as many threads as there are. */
-    private List<AnnealResult> atOnce(
-        int count, Supplier<AnnealStart> begin, Schedule schedule, long each) {
-      List<AnnealStart> all = Stream.generate(begin).limit(count).toList();
+    private List<AnnealResult> atOnce(int count, IntFunction<AnnealStart> begin, long each) {
+      List<AnnealStart> all = IntStream.range(0, count).mapToObj(begin).toList();
       IntStream turns = IntStream.range(0, count);
       List<AnnealResult> made =
           (effort.anyThreads() ? turns.parallel() : turns)
-              .mapToObj(i -> made(i, all.get(i), schedule, each))
+              .mapToObj(i -> made(i, all.get(i), each))
               .toList();
       done += count * each;
       tell(0);
       return made;
     }
 
-    private AnnealResult made(int i, AnnealStart begun, Schedule schedule, long count) {
+    private AnnealResult made(int i, AnnealStart begun, long count) {
       return new AnnealResult(
-          anneal(i, begun.variants, schedule, count, since -> goOn()), begun.from);
+          anneal(i, begun.variants, begun.heats, count, since -> goOn()), begun.from);
     }
 
     private Member anneal(int i, int[] from, Schedule schedule, long count, LongPredicate goOn) {
@@ -225,8 +270,11 @@ final class Search implements Balancer {
       effort.progress().accept((double) (done + since) / moves);
     }
 
-    /** What an annealing begins with: a choice, and the one of the population that it is, if so. */
-    private record AnnealStart(int[] variants, Optional<Member> from) {}
+    /**
+     * What an annealing begins with: a choice, temperatures, and the one of the population that the
+     * choice is, if so.
+     */
+    private record AnnealStart(int[] variants, Schedule heats, Optional<Member> from) {}
 
     /** What an annealing made, and what of the population it was made from, if from one. */
     private record AnnealResult(Member member, Optional<Member> from) {}

@@ -74,7 +74,11 @@ final class SortAndDeal implements Balancer {
 
   /** Returns the middle diameter of a log's first cut for the first class it is long enough for. */
   static long mid(Model model, int log) {
-    int variant = model.first[log * model.classes];
-    return variant < model.first[(log + 1) * model.classes] ? model.fineMids[variant] : 0;
+    return IntStream.range(0, model.classes)
+        .map(c -> c * model.logs + log)
+        .filter(i -> model.first[i] < model.first[i + 1])
+        .mapToLong(i -> model.fineMids[model.first[i]])
+        .findFirst()
+        .orElse(0);
   }
 }
