@@ -14,13 +14,13 @@ import java.util.Map;
  */
 final class JointTables {
   /** Costs in one unit². */
-  static final int UNIT = 1 << 18;
+  static final int UNIT = 1 << 15;
 
-  /** The most that one joint is said to cost, of which eight still make an int. */
-  private static final int MOST = 1 << 25;
+  /** The most that one joint is said to cost, of which twenty still make an int. */
+  private static final int MOST = 1 << 26;
 
   /** What a log costs at most in a round too large for its tip. */
-  private static final int REFUSED = 1 << 26;
+  private static final int REFUSED = 1 << 27;
 
   /** Entries that are kept before all tables are emptied, which bounds the memory of large yards. */
   private static final long ENTRIES = 1 << 23;
