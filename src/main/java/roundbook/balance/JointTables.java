@@ -8,9 +8,9 @@ import java.util.Map;
 /**
  * What joints cost, worked out once for each length class, base and variant, at its first use.
  *
- * <p>With sizes in steps the base of a joint, {@code 3 D + D₊} on first-laid sides and {@code D +
- * 3 D₊} on second-laid ones, is one of few numbers, and what a joint costs hangs on nothing else
- * but its two variants. Which of the two lies below makes no difference, for butts alternate.
+ * <p>With sizes in steps the base of a joint, {@code 3 D + D₊} on first-laid sides and {@code D + 3
+ * D₊} on second-laid ones, is one of few numbers, and what a joint costs hangs on nothing else but
+ * its two variants. Which of the two lies below makes no difference, for butts alternate.
  */
 final class JointTables {
   /** Costs in one unit². */
@@ -22,7 +22,9 @@ final class JointTables {
   /** What a log costs at most in a round too large for its tip. */
   private static final int REFUSED = 1 << 27;
 
-  /** Entries that are kept before all tables are emptied, which bounds the memory of large yards. */
+  /**
+   * Entries that are kept before all tables are emptied, which bounds the memory of large yards.
+   */
   private static final long ENTRIES = 1 << 23;
 
   /** A step of a size moves the base of a joint by so many steps at most. */
@@ -66,9 +68,7 @@ final class JointTables {
 
   /** Returns the joints of a length class and a base in M-th parts of a tick. */
   Table of(int lengthClass, long base) {
-    return tables
-        .get(lengthClass)
-        .computeIfAbsent(base, key -> new Table(lengthClass, key));
+    return tables.get(lengthClass).computeIfAbsent(base, key -> new Table(lengthClass, key));
   }
 
   private int[] costs(int lengthClass, long base, int v) {

@@ -57,7 +57,9 @@ final class LooseCourses {
     return (long) (strictness * misfit);
   }
 
-  /** Returns the most that a change of logs can save in the spread and misfit of a slot's course. */
+  /**
+   * Returns the most that a change of logs can save in the spread and misfit of a slot's course.
+   */
   long credit(int s) {
     return credit[courseOf[s]];
   }

@@ -1,6 +1,7 @@
 package roundbook.balance;
 
 import java.util.Arrays;
+
 /**
  * A complete choice whose sizes are held loosely, changed by trial.
  *

@@ -16,8 +16,9 @@ import roundbook.balance.Population.Member;
  * <p>Which sizes the rounds take is settled while it is hot, and a bad pick can't be mended when it
  * is cold. A warm spell finds the best logs for sizes near those that it began with, so what counts
  * is to begin with good sizes: those of two good choices, some rounds from one and some from the
- * other; how warm they are is a matter of chance, for what suits one choice freezes another. Few moves, or any on many places, go into one long run with sizes that follow the
- * logs, since a spell is kept or dropped as a whole.
+ * other; how warm they are is a matter of chance, for what suits one choice freezes another. Few
+ * moves, or any on many places, go into one long run with sizes that follow the logs, since a spell
+ * is kept or dropped as a whole.
  *
  * <p>Choices that are bettered together grow alike, good or bad. When they bring nothing better any
  * more, others begin anew beside them; where both end about equally good, that is trusted and the
@@ -184,10 +185,7 @@ final class Search implements Balancer {
 
     private List<Member> began(int count, IntFunction<int[]> from) {
       Schedule heats = model.exact ? STRICT_START : START;
-      return atOnce(
-              count,
-              i -> new AnnealStart(from.apply(i), heats, Optional.empty()),
-              startMoves)
+      return atOnce(count, i -> new AnnealStart(from.apply(i), heats, Optional.empty()), startMoves)
           .stream()
           .map(made -> made.member)
           .toList();
