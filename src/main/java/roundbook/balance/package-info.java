@@ -22,24 +22,26 @@
  * best on r08_x125_U and 0.77 on t3_0, in twos to 0.77 and the whole; leaving out states too far
  * from a round's size, by what a spread alone may cost, a third of the time.
  *
- * <p><b>Tried and not taken yet: a place that weighs all its exchanges at once.</b> With sizes in
- * steps the base of a joint is one of few numbers, and what a joint costs hangs on nothing else but
- * the length class and the two cuts that meet, so it can be worked out once; a row of costs, what
- * each log would cost in a place with the others staying, is then one pass over four rows of
- * joints, and one look draws of all exchanges by the heat (least of cost and Gumbel noise). With
- * one cut a log it was better in about the same time on three yards of 32 to 48 places, and as good
- * in two fifths of it on one of them. Where logs may be cut at either end, as in most jobs, a look
- * at each log cut as suits its joints best was blind to the middle diameter that the round's size
- * needs, and too many seeds of the sample cabin ended 5 to 20 % above the best. Since then every
- * cut of every log is weighed, the log that goes back is tried in each of its cuts with what spread
- * and misfit change, and of up to 90 starts the twenty best are kept. With cuts at either end that
- * was better in less than half the time on the one yard of 48 places that was run, and no better
- * than this search with a third to a half of its usual moves on the samples and the measured stems.
- * The figures are in src/site/measured.md. What mattered: steps of sizes (of 1,024 moves 400 in the
- * end; 100 and 200 were too few with twelve starts), many starts, nine spells of ten crossed,
- * spells from 0.06 in² instead of 0.35 with several cuts. What did not: spells of 10, 30 or 60
- * moves a place, one spell at a time instead of four, misfit dearer at first, starts cooled
- * further. Of its time a fifth goes into weighing, a fifth into rows of costs anew, a tenth into
- * spread and misfit.
+ * <p><b>Looking up.</b> With sizes in steps the base of a joint is one of few numbers, and what a
+ * joint costs hangs on nothing else but the length class and the two cuts that meet, so it is
+ * worked out once. A slot keeps the rows of costs that meet there: what any cut of any log would
+ * cost in it is four look-ups, and an exchange of logs that have no joint in common the sum of two
+ * such costs. The tables are emptied when they grow too large.
+ *
+ * <p><b>Where the time of a choice goes.</b> Not into exchanges that are refused: drawing those
+ * that pass more often made choices no better. What counts is in which sizes of rounds a start
+ * ends, and how cold a spell gets. So starts are many, short, and only as hot as they must be; some
+ * begin from the dealt choice molten down, since a yard that is dealt badly is never mended at 3
+ * unit². A spell ends at a twentieth of a place's score, for what is cold for a yard of even logs
+ * is warm for another; it begins anywhere between hot enough for sizes to change and cool enough to
+ * keep them. Exact means keep their hotter and longer starts.
+ *
+ * <p><b>Tried and not taken: a place that weighs all its exchanges at once</b> and draws one by the
+ * heat (least of cost and Gumbel noise), from a row of what each log would cost there. With one cut
+ * a log it was better in less time than the search there was then. Where logs may be cut at either
+ * end, as in most jobs, it never was: three cuts of each log and three of the one that goes back
+ * are nine to weigh, a row is three times as long, and every log taken makes ten rows anew. By
+ * figures of different days the way above is better there in half the time; with one cut they were
+ * not compared. The figures are in src/site/measured.md.
  */
 package roundbook.balance;
