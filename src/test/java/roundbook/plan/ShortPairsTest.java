@@ -54,9 +54,9 @@ class ShortPairsTest {
 
   /**
    * Cylinders of 13 in spoil no gap, and the door reaches past three rounds: so what can stand
-   * follows from the lengths alone, and trying every set of places with pairs tells it. Which of the
-   * logs, all alike, lie where hangs on the seed; with some seeds one of the yards here (two long
-   * logs, eight for the cross walls, none small) loses a round that pairs could save.
+   * follows from the lengths alone, and trying every set of places with pairs tells it. Which of
+   * the logs, all alike, lie where hangs on the seed; with some seeds one of the yards here (two
+   * long logs, eight for the cross walls, none small) loses a round that pairs could save.
    */
   @Test
   void asManyRoundsStandAsTryingAllShows() {
@@ -67,7 +67,8 @@ class ShortPairsTest {
           lengths.addAll(Collections.nCopies(cross, 180));
           lengths.addAll(Collections.nCopies(small, 112));
           Job job = ShortYards.cylinders(3, lengths);
-          int rounds = new BalancedChooser().choose(job, Effort.usual(2).withMoves(3_000)).courses().size();
+          int rounds =
+              new BalancedChooser().choose(job, Effort.usual(2).withMoves(3_000)).courses().size();
           assertEquals(most(lengths), rounds, longLogs + " " + cross + " " + small);
         }
       }
