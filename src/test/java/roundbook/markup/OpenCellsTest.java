@@ -3,16 +3,22 @@ package roundbook.markup;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import roundbook.problem.CellRef;
+import roundbook.problem.Problem;
 import roundbook.table.Cell;
+import roundbook.table.NamedBook;
 import roundbook.table.Row;
 import roundbook.table.Table;
 
@@ -188,5 +194,99 @@ class OpenCellsTest {
             + "</Row></Table></Worksheet>"
             + "</Workbook>";
     assertEquals(read == null ? "" : read, shown(read(text, Markup.XML_2003)).replace("\n", "_"));
+  }
+
+  /** Named ranges (9.4.12): areas of one sheet, quoted where the name needs it. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      quoteCharacter = '~',
+      value = {
+        "$Yard.$B$3; Yard 3 2 3 2",
+        "$Yard.$B$3:.$D$9; Yard 3 2 9 4",
+        "$Yard.$B$3:$Yard.$D$9; Yard 3 2 9 4",
+        "$'The yard''s'.$AA$10; The yard's 10 27 10 27",
+        "Yard; none",
+        "; none",
+      })
+  void namesAreAreas(String area, String read) throws IOException {
+    Path file = folder.resolve("yard.ods");
+    String content =
+        "<office:document-content " + SPACES + "><office:body><office:spreadsheet>"
+            + "<table:table table:name='Yard'><table:shapes><table:table-row>"
+            + "<table:table-cell office:value-type='float' office:value='9'/></table:table-row>"
+            + "</table:shapes><table:table-row><table:table-cell office:value-type='float'"
+            + " office:value='1'/></table:table-row></table:table><table:named-expressions>"
+            + "<table:named-range table:name='Mids' table:cell-range-address=\""
+            + (area == null ? "" : area)
+            + "\"/></table:named-expressions></office:spreadsheet></office:body>"
+            + "</office:document-content>";
+    try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(file))) {
+      zip.putNextEntry(new ZipEntry("content.xml"));
+      zip.write(content.getBytes(StandardCharsets.UTF_8));
+      zip.closeEntry();
+    }
+    NamedBook book = MarkupReader.readNamed("yard.ods", file).value().orElseThrow();
+    assertEquals("A1 NUMBER 1", shown(book.tables().get(0)), "shapes hold no rows");
+    assertEquals(
+        read,
+        book.range("mids")
+            .map(
+                range ->
+                    range.sheet() + " " + range.top() + " " + range.left() + " " + range.bottom()
+                        + " " + range.right())
+            .orElse("none"));
+  }
+
+  /** A document type may name files and grow without end, so none is read. */
+  @ParameterizedTest
+  @EnumSource(names = {"FLAT", "XML_2003"})
+  void aDocumentTypeIsRefused(Markup kind) throws IOException {
+    Path file =
+        Files.writeString(
+            folder.resolve("yard"), "<!DOCTYPE x [<!ENTITY a 'b'>]><Workbook>&a;</Workbook>");
+    Problem problem = MarkupReader.read("yard", file, kind).problems().get(0);
+    assertEquals("unreadable.cut-short", problem.said().key());
+  }
+
+  /** Entities of the HTML standard (13.5), by name and by number; others stay as they are. */
+  @ParameterizedTest
+  @CsvSource({
+    "&amp;, &", "&frac12;, \u00BD", "&Prime;, \u2033", "&#189;, \u00BD", "&#xBD;, \u00BD",
+    "&nonsense;, &nonsense;", "&#1114112;, &#1114112;", "&, &", "a&b, a&b", "&eacute;, \u00E9",
+    "&ouml;, \u00F6", "&nbsp;x, x", "&lt;b&gt;, <b>",
+  })
+  void entitiesOfAPageAreRead(String written, String read) throws IOException {
+    String page = "<table><tr><td>" + written + "<td>1</tr></table>";
+    assertEquals("A1 TEXT " + read + ", B1 TEXT 1", shown(read(page, Markup.PAGE)));
+  }
+
+  /** Pages as people and programs write them, with tags left out. */
+  @ParameterizedTest(name = "[{index}] {0}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "<table><tr><td>1<td>2<tr><td>3</table> | A1 1, B1 2, A2 3",
+        "<table><td>1<td>2</table> | A1 1, B1 2",
+        "<table><tr><td>1</td></tr> | A1 1",
+        "<TABLE><TR><TD>1</TD></TR></TABLE> | A1 1",
+        "<table><tr><td colspan=2>1<td>2</tr></table> | A1 1, C1 2",
+        "<table><tr><td rowspan=2>1<td>2<tr><td>3</table> | A1 1, B1 2, A2 1, B2 3",
+        "<table><tr><td>a<br>b</td></tr></table> | A1 a_b",
+        "<p>1</p><table><tr><td>2</table> | A1 2",
+        "<table><tr><td><!-- <td>9 -->1</table> | A1 1",
+        "<table><tr></tr><tr><td>1</table> | A2 1",
+      })
+  void pagesAreReadAsTheyShow(String page, String read) throws IOException {
+    assertEquals(
+        read, shown(read(page, Markup.PAGE)).replace("TEXT ", "").replace("\n", "_"));
+  }
+
+  @Test
+  void aPageWithoutATableIsNone() throws IOException {
+    Path file = Files.writeString(folder.resolve("yard"), "<html><p>Nothing</html>");
+    assertEquals(
+        "not-a-workbook.page",
+        MarkupReader.read("yard", file, Markup.PAGE).problems().get(0).said().key());
   }
 }
