@@ -212,7 +212,9 @@ class OpenCellsTest {
   void namesAreAreas(String area, String read) throws IOException {
     Path file = folder.resolve("yard.ods");
     String content =
-        "<office:document-content " + SPACES + "><office:body><office:spreadsheet>"
+        "<office:document-content "
+            + SPACES
+            + "><office:body><office:spreadsheet>"
             + "<table:table table:name='Yard'><table:shapes><table:table-row>"
             + "<table:table-cell office:value-type='float' office:value='9'/></table:table-row>"
             + "</table:shapes><table:table-row><table:table-cell office:value-type='float'"
@@ -233,8 +235,15 @@ class OpenCellsTest {
         book.range("mids")
             .map(
                 range ->
-                    range.sheet() + " " + range.top() + " " + range.left() + " " + range.bottom()
-                        + " " + range.right())
+                    range.sheet()
+                        + " "
+                        + range.top()
+                        + " "
+                        + range.left()
+                        + " "
+                        + range.bottom()
+                        + " "
+                        + range.right())
             .orElse("none"));
   }
 
@@ -278,8 +287,7 @@ class OpenCellsTest {
         "<table><tr></tr><tr><td>1</table> | A2 1",
       })
   void pagesAreReadAsTheyShow(String page, String read) throws IOException {
-    assertEquals(
-        read, shown(read(page, Markup.PAGE)).replace("TEXT ", "").replace("\n", "_"));
+    assertEquals(read, shown(read(page, Markup.PAGE)).replace("TEXT ", "").replace("\n", "_"));
   }
 
   @Test
