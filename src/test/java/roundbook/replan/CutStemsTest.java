@@ -75,14 +75,14 @@ class CutStemsTest {
     assertTrue(again.job().stems().cuts().get(first().tag()).isCut());
   }
 
-  /** The four pieces of the first round are 1 1/2 in thinner than thought: the rest is cut anew. */
+  /** The four pieces of the first round are 2 in thinner than thought: the rest is cut anew. */
   @Test
   void stemsWithoutACutAreCutAnewToSuitThoseThatAreCut() {
     Map<String, Object> mids = new TreeMap<>();
     Set<String> begun = new TreeSet<>();
     for (PiecePlan piece : PLAN.round(1)) {
       Log log = piece.placed().first().piece().log();
-      mids.put(CutColumn.midBox(log.tag()), log.mid().inches() - 1.5);
+      mids.put(CutColumn.midBox(log.tag()), log.mid().inches() - 2);
       begun.add(PLAN.job().stems().of(log).orElseThrow().tag());
     }
     SiteReport site = CrewWorkbook.of(PLAN).type(mids).report();
