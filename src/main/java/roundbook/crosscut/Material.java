@@ -79,7 +79,7 @@ final class Material {
   private boolean mayBeCut(Log log) {
     boolean free =
         log.traits().keep() == Log.Keep.ANY
-            && log.place().isAnywhere()
+            && log.place().equals(Log.Wish.ANYWHERE)
             && job.stems().of(log).isEmpty()
             && job.pins().stream().noneMatch(pin -> pin.log().equals(log.tag()));
     Length two = shortest().times(2).plus(job.rules().length(Setting.KERF));

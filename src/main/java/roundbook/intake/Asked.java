@@ -61,12 +61,6 @@ public record Asked(
     return new Asked(settings, typed, walls, sheet, lengthUnit, diameterUnit, lines);
   }
 
-  /** Tells all of it, from which workbooks that were made alike are known. */
-  @Override
-  public String toString() {
-    return List.of(settings, typed, walls, sheet, lengthUnit, diameterUnit, words).toString();
-  }
-
   /** Returns the option that set a label, as it was typed. */
   String option(String label) {
     return typed.getOrDefault(label, "--set " + label);

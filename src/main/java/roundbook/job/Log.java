@@ -131,11 +131,6 @@ public record Log(
   public record Wish(String wall, OptionalInt round) {
     /** Anywhere. */
     public static final Wish ANYWHERE = new Wish("", OptionalInt.empty());
-
-    /** Returns whether any place will do. */
-    public boolean isAnywhere() {
-      return wall.isEmpty() && round.isEmpty();
-    }
   }
 
   /** Returns the same log with another wish for its place. */

@@ -23,11 +23,6 @@ public record Stand(int pen, List<String> between, Optional<Length> at) {
     between = List.copyOf(between);
   }
 
-  /** Returns whether it is in the ring of the only pen. */
-  public boolean isRing() {
-    return pen == RING.pen && between.isEmpty() && at.isEmpty();
-  }
-
   /** Returns whether it is a partition's. */
   public boolean isPartition() {
     return between.size() > 1;

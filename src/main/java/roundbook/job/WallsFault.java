@@ -33,7 +33,7 @@ public record WallsFault(Optional<Wall> wall, Phrase said, Phrase remedy) {
    * @param rules the least length of a piece, and how lengths are told
    */
   public static Optional<WallsFault> of(List<Wall> walls, BuildRules rules) {
-    boolean plain = walls.stream().allMatch(wall -> wall.stand().isRing());
+    boolean plain = walls.stream().allMatch(wall -> wall.stand().equals(Stand.RING));
     if (plain) {
       return of(walls);
     }

@@ -54,13 +54,7 @@ final class StepPlans<P> {
    * @param rounds rounds wanted
    * @param headers places over openings; empty where they are not known
    */
-  record Step(PairedJob job, int rounds, Optional<Set<Integer>> headers) {
-    /** The few steps of a job differ in these, and a whole job takes long to sum up. */
-    @Override
-    public int hashCode() {
-      return 31 * rounds + job.pairs().size();
-    }
-  }
+  record Step(PairedJob job, int rounds, Optional<Set<Integer>> headers) {}
 
   /** Makes the plan of a step. */
   interface Maker<P> {

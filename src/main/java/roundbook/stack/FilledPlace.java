@@ -36,17 +36,6 @@ public record FilledPlace(Wall wall, int round, boolean buttAtStart, List<Placed
     }
   }
 
-  /** Filled places differ in wall, round and log. */
-  @Override
-  public int hashCode() {
-    return (31 * wall.hashCode() + round) * 31 + logs.get(0).hashCode();
-  }
-
-  /** Returns whether it is the same place of a stack, whatever fills it. */
-  public boolean isPlaceOf(FilledPlace other) {
-    return round == other.round && wall.equals(other.wall);
-  }
-
   /** Returns a place filled by one log. */
   public static FilledPlace of(Piece piece, Wall wall, int round, boolean buttAtStart) {
     return new FilledPlace(

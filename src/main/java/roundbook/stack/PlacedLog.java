@@ -16,12 +16,6 @@ import roundbook.units.Length;
  * @param fromLeft where its left end lies, from the left trimmed end of the wall, seen from outside
  */
 public record PlacedLog(Piece piece, Wall wall, int round, boolean buttAtStart, Length fromLeft) {
-  /** Placed logs differ in their logs. */
-  @Override
-  public int hashCode() {
-    return piece.log().hashCode();
-  }
-
   /** Returns whether it reaches to the corner at the left. */
   public boolean isLeft() {
     return fromLeft.isZero();

@@ -198,7 +198,7 @@ final class WoodMeasure {
       Length left = opening.opening().left().plus(stack.rules().overhang());
       for (LogCut cut : opening.cut()) {
         boolean open = cut.through() && place.isShared();
-        if (cut.log().isPlaceOf(place) && where.test(left) && !open) {
+        if (cut.log().equals(place) && where.test(left) && !open) {
           sum += openingCut(opening, cut);
         }
       }

@@ -37,12 +37,6 @@ public record Species(String common, int kinds, String latin, Map<Property, Figu
     figures = Collections.unmodifiableMap(new EnumMap<>(figures));
   }
 
-  /** Species differ in name. */
-  @Override
-  public int hashCode() {
-    return common.hashCode();
-  }
-
   /** What a figure is of, and its unit. */
   public enum Property {
     /** Radial loss from green to ovendry, percent. */

@@ -30,12 +30,6 @@ public record FaceCase(
     boolean buttAtStart,
     Special special,
     Share share) {
-  /** Most logs of one round differ in this, if in anything. */
-  @Override
-  public int hashCode() {
-    return 31 * special.ordinal() + Boolean.hashCode(buttAtStart);
-  }
-
   /** Which logs of a round share a drawing, where they look alike. */
   public enum Share {
     /** All of them. */

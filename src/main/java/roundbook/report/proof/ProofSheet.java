@@ -102,7 +102,7 @@ public final class ProofSheet {
 
   /** Returns a cell of a text; of one that nothing changes no formula is made. */
   private static Cell shown(Term term, Role role) {
-    boolean fixed = term.formula().equals(Term.of(term.now()).formula());
+    boolean fixed = term.equals(Term.of(term.now()));
     Cell cell = fixed ? Cell.text(term.now()) : Cell.formula(term.formula(), term.now());
     return cell.role(role);
   }
