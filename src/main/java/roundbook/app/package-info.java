@@ -54,11 +54,11 @@
  * compiling, less inlining, another young heap, no file of counters for other programs, one
  * compiling thread. No gain that could be measured, with hardly any search: writing a small
  * workbook to nowhere on a second thread while the input is read, a jar that is not packed, borders
- * handed to the workbook library in one step, its log asked for by name, hash codes of their own for
- * more records. Planning and writing two
- * rounds to nowhere on a second thread while the logs are chosen made things worse: the search has
- * all processors. Level 3 for pictures saves some 20 ms in all and makes the workbook 6 % larger.
- * No two threads use the workbook library at once. No two classes of the program need each other to
- * be initialized, or two threads could wait for each other.
+ * handed to the workbook library in one step, its log asked for by name, hash codes of their own
+ * for more records. Planning and writing two rounds to nowhere on a second thread while the logs
+ * are chosen made things worse: the search has all processors. Level 3 for pictures saves some 20
+ * ms in all and makes the workbook 6 % larger. No two threads use the workbook library at once. No
+ * two classes of the program need each other to be initialized, or two threads could wait for each
+ * other.
  */
 package roundbook.app;

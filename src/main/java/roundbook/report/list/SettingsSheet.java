@@ -114,7 +114,8 @@ final class SettingsSheet {
   private void walls() {
     list.heading(context.text("settings.walls", cells.unitWord()));
     boolean more =
-        context.plan().job().building().walls().stream().anyMatch(wall -> !wall.stand().equals(Stand.RING));
+        context.plan().job().building().walls().stream()
+            .anyMatch(wall -> !wall.stand().equals(Stand.RING));
     if (more) {
       list.spans(1, 1, 1, 1, 1, 1, 1, 1).headOf("settings.stands.head");
     } else {
