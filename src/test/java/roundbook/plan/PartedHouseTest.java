@@ -19,7 +19,9 @@ import roundbook.balance.Effort;
 import roundbook.job.BuildRules;
 import roundbook.job.Building;
 import roundbook.job.Job;
+import roundbook.job.Kept;
 import roundbook.job.Log;
+import roundbook.job.Log.Keep;
 import roundbook.job.Piece;
 import roundbook.job.Stand;
 import roundbook.job.Wall;
@@ -93,6 +95,23 @@ class PartedHouseTest {
       assertEquals(5, course.size().count());
       boolean east = course.places().get(1).buttAtStart();
       assertEquals(!east, course.places().get(4).buttAtStart(), "opposite to the wall left of it");
+    }
+  }
+
+  /** Logs kept for sills lie in the first round, in the partition as in the ring. */
+  @Test
+  void keptLogsLieInThePartitionToo() {
+    Job job = parted(1);
+    List<Log> logs = new ArrayList<>(job.logs());
+    int[] left = {3};
+    logs.replaceAll(
+        log -> log.length().isLessThan(in(300)) && left[0]-- > 0 ? Kept.log(log, Keep.SILL) : log);
+    Job kept = new Job(job.rules(), job.building(), logs, List.of(), List.of());
+    Course first = plan(kept).stack().courses().get(0);
+    for (FilledPlace place : first.places().subList(1, 5)) {
+      boolean along = place.wall().laidFirst();
+      Keep keep = place.first().piece().log().traits().keep();
+      assertEquals(along ? Keep.ANY : Keep.SILL, keep, place.wall().name());
     }
   }
 
