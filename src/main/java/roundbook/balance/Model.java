@@ -192,6 +192,11 @@ final class Model {
     return first[i + 1] - first[i];
   }
 
+  /** Returns how many variants a length class has at most. */
+  int mostVariants() {
+    return IntStream.range(0, classes).map(c -> classFrom[c + 1] - classFrom[c]).max().orElse(0);
+  }
+
   /** Returns whether a log may stand in a slot, all hard rules told but for its tip. */
   boolean fits(int log, int slot) {
     if (slotPin[slot] >= 0) {

@@ -89,6 +89,9 @@ final class Search implements Balancer {
   /** Places that are too many for spells, which are kept or dropped as a whole. */
   private static final int MANY = 100;
 
+  /** Cuts of all logs for one length of wall that are too many for tables of what joints cost. */
+  private static final int MANY_VARIANTS = 1_000;
+
   /** Of ten spells, how many begin with two choices crossed. */
   private static final int CROSSED = 8;
 
@@ -130,7 +133,7 @@ final class Search implements Balancer {
       startMoves = (model.exact ? STRICT_START_MOVES : START_MOVES) * places;
       long room = span * 3 / 10 / startMoves;
       starts = places > MANY ? 1 : (int) Math.min(MOST_STARTS, room);
-      boolean strict = model.exact || starts < 2;
+      boolean strict = model.exact || starts < 2 || model.mostVariants() > MANY_VARIANTS;
       for (int i = 0; i < (starts < 2 ? 1 : AT_ONCE); i++) {
         Dice own = i == 0 ? dice : new Dice(dice.next());
         annealers.add(strict ? new Anneal(model, own) : new LooseAnneal(model, own));

@@ -26,7 +26,8 @@
  * joint costs hangs on nothing else but the length class and the two cuts that meet, so it is
  * worked out once. A slot keeps the rows of costs that meet there: what any cut of any log would
  * cost in it is four look-ups, and an exchange of logs that have no joint in common the sum of two
- * such costs. The tables are emptied when they grow too large.
+ * such costs. The tables are emptied when they grow too large; with a thousand cuts for one length
+ * of wall they cost more than they save, and sizes follow the logs as in one long run.
  *
  * <p><b>Where the time of a choice goes.</b> Not into exchanges that are refused: drawing those
  * that pass more often made choices no better. What counts is in which sizes of rounds a start
