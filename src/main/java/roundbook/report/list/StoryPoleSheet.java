@@ -13,6 +13,7 @@ import roundbook.report.frame.ListSheet;
 import roundbook.report.frame.Tab;
 import roundbook.report.live.LiveContext;
 import roundbook.report.live.LiveMap.RoundColumn;
+import roundbook.report.live.LiveMath;
 import roundbook.units.Length;
 
 /** Heights of every round for a story pole, the highest on top as on the pole. */
@@ -49,10 +50,20 @@ final class StoryPoleSheet {
         live.tape(live.map().round(round, RoundColumn.FIRST_HEIGHT), first, Role.BODY_CENTRE),
         live.tape(live.map().round(round, RoundColumn.SECOND_HEIGHT), second, Role.BODY_CENTRE),
         round == live.plan().rounds()
-            ? cells.centre("–")
+            ? firstSeat(live, round)
             : live.tape(live.map().round(round, RoundColumn.LEVEL_HEIGHT), seat, Role.BODY_BOLD)
                 .align(Cell.Align.CENTRE),
         Cell.blank(Role.TICK));
+  }
+
+  /** Returns what is read in the last round: the seats of the logs laid first, with their walls. */
+  private static Cell firstSeat(LiveContext live, int round) {
+    String walls = walls(live.context(), true) + " ";
+    String seat = live.math().tape(live.map().round(round, RoundColumn.FIRST_LEVEL));
+    Length now = live.plan().stack().firstLevelHeight(round);
+    return Cell.formula(LiveMath.literal(walls) + "&" + seat, walls + live.math().tapeNow(now))
+        .role(Role.BODY_BOLD)
+        .align(Cell.Align.CENTRE);
   }
 
   private static String walls(CrewContext context, boolean first) {
