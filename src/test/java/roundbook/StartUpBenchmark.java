@@ -41,7 +41,9 @@ class StartUpBenchmark {
 
   /** Returns the file of options that is started with, but for the folder of its jar. */
   private String options(String jar) throws IOException {
-    String options = Files.readString(Path.of("src", "launch", "roundbook")).replace("target/roundbook.jar", jar);
+    String options =
+        Files.readString(Path.of("src", "launch", "roundbook"))
+            .replace("target/roundbook.jar", jar);
     return "@" + Files.writeString(folder.resolve("options"), options);
   }
 }
