@@ -70,6 +70,7 @@ final class Reasons {
     return gone(place, before.get(), is)
         .or(() -> anew(place, was, is))
         .or(() -> kept(place, was, is))
+        .or(() -> fillsHole(place, was, is))
         .or(() -> paying(place, was, is))
         .orElseGet(() -> new Change(place, was, is, Why.MAKES_ROOM, movedTo(was)));
   }
@@ -117,6 +118,20 @@ final class Reasons {
 
   private Keep keep(String tag) {
     return plan.job().log(tag).map(log -> log.traits().keep()).orElse(Keep.ANY);
+  }
+
+  /** Says that a log went where another one is gone, whatever that did to the gaps besides. */
+  private Optional<Change> fillsHole(Place place, String was, String is) {
+    return now.entrySet().stream()
+        .filter(each -> each.getValue().words().equals(was) && !each.getKey().equals(place))
+        .map(Map.Entry::getKey)
+        .filter(
+            other ->
+                Optional.ofNullable(site.plan().get(other))
+                    .flatMap(before -> gone(other, before, was))
+                    .isPresent())
+        .findFirst()
+        .map(other -> new Change(place, was, is, Why.MAKES_ROOM, named(other)));
   }
 
   private Optional<Change> paying(Place place, String was, String is) {

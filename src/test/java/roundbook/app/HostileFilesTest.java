@@ -59,9 +59,9 @@ class HostileFilesTest {
     files.put("beheaded.xlsx", Arrays.copyOfRange(sound, 100, sound.length));
     files.put("locked.xlsx", locked(sound));
     files.put("blanks.xlsx", changed("sheet1.xml", part -> spaced(part)));
-    files.put("texts.xlsx", changed("sharedStrings.xml", part -> longText(part)));
-    files.put("entity.xlsx", changed("sharedStrings.xml", part -> entity(part, "&e;")));
-    files.put("entities.xlsx", changed("sharedStrings.xml", part -> entity(part, "&c;")));
+    files.put("texts.xlsx", changed("sheet3.xml", part -> longText(part)));
+    files.put("entity.xlsx", changed("sheet3.xml", part -> entity(part, "&e;")));
+    files.put("entities.xlsx", changed("sheet3.xml", part -> entity(part, "&c;")));
     files.put("no-sheets.xlsx", changed("worksheets/", part -> null));
     files.put("no-workbook.xlsx", changed("xl/workbook.xml", part -> null));
     files.put("page.xlsx", bytes("<html><body><p>Log</p></body></html>"));
@@ -171,8 +171,7 @@ class HostileFilesTest {
   }
 
   private static byte[] longText(byte[] part) {
-    String text = "<si><t>" + "x".repeat(150_000_000) + "</t></si></sst>";
-    return bytes(text(part).replace("</sst>", text));
+    return bytes(text(part).replaceFirst("</t>", "x".repeat(150_000_000) + "</t>"));
   }
 
   private static byte[] entity(byte[] part, String reference) {
