@@ -1,5 +1,6 @@
 package roundbook.picture.face;
 
+import java.util.ArrayList;
 import java.util.List;
 import roundbook.picture.canvas.Arrows;
 import roundbook.picture.canvas.Canvas;
@@ -7,7 +8,6 @@ import roundbook.picture.canvas.Line;
 import roundbook.picture.face.FaceCase.End;
 import roundbook.picture.face.FaceCase.Special;
 import roundbook.picture.letter.Label;
-import roundbook.picture.letter.Label.Ground;
 import roundbook.picture.raster.Box;
 import roundbook.picture.raster.Ink;
 import roundbook.picture.raster.Spot;
@@ -138,11 +138,14 @@ final class FaceEnd {
       number(marks.get(0), along, below, room);
       return;
     }
+    List<Label> lines = new ArrayList<>();
     for (int line = 0; line < marks.size(); line++) {
       Spot at = at(along, FIRST_LINE + line * LINE);
       Label label = Label.of(marks.get(line), FaceDrawing.SMALL, at).bold();
-      canvas.write(label.across(across()).within(room).uncut().on(Ground.CLEAR));
+      lines.add(label.across(across()).within(room).uncut());
     }
+    lines.forEach(label -> canvas.fill(label.fitted().box(), Ink.WHITE));
+    lines.forEach(canvas::write);
   }
 
   /** Writes a mark, never cut short. */

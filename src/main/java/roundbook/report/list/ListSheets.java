@@ -55,6 +55,11 @@ public final class ListSheets {
     };
   }
 
+  /** Returns the sheet of openings. */
+  public static List<Sheet> openings(CrewContext context) {
+    return OpeningsSheet.sheets(context);
+  }
+
   /** Returns what stands on each tag, by its place, in the order of the tags. */
   public static Map<String, List<String>> tags(CrewContext context) {
     return TagsSheet.texts(context);

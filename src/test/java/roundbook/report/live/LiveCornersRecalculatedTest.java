@@ -176,7 +176,7 @@ public class LiveCornersRecalculatedTest {
     LiveMap map = LiveContext.of(LivePlans.context(plan)).map();
     for (int index = 0; index < corners.size(); index++) {
       String corner = corners.get(index);
-      int first = List.of(8, 0, 0, 0).get(index);
+      int first = List.of(8, 0, -2, 0).get(index);
       int second = List.of(0, 3, -2, 0).get(index);
       int high = List.of(-5, 0, 0, 0).get(index);
       assertEquals(first / 16.0, value(after, map.corner(2, corner, CornerColumn.CHANGE)));
