@@ -84,7 +84,8 @@ class MainTest {
     run("plan", tally.toString(), "--walls", "18x18", "--height", "92", "--gap", gap);
     // The gap is that of the same logs; with it the search may choose others, a step of a round's
     // size (half an inch) off and what the gap was rounded by.
-    String near = "(?s).*6 rounds come to 7' (?:7 (?:1/[24]|[35]/8|3/4|7/8)|8|8 (?:1/[248]|[35]/8|3/4))\".*";
+    String near =
+        "(?s).*6 rounds come to 7' (?:7 (?:1/[24]|[35]/8|3/4|7/8)|8|8 (?:1/[248]|[35]/8|3/4))\".*";
     assertTrue(err().matches(near), gap + ": " + err());
   }
 

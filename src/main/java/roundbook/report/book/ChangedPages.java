@@ -26,9 +26,9 @@ import roundbook.units.Length;
  * an inch (3 mm), which is half of what corners may be off. The sheets of both plans are made and
  * held against each other for it, so that nothing can be forgotten. A wall's page counts when one
  * of its logs is another or lies the other way round, the notch chart when a mark changed, and tags
- * one by one; the hewing list when a log is another, the openings when their sheet differs and a log
- * or a height does. The first page goes with any other. Lists for the yard and the office are printed
- * when they are next needed, so no change of them is named.
+ * one by one; the hewing list when a log is another, the openings when their sheet differs and a
+ * log or a height does. The first page goes with any other. Lists for the yard and the office are
+ * printed when they are next needed, so no change of them is named.
  */
 public final class ChangedPages {
   private final Plan was;
@@ -79,7 +79,8 @@ public final class ChangedPages {
     }
     boolean moved = uncut().anyMatch(round -> round <= was.rounds() && heightsDiffer(round));
     if ((other || moved)
-        && !seen(() -> ListSheets.openings(before)).equals(seen(() -> ListSheets.openings(context)))) {
+        && !seen(() -> ListSheets.openings(before))
+            .equals(seen(() -> ListSheets.openings(context)))) {
       names.add(Tab.OPENINGS.in(context.words()));
     }
     tags().ifPresent(names::add);
