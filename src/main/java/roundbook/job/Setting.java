@@ -159,7 +159,7 @@ public enum Setting {
   /** Whether the ends of a wing's sides hook into the wall that they die in, or drain. */
   REENTRANT(CHOICE, ""),
   /** Paper. */
-  PAPER(CHOICE, "letter"),
+  PAPER(CHOICE, "letter", "a4"),
   /** The language of the crew workbook. */
   LANGUAGE(CHOICE, "en"),
   /** The seed of the search. */

@@ -1,7 +1,10 @@
 package roundbook.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import roundbook.exchange.Exchanges;
 import roundbook.job.BuildRules;
 import roundbook.job.Job;
@@ -38,6 +41,9 @@ final class Doubts {
   private final LengthFormat formats;
   private final List<Problem> problems = new ArrayList<>();
 
+  /** Gaps that bows bring out of their limits, with how far. */
+  private final Map<Problem, Length> swept = new LinkedHashMap<>();
+
   Doubts(
       Job job,
       Choice choice,
@@ -61,6 +67,9 @@ final class Doubts {
     leftOut();
     stack.courses().stream().filter(course -> !isCut(course.round())).forEach(this::course);
     stack.joints().forEach(this::joint);
+    swept.entrySet().stream()
+        .sorted(Map.Entry.comparingByValue(Comparator.reverseOrder()))
+        .forEach(each -> problems.add(each.getKey()));
     List<PiecePlan> uncut =
         pieces.stream().filter(piece -> !job.built().isCut(piece.placed().place())).toList();
     uncut.forEach(this::ends);
@@ -223,12 +232,15 @@ final class Doubts {
     if (inside || over.equals(under)) {
       return false;
     }
+    Length lacks = rules.length(Setting.GAP_LEAST).minus(gap);
+    Length exceeds = gap.minus(rules.length(Setting.GAP_MOST));
     Problem problem =
         told(joint, ProblemCode.GAP_SWEEP, gap)
             .with("over", withUnit(printed(over)))
             .with("under", withUnit(printed(under)));
+    problem = exceeds.isMoreThan(lacks) ? problem.remedyOf("gap-sweep-wide") : problem;
     boolean cut = job.built().isCut(joint.upper().place());
-    problems.add(cut ? problem.as(Severity.INFO) : problem);
+    swept.put(cut ? problem.as(Severity.INFO) : problem, lacks.most(exceeds));
     return true;
   }
 

@@ -84,16 +84,17 @@ final class LevelsSheet {
       sheet.row(last + 1).height(high).addAcross(columns(), Cell.text(line).role(Role.PLAIN));
       last++;
     }
+    if (isRead()) {
+      sheet.breakAfter(last);
+    } else {
+      sheet.printTitles(HEAD_ROW - 1, HEAD_ROW);
+    }
     new LevelsWithin(live, sheet).put();
     last = sheet.row();
     new DriftChart(live, sheet, columns()).put(HEAD_ROW + 1);
-    if (isRead()) {
-      sheet.breakAfter(last);
-      last = sheet.row();
-    }
+    last = isRead() ? sheet.row() : last;
     return sheet
         .freeze(HEAD_ROW, 1)
-        .printTitles(HEAD_ROW - 1, HEAD_ROW)
         .printArea(new Area(1, 1, last, columns()))
         .build();
   }

@@ -3,7 +3,10 @@ package roundbook.report.mark;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import roundbook.job.Building;
 import roundbook.job.Wall;
 import roundbook.page.Area;
 import roundbook.page.Cell;
@@ -226,9 +229,7 @@ public final class NotchChartSheet {
           shown(round, RoundColumn.RISE, course.notch().neckHeight().times(2), Role.BODY_CENTRE);
       case FIRST_TOP -> top(course, true);
       case SECOND_TOP -> top(course, false);
-      case BUTTS ->
-          Cell.text(live.text(course.clockwise() ? "chart.clockwise" : "chart.counterclockwise"))
-              .role(Role.LARGE_NUMBER);
+      case BUTTS -> Cell.text(buttsRun(course)).role(Role.LARGE_NUMBER);
       case SMALLEST -> smallest(round);
       case FIRST_GAP -> gap(round, true);
       case SECOND_GAP -> gap(round, false);
@@ -282,6 +283,16 @@ public final class NotchChartSheet {
   }
 
   /** Returns the height of the necks' tops of a pair of walls above the first bed. */
+  /** Returns which way the butts run, pen by pen: the next one has them as in a mirror. */
+  private String buttsRun(Course course) {
+    Building building = live.map().building();
+    int pens = building.hasWing() ? 1 : Math.max(1, building.pens().size());
+    return IntStream.range(0, pens)
+        .mapToObj(pen -> course.clockwise() == (pen % 2 == 0))
+        .map(way -> live.text(way ? "chart.clockwise" : "chart.counterclockwise"))
+        .collect(Collectors.joining(" "));
+  }
+
   private Cell top(Course course, boolean first) {
     int round = course.round();
     RoundColumn column = first ? RoundColumn.FIRST_HEIGHT : RoundColumn.SECOND_HEIGHT;

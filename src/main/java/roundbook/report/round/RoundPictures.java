@@ -22,6 +22,10 @@ final class RoundPictures {
   private static final int FULL = 2;
 
   private static final double PLAN = 2.85;
+
+  /** The least share of its size at which the plan is still read. */
+  private static final double LEAST_SHARE = 0.66;
+
   private static final double POINTS = 72;
   private static final double BETWEEN = 0.02;
   private static final int PLAN_COLUMNS = 11;
@@ -62,8 +66,12 @@ final class RoundPictures {
 
   /** Returns how high the plan stands, in points. */
   double planHeight() {
+    return planHeight(1);
+  }
+
+  private double planHeight(double share) {
     return plans.stream()
-        .mapToDouble(plan -> PLAN * plan.heightInches() / plan.widthInches() + 2 * BETWEEN)
+        .mapToDouble(plan -> share * PLAN * plan.heightInches() / plan.widthInches() + 2 * BETWEEN)
         .map(inches -> inches * POINTS)
         .max()
         .orElse(0);
@@ -71,7 +79,25 @@ final class RoundPictures {
 
   /** Puts the plan beside the notes, from a row on. */
   void putPlan(int row) {
+    putPlan(row, 1);
+  }
+
+  /**
+   * Puts the plan beside the notes, from a row on, no higher than the page has room for unless that
+   * is less than two thirds of it.
+   *
+   * @param room what is left of the page, in points
+   * @return how high it stands, in points
+   */
+  double putPlanWithin(int row, double room) {
+    double share = room / planHeight();
+    double taken = share < LEAST_SHARE ? 1 : Math.min(1, share);
+    putPlan(row, taken);
+    return planHeight(taken);
+  }
+
+  private void putPlan(int row, double share) {
     Area corner = Area.cell(row, noteColumns() + 1);
-    plans.forEach(plan -> drawn.layAt(plan, corner, PLAN));
+    plans.forEach(plan -> drawn.layAt(plan, corner, share * PLAN));
   }
 }

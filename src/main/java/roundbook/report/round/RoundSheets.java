@@ -47,6 +47,9 @@ public final class RoundSheets {
   private final RoundNotes notes;
   private int printed;
 
+  /** The first row of the page that is written. */
+  private int top = 1;
+
   private RoundSheets(LiveContext live, Course course, RoundDrawings drawings, Fit fit) {
     this.live = live;
     this.round = course.round();
@@ -137,6 +140,7 @@ public final class RoundSheets {
     List<RoundNotes.Line> left = whatIsLeft(notes.laying(), table);
     left.addAll(notes.others());
     sheet.breakAfter(sheet.row());
+    top = sheet.row() + 1;
     new RoundTyped(live, round, sheet).put();
     besidePlan(left);
     printed = sheet.row();
@@ -152,6 +156,7 @@ public final class RoundSheets {
     List<RoundNotes.Line> left = whatIsLeft(notes.laying(), 1);
     left.addAll(whatIsLeft(notes.others(), 1));
     sheet.breakAfter(sheet.row());
+    top = sheet.row() + 1;
     boolean planned = pictures.putFaces(sheet, true);
     new RoundTyped(live, round, sheet).put();
     if (planned) {
@@ -178,9 +183,10 @@ public final class RoundSheets {
   /** Puts notes with the plan beside them, in rows at least as high as the plan. */
   private void besidePlan(List<RoundNotes.Line> lines) {
     int first = sheet.row() + 1;
-    pictures.putPlan(first);
+    double titles = top > 1 ? high(1) - high(2) : 0;
+    double plan = pictures.putPlanWithin(first, page.high() - titles - high(top));
     notes.put(lines, pictures.noteColumns());
-    double missing = pictures.planHeight() - high(first);
+    double missing = plan - high(first);
     if (missing > 0) {
       sheet.nextRow().height(missing);
     }

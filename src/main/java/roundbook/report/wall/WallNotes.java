@@ -2,6 +2,7 @@ package roundbook.report.wall;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -87,9 +88,10 @@ final class WallNotes {
         .filter(gap -> gap.code() != ProblemCode.GAP_SWEEP)
         .forEach(gap -> lines.add(new Line(told(live, List.of(gap)), Role.CAUTION)));
     List<Problem> bows = gaps.stream().filter(gap -> gap.code() == ProblemCode.GAP_SWEEP).toList();
-    if (!bows.isEmpty()) {
-      lines.add(new Line(told(live, bows), Role.CAUTION));
-    }
+    bows.stream()
+        .collect(Collectors.groupingBy(Problem::remedies, LinkedHashMap::new, Collectors.toList()))
+        .values()
+        .forEach(alike -> lines.add(new Line(told(live, alike), Role.CAUTION)));
   }
 
   /** Returns the plan's problems with gaps of this wall. */
