@@ -53,7 +53,8 @@ class SweptGapsTest {
     double gap = joint.middle().inches() - 2 * part * part;
     Length printed = Length.ofInchFraction(StrictMath.round(16 * gap), 16);
     String mark = LengthFormat.forJob(LengthUnit.INCH, STEP).mark(printed);
-    String begin = "wall " + wall.name() + ", round 5 on round 4: gap " + mark + " in at the middle";
+    String begin =
+        "wall " + wall.name() + ", round 5 on round 4: gap " + mark + " in at the middle";
     assertTrue(words.startsWith(begin), words);
   }
 

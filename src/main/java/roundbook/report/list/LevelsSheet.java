@@ -93,10 +93,7 @@ final class LevelsSheet {
     last = sheet.row();
     new DriftChart(live, sheet, columns()).put(HEAD_ROW + 1);
     last = isRead() ? sheet.row() : last;
-    return sheet
-        .freeze(HEAD_ROW, 1)
-        .printArea(new Area(1, 1, last, columns()))
-        .build();
+    return sheet.freeze(HEAD_ROW, 1).printArea(new Area(1, 1, last, columns())).build();
   }
 
   /** Makes the first, second and last columns fit their texts. */
