@@ -172,12 +172,25 @@ public record Building(List<Wall> walls) {
     return wing().map(Wing::depth).orElse(Length.ZERO);
   }
 
+  /** Returns walls whose lengths are as they are told, as they are planned. */
+  public static List<Wall> withinReach(List<Wall> told, List<Wall> house) {
+    return Wing.withinReach(told, house);
+  }
+
   /** Returns a wall's length as it is told: of a wing's side without the wall that it dies in. */
   public Length told(Wall wall) {
     return wing()
         .filter(wing -> wing.isSide(wall))
         .map(wing -> wall.outside().minus(wing.shared().thickness()))
         .orElse(wall.outside());
+  }
+
+  /**
+   * Returns how much of a wall's outside length lies left of the corner that places on it are told
+   * from: of a wing's side the thickness of the wall that its left end dies in.
+   */
+  public Length beforeLeft(Wall wall) {
+    return isTee(wall, false) ? after(wall).thickness() : Length.ZERO;
   }
 
   /** Returns the wall that crosses at the start corner (right end seen from outside). */

@@ -9,7 +9,8 @@ import roundbook.units.Length;
  *
  * @param name what the builder calls it
  * @param wall the wall's name
- * @param left from the wall's left outside corner, seen from outside, to its near side
+ * @param left from the left end of its wall's outside length, seen from outside, to its near side;
+ *     what is told of it is {@link #toldLeft}
  * @param width across
  * @param sill height of its underside above the first bed
  * @param head height of its top above the first bed
@@ -41,6 +42,28 @@ public record Opening(
       String remarks,
       CellRef origin) {
     this(name, wall, left, width, sill, head, shortLogs, Optional.empty(), remarks, origin);
+  }
+
+  /**
+   * Returns how far its near side is from the left corner that builders measure from: of a wing's
+   * side that dies in a wall at its left end, from that wall's outer face.
+   */
+  public Length toldLeft(Building building) {
+    return building.wall(wall).map(each -> left.minus(building.beforeLeft(each))).orElse(left);
+  }
+
+  /** Returns whether it has a size and lies between the walls that cross its own, clear of them. */
+  public boolean fits(Building building, BuildRules rules) {
+    return head.isMoreThan(sill)
+        && width.isMoreThan(Length.ZERO)
+        && building.wall(wall).filter(each -> isBetween(each, building)).isPresent()
+        && againstSaddle(building, rules).isEmpty();
+  }
+
+  private boolean isBetween(Wall on, Building building) {
+    Length right = on.outside().minus(left.plus(width));
+    return !left.isLessThan(building.after(on).thickness())
+        && !right.isLessThan(building.before(on).thickness());
   }
 
   /**

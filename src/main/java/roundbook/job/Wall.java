@@ -38,6 +38,11 @@ public record Wall(
     return new Wall(name, outside, laidFirst, thickness, remarks, other);
   }
 
+  /** Returns a wall that is longer by so much. */
+  Wall longer(Length by) {
+    return new Wall(name, outside.plus(by), laidFirst, thickness, remarks, stand);
+  }
+
   /** Returns whether it is a partition between two walls that go through. */
   public boolean isPartition() {
     return stand.isPartition();

@@ -69,6 +69,32 @@ record Wing(
     return ordered;
   }
 
+  /**
+   * Returns walls of which a wing's sides reach to the far face of the wall that they die in, and
+   * so are longer by that than the wing is deep.
+   */
+  static List<Wall> withinReach(List<Wall> walls, List<Wall> house) {
+    Optional<Wall> far = walls.stream().filter(Wall::isOnWall).findFirst();
+    Optional<Wall> shared =
+        far.flatMap(
+            wall ->
+                house.stream()
+                    .filter(each -> each.name().equals(wall.stand().between().get(0)))
+                    .findFirst());
+    if (shared.isEmpty()) {
+      return walls;
+    }
+    return walls.stream()
+        .map(
+            wall ->
+                wall.stand().pen() == far.get().stand().pen()
+                        && wall.stand().between().isEmpty()
+                        && wall.stand().pen() > 1
+                    ? wall.longer(shared.get().thickness())
+                    : wall)
+        .toList();
+  }
+
   private static Length at(Wall far) {
     return far.stand().at().orElse(Length.ZERO);
   }

@@ -75,7 +75,7 @@ final class Doubts {
     uncut.forEach(this::ends);
     problems.addAll(new OpeningDoubts(formats).longLogs(uncut, new Fit(job)));
     if (!pieces.isEmpty()) {
-      problems.addAll(new OpeningDoubts(formats).of(job.openings(), takeoff.openings()));
+      problems.addAll(new OpeningDoubts(formats).of(job, takeoff.openings()));
       problems.addAll(new OpeningDoubts(formats).kept(pieces));
     }
     return List.copyOf(problems);

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import roundbook.job.Building;
+import roundbook.job.Job;
 import roundbook.job.Leaf;
 import roundbook.job.Log;
 import roundbook.job.Opening;
@@ -32,12 +34,14 @@ final class OpeningDoubts {
   /**
    * Returns the doubts.
    *
-   * @param asked all openings
+   * @param job the job with all openings
    * @param cuts those that lie inside their walls
    */
-  List<Problem> of(List<Opening> asked, List<OpeningCut> cuts) {
+  List<Problem> of(Job job, List<OpeningCut> cuts) {
     Set<Opening> inside = cuts.stream().map(OpeningCut::opening).collect(Collectors.toSet());
-    asked.stream().filter(opening -> !inside.contains(opening)).forEach(this::outside);
+    job.openings().stream()
+        .filter(opening -> !inside.contains(opening))
+        .forEach(opening -> outside(opening, job.building()));
     cuts.forEach(this::look);
     return problems;
   }
@@ -92,8 +96,9 @@ final class OpeningDoubts {
         .about(piece.log().tag());
   }
 
-  private void outside(Opening opening) {
-    problems.add(problem(opening, ProblemCode.OPENING_OUTSIDE, "", opening.left()));
+  private void outside(Opening opening, Building building) {
+    Length left = opening.toldLeft(building);
+    problems.add(problem(opening, ProblemCode.OPENING_OUTSIDE, "", left));
   }
 
   private void look(OpeningCut cut) {

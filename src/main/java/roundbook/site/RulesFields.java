@@ -172,9 +172,10 @@ final class RulesFields {
               fields.text(CellNames.item("Wall", number, "remarks")),
               stand(fields, number)));
     }
-    Optional<WallsFault> fault = walls.isEmpty() ? Optional.empty() : WallsFault.of(walls, rules);
+    List<Wall> whole = Building.withinReach(walls, walls);
+    Optional<WallsFault> fault = walls.isEmpty() ? Optional.empty() : WallsFault.of(whole, rules);
     fault.ifPresent(found -> say(found, fields.where(CellNames.item("Wall", 1, "name"))));
-    return walls.isEmpty() ? Optional.empty() : Optional.of(new Building(walls));
+    return walls.isEmpty() ? Optional.empty() : Optional.of(new Building(whole));
   }
 
   /** Returns where a wall stands; a workbook of one pen without partitions does not tell. */
@@ -195,15 +196,17 @@ final class RulesFields {
     problems.add(Problem.of(ProblemCode.BAD_WALLS, where, fault.said()).remedy(fault.remedy()));
   }
 
-  /** Returns the openings. */
-  List<Opening> openings(Fields fields) {
+  /** Returns the openings of a building. */
+  List<Opening> openings(Fields fields, Building building) {
     List<Opening> openings = new ArrayList<>();
     for (int each : numbers("Opening", "name")) {
+      String wall = fields.text(CellNames.item("Opening", each, "wall"));
+      Length before = building.wall(wall).map(building::beforeLeft).orElse(Length.ZERO);
       openings.add(
           new Opening(
               fields.text(CellNames.item("Opening", each, "name")),
-              fields.text(CellNames.item("Opening", each, "wall")),
-              at(fields, each, "left"),
+              wall,
+              at(fields, each, "left").plus(before),
               at(fields, each, "width"),
               at(fields, each, "sill"),
               at(fields, each, "head"),

@@ -37,7 +37,7 @@ final class OpeningCutter {
   private Optional<OpeningCut> cut(Opening opening) {
     return job.building()
         .wall(opening.wall())
-        .filter(wall -> fits(opening, wall))
+        .filter(wall -> opening.fits(job.building(), job.rules()))
         .map(wall -> cut(opening, wall));
   }
 
@@ -110,7 +110,7 @@ final class OpeningCutter {
     List<Opening> others =
         job.openings().stream()
             .filter(each -> each.wall().equalsIgnoreCase(wall.name()) && !each.equals(opening))
-            .filter(each -> fits(each, wall))
+            .filter(each -> each.fits(job.building(), job.rules()))
             .filter(each -> kind(each, log) == CutExtent.THROUGH)
             .toList();
     Length near = opening.left();
@@ -142,15 +142,6 @@ final class OpeningCutter {
     return new RemainingPiece(toCorner.plus(overhang), least, true);
   }
 
-  private boolean fits(Opening opening, Wall wall) {
-    Length right = wall.outside().minus(right(opening));
-    return !opening.left().isLessThan(job.building().after(wall).thickness())
-        && !right.isLessThan(job.building().before(wall).thickness())
-        && opening.againstSaddle(job.building(), job.rules()).isEmpty()
-        && opening.head().isMoreThan(opening.sill())
-        && opening.width().isMoreThan(Length.ZERO);
-  }
-
   private OpeningCut.Frame frame(Opening opening) {
     BuildRules rules = job.rules();
     Length stand = opening.sill().most(Length.ZERO);
@@ -159,6 +150,7 @@ final class OpeningCutter {
     boolean sill = stand.isMoreThan(Length.ZERO);
     Length buck = rules.length(Setting.BUCK_THICKNESS);
     Length pin = rules.length(Setting.PIN_CLEAR);
+    Length left = opening.toldLeft(job.building());
     return new OpeningCut.Frame(
         WallProfiles.inches(settling.mean().clearance(opening.head().inches(), stand.inches())),
         room,
@@ -166,8 +158,8 @@ final class OpeningCutter {
         opening.width(),
         opening.width().minus(buck.times(2)),
         sill,
-        opening.left().minus(pin),
-        right(opening).plus(pin));
+        left.minus(pin),
+        left.plus(opening.width()).plus(pin));
   }
 
   /** Returns decimal inches rounded up to the print step: a little more room does no harm. */

@@ -8,6 +8,7 @@ import roundbook.balance.Effort;
 import roundbook.job.BuildRules;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Building;
+import roundbook.job.Doors;
 import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.job.Setting;
@@ -38,6 +39,16 @@ public final class Houses {
    */
   public static Plan wing(boolean ell, String reentrant, long seed) {
     return new Planner(new BalancedChooser()).plan(job(ell, reentrant, seed), SHORT);
+  }
+
+  /**
+   * Returns the plan of the wing 7 ft from the left with a door in its left side, 60 in from the
+   * left corner and 36 wide.
+   */
+  public static Plan wingWithDoor() {
+    Job job = job(false, "drain", 1);
+    Job door = Doors.with(job, Doors.door("W2", 60 + 6, 30, false));
+    return new Planner(new BalancedChooser()).plan(door, SHORT);
   }
 
   private static Job job(boolean ell, String reentrant, long seed) {

@@ -12,6 +12,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 import roundbook.job.Building;
 import roundbook.stack.Course;
 import roundbook.stack.Stack;
+import roundbook.takeoff.LogCut;
+import roundbook.takeoff.OpeningCut;
 import roundbook.units.Length;
 
 /** Houses with a wing planned whole, and what is marked where its walls end in others. */
@@ -72,6 +74,21 @@ class WingHouseTest {
       assertEquals(side, stack.centre(round, building.wall("W2").orElseThrow()));
       assertEquals(course.notch().neckHeight(), side.minus(house));
     }
+  }
+
+  /**
+   * By hand: the log of a wing's side begins a tail of 3 in and 6 in of wall before the corner that
+   * a door 60 in off is measured from; of 144 in to the other corner 48 and a tail are left.
+   */
+  @Test
+  void aDoorInAWingsSideIsMeasuredFromTheFaceOfTheHouse() {
+    Plan plan = Houses.wingWithDoor();
+    OpeningCut door = plan.takeoff().openings().get(0);
+    assertEquals(in(60), door.opening().toldLeft(plan.job().building()));
+    var sides = door.of(LogCut.CutExtent.THROUGH).get(0).sides().orElseThrow();
+    assertEquals(in(60 + 6 + 3), sides.left().length());
+    assertEquals(in(144 - 96 + 3), sides.right().length());
+    assertEquals(in(60 - 4), door.frame().pinLeft());
   }
 
   /** By hand: 342 − 2 × 9 − 6 in of S, which a side of the wing dies in; E is crossed by S. */

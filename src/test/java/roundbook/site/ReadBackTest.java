@@ -26,6 +26,7 @@ import roundbook.job.Stem;
 import roundbook.job.Stem.Stretch;
 import roundbook.job.Stems;
 import roundbook.job.Stems.CrossCut;
+import roundbook.plan.Houses;
 import roundbook.plan.Plan;
 import roundbook.plan.PlanFixtures;
 import roundbook.plan.Planner;
@@ -34,6 +35,7 @@ import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
 import roundbook.problem.Severity;
+import roundbook.table.Cell;
 import roundbook.units.Length;
 
 /** What a job holds besides logs and walls goes into the crew workbook and comes back the same. */
@@ -43,6 +45,24 @@ class ReadBackTest {
 
   private static SiteReport back(Job job) {
     return CrewWorkbook.of(Planner.of(job, PLAN.choice())).report();
+  }
+
+  /** A wing's side is told from the outer face of the house, and so is a door in it. */
+  @Test
+  void aWingAndADoorInItComeBack() {
+    Plan plan = Houses.wingWithDoor();
+    CrewWorkbook book = CrewWorkbook.of(plan);
+    int number = plan.job().building().walls().size();
+    assertEquals("W2", shown(book, "Wall_" + number + "_name").text());
+    assertEquals(144, shown(book, "Wall_" + number + "_outside").number().doubleValue());
+    assertEquals(60, shown(book, "Opening_1_left").number().doubleValue());
+    Job read = book.report().job();
+    assertEquals(plan.job().building(), read.building());
+    assertEquals(plan.job().openings().get(0).left(), read.openings().get(0).left());
+  }
+
+  private static Cell shown(CrewWorkbook book, String name) {
+    return book.named().cell(name).orElseThrow().cell();
   }
 
   @Test

@@ -17,6 +17,7 @@ import roundbook.job.Opening;
 import roundbook.job.Pin;
 import roundbook.job.Saddle;
 import roundbook.job.Setting;
+import roundbook.job.Wall;
 import roundbook.problem.CellRef;
 import roundbook.problem.Phrase;
 import roundbook.problem.Problem;
@@ -139,7 +140,8 @@ public final class PlacesReader {
     List<Opening> openings = new ArrayList<>();
     for (Row row : columns.below()) {
       opening(columns, row)
-          .filter(each -> isClear(each, openings) && isClearOfPartitions(each))
+          .filter(each -> isClear(each, openings))
+          .filter(each -> isClearOfPartitions(each) && isInside(each))
           .ifPresent(openings::add);
     }
     return openings;
@@ -160,6 +162,20 @@ public final class PlacesReader {
                     .with("to", Value.tape(each.to(), format))
                     .with("least", Value.tape(rules.length(Setting.PIECE_LEAST), format))));
     return saddle.isEmpty();
+  }
+
+  /** An opening lies between the walls that cross its own. */
+  private boolean isInside(Opening opening) {
+    if (opening.fits(building, rules)) {
+      return true;
+    }
+    LengthFormat format = LengthFormat.forJob(rules.unit(), rules.printStep());
+    problems.add(
+        Problem.of(ProblemCode.OPENING_OUTSIDE, opening.origin())
+            .with("opening", opening.name())
+            .with("wall", opening.wall())
+            .found(Value.mark(opening.toldLeft(building), format)));
+    return false;
   }
 
   /** Two openings that share room would each be given pieces of the same log. */
@@ -201,7 +217,8 @@ public final class PlacesReader {
 
   private Optional<Opening> opening(SheetColumns columns, Row row) {
     String wall = columns.text(row, "wall").toUpperCase(Locale.ROOT);
-    if (building.wall(wall).isEmpty()) {
+    Optional<Wall> on = building.wall(wall);
+    if (on.isEmpty()) {
       CellRef where = columns.table().at(row);
       problems.add(
           wall.isEmpty()
@@ -223,7 +240,7 @@ public final class PlacesReader {
         new Opening(
             columns.text(row, "name"),
             wall,
-            lengths.get(0),
+            lengths.get(0).plus(building.beforeLeft(on.get())),
             lengths.get(1),
             lengths.get(2),
             lengths.get(3),

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import roundbook.job.BuildRules;
+import roundbook.job.Building;
 import roundbook.job.Stand;
 import roundbook.job.Wall;
 import roundbook.units.Length;
@@ -88,7 +89,7 @@ record WallsOption(BuildRules rules, Set<String> laidFirst, LengthReader reader)
       }
       Length depth = wing.get(wing.size() - 1).outside();
       walls.replaceAll(wall -> goesOn(wall, wing.get(0), rings) ? longer(wall, depth) : wall);
-      walls.addAll(withinReach(wing, rings));
+      walls.addAll(Building.withinReach(wing, rings));
     }
     return new Told(walls, "", "");
   }
@@ -147,32 +148,6 @@ record WallsOption(BuildRules rules, Set<String> laidFirst, LengthReader reader)
   private static Wall as(Wall wall, Length outside) {
     return new Wall(
         wall.name(), outside, wall.laidFirst(), wall.thickness(), wall.remarks(), wall.stand());
-  }
-
-  /**
-   * Returns walls of which a wing's sides reach to the far face of the wall that they die in, and
-   * so are longer by that than the wing is deep.
-   */
-  static List<Wall> withinReach(List<Wall> walls, List<Wall> house) {
-    Optional<Wall> far = walls.stream().filter(Wall::isOnWall).findFirst();
-    Optional<Wall> shared =
-        far.flatMap(
-            wall ->
-                house.stream()
-                    .filter(each -> each.name().equals(wall.stand().between().get(0)))
-                    .findFirst());
-    if (shared.isEmpty()) {
-      return walls;
-    }
-    return walls.stream()
-        .map(
-            wall ->
-                wall.stand().pen() == far.get().stand().pen()
-                        && wall.stand().between().isEmpty()
-                        && wall.stand().pen() > 1
-                    ? longer(wall, shared.get().thickness())
-                    : wall)
-        .toList();
   }
 
   private List<Wall> rings(String text) {

@@ -98,7 +98,7 @@ public final class WallsReader {
       walls.add(wall.get());
       cells.add(table.at(row, columns.column("wall")));
     }
-    List<Wall> reaching = WallsOption.withinReach(walls, walls);
+    List<Wall> reaching = Building.withinReach(walls, walls);
     List<Wall> whole = reaching.stream().map(wall -> WallsOption.beside(wall, reaching)).toList();
     return checked(whole, table.place(), cells);
   }

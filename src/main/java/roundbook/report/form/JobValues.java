@@ -84,7 +84,7 @@ record JobValues(Job job) implements JobFilling {
     return List.of(
         opening.name(),
         opening.wall(),
-        format().mark(opening.left()),
+        format().mark(opening.toldLeft(job.building())),
         format().mark(opening.width()),
         format().mark(opening.sill()),
         format().mark(opening.head()),

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import roundbook.job.Building;
 import roundbook.job.Leaf;
 import roundbook.job.Opening;
 import roundbook.job.Setting;
@@ -69,12 +70,22 @@ final class OpeningsSheet {
 
   private void asked() {
     list.text(Role.NOTE, context.text("openings.note", cells.unitWord()));
+    Building building = context.plan().job().building();
+    context.plan().job().openings().stream()
+        .flatMap(opening -> building.wall(opening.wall()).stream())
+        .filter(wall -> building.isTee(wall, false))
+        .distinct()
+        .forEach(
+            wall -> {
+              String into = building.after(wall).name();
+              list.text(Role.NOTE, context.text("openings.left_in", wall.name(), into));
+            });
     list.spans(5, 2, 3, 3, 3, 3, 5, 8).headOf("openings.head");
     for (Opening opening : context.plan().job().openings()) {
       list.row(
           cells.bold(opening.name()),
           cells.centre(opening.wall()),
-          cells.exact(opening.left()),
+          cells.exact(opening.toldLeft(building)),
           cells.exact(opening.width()),
           cells.exact(opening.sill()),
           cells.exact(opening.head()),

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import roundbook.job.BuildRules;
 import roundbook.job.BuildRules.Origin;
+import roundbook.job.Building;
 import roundbook.job.Leaf;
 import roundbook.job.Opening;
 import roundbook.job.OtherLog;
@@ -122,11 +123,12 @@ final class SettingsSheet {
       list.spans(1, 1, 1, 1, 4).headOf("settings.walls.head");
     }
     int number = 0;
-    for (Wall wall : context.plan().job().building().walls()) {
+    Building building = context.plan().job().building();
+    for (Wall wall : building.walls()) {
       number++;
       List<Cell> row = new ArrayList<>();
       row.add(cells.bold(wall.name()).named(CellNames.item("Wall", number, "name")));
-      row.add(cells.exact(wall.outside()).named(CellNames.item("Wall", number, "outside")));
+      row.add(cells.exact(building.told(wall)).named(CellNames.item("Wall", number, "outside")));
       String first = wall.laidFirst() ? "x" : "";
       row.add(cells.centre(first).named(CellNames.item("Wall", number, "first")));
       row.add(cells.exact(wall.thickness()).named(CellNames.item("Wall", number, "thickness")));
@@ -166,7 +168,9 @@ final class SettingsSheet {
       list.row(
           cells.bold(opening.name()).named(CellNames.item("Opening", number, "name")),
           cells.centre(opening.wall()).named(CellNames.item("Opening", number, "wall")),
-          cells.exact(opening.left()).named(CellNames.item("Opening", number, "left")),
+          cells
+              .exact(opening.toldLeft(context.plan().job().building()))
+              .named(CellNames.item("Opening", number, "left")),
           cells.exact(opening.width()).named(CellNames.item("Opening", number, "width")),
           cells.exact(opening.sill()).named(CellNames.item("Opening", number, "sill")),
           cells.exact(opening.head()).named(CellNames.item("Opening", number, "head")),

@@ -38,7 +38,7 @@ final class TakeoffTables {
     return new PlainColumns<Opening>(decimals)
         .text("name", Opening::name)
         .text("wall", Opening::wall)
-        .length("left", Opening::left)
+        .length("left", opening -> opening.toldLeft(plan.job().building()))
         .length("width", Opening::width)
         .length("sill", Opening::sill)
         .length("head", Opening::head)

@@ -11,12 +11,14 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import roundbook.intake.Tally;
 import roundbook.job.Building;
 import roundbook.job.Leaf;
 import roundbook.job.Opening;
 import roundbook.job.Pin;
 import roundbook.job.Wall;
+import roundbook.plan.Houses;
 import roundbook.plan.Jobs;
 import roundbook.problem.Problems;
 import roundbook.problem.words.Sentences;
@@ -141,6 +143,32 @@ class PlacesReaderTest {
         openings("Door|S|60|36|0|84|", "Hatch|S|80|10|20|40|", "Sash|S|96|30|40|84|");
     assertEquals(List.of("Door", "Sash"), openings.stream().map(Opening::name).toList());
     assertEquals("3 bad-opening.overlaps", Tally.said(problems.sorted()));
+  }
+
+  /** One that lies over a corner, or has no size, is told when the job is read. */
+  @ParameterizedTest(name = "{0}")
+  @ValueSource(strings = {"Door|S|3|36|0|84|", "Door|S|200|36|0|84|", "Door|S|60|36|84|84|"})
+  void anOpeningOverACornerIsLeftOut(String row) {
+    assertEquals(List.of(), openings(row));
+    assertEquals("2 opening-outside", Tally.said(problems.sorted()));
+  }
+
+  /** By hand: 60 in from the outer face of S, whose 6 in the left end of W2 crosses. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({"W2, 60, 66", "E2, 60, 60", "W2, 110, ", "E2, 110, ", "W2, 0, 6", "W2, -1, "})
+  void anOpeningInAWingsSideIsMeasuredFromTheHouse(String wall, int left, Long lies) {
+    Building tee = Houses.wingWithDoor().job().building();
+    PlacesReader house = new PlacesReader(Jobs.rules(false), tee, problems);
+    Table table =
+        table(
+            "Name|Wall|From left corner|Width|Sill|Head|Leaf",
+            "Door|" + wall + "|" + left + "|36|0|84|");
+    List<Opening> read = house.openings(table);
+    assertEquals(
+        Optional.ofNullable(lies).map(Length::ofInches),
+        read.stream().map(Opening::left).findFirst());
+    read.forEach(each -> assertEquals(Length.ofInches(left), each.toldLeft(tee)));
+    assertEquals(lies == null ? "2 opening-outside" : "", Tally.said(problems.sorted()));
   }
 
   /** The German job workbook names the same columns. */
