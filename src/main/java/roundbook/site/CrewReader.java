@@ -109,7 +109,12 @@ public final class CrewReader {
     List<Log> logs = new ArrayList<>(rows.logs());
     logs.addAll(more.logs());
     Job job =
-        new Job(now, building.get(), logs, settings.openings(fields, building.get()), settings.pins(fields))
+        new Job(
+                now,
+                building.get(),
+                logs,
+                settings.openings(fields, building.get()),
+                settings.pins(fields))
             .withPrices(settings.prices(fields))
             .withOthers(settings.others(fields))
             .withStems(stems.plus(more.stems()));

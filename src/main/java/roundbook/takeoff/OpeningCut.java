@@ -81,7 +81,8 @@ public record OpeningCut(
    * @param across length of the head piece, and of the sill piece where there is one
    * @param clearWidth what remains between the legs
    * @param sillPiece whether the frame has a sill piece
-   * @param pinLeft no pin between this distance from the left corner, as it is told, and {@link #pinRight}
+   * @param pinLeft no pin between this distance from the left corner, as it is told, and {@link
+   *     #pinRight}
    * @param pinRight the end of that stretch
    */
   public record Frame(
