@@ -129,6 +129,11 @@ public record Job(
     return building.isButtAtStart(wall, round, rules);
   }
 
+  /** Returns whether a wall's logs drain where they die in another, so that only pegs hold them. */
+  public boolean isHeldByPegs(Wall wall) {
+    return rules.drains() && (building.isTee(wall, true) || building.isTee(wall, false));
+  }
+
   /** Returns the log of a tag; empty when there is none. */
   public Optional<Log> log(String tag) {
     return logs.stream().filter(log -> log.tag().equals(tag)).findFirst();

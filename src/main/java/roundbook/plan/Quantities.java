@@ -158,7 +158,10 @@ final class Quantities {
     Set<Note> loose = Set.of(Note.ANCHOR_SLIDING, Note.ANCHOR_PUSHED);
     List<String> anchored =
         pieces.stream()
-            .filter(piece -> piece.notes().stream().anyMatch(loose::contains))
+            .filter(
+                piece ->
+                    job.isHeldByPegs(piece.placed().wall())
+                        || piece.notes().stream().anyMatch(loose::contains))
             .map(piece -> piece.placed().tags())
             .toList();
     lines.count(FIXING, "anchors", anchored.size(), Value.text(String.join(", ", anchored)));

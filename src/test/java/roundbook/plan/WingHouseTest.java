@@ -61,6 +61,21 @@ class WingHouseTest {
             .toList());
   }
 
+  /**
+   * By hand: of a wing that drains both sides in every round, in the first round the three logs
+   * sawn flat underneath, in the last the two of the house that nothing lies on.
+   */
+  @Test
+  void everyLogThatDrainsIsCountedForAPeg() {
+    Plan plan = Houses.wing(false, "drain", 2);
+    Quantity pegs =
+        plan.quantities().stream()
+            .filter(line -> line.item().equals("anchors"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(2 * plan.rounds() + 3 + 2, pegs.amount(), 1e-9);
+  }
+
   /** Every log rests on those under it, the wing as high as the house. */
   @Test
   void theWingRisesWithTheHouse() {

@@ -1,5 +1,6 @@
 package roundbook.report.list;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,11 +30,12 @@ import roundbook.report.mark.PieceCells.LiveLength;
 import roundbook.report.mark.ShortRows;
 import roundbook.stack.FilledPlace;
 import roundbook.stack.PlacedLog;
+import roundbook.stack.Stack;
 
 /** A tag for each placed log, eight a page, to cut out along the heavy lines. */
 final class TagsSheet {
   private static final double[] WIDTHS = {30, 20, 1.5, 30, 20};
-  private static final double[] HEIGHTS = {42, 29, 24, 24, 29};
+  private static final double[] HEIGHTS = {42, 27, 22, 28, 29};
   private static final String HOLE = "\u0001";
   private static final double GAP = 7;
   private static final int ACROSS = 2;
@@ -161,13 +163,11 @@ final class TagsSheet {
         area.top() + 1,
         area.right(),
         Cell.text(
-                context.text("tags.cut", cells.formats().feetInches(placed.piece().trimmed()))
-                    + crossed(placed))
+                context.text("tags.cut", cells.formats().feetInches(placed.piece().trimmed())))
             .role(Role.TAG_BODY)
             .align(Cell.Align.RIGHT));
     line(first.moved(2, 0), item.beside().map(ShortRows::ends).orElseGet(() -> ends(live, piece)));
-    boolean top = placed.round() == context.plan().rounds() && !placed.wall().laidFirst();
-    line(first.moved(3, 0), top ? Cell.text(context.text("tags.upper.none")) : upper(live));
+    sheet.merge(first.moved(3, 0).sized(1, 2), upper(live, placed));
     boolean ends =
         item.beside().isEmpty()
             && !live.flatBed()
@@ -180,17 +180,24 @@ final class TagsSheet {
     sheet.box(area);
   }
 
-  /** Returns the upper marks, and where only one end is level on top which that is. */
-  private Cell upper(PieceCells live) {
-    Cell marks = live.text("tags.upper", live.upperInside(), live.upperOutside());
-    if (live.levelEnds().size() != 1) {
-      return marks;
+  /** Returns the upper marks, and under them where something differs, with the page that tells. */
+  private Cell upper(PieceCells live, PlacedLog placed) {
+    boolean top = placed.round() == context.plan().rounds() && !placed.wall().laidFirst();
+    Cell marks =
+        top
+            ? live.text("tags.upper.none")
+            : live.text("tags.upper", live.upperInside(), live.upperOutside());
+    List<String> differs = new ArrayList<>();
+    if (!top && live.levelEnds().size() == 1) {
+      differs.add(context.text("tags.upper.level", live.levelEnds().get(0)));
     }
-    Cell.Formula shown = (Cell.Formula) marks.value();
-    String level = "   " + context.text("tags.upper.level", live.levelEnds().get(0));
-    return Cell.formula(
-        shown.expression() + "&" + LiveMath.literal(level),
-        ((Cell.Text) shown.result()).text() + level);
+    crossed(placed).forEach(differs::add);
+    if (differs.isEmpty()) {
+      return marks.role(Role.TAG_BODY);
+    }
+    String page = Tab.ofRound(context.words(), placed.round());
+    String line = context.text("tags.differs", String.join("   ", differs), page);
+    return under(marks, line).role(Role.BODY_BOLD);
   }
 
   private Cell ends(PieceCells live, PiecePlan piece) {
@@ -251,32 +258,31 @@ final class TagsSheet {
         corner.size() == 1
             ? live.text("tags.lower", live.lower(), corner.get(0))
             : live.text("tags.lower.two", live.lower(), corner.get(0), corner.get(1));
-    return live.piece().notes().contains(PiecePlan.Note.ON_STEP) ? between(live, marks) : marks;
+    return live.piece().notes().contains(PiecePlan.Note.ON_STEP)
+        ? under(marks, live.live().text("tags.lower.between"))
+        : marks;
   }
 
-  /** Returns lower marks with a line under them: what the bed is between the shoulders. */
-  private static Cell between(PieceCells live, Cell marks) {
+  /** Returns marks with a line under them. */
+  private static Cell under(Cell marks, String line) {
     Cell.Formula shown = (Cell.Formula) marks.value();
-    String bed = live.live().text("tags.lower.between");
     return Cell.formula(
-        shown.expression() + "&CHAR(10)&" + LiveMath.literal(bed),
-        ((Cell.Text) shown.result()).text() + "\n" + bed);
+        shown.expression() + "&CHAR(10)&" + LiveMath.literal(line),
+        ((Cell.Text) shown.result()).text() + "\n" + line);
   }
 
   /** Returns where partitions cross a log, from its squared butt to the nearer edge of each. */
-  private String crossed(PlacedLog placed) {
-    String names =
-        Junction.crossings(
-                context.plan().stack(), context.plan().stack().courses().get(placed.round() - 1))
-            .stream()
-            .filter(junction -> junction.through().equals(placed))
-            .map(
-                junction ->
+  private Stream<String> crossed(PlacedLog placed) {
+    Stack stack = context.plan().stack();
+    return Junction.crossings(stack, stack.courses().get(placed.round() - 1)).stream()
+        .filter(junction -> junction.through().equals(placed))
+        .map(
+            junction ->
+                context.text(
+                    "tags.crossed",
                     junction.wall().wall().name()
                         + " "
-                        + cells.formats().feetInches(junction.from()))
-            .collect(Collectors.joining("  "));
-    return names.isEmpty() ? "" : "\n" + context.text("tags.crossed", names);
+                        + cells.formats().feetInches(junction.from())));
   }
 
   private void line(Area first, Cell cell) {

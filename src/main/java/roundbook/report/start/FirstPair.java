@@ -13,6 +13,7 @@ import roundbook.page.Area;
 import roundbook.page.Cell;
 import roundbook.page.Role;
 import roundbook.picture.canvas.Picture;
+import roundbook.plan.Junction;
 import roundbook.plan.PiecePlan;
 import roundbook.plan.PiecePlan.Note;
 import roundbook.plan.Plan;
@@ -22,6 +23,7 @@ import roundbook.report.frame.Drawn;
 import roundbook.report.frame.ListSheet;
 import roundbook.report.frame.Tab;
 import roundbook.report.live.LiveContext;
+import roundbook.report.live.LiveMath;
 import roundbook.report.mark.LowerMarks;
 import roundbook.report.mark.PieceCells;
 import roundbook.report.mark.PieceCells.LiveLength;
@@ -40,6 +42,9 @@ final class FirstPair {
 
   /** Room for two lines, for a mark may come to differ from end to end. */
   private static final double ROW_HEIGHT = 22;
+
+  /** Room for three lines, where one end is level on top. */
+  private static final double LEVEL_HEIGHT = 36;
 
   private final CrewContext context;
   private final Plan plan;
@@ -182,7 +187,7 @@ final class FirstPair {
     list.heading(context.text("start.first"));
     list.spans(2, 2, 2, 2, 2, 3, 3, 2, 2, 2, 2).headOf("start.first.head");
     for (PiecePlan piece : firstPair()) {
-      list.row(ROW_HEIGHT, pickUp(piece));
+      list.row(hasLevelEnd(piece) ? LEVEL_HEIGHT : ROW_HEIGHT, pickUp(piece));
     }
     list.text(Role.PLAIN, context.text("start.first.note", context.rules().slope(), round));
     notes();
@@ -200,11 +205,64 @@ final class FirstPair {
         cells.tape(piece.farShoulder()),
         cells.bold(cells.formats().feetInches(piece.placed().trimmed())).align(Cell.Align.CENTRE),
         live.printed(live.upperInside()),
-        live.printed(live.upperOutside()),
+        outside(live),
         lower(lower, lower.shoulder(true), lower.shoulder(false)),
         live.flatBed()
             ? cells.word("start.flat")
             : lower(lower, lower.cornerLine(true), lower.cornerLine(false)));
+  }
+
+  private boolean hasLevelEnd(PiecePlan piece) {
+    return new PieceCells(LiveContext.of(context), piece).levelEnds().size() == 1;
+  }
+
+  /** Returns the upper mark on the outside face; under it that of an end which is level on top. */
+  private Cell outside(PieceCells live) {
+    if (live.levelEnds().size() != 1) {
+      return live.printed(live.upperOutside());
+    }
+    String level = context.text("start.level", live.levelEnds().get(0));
+    String formula =
+        String.join(
+            "&CHAR(10)&",
+            mark(live, live.upperOutside()),
+            LiveMath.literal(level),
+            mark(live, live.upperInside()));
+    String now =
+        String.join(
+            "\n",
+            cells.formats().mark(live.upperOutside().now()),
+            level,
+            cells.formats().mark(live.upperInside().now()));
+    return Cell.formula(formula, now).role(Role.BODY_CENTRE);
+  }
+
+  private static String mark(PieceCells live, LiveLength length) {
+    return live.live().math().mark(live.live().toStep(length.formula()));
+  }
+
+  /** Returns where the upper marks of a log differ from its row: a level end, its saddles; blank for most. */
+  private String alongTop(PiecePlan piece) {
+    List<String> said = new ArrayList<>();
+    if (hasLevelEnd(piece)) {
+      PieceCells live = new PieceCells(LiveContext.of(context), piece);
+      said.add(context.text("start.level.note", live.levelEnds().get(0)));
+    }
+    for (Junction junction :
+        Junction.crossings(plan.stack(), plan.stack().courses().get(round - 1))) {
+      if (piece.placed().logs().contains(junction.through())) {
+        said.add(
+            context.text(
+                "start.saddle",
+                junction.wall().wall().name(),
+                cells.formats().feetInches(junction.from()),
+                cells.formats().feetInches(junction.to())));
+      }
+    }
+    if (!said.isEmpty()) {
+      said.add(context.text("start.saddle.page", page()));
+    }
+    return String.join(" ", said);
   }
 
   /** Returns a lower mark: one, or one for each end where they differ, one over the other. */
@@ -217,6 +275,10 @@ final class FirstPair {
   private void notes() {
     Map<String, List<PiecePlan>> logs = new LinkedHashMap<>();
     for (PiecePlan piece : firstPair()) {
+      String along = alongTop(piece);
+      if (!along.isEmpty()) {
+        logs.computeIfAbsent(along, of -> new ArrayList<>()).add(piece);
+      }
       for (Note note : piece.notes()) {
         logs.computeIfAbsent(said(piece, note), said -> new ArrayList<>()).add(piece);
       }

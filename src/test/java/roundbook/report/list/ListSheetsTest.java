@@ -23,6 +23,7 @@ import roundbook.page.Figure;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.plan.ClassSupply;
+import roundbook.plan.Houses;
 import roundbook.plan.PiecePlan;
 import roundbook.plan.PlanFixtures;
 import roundbook.plan.Quantity;
@@ -289,6 +290,25 @@ class ListSheetsTest {
       String ends = "● BUTT " + piece.buttAt() + "  −" + off + "   ○ TIP ";
       assertTrue(texts.stream().anyMatch(text -> text.startsWith(ends)), ends);
     }
+  }
+
+  /** A line of marks was cut off where its tag went on to tell of a level end or a saddle. */
+  @Test
+  void aTagTellsUnderItsMarksWhereTheyDiffer() {
+    CrewContext wing = ListFixtures.of(Houses.wing(true, "drain", 2));
+    List<String> texts = ListFixtures.texts(ListFixtures.only(TagsSheet.sheets(wing)));
+    List<String> under =
+        texts.stream()
+            .filter(text -> text.startsWith("▲") && text.endsWith("see Round 01"))
+            .map(text -> text.substring(text.indexOf('\n') + 1))
+            .toList();
+    assertEquals(
+        List.of(
+            "× S 19' 9\": see Round 01",
+            "level at SE   × W2 13' 9\": see Round 01",
+            "level at SW2: see Round 01"),
+        under);
+    assertTrue(texts.stream().noneMatch(text -> text.startsWith("▲") && text.length() > 90));
   }
 
   @Test

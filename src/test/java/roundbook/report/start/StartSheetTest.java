@@ -19,6 +19,8 @@ import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
 import roundbook.page.Sheet;
+import roundbook.plan.Houses;
+import roundbook.plan.PiecePlan;
 import roundbook.plan.Plan;
 import roundbook.plan.PlanFixtures;
 import roundbook.plan.Planner;
@@ -60,6 +62,30 @@ class StartSheetTest {
     assertTrue(says(few, "6 of 9 wanted"));
     assertTrue(says(few, "24 placed, 4 spare, 2 left out"));
     assertTrue(says(few, "REV 2. Pages of any other revision are void"));
+  }
+
+  /** A crew that cuts by the row alone must not cut a level end two inches low. */
+  @Test
+  void theFirstPairTellsOfALevelEndAndOfASaddle() {
+    CrewContext wing = ListFixtures.of(Houses.wing(true, "hook", 1));
+    var notch = wing.plan().stack().courses().get(0).notch();
+    String marks =
+        wing.formats().mark(notch.upperOutside(Length.ofInches(6)))
+            + "\nlevel SE\n"
+            + wing.formats().mark(notch.upper());
+    assertTrue(says(wing, marks), marks);
+    assertTrue(says(wing, "Its top is level at SE: UPPER outside is that of inside there."));
+    PiecePlan south =
+        wing.plan().round(1).stream()
+            .filter(piece -> piece.placed().wall().name().equals("S"))
+            .findFirst()
+            .orElseThrow();
+    // By hand: 168 in from the left corner and a tail, or what of 342 in lies right of it.
+    String saddle =
+        south.placed().buttAtStart()
+            ? "Saddle for W2 from 13' 9\" to 14' 3\" off"
+            : "Saddle for W2 from 14' 3\" to 14' 9\" off";
+    assertTrue(says(wing, saddle), saddle);
   }
 
   /** How near the best the choice is stands there where it was reckoned. */
