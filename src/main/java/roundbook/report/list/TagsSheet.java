@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import roundbook.job.Building;
 import roundbook.page.Area;
@@ -162,8 +161,7 @@ final class TagsSheet {
     sheet.put(
         area.top() + 1,
         area.right(),
-        Cell.text(
-                context.text("tags.cut", cells.formats().feetInches(placed.piece().trimmed())))
+        Cell.text(context.text("tags.cut", cells.formats().feetInches(placed.piece().trimmed())))
             .role(Role.TAG_BODY)
             .align(Cell.Align.RIGHT));
     line(first.moved(2, 0), item.beside().map(ShortRows::ends).orElseGet(() -> ends(live, piece)));

@@ -241,7 +241,10 @@ final class FirstPair {
     return live.live().math().mark(live.live().toStep(length.formula()));
   }
 
-  /** Returns where the upper marks of a log differ from its row: a level end, its saddles; blank for most. */
+  /**
+   * Returns where the upper marks of a log differ from its row: a level end, its saddles; blank for
+   * most.
+   */
   private String alongTop(PiecePlan piece) {
     List<String> said = new ArrayList<>();
     if (hasLevelEnd(piece)) {
