@@ -69,7 +69,7 @@ class ReplanPagesTest {
     for (String name : named) {
       String sheet = name.replaceFirst("^Tags .*", "Tags");
       assertTrue(!now.get(sheet).equals(was.get(sheet)), name + " prints as before");
-      assertTrue(sheet.matches("Start|Notch chart|Round \\d\\d|Wall .|Hewing|Openings|Tags"), name);
+      assertTrue(sheet.matches("Start|Notch chart|Round \\d\\d|Wall .|Openings|Tags"), name);
     }
     assertEquals(named, named(run("compare", book(1).toString(), book(2).toString())));
   }

@@ -26,9 +26,9 @@ import roundbook.units.Length;
  * an inch (3 mm), which is half of what corners may be off. The sheets of both plans are made and
  * held against each other for it, so that nothing can be forgotten. A wall's page counts when one
  * of its logs is another or lies the other way round, the notch chart when a mark changed, and tags
- * one by one; the hewing list when a log is another, the openings when their sheet differs and a
- * log or a height does. The first page goes with any other. Lists for the yard and the office are
- * printed when they are next needed, so no change of them is named.
+ * one by one; the openings when their sheet differs and a log or a height does. The hewing list is
+ * mended by the changes on the first page, which goes with any other. Lists for the yard and the
+ * office are printed when they are next needed, so no change of them is named.
  */
 public final class ChangedPages {
   private final Plan was;
@@ -74,9 +74,6 @@ public final class ChangedPages {
     }
     List<Wall> walls = now.job().building().walls();
     boolean other = walls.stream().anyMatch(wall -> !logs(was, wall).equals(logs(now, wall)));
-    if (other) {
-      names.add(Tab.HEWING.in(context.words()));
-    }
     boolean moved = uncut().anyMatch(round -> round <= was.rounds() && heightsDiffer(round));
     if ((other || moved)
         && !seen(() -> ListSheets.openings(before))
@@ -136,12 +133,18 @@ public final class ChangedPages {
     return piece.placed().round() + " " + piece.placed().tags() + " " + piece.buttAt();
   }
 
-  /** Returns the tags that changed, each by the place that stands on it. */
+  /** Returns the round of a place as it stands on a tag, such as 3N. */
+  private static int roundOf(String place) {
+    return Integer.parseInt(place.replaceAll("\\D.*", ""));
+  }
+
+  /** Returns the tags of logs that are not cut that changed, each by the place that stands on it. */
   private Optional<String> tags() {
     Map<String, List<String>> old = ListSheets.tags(before);
     List<String> changed =
         ListSheets.tags(context).entrySet().stream()
             .filter(tag -> !tag.getValue().equals(old.get(tag.getKey())))
+            .filter(tag -> !now.job().built().isCut(roundOf(tag.getKey())))
             .map(Map.Entry::getKey)
             .toList();
     String tab = Tab.TAGS.in(context.words());

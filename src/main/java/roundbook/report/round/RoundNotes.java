@@ -75,7 +75,8 @@ final class RoundNotes {
     return why.isEmpty() ? List.of() : List.of(new Line(why, Role.PLAIN, false));
   }
 
-  private Line caution() {
+  /** Returns the caution that stands under all. */
+  Line caution() {
     boolean standsIn = live.plan().pieces().stream().anyMatch(piece -> piece.weight().standsIn());
     String key = standsIn ? "round.caution.stand_in" : "round.caution";
     return new Line(live.text(key), Role.PLAIN, false);

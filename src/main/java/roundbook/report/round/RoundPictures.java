@@ -24,7 +24,7 @@ final class RoundPictures {
   private static final double PLAN = 2.85;
 
   /** The least share of its size at which the plan is still read. */
-  private static final double LEAST_SHARE = 0.66;
+  private static final double LEAST_SHARE = 0.5;
 
   private static final double POINTS = 72;
   private static final double BETWEEN = 0.02;
@@ -83,17 +83,21 @@ final class RoundPictures {
   }
 
   /**
-   * Puts the plan beside the notes, from a row on, no higher than the page has room for unless that
-   * is less than two thirds of it.
+   * Puts the plan beside the notes, from a row on, no higher than the page has room for; half as
+   * high as usual at least.
    *
    * @param room what is left of the page, in points
    * @return how high it stands, in points
    */
   double putPlanWithin(int row, double room) {
-    double share = room / planHeight();
-    double taken = share < LEAST_SHARE ? 1 : Math.min(1, share);
-    putPlan(row, taken);
-    return planHeight(taken);
+    double share = Math.min(1, Math.max(LEAST_SHARE, room / planHeight()));
+    putPlan(row, share);
+    return planHeight(share);
+  }
+
+  /** Returns whether the plan can stand in so much room, in points. */
+  boolean fits(double room) {
+    return room >= planHeight(LEAST_SHARE);
   }
 
   private void putPlan(int row, double share) {

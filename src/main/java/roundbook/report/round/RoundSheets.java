@@ -183,13 +183,25 @@ public final class RoundSheets {
   /** Puts notes with the plan beside them, in rows at least as high as the plan. */
   private void besidePlan(List<RoundNotes.Line> lines) {
     int first = sheet.row() + 1;
-    double titles = top > 1 ? high(1) - high(2) : 0;
-    double plan = pictures.putPlanWithin(first, page.high() - titles - high(top));
+    if (top > 1 && !pictures.fits(room())) {
+      sheet.breakAfter(sheet.row());
+      top = first;
+      // A page with nothing but a drawing is left out by some programs.
+      lines = lines.isEmpty() ? List.of(notes.caution()) : lines;
+    }
+    double plan = pictures.putPlanWithin(first, room());
     notes.put(lines, pictures.noteColumns());
     double missing = plan - high(first);
     if (missing > 0) {
       sheet.nextRow().height(missing);
     }
+  }
+
+  /** Returns how much room is left on the page that is written, in points. */
+  private double room() {
+    double titles = top > 1 ? high(1) - high(2) : 0;
+    double used = top > sheet.row() ? 0 : high(top);
+    return page.high() - titles - used;
   }
 
   /** Returns how high the rows from one to the last printed or current row stand, in points. */
