@@ -138,7 +138,9 @@ public final class ChangedPages {
     return Integer.parseInt(place.replaceAll("\\D.*", ""));
   }
 
-  /** Returns the tags of logs that are not cut that changed, each by the place that stands on it. */
+  /**
+   * Returns the tags of logs that are not cut that changed, each by the place that stands on it.
+   */
   private Optional<String> tags() {
     Map<String, List<String>> old = ListSheets.tags(before);
     List<String> changed =

@@ -65,8 +65,7 @@ final class Warnings {
     return switch (problem.code()) {
       case GAP_SMALL, GAP_LARGE, GAP_SWEEP ->
           placed.map(log -> Tab.ofWall(context.words(), log.wall())).orElse(list());
-      case PARE_TOP ->
-          Tab.ofRound(context.words(), context.plan().job().built().rounds());
+      case PARE_TOP -> Tab.ofRound(context.words(), context.plan().job().built().rounds());
       case TIP_THIN -> Tab.NOTCH_CHART.in(context.words());
       case TOO_FEW_LOGS -> Tab.ORDER.in(context.words());
       case OPENING_SILL, OPENING_HEADER, OPENING_PIECE_SHORT, OPENING_OUTSIDE ->
