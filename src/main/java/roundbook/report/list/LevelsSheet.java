@@ -115,7 +115,9 @@ final class LevelsSheet {
         Cell.text(live.text("levels.side", live.names(false))).role(Role.TITLE_NOTE));
     sheet.addAcross(2, Cell.text(live.context().revision()).role(Role.REVISION));
     String tolerance = live.formats().mark(live.rules().length(Setting.LEVEL_TOLERANCE));
-    String level = live.text("levels.tolerance", tolerance, live.unit().symbol());
+    String level =
+        live.text("levels.tolerance", tolerance, live.unit().symbol())
+            + live.readFaces().map(faces -> " " + faces).orElse("");
     sheet.row(2).height(TextHeight.of(level, Role.PLAIN_BOLD, characters()));
     sheet.addAcross(columns(), Cell.text(level).role(Role.PLAIN_BOLD));
   }

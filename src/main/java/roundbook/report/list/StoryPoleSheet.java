@@ -28,13 +28,14 @@ final class StoryPoleSheet {
         new ListSheet(context, Tab.STORY_POLE, context.page(PageKind.TABLE), WIDTHS)
             .title(Tab.STORY_POLE)
             .text(Role.PLAIN, context.text("story_pole.note"));
+    LiveContext live = LiveContext.of(context);
+    live.readFaces().ifPresent(faces -> list.text(Role.PLAIN, faces));
     list.head(
         context.text("story_pole.round"),
         context.text("story_pole.centre", walls(context, true)),
         context.text("story_pole.centre", walls(context, false)),
         context.text("story_pole.seat", walls(context, false)),
         context.text("story_pole.marked"));
-    LiveContext live = LiveContext.of(context);
     for (int round = context.plan().rounds(); round >= 1; round--) {
       list.row(row(live, new Cells(context), round));
     }

@@ -2,9 +2,13 @@ package roundbook.report.live;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import roundbook.job.BuildRules;
+import roundbook.job.Building;
 import roundbook.job.Log;
 import roundbook.job.Piece;
+import roundbook.job.Saddle;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
 import roundbook.page.Cell.Format;
@@ -117,6 +121,29 @@ public record LiveContext(CrewContext context, LiveMap map) {
             walls().stream().filter(wall -> wall.laidFirst() == first).map(Wall::name).toList());
     boolean many = names.length() > NAMES_MOST && walls().size() > FOUR;
     return many ? text(first ? "names.first" : "names.second") : names;
+  }
+
+  /**
+   * Returns at which face a wall is read where sides of a wing die in it: of a half-dovetail one
+   * face is lower, and there the shoulder is outside. Nothing where no side does.
+   */
+  public Optional<String> readFaces() {
+    Building building = map().building();
+    List<Saddle> tees = building.saddles().stream().filter(Saddle::inward).toList();
+    return tees.stream()
+        .map(tee -> tee.through().name())
+        .findFirst()
+        .map(
+            through ->
+                text(
+                    rules().drains() ? "read_faces.drain" : "read_faces.hook",
+                    told(tees, building::corner),
+                    through,
+                    told(tees, tee -> tee.partition().name())));
+  }
+
+  private static String told(List<Saddle> tees, Function<Saddle, String> name) {
+    return tees.stream().map(name).collect(Collectors.joining(" "));
   }
 
   /** Returns a number in the job's unit. */

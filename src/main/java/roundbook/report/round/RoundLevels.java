@@ -1,5 +1,6 @@
 package roundbook.report.round;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -163,25 +164,31 @@ final class RoundLevels {
     String most = live.formats().mark(Levelling.mostChange(live.rules()));
     String half = live.formats().mark(tolerance.dividedBy(2));
     int walls = live.walls().size();
-    if (isLast()) {
-      return List.of(
-          live.text(
-              "round.pencil.read.last",
-              live.names(true),
-              live.names(false),
-              walls + corners.size(),
-              walls,
-              corners.size()),
-          live.text("round.pencil.level"),
-          live.text("round.pencil.lower.last", live.names(false), most, half));
-    }
-    return List.of(
-        live.text(
-            "round.pencil.read", live.names(false), walls + corners.size(), walls, corners.size()),
-        live.text("round.pencil.level"),
-        live.text("round.pencil.lower", most, half)
-            + " "
-            + live.text("round.pencil.pare", live.formats().mark(tolerance), half));
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        isLast()
+            ? live.text(
+                "round.pencil.read.last",
+                live.names(true),
+                live.names(false),
+                walls + corners.size(),
+                walls,
+                corners.size())
+            : live.text(
+                "round.pencil.read",
+                live.names(false),
+                walls + corners.size(),
+                walls,
+                corners.size()));
+    live.readFaces().ifPresent(lines::add);
+    lines.add(live.text("round.pencil.level"));
+    lines.add(
+        isLast()
+            ? live.text("round.pencil.lower.last", live.names(false), most, half)
+            : live.text("round.pencil.lower", most, half)
+                + " "
+                + live.text("round.pencil.pare", live.formats().mark(tolerance), half));
+    return lines;
   }
 
   /** Returns the rule for a pencil until all corners are read, then what is to be done. */
