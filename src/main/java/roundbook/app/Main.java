@@ -256,8 +256,7 @@ public final class Main implements Runnable {
         main.err.println("error: order takes no --yard: it is for a job that owns no log yet");
         return Exit.USAGE.code();
       }
-      List<Path> all =
-          files.isEmpty() ? List.of(OrderRun.noFile(job.walls().get().words())) : files;
+      List<Path> all = files.isEmpty() ? List.of(OrderRun.noFile(job.walls().get())) : files;
       return main.batch(new Options(all, run, setting, job, book))
           .run((file, whole, console) -> new OrderRun(file, whole, console).outcome())
           .code();

@@ -10,8 +10,9 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import roundbook.buying.Line;
 import roundbook.buying.Purchase;
-import roundbook.intake.JobReader;
 import roundbook.intake.JobReader.Findings;
+import roundbook.intake.JobReader;
+import roundbook.intake.house.HouseTold;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Job;
 import roundbook.job.Setting;
@@ -23,8 +24,8 @@ import roundbook.problem.Read;
 import roundbook.problem.Severity;
 import roundbook.report.buy.OrderBook;
 import roundbook.report.buy.OrderTables;
-import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.CrewContext.Issue;
+import roundbook.report.frame.CrewContext;
 import roundbook.table.Table;
 import roundbook.units.Bulk;
 
@@ -56,8 +57,8 @@ final class OrderRun {
   }
 
   /** Returns what stands for the file where walls such as {@code 24x18} are given alone. */
-  static Path noFile(String walls) {
-    return Path.of(walls.strip().replaceAll("[^\\p{L}\\p{Nd}.]+", "-") + NO_FILE);
+  static Path noFile(HouseTold walls) {
+    return Path.of(walls.words().strip().replaceAll("[^\\p{L}\\p{Nd}.]+", "-") + NO_FILE);
   }
 
   private boolean isWallsAlone() {
