@@ -154,7 +154,10 @@ public final class PlacesReader {
     saddle.ifPresent(
         each ->
             problems.add(
-                Problem.of(ProblemCode.BAD_OPENING, "saddle", opening.origin())
+                Problem.of(
+                        ProblemCode.BAD_OPENING,
+                        each.inward() ? "wing-side" : "saddle",
+                        opening.origin())
                     .with("opening", opening.name())
                     .with("wall", opening.wall())
                     .with("partition", each.partition().name())

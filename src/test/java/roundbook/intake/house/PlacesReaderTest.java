@@ -171,6 +171,17 @@ class PlacesReaderTest {
     assertEquals(lies == null ? "2 opening-outside" : "", Tally.said(problems.sorted()));
   }
 
+  /** By hand: the left side of the wing stands 84 to 90 in from the left corner of S. */
+  @Test
+  void anOpeningOverAWingsSideIsToldOfThatSide() {
+    Building tee = Houses.wingWithDoor().job().building();
+    PlacesReader house = new PlacesReader(Jobs.rules(false), tee, problems);
+    String heads = "Name|Wall|From left corner|Width|Sill|Head|Leaf";
+    assertEquals(List.of(), house.openings(table(heads, "Door|S|60|36|0|84|")));
+    String said = problems.sorted().get(0).said().in(Sentences.english());
+    assertTrue(said.contains("wing side W2 on S stands from 7' 0\" to 7' 6\""), said);
+  }
+
   /** The German job workbook names the same columns. */
   @Test
   void germanHeadingsAreRead() {
