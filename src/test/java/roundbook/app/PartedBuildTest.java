@@ -105,7 +105,8 @@ class PartedBuildTest {
     }
     assertTrue(tops.stream().filter(top -> top > 0.25).count() <= 1, tops.toString());
     assertTrue(Collections.max(tops) < 0.26, tops.toString());
-    // Of the plans at hand 91, 95 and over 96 %: a size that flips in one round costs a point or two.
+    // Of the plans at hand 91, 95 and over 96 %: a size that flips in one round costs a point or
+    // two.
     assertTrue(inside > 0.9, "gaps inside: " + inside);
   }
 
