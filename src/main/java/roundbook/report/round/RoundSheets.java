@@ -183,7 +183,7 @@ public final class RoundSheets {
   /** Puts notes with the plan beside them, in rows at least as high as the plan. */
   private void besidePlan(List<RoundNotes.Line> lines) {
     int first = sheet.row() + 1;
-    if (top > 1 && !pictures.fits(room())) {
+    if (!pictures.fits(room())) {
       sheet.breakAfter(sheet.row());
       top = first;
       // A page with nothing but a drawing is left out by some programs.
@@ -197,11 +197,13 @@ public final class RoundSheets {
     }
   }
 
-  /** Returns how much room is left on the page that is written, in points. */
+  /** Returns how much room is left on a second page, in points; a sheet of one page is scaled. */
   private double room() {
-    double titles = top > 1 ? high(1) - high(2) : 0;
+    if (top == 1) {
+      return Double.MAX_VALUE;
+    }
     double used = top > sheet.row() ? 0 : high(top);
-    return page.high() - titles - used;
+    return page.high() - (high(1) - high(2)) - used;
   }
 
   /** Returns how high the rows from one to the last printed or current row stand, in points. */
