@@ -30,19 +30,6 @@ public record BuckingTask(
     double wastePrice,
     Settled settled,
     Parting parting) {
-  /** What is to be cut where no opening cuts through a place. */
-  public BuckingTask(
-      Aims aims,
-      int unit,
-      List<Bole> boles,
-      List<Side> sides,
-      int rounds,
-      int kerf,
-      double wastePrice,
-      Settled settled) {
-    this(aims, unit, boles, sides, rounds, kerf, wastePrice, settled, Parting.NONE);
-  }
-
   /** Copies the lists. */
   public BuckingTask {
     boles = List.copyOf(boles);

@@ -351,6 +351,11 @@ public record AsBuilt(
     return Optional.ofNullable(readings.get(new Corner(round, corner)));
   }
 
+  /** Returns whether every corner was read after a round. */
+  public boolean isRead(int round, Building building) {
+    return building.corners().stream().allMatch(corner -> reading(round, corner).isPresent());
+  }
+
   /** Returns the height read at a corner on top of a round's first-laid log, if it was. */
   public Optional<Length> firstReading(int round, String corner) {
     return Optional.ofNullable(firstReadings.get(new Corner(round, corner)));

@@ -269,6 +269,11 @@ public record Building(List<Wall> walls) {
     return saddle(wall, atStart).filter(Saddle::inward).isPresent();
   }
 
+  /** Returns whether an end of a wall dies in another and drains there: it does not hook. */
+  public boolean drains(Wall wall, boolean atStart, BuildRules rules) {
+    return rules.drains() && isTee(wall, atStart);
+  }
+
   /** Returns every place where a wall ends at one that goes through, by the one going through. */
   public List<Saddle> saddles() {
     return walls.stream().flatMap(wall -> saddles(wall).stream()).toList();

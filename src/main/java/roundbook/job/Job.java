@@ -131,7 +131,7 @@ public record Job(
 
   /** Returns whether a wall's logs drain where they die in another, so that only pegs hold them. */
   public boolean isHeldByPegs(Wall wall) {
-    return rules.drains() && (building.isTee(wall, true) || building.isTee(wall, false));
+    return building.drains(wall, true, rules) || building.drains(wall, false, rules);
   }
 
   /** Returns the log of a tag; empty when there is none. */

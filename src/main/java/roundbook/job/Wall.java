@@ -39,7 +39,7 @@ public record Wall(
   }
 
   /** Returns a wall that is longer by so much. */
-  Wall longer(Length by) {
+  public Wall longer(Length by) {
     return new Wall(name, outside.plus(by), laidFirst, thickness, remarks, stand);
   }
 

@@ -121,14 +121,12 @@ final class ReadingDoubts {
     if (last == 0 || plan.job().built().isBegun(last + 1)) {
       return Optional.empty();
     }
-    Corners corners = plan.stack().corners();
-    List<String> high =
-        building.corners().stream().filter(each -> corners.isPared(last, each)).toList();
+    Map<String, Length> high = plan.stack().corners().pared(last, building);
     String tops =
-        high.stream()
-            .map(each -> each + " " + formats.mark(corners.at(last, each).pare()))
+        high.entrySet().stream()
+            .map(top -> top.getKey() + " " + formats.mark(top.getValue()))
             .collect(Collectors.joining(", "));
-    return high.stream()
+    return high.keySet().stream()
         .findFirst()
         .map(
             corner ->
@@ -165,10 +163,7 @@ final class ReadingDoubts {
   private int lastRead(AsBuilt built) {
     int last = 0;
     for (int round = 1; round <= plan.rounds(); round++) {
-      int here = round;
-      boolean all =
-          building.corners().stream().allMatch(each -> built.reading(here, each).isPresent());
-      last = all ? round : last;
+      last = built.isRead(round, building) ? round : last;
     }
     return last;
   }

@@ -133,7 +133,7 @@ public final class BalancedChooser implements Chooser {
         filled.add(balance.filled(result, new RingPlace(0, round - 1, side)));
       }
       filled.forEach(place -> place.logs().forEach(log -> unused.remove(log.piece().log())));
-      courses.add(course(job, round, filled));
+      courses.add(Course.of(round, filled, job));
     }
     return new Choice(
         courses,
@@ -141,10 +141,6 @@ public final class BalancedChooser implements Chooser {
         BalanceJob.score(result.score()),
         new Wanted(places.paired()).shortage(wanted, places.rounds()),
         problems(job, places.rounds()));
-  }
-
-  static Course course(Job job, int round, List<FilledPlace> places) {
-    return Course.of(round, places, job);
   }
 
   private static List<Problem> problems(Job job, int rounds) {

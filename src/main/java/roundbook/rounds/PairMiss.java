@@ -89,7 +89,7 @@ public record PairMiss(FilledPlace pair, Optional<Gap> gap, boolean flagged)
         courses.get(pair.round() - 1).places().stream()
             .map(place -> place.place().equals(pair.place()) ? pair : place)
             .toList();
-    courses.set(pair.round() - 1, BalancedChooser.course(job, pair.round(), places));
+    courses.set(pair.round() - 1, Course.of(pair.round(), places, job));
     return Stack.of(job.rules(), job.building(), courses, job.built());
   }
 

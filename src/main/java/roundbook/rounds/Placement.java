@@ -8,6 +8,7 @@ import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Held;
 import roundbook.job.Job;
 import roundbook.job.Wall;
+import roundbook.stack.Course;
 import roundbook.stack.FilledPlace;
 
 /** Makes a choice again from where its logs stand, without choosing anything. */
@@ -25,7 +26,7 @@ public final class Placement {
   public static Choice choice(Job job, Map<AsBuilt.Place, Held> places, int wanted) {
     int rounds = places.keySet().stream().mapToInt(AsBuilt.Place::round).max().orElse(0);
     List<FilledPlace> pairs = new ArrayList<>();
-    List<roundbook.stack.Course> courses = new ArrayList<>();
+    List<Course> courses = new ArrayList<>();
     for (int round = 1; round <= rounds; round++) {
       List<FilledPlace> filled = new ArrayList<>();
       for (Wall wall : job.building().walls()) {
@@ -39,7 +40,7 @@ public final class Placement {
         filled.add(here.get());
         here.filter(FilledPlace::isShared).ifPresent(pairs::add);
       }
-      courses.add(BalancedChooser.course(job, round, filled));
+      courses.add(Course.of(round, filled, job));
     }
     Optional<Shortage> shortage = new Wanted(PairedJob.of(job, pairs)).shortage(wanted, rounds);
     Choice.Score none = new Choice.Score(0, 0, 0, 0, 0, 0);

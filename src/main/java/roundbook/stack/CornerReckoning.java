@@ -56,8 +56,7 @@ final class CornerReckoning {
   private void levelled(int round, Map<String, At> found) {
     List<Length> highs = found.values().stream().map(At::high).toList();
     Levelling levelling = Levelling.of(Length.ZERO, highs, rules);
-    boolean read =
-        building.corners().stream().allMatch(corner -> built.reading(round, corner).isPresent());
+    boolean read = built.isRead(round, building);
     found.forEach(
         (corner, at) -> {
           Length high = at.high();

@@ -1,5 +1,6 @@
 package roundbook.stack;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -80,9 +81,16 @@ public record Corners(Map<Corner, At> all) {
     return all.getOrDefault(new Corner(round, corner), At.AS_PLANNED);
   }
 
-  /** Returns whether a corner's top is to be pared down after a round. */
-  public boolean isPared(int round, String corner) {
-    return !at(round, corner).pare().isZero();
+  /** Returns the tops to be pared down after a round and by how much, in the walls' order. */
+  public Map<String, Length> pared(int round, Building building) {
+    Map<String, Length> pared = new LinkedHashMap<>();
+    for (String corner : building.corners()) {
+      Length by = at(round, corner).pare();
+      if (!by.isZero()) {
+        pared.put(corner, by);
+      }
+    }
+    return pared;
   }
 
   /** Returns how much a corner is above the plan after a round; negative when it is low. */

@@ -26,7 +26,6 @@ import roundbook.wood.RoundProfile;
  */
 public record Bed(String kind, Length step, List<Under> logs) {
   private static final String STARTER = "starter";
-  private static final String STEPPED = "flat";
 
   /** Copies the list. */
   public Bed {
@@ -51,13 +50,13 @@ public record Bed(String kind, Length step, List<Under> logs) {
    */
   public static boolean isFlat(BuildRules rules, int round, Wall wall) {
     String kind = rules.text(Setting.FIRST_BED);
-    boolean flat = wall.laidFirst() ? !kind.equals(STARTER) : kind.equals(STEPPED);
+    boolean flat = wall.laidFirst() ? !kind.equals(STARTER) : rules.stepsFoundation();
     return round == 1 && flat;
   }
 
   static Bed of(Stack stack, Starter starter) {
     String kind = stack.rules().text(Setting.FIRST_BED);
-    Length step = kind.equals(STEPPED) ? stack.foundationStep() : Length.ZERO;
+    Length step = stack.rules().stepsFoundation() ? stack.foundationStep() : Length.ZERO;
     List<Under> logs =
         stack.courses().get(0).places().stream()
             .map(log -> under(stack, starter, log, step))

@@ -124,7 +124,7 @@ final class WoodMeasure {
     double slope = stack.rules().slope().ratio();
     double thickness = wall.thickness().inches();
     double across = stack.building().saddle(wall, atStart).isPresent() ? 0 : slope;
-    boolean drains = stack.rules().drains() && stack.building().isTee(wall, atStart);
+    boolean drains = stack.building().drains(wall, atStart, stack.rules());
     double past = stack.rules().overhang().inches();
     double shoulder = drains ? slope * (length - past) : 0;
     double along = drains ? -slope : slope;

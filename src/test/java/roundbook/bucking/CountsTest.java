@@ -26,7 +26,8 @@ class CountsTest {
             new Side(22, 1, false),
             new Side(30, 1, true),
             new Side(22, 1, false));
-    return new BuckingTask(Aims.usual(1), 1, boles, sides, rounds, 1, 0, Settled.NOTHING);
+    return new BuckingTask(
+        Aims.usual(1), 1, boles, sides, rounds, 1, 0, Settled.NOTHING, Parting.NONE);
   }
 
   @Test
@@ -60,7 +61,10 @@ class CountsTest {
             new Side(154, 2, true),
             new Side(130, 2, false));
     assertEquals(
-        7, Counts.rounds(new BuckingTask(Aims.usual(1), 1, logs, sides, 9, 1, 0, Settled.NOTHING)));
+        7,
+        Counts.rounds(
+            new BuckingTask(
+                Aims.usual(1), 1, logs, sides, 9, 1, 0, Settled.NOTHING, Parting.NONE)));
   }
 
   private static int tried(List<Bole> boles) {

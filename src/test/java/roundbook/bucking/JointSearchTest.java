@@ -67,7 +67,16 @@ class JointSearchTest {
     }
     BuckingTask plain = MeasuredStems.task(boles, 0.001);
     BuckingTask task =
-        new BuckingTask(plain.aims(), plain.unit(), boles, plain.sides(), 5, 1, 0, Settled.NOTHING);
+        new BuckingTask(
+            plain.aims(),
+            plain.unit(),
+            boles,
+            plain.sides(),
+            5,
+            1,
+            0,
+            Settled.NOTHING,
+            Parting.NONE);
     BuckingResult result =
         JointSearch.solve(task, INCH, Effort.usual(1).withMoves(300_000)).orElseThrow();
     assertEquals(List.of(), OverlapCheck.faults(task, result.cuts()));
@@ -83,7 +92,16 @@ class JointSearchTest {
             (bole, place) -> bole != 4 || place / MeasuredStems.SIDES.size() == 3);
     BuckingTask plain = measured();
     BuckingTask task =
-        new BuckingTask(plain.aims(), plain.unit(), plain.boles(), plain.sides(), 4, 1, 0, settled);
+        new BuckingTask(
+            plain.aims(),
+            plain.unit(),
+            plain.boles(),
+            plain.sides(),
+            4,
+            1,
+            0,
+            settled,
+            Parting.NONE);
     BuckingResult result =
         JointSearch.solve(task, INCH, Effort.usual(1).withMoves(300_000)).orElseThrow();
     assertEquals(sill, result.cuts().get(0));
@@ -106,7 +124,8 @@ class JointSearchTest {
     }
     List<Side> sides = List.of(new Side(90, 2, true), new Side(90, 2, false));
     Aims aims = Aims.usual(10);
-    BuckingTask task = new BuckingTask(aims, 10, boles, sides, 2, 2, 0, Settled.NOTHING);
+    BuckingTask task =
+        new BuckingTask(aims, 10, boles, sides, 2, 2, 0, Settled.NOTHING, Parting.NONE);
     double best = Double.MAX_VALUE;
     List<Cut> ways = new ArrayList<>();
     for (int bole = 0; bole < boles.size(); bole++) {

@@ -75,7 +75,15 @@ final class MeasuredStems {
 
   static BuckingTask task(List<Bole> boles, double wastePriceAnInch) {
     return new BuckingTask(
-        Aims.usual(INCH), INCH, boles, SIDES, 8, 0, wastePriceAnInch / STEPS, Settled.NOTHING);
+        Aims.usual(INCH),
+        INCH,
+        boles,
+        SIDES,
+        8,
+        0,
+        wastePriceAnInch / STEPS,
+        Settled.NOTHING,
+        Parting.NONE);
   }
 
   /** Returns 28 of as many stems, drawn with a seed, some of them twice. */

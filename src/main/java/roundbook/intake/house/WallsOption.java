@@ -47,7 +47,7 @@ record WallsOption(BuildRules rules, Set<String> laidFirst, LengthReader reader)
             .map(Wall::outside)
             .min(Comparator.naturalOrder())
             .orElse(Length.ZERO);
-    return as(wall, outside);
+    return wall.longer(outside.minus(wall.outside()));
   }
 
   /**
@@ -88,7 +88,7 @@ record WallsOption(BuildRules rules, Set<String> laidFirst, LengthReader reader)
         return Told.not("--wing", house.wing().get());
       }
       Length depth = wing.get(wing.size() - 1).outside();
-      walls.replaceAll(wall -> goesOn(wall, wing.get(0), rings) ? longer(wall, depth) : wall);
+      walls.replaceAll(wall -> goesOn(wall, wing.get(0), rings) ? wall.longer(depth) : wall);
       walls.addAll(Building.withinReach(wing, rings));
     }
     return new Told(walls, "", "");
@@ -139,15 +139,6 @@ record WallsOption(BuildRules rules, Set<String> laidFirst, LengthReader reader)
     int index = names.indexOf(wall.name());
     return left.isZero() != right.isZero()
         && index == Math.floorMod(at + (left.isZero() ? 1 : -1), rings.size());
-  }
-
-  private static Wall longer(Wall wall, Length by) {
-    return as(wall, wall.outside().plus(by));
-  }
-
-  private static Wall as(Wall wall, Length outside) {
-    return new Wall(
-        wall.name(), outside, wall.laidFirst(), wall.thickness(), wall.remarks(), wall.stand());
   }
 
   private List<Wall> rings(String text) {

@@ -88,7 +88,7 @@ public record FaceCase(
         crossing.thickness(),
         stack.rules().overhang(),
         building.saddle(log.wall(), start).isPresent(),
-        stack.rules().drains() && building.isTee(log.wall(), start));
+        building.drains(log.wall(), start, stack.rules()));
   }
 
   private static Share share(Stack stack, FilledPlace log) {
@@ -107,7 +107,7 @@ public record FaceCase(
     if (log.round() == 1 && first && !bed(stack.rules(), "starter")) {
       return Special.BED_WHOLE;
     }
-    if (log.round() == 1 && !first && bed(stack.rules(), "flat")) {
+    if (log.round() == 1 && !first && stack.rules().stepsFoundation()) {
       return Special.BED_BETWEEN;
     }
     return log.round() == stack.courses().size() && !first ? Special.TOP_FREE : Special.NONE;

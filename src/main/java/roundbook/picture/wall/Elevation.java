@@ -121,7 +121,7 @@ record Elevation(Stack stack, Wall wall) {
 
   /** Returns whether an end dies in another wall and drains there. */
   private boolean drains(boolean start) {
-    return stack.rules().drains() && stack.building().isTee(wall, start);
+    return stack.building().drains(wall, start, stack.rules());
   }
 
   /** Returns the end grain of the partitions' logs that come out through this wall. */

@@ -67,15 +67,13 @@ public final class ChangedPages {
                     || heightsDiffer(round)
                     || !seen(old.get(round - 1)).equals(seen(made.get(round - 1))))
         .forEach(round -> names.add(Tab.ofRound(context.words(), round)));
-    for (Wall wall : now.job().building().walls()) {
-      if (!logs(was, wall).equals(logs(now, wall))) {
-        names.add(Tab.ofWall(context.words(), wall));
-      }
-    }
-    List<Wall> walls = now.job().building().walls();
-    boolean other = walls.stream().anyMatch(wall -> !logs(was, wall).equals(logs(now, wall)));
+    List<Wall> other =
+        now.job().building().walls().stream()
+            .filter(wall -> !logs(was, wall).equals(logs(now, wall)))
+            .toList();
+    other.forEach(wall -> names.add(Tab.ofWall(context.words(), wall)));
     boolean moved = uncut().anyMatch(round -> round <= was.rounds() && heightsDiffer(round));
-    if ((other || moved)
+    if ((!other.isEmpty() || moved)
         && !seen(() -> ListSheets.openings(before))
             .equals(seen(() -> ListSheets.openings(context)))) {
       names.add(Tab.OPENINGS.in(context.words()));
@@ -133,22 +131,22 @@ public final class ChangedPages {
     return piece.placed().round() + " " + piece.placed().tags() + " " + piece.buttAt();
   }
 
-  /** Returns the round of a place as it stands on a tag, such as 3N. */
-  private static int roundOf(String place) {
-    return Integer.parseInt(place.replaceAll("\\D.*", ""));
-  }
-
   /**
    * Returns the tags of logs that are not cut that changed, each by the place that stands on it.
    */
   private Optional<String> tags() {
-    Map<String, List<String>> old = ListSheets.tags(before);
-    List<String> changed =
-        ListSheets.tags(context).entrySet().stream()
-            .filter(tag -> !tag.getValue().equals(old.get(tag.getKey())))
-            .filter(tag -> !now.job().built().isCut(roundOf(tag.getKey())))
-            .map(Map.Entry::getKey)
-            .toList();
+    Map<Integer, Map<String, List<String>>> old = ListSheets.tags(before);
+    List<String> changed = new ArrayList<>();
+    ListSheets.tags(context)
+        .forEach(
+            (round, tags) -> {
+              Map<String, List<String>> then = old.getOrDefault(round, Map.of());
+              if (!now.job().built().isCut(round)) {
+                tags.keySet().stream()
+                    .filter(place -> !tags.get(place).equals(then.get(place)))
+                    .forEach(changed::add);
+              }
+            });
     String tab = Tab.TAGS.in(context.words());
     return Optional.of(tab + " " + String.join(" ", changed)).filter(name -> !changed.isEmpty());
   }

@@ -60,8 +60,8 @@ public final class ListSheets {
     return OpeningsSheet.sheets(context);
   }
 
-  /** Returns what stands on each tag, by its place, in the order of the tags. */
-  public static Map<String, List<String>> tags(CrewContext context) {
+  /** Returns what stands on each tag, by its place, round by round in the order of the tags. */
+  public static SortedMap<Integer, Map<String, List<String>>> tags(CrewContext context) {
     return TagsSheet.texts(context);
   }
 

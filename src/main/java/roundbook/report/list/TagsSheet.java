@@ -88,25 +88,32 @@ final class TagsSheet {
     SortedMap<Integer, Integer> rounds = new TreeMap<>();
     List<Item> items = new TagsSheet(context).items();
     for (int index = 0; index < items.size(); index++) {
-      int row = FIRST_ROW + index / ACROSS * (HEIGHTS.length + 1);
-      rounds.merge(row, items.get(index).piece().placed().round(), Math::min);
+      rounds.merge(top(index), items.get(index).piece().placed().round(), Math::min);
     }
     return rounds;
   }
 
-  /** Returns what stands on each tag, by its place, in the order of the tags. */
-  static Map<String, List<String>> texts(CrewContext context) {
-    Sheet sheet = new TagsSheet(context).sheet();
-    Map<String, List<String>> texts = new LinkedHashMap<>();
-    for (int top : rounds(context).keySet()) {
-      for (int across = 0; across < ACROSS; across++) {
-        Area tag = Area.cell(top, 1 + across * 3).sized(HEIGHTS.length, 2);
-        sheet
-            .cell(tag.top(), tag.left())
-            .ifPresent(place -> texts.put(shown(place), shown(sheet, tag)));
-      }
+  /** Returns what stands on each tag, by its place, round by round in the order of the tags. */
+  static SortedMap<Integer, Map<String, List<String>>> texts(CrewContext context) {
+    TagsSheet tags = new TagsSheet(context);
+    Sheet sheet = tags.sheet();
+    List<Item> items = tags.items();
+    SortedMap<Integer, Map<String, List<String>>> texts = new TreeMap<>();
+    for (int index = 0; index < items.size(); index++) {
+      Area tag = Area.cell(top(index), 1 + index % ACROSS * 3).sized(HEIGHTS.length, 2);
+      Map<String, List<String>> round =
+          texts.computeIfAbsent(
+              items.get(index).piece().placed().round(), each -> new LinkedHashMap<>());
+      sheet
+          .cell(tag.top(), tag.left())
+          .ifPresent(place -> round.put(shown(place), shown(sheet, tag)));
     }
     return texts;
+  }
+
+  /** Returns the row on which a tag begins. */
+  private static int top(int index) {
+    return FIRST_ROW + index / ACROSS * (HEIGHTS.length + 1);
   }
 
   private static List<String> shown(Sheet sheet, Area tag) {

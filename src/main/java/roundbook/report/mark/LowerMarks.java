@@ -51,8 +51,8 @@ public record LowerMarks(LiveContext live, PiecePlan piece) {
   /** Returns whether an end drains, so that its notch is deeper at the shoulder. */
   private boolean drains(boolean butt) {
     FilledPlace placed = piece.placed();
-    return live.rules().drains()
-        && live.map().building().isTee(placed.wall(), placed.buttAtStart() == butt);
+    boolean start = placed.buttAtStart() == butt;
+    return live.map().building().drains(placed.wall(), start, live.rules());
   }
 
   /** Returns whether an end's mark is other than the chart's, as planned. */

@@ -282,7 +282,6 @@ public final class NotchChartSheet {
     return live.mark(live.map().round(round, column), now, role);
   }
 
-  /** Returns the height of the necks' tops of a pair of walls above the first bed. */
   /** Returns which way the butts run, pen by pen: the next one has them as in a mirror. */
   private String buttsRun(Course course) {
     Building building = live.map().building();
@@ -293,6 +292,7 @@ public final class NotchChartSheet {
         .collect(Collectors.joining(" "));
   }
 
+  /** Returns the height of the necks' tops of a pair of walls above the first bed. */
   private Cell top(Course course, boolean first) {
     int round = course.round();
     RoundColumn column = first ? RoundColumn.FIRST_HEIGHT : RoundColumn.SECOND_HEIGHT;

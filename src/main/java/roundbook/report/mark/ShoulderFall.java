@@ -19,7 +19,7 @@ public record ShoulderFall(LiveContext live, boolean first, String corner) {
   public boolean isDeeper() {
     Building building = live.map().building();
     Wall wall = building.wallAt(corner, first);
-    return live.rules().drains() && building.isTee(wall, building.startCorner(wall).equals(corner));
+    return building.drains(wall, building.startCorner(wall).equals(corner), live.rules());
   }
 
   /** Returns what a formula of the mark goes on with. */

@@ -16,7 +16,6 @@ import roundbook.report.frame.TextHeight;
 import roundbook.report.live.LiveContext;
 import roundbook.report.mark.RoundLowers;
 import roundbook.report.mark.Squareness;
-import roundbook.stack.Corners;
 import roundbook.stack.Course;
 import roundbook.units.Length;
 
@@ -151,11 +150,9 @@ final class RoundNotes {
 
   /** Returns which tops of the round below are to be pared first, where some are. */
   private List<String> pared() {
-    Corners corners = live.plan().stack().corners();
     String tops =
-        live.map().building().corners().stream()
-            .filter(corner -> corners.isPared(round - 1, corner))
-            .map(each -> each + " " + live.formats().mark(corners.at(round - 1, each).pare()))
+        live.plan().stack().corners().pared(round - 1, live.map().building()).entrySet().stream()
+            .map(top -> top.getKey() + " " + live.formats().mark(top.getValue()))
             .collect(Collectors.joining(", "));
     return tops.isEmpty()
         ? List.of()

@@ -55,7 +55,7 @@ final class RoundPictures {
     boolean beside = more && faces.size() > FULL;
     double wide = beside ? NARROW : WIDE;
     if (beside) {
-      putPlan(sheet.row() + 1);
+      putPlan(sheet.row() + 1, 1);
     }
     for (Picture face : faces) {
       sheet.nextRow();
@@ -64,22 +64,13 @@ final class RoundPictures {
     return beside;
   }
 
-  /** Returns how high the plan stands, in points. */
-  double planHeight() {
-    return planHeight(1);
-  }
-
+  /** Returns how high the plan stands at a share of its size, in points. */
   private double planHeight(double share) {
     return plans.stream()
         .mapToDouble(plan -> share * PLAN * plan.heightInches() / plan.widthInches() + 2 * BETWEEN)
         .map(inches -> inches * POINTS)
         .max()
         .orElse(0);
-  }
-
-  /** Puts the plan beside the notes, from a row on. */
-  void putPlan(int row) {
-    putPlan(row, 1);
   }
 
   /**
@@ -90,7 +81,7 @@ final class RoundPictures {
    * @return how high it stands, in points
    */
   double putPlanWithin(int row, double room) {
-    double share = Math.min(1, Math.max(LEAST_SHARE, room / planHeight()));
+    double share = Math.min(1, Math.max(LEAST_SHARE, room / planHeight(1)));
     putPlan(row, share);
     return planHeight(share);
   }
@@ -100,6 +91,7 @@ final class RoundPictures {
     return room >= planHeight(LEAST_SHARE);
   }
 
+  /** Puts the plan beside the notes, from a row on, at a share of its size. */
   private void putPlan(int row, double share) {
     Area corner = Area.cell(row, noteColumns() + 1);
     plans.forEach(plan -> drawn.layAt(plan, corner, share * PLAN));

@@ -109,7 +109,7 @@ final class FirstPair {
       if (ProofSheet.has(plan)) {
         step(context.text("step.proof"), Tab.PROOF.in(context.words()));
       }
-    } else if (!isRead(round - 1)) {
+    } else if (!plan.job().built().isRead(round - 1, plan.job().building())) {
       step(context.text("step.corners", round - 1), Tab.ofRound(context.words(), round - 1));
     }
     if (round <= plan.rounds()) {
@@ -117,11 +117,6 @@ final class FirstPair {
     } else {
       step(context.text("step.done"), Tab.HEIGHTS.in(context.words()));
     }
-  }
-
-  private boolean isRead(int below) {
-    return plan.job().building().corners().stream()
-        .allMatch(corner -> plan.job().built().reading(below, corner).isPresent());
   }
 
   private void cutAndSet() {

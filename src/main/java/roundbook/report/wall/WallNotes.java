@@ -85,11 +85,11 @@ final class WallNotes {
       lines.add(new Line(live.text(heading), Role.PLAIN_BOLD));
     }
     gaps.stream()
-        .filter(gap -> gap.code() != ProblemCode.GAP_SWEEP)
-        .forEach(gap -> lines.add(new Line(told(live, List.of(gap)), Role.CAUTION)));
-    List<Problem> bows = gaps.stream().filter(gap -> gap.code() == ProblemCode.GAP_SWEEP).toList();
-    bows.stream()
-        .collect(Collectors.groupingBy(Problem::remedies, LinkedHashMap::new, Collectors.toList()))
+        .collect(
+            Collectors.groupingBy(
+                gap -> gap.code() == ProblemCode.GAP_SWEEP ? gap.remedies() : gap,
+                LinkedHashMap::new,
+                Collectors.toList()))
         .values()
         .forEach(alike -> lines.add(new Line(told(live, alike), Role.CAUTION)));
   }

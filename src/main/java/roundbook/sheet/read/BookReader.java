@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.Callable;
 import java.util.function.Function;
 import roundbook.problem.Phrase;
 import roundbook.problem.Problem;
@@ -33,16 +34,11 @@ public final class BookReader {
    *     program wrote is such a problem
    */
   public static Read<List<Table>> read(String file, Path path) {
-    return Guard.read(
+    return read(
         file,
-        () -> {
-          FileKind kind = FileKind.of(path);
-          return switch (kind) {
-            case ZIP -> new XlsxReader(file, path).read();
-            case OLE2 -> new XlsReader(file, path).read();
-            default -> Read.failed(List.of(refusal(file, kind)));
-          };
-        });
+        path,
+        () -> new XlsxReader(file, path).read(),
+        () -> new XlsReader(file, path).read());
   }
 
   /**
@@ -50,13 +46,23 @@ public final class BookReader {
    * kind has no names here.
    */
   public static Read<NamedBook> readNamed(String file, Path path) {
+    return read(
+        file,
+        path,
+        () -> new XlsxReader(file, path).readNamed(),
+        () -> named(file, new XlsReader(file, path).read()));
+  }
+
+  /** Reads a workbook of the present kind or of the old one; any other file is a problem. */
+  private static <T> Read<T> read(
+      String file, Path path, Callable<Read<T>> present, Callable<Read<T>> old) {
     return Guard.read(
         file,
         () -> {
           FileKind kind = FileKind.of(path);
           return switch (kind) {
-            case ZIP -> new XlsxReader(file, path).readNamed();
-            case OLE2 -> named(file, new XlsReader(file, path).read());
+            case ZIP -> present.call();
+            case OLE2 -> old.call();
             default -> Read.failed(List.of(refusal(file, kind)));
           };
         });

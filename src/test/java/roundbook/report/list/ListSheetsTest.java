@@ -13,7 +13,6 @@ import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.DataFormatter;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import roundbook.job.BuildRules;
@@ -25,7 +24,6 @@ import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.plan.ClassSupply;
 import roundbook.plan.Houses;
-import roundbook.plan.Junction;
 import roundbook.plan.PiecePlan;
 import roundbook.plan.PlanFixtures;
 import roundbook.plan.Quantity;
@@ -34,7 +32,6 @@ import roundbook.problem.words.Sentences;
 import roundbook.report.ListFixtures;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.Tab;
-import roundbook.report.round.RoundSheets;
 import roundbook.report.words.Decimals;
 import roundbook.report.words.QuantityWords;
 import roundbook.takeoff.PieceWood;
@@ -293,36 +290,6 @@ class ListSheetsTest {
       String ends = "● BUTT " + piece.buttAt() + "  −" + off + "   ○ TIP ";
       assertTrue(texts.stream().anyMatch(text -> text.startsWith(ends)), ends);
     }
-  }
-
-  /**
-   * What is wanted at a tee is the higher side of its saddle: a side that hooks has it fall into
-   * the house, one that drains outwards.
-   */
-  @ParameterizedTest(name = "{0}")
-  @CsvSource({
-    "hook, 'At SW2 read S at its OUTSIDE face, where the shoulder of W2 is;'",
-    "drain, 'At SW2 read S at its INSIDE face, where the tail of W2 comes out;'"
-  })
-  void heightsReadAtATeeTellTheirFace(String reentrant, String said) {
-    CrewContext wing = ListFixtures.of(Houses.wing(true, reentrant, 2));
-    Junction tee =
-        Junction.crossings(wing.plan().stack(), wing.plan().stack().courses().get(0)).stream()
-            .filter(each -> each.kind() == Junction.Kind.TEE)
-            .findFirst()
-            .orElseThrow();
-    boolean outside = tee.upperOutside().orElseThrow().isMoreThan(tee.upper().orElseThrow());
-    assertEquals(outside, said.contains("OUTSIDE"));
-    Stream.of(
-            StoryPoleSheet.sheets(wing), LevelsSheet.of(wing), RoundSheets.parts(wing).get(0).get())
-        .forEach(
-            sheets ->
-                assertTrue(
-                    ListFixtures.texts(sheets.get(0)).stream().anyMatch(t -> t.contains(said))));
-    CrewContext plain = ListFixtures.inches(2);
-    assertTrue(
-        ListFixtures.texts(StoryPoleSheet.sheets(plain).get(0)).stream()
-            .noneMatch(text -> text.contains("face")));
   }
 
   /** A line of marks was cut off where its tag went on to tell of a level end or a saddle. */
