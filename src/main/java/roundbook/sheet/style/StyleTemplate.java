@@ -87,7 +87,7 @@ public final class StyleTemplate {
     return margins;
   }
 
-  String format(Cell.Format format) {
+  public String format(Cell.Format format) {
     return formats.get(format);
   }
 
