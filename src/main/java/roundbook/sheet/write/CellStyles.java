@@ -36,13 +36,12 @@ final class CellStyles {
   private static final List<String> PATTERNS =
       List.of(
           ("none solid mediumGray darkGray lightGray darkHorizontal darkVertical darkDown darkUp"
-                  + " darkGrid darkTrellis lightHorizontal lightVertical lightDown lightUp lightGrid"
-                  + " lightTrellis gray125 gray0625")
+               + " darkGrid darkTrellis lightHorizontal lightVertical lightDown lightUp lightGrid"
+               + " lightTrellis gray125 gray0625")
               .split(" "));
 
   private static final List<String> ACROSS =
-      List.of(
-          "general left center right fill justify centerContinuous distributed".split(" "));
+      List.of("general left center right fill justify centerContinuous distributed".split(" "));
 
   private final StyleTemplate template;
   private final Map<Key, Integer> numbers = new HashMap<>();
@@ -256,9 +255,7 @@ final class CellStyles {
   /** Returns the number of a format, which is the spreadsheet's own or the workbook's. */
   private int format(String code) {
     int usual = BuiltinFormats.getBuiltinFormat(code);
-    return usual >= 0
-        ? usual
-        : formats.computeIfAbsent(code, key -> FIRST_FORMAT + formats.size());
+    return usual >= 0 ? usual : formats.computeIfAbsent(code, key -> FIRST_FORMAT + formats.size());
   }
 
   private static Xml format(Xml xml, int number, String code) {

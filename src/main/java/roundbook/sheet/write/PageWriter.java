@@ -90,9 +90,7 @@ final class PageWriter {
   /** Names the cells that print and the rows that repeat, for the sheet of a number from 0. */
   void names(int index) {
     Sheet.Print print = from.print();
-    print
-        .area()
-        .ifPresent(area -> writing.nameOfSheet(index, "Print_Area", area.on(from.name())));
+    print.area().ifPresent(area -> writing.nameOfSheet(index, "Print_Area", area.on(from.name())));
     if (print.firstTitleRow() > 0) {
       String sheet = Area.cell(1, 1).on(from.name()).replace("$A$1", "");
       String rows = "$" + print.firstTitleRow() + ":$" + print.lastTitleRow();

@@ -69,8 +69,7 @@ final class Parts {
   private static void put(ZipOutputStream zip, String name, byte[] content) throws IOException {
     ZipEntry entry = new ZipEntry(name);
     entry.setTimeLocal(TIME);
-    zip.setLevel(
-        name.endsWith(PICTURE) ? Deflater.NO_COMPRESSION : Deflater.DEFAULT_COMPRESSION);
+    zip.setLevel(name.endsWith(PICTURE) ? Deflater.NO_COMPRESSION : Deflater.DEFAULT_COMPRESSION);
     zip.putNextEntry(entry);
     zip.write(content);
     zip.closeEntry();
