@@ -9,10 +9,6 @@ import java.util.List;
 import java.util.Map;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
-import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
-import org.apache.poi.openxml4j.opc.PackagePart;
-import org.apache.poi.openxml4j.opc.PackageRelationship;
-import org.apache.poi.openxml4j.opc.PackagingURIHelper;
 import roundbook.table.Cell;
 import roundbook.table.NamedBook;
 
@@ -35,24 +31,18 @@ final class XlsxBeside {
   private XlsxBeside() {}
 
   static XlsxBeside of(XlsxBook book, XlsxBook.SheetPart sheet)
-      throws IOException, XMLStreamException, InvalidFormatException {
+      throws IOException, XMLStreamException {
     XlsxBeside beside = new XlsxBeside();
-    long size = sheet.part().getSize();
-    if (size >= 0 && size <= LONGEST && hasMerged(sheet.part())) {
+    XlsxPackage packed = book.packed();
+    long size = packed.size(sheet.part());
+    if (size >= 0 && size <= LONGEST && hasMerged(packed.bytes(sheet.part()))) {
       try (XlsxPart xml = book.read(sheet)) {
         beside.readMerged(xml);
       }
     }
-    for (PackageRelationship relation : sheet.part().getRelationships()) {
-      if (relation.getRelationshipType().endsWith(COMMENTS)) {
-        PackagePart part =
-            sheet
-                .part()
-                .getPackage()
-                .getPart(PackagingURIHelper.createPartName(relation.getTargetURI()));
-        if (part != null) {
-          beside.readNotes(part);
-        }
+    for (XlsxPackage.Relation relation : packed.relations(sheet.part()).values()) {
+      if (relation.type().endsWith(COMMENTS) && !packed.type(relation.part()).isEmpty()) {
+        beside.readNotes(packed, relation.part());
       }
     }
     return beside;
@@ -61,11 +51,11 @@ final class XlsxBeside {
   /**
    * Looks for the name alone, in a tenth of the time that the XML takes; UTF-16 is not looked at.
    */
-  private static boolean hasMerged(PackagePart part) throws IOException {
+  private static boolean hasMerged(InputStream bytes) throws IOException {
     byte[] buffer = new byte[1 << 14];
     int found = 0;
     long all = 0;
-    try (InputStream in = part.getInputStream()) {
+    try (InputStream in = bytes) {
       for (int count = in.read(buffer); count > 0 && all <= LONGEST; count = in.read(buffer)) {
         if (all == 0 && (buffer[0] == (byte) 0xFE || buffer[0] == (byte) 0xFF)) {
           return true;
@@ -94,8 +84,8 @@ final class XlsxBeside {
   }
 
   /** Reads comments; a damaged part loses its own and keeps no tally from being read. */
-  private void readNotes(PackagePart part) {
-    try (XlsxPart xml = XlsxPart.open(part, LONGEST)) {
+  private void readNotes(XlsxPackage packed, String part) {
+    try (XlsxPart xml = packed.open(part, LONGEST)) {
       readNotes(xml);
     } catch (IOException | XMLStreamException | RuntimeException broken) {
       notes.clear();

@@ -10,12 +10,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import javax.xml.stream.XMLStreamException;
-import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
-import org.apache.poi.openxml4j.opc.OPCPackage;
-import org.apache.poi.openxml4j.opc.PackageAccess;
-import org.apache.poi.openxml4j.opc.PackagePart;
-import org.apache.poi.openxml4j.opc.PackageRelationship;
-import org.apache.poi.openxml4j.opc.PackagingURIHelper;
 import roundbook.page.Book;
 import roundbook.problem.Phrase;
 import roundbook.sheet.kind.Guard;
@@ -39,7 +33,7 @@ final class XlsxBook implements AutoCloseable {
       "application/vnd.openxmlformats-officedocument.custom-properties+xml";
 
   private final String file;
-  private final OPCPackage packed;
+  private final XlsxPackage packed;
   private final List<SheetPart> sheets = new ArrayList<>();
   private final List<String> strings;
   private final List<NumberLook> looks;
@@ -47,11 +41,11 @@ final class XlsxBook implements AutoCloseable {
   private final Set<String> lostNames = new TreeSet<>();
   private boolean system1904;
 
-  /** A sheet as the workbook lists it. */
-  record SheetPart(String name, boolean hidden, PackagePart part) {}
+  /** A sheet as the workbook lists it, and its part. */
+  record SheetPart(String name, boolean hidden, String part) {}
 
-  private XlsxBook(String file, OPCPackage packed)
-      throws IOException, XMLStreamException, InvalidFormatException {
+  private XlsxBook(String file, XlsxPackage packed)
+      throws IOException, XMLStreamException {
     this.file = file;
     this.packed = packed;
     readSheets(workbook());
@@ -59,14 +53,12 @@ final class XlsxBook implements AutoCloseable {
     looks = XlsxLooks.read(this);
   }
 
-  static XlsxBook open(String file, Path path)
-      throws IOException, XMLStreamException, InvalidFormatException {
-    ZipKind.check(file, path);
-    OPCPackage packed = OPCPackage.open(path.toFile(), PackageAccess.READ);
+  static XlsxBook open(String file, Path path) throws IOException, XMLStreamException {
+    XlsxPackage packed = XlsxPackage.open(file, path);
     try {
       return new XlsxBook(file, packed);
-    } catch (IOException | XMLStreamException | InvalidFormatException | RuntimeException broken) {
-      packed.revert();
+    } catch (IOException | XMLStreamException | RuntimeException broken) {
+      packed.close();
       throw broken;
     }
   }
@@ -107,14 +99,14 @@ final class XlsxBook implements AutoCloseable {
   }
 
   XlsxPart read(SheetPart sheet) throws IOException, XMLStreamException {
-    return XlsxPart.open(sheet.part(), SHEET_LIMIT);
+    return packed.open(sheet.part(), SHEET_LIMIT);
   }
 
   /** Opens the part of a content type; null when there is none. */
   XlsxPart part(String type) throws IOException, XMLStreamException {
-    List<PackagePart> parts = packed.getPartsByContentType(SHEET_ML + type);
+    List<String> parts = packed.parts(Set.of(SHEET_ML + type));
     long limit = type.startsWith("shared") ? STRINGS_LIMIT : OTHER_LIMIT;
-    return parts.isEmpty() ? null : XlsxPart.open(parts.get(0), limit);
+    return parts.isEmpty() ? null : packed.open(parts.get(0), limit);
   }
 
   /** Returns whether this program wrote the workbook for a crew: it is marked or laid out so. */
@@ -126,8 +118,8 @@ final class XlsxBook implements AutoCloseable {
 
   /** Returns the text of a property that a program gave the workbook; null when it has none. */
   String property(String wanted) throws IOException, XMLStreamException {
-    for (PackagePart part : packed.getPartsByContentType(CUSTOM)) {
-      try (XlsxPart custom = XlsxPart.open(part, OTHER_LIMIT)) {
+    for (String part : packed.parts(Set.of(CUSTOM))) {
+      try (XlsxPart custom = packed.open(part, OTHER_LIMIT)) {
         for (String name = custom.nextStart(); name != null; name = custom.nextStart()) {
           if (name.equals("property") && wanted.equals(custom.attribute("name"))) {
             return custom.nextStart() == null ? null : custom.textOfElement();
@@ -138,23 +130,23 @@ final class XlsxBook implements AutoCloseable {
     return null;
   }
 
-  private PackagePart workbook() throws InvalidFormatException {
-    for (PackagePart part : packed.getParts()) {
-      if (WORKBOOKS.contains(part.getContentType())) {
-        return part;
-      }
+  private String workbook() {
+    List<String> workbooks = packed.parts(WORKBOOKS);
+    if (workbooks.isEmpty()) {
+      throw Guard.other(file, ZipKind.of(packed.types()));
     }
-    throw Guard.other(file, ZipKind.of(packed));
+    return workbooks.get(0);
   }
 
-  private void readSheets(PackagePart workbook)
-      throws IOException, XMLStreamException, InvalidFormatException {
-    try (XlsxPart xml = XlsxPart.open(workbook, OTHER_LIMIT)) {
+  private void readSheets(String workbook)
+      throws IOException, XMLStreamException {
+    Map<String, XlsxPackage.Relation> relations = packed.relations(workbook);
+    try (XlsxPart xml = packed.open(workbook, OTHER_LIMIT)) {
       for (String name = xml.nextStart(); name != null; name = xml.nextStart()) {
         if (name.equals("workbookPr")) {
           system1904 = xml.flag("date1904");
         } else if (name.equals("sheet")) {
-          addSheet(workbook, xml);
+          addSheet(relations, xml);
         } else if (name.equals("definedName") && xml.attribute("localSheetId") == null) {
           String own = xml.attribute("name").toLowerCase(Locale.ROOT);
           String area = xml.elementText();
@@ -168,25 +160,26 @@ final class XlsxBook implements AutoCloseable {
   }
 
   /** Adds a sheet that holds cells; chart sheets hold none, and a lost part may have held logs. */
-  private void addSheet(PackagePart workbook, XlsxPart xml) throws InvalidFormatException {
+  private void addSheet(Map<String, XlsxPackage.Relation> relations, XlsxPart xml) {
     String state = xml.attribute("state");
     boolean hidden = "hidden".equals(state) || "veryHidden".equals(state);
-    String id = xml.attribute("id");
-    PackageRelationship relation = id == null ? null : workbook.getRelationship(id);
-    PackagePart part =
-        relation == null
-            ? null
-            : packed.getPart(PackagingURIHelper.createPartName(relation.getTargetURI()));
-    if (part == null) {
+    XlsxPackage.Relation relation = relations.get(xml.attribute("id"));
+    String type = relation == null ? "" : packed.type(relation.part());
+    if (type.isEmpty()) {
       throw Guard.damaged(file, Phrase.of("damage.sheet").with("sheet", xml.attribute("name")));
     }
-    if (part.getContentType().endsWith("worksheet+xml")) {
-      sheets.add(new SheetPart(xml.attribute("name"), hidden, part));
+    if (type.endsWith("worksheet+xml")) {
+      sheets.add(new SheetPart(xml.attribute("name"), hidden, relation.part()));
     }
   }
 
+  /** Returns what stands in the file itself, part by part. */
+  XlsxPackage packed() {
+    return packed;
+  }
+
   @Override
-  public void close() {
-    packed.revert();
+  public void close() throws IOException {
+    packed.close();
   }
 }

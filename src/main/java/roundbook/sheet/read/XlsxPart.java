@@ -5,15 +5,13 @@ import java.io.InputStream;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
-import org.apache.poi.openxml4j.opc.PackagePart;
-import roundbook.xml.Limited;
 import roundbook.xml.SafeXml;
 
 /**
  * One XML part of a workbook, read as a stream of elements.
  *
  * <p>Elements are known by their local names, so that the strict kind of workbook, whose namespaces
- * differ, is read like the usual one. A part that unpacks to more than its limit is refused.
+ * differ, is read like the usual one.
  */
 final class XlsxPart implements AutoCloseable {
   private final InputStream in;
@@ -24,12 +22,12 @@ final class XlsxPart implements AutoCloseable {
     this.xml = SafeXml.open(in);
   }
 
-  static XlsxPart open(PackagePart part, long limit) throws IOException, XMLStreamException {
-    InputStream limited = new Limited(part.getInputStream(), limit);
+  /** Opens a stream, which is closed with the part. */
+  static XlsxPart open(InputStream in) throws IOException, XMLStreamException {
     try {
-      return new XlsxPart(limited);
+      return new XlsxPart(in);
     } catch (IOException | XMLStreamException | RuntimeException broken) {
-      limited.close();
+      in.close();
       throw broken;
     }
   }
@@ -75,6 +73,15 @@ final class XlsxPart implements AutoCloseable {
       }
     }
     return null;
+  }
+
+  /** Returns an attribute that must be there. */
+  String wanted(String name) throws XMLStreamException {
+    String value = attribute(name);
+    if (value == null) {
+      throw new XMLStreamException("an element without " + name);
+    }
+    return value;
   }
 
   boolean flag(String name) {

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import javax.xml.stream.XMLStreamException;
-import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
@@ -48,7 +47,7 @@ final class XlsxReader {
   }
 
   private List<Table> tables(XlsxBook book)
-      throws IOException, XMLStreamException, InvalidFormatException {
+      throws IOException, XMLStreamException {
     List<Table> tables = new ArrayList<>();
     for (XlsxBook.SheetPart sheet : book.sheets()) {
       tables.add(table(book, sheet));
@@ -60,7 +59,7 @@ final class XlsxReader {
   }
 
   private Table table(XlsxBook book, XlsxBook.SheetPart sheet)
-      throws IOException, XMLStreamException, InvalidFormatException {
+      throws IOException, XMLStreamException {
     List<Row> rows = new ArrayList<>();
     Set<Table.Mark> marks = sheet.hidden() ? Set.of(Table.Mark.HIDDEN) : Set.of();
     try (XlsxRows reader = new XlsxRows(book, sheet)) {
@@ -98,7 +97,7 @@ final class XlsxReader {
   }
 
   private static void give(XlsxBook book, String sheet, RowTaker taker)
-      throws IOException, XMLStreamException, InvalidFormatException {
+      throws IOException, XMLStreamException {
     XlsxBook.SheetPart wanted =
         book.sheets().stream().filter(each -> each.name().equals(sheet)).findFirst().orElseThrow();
     try (XlsxRows rows = new XlsxRows(book, wanted)) {
