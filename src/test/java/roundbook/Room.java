@@ -145,7 +145,9 @@ record Room(String name, List<String> rooms, List<String> outside) {
               with(
                   "sheet.read",
                   "units problem table page xml sheet.kind",
-                  FILES + " java.time.. java.util.concurrent.. java.util.zip javax.xml.stream" + POI),
+                  FILES
+                      + " java.time.. java.util.concurrent.. java.util.zip javax.xml.stream"
+                      + POI),
               with("sheet.style", "problem page", STREAMS + POI),
               with(
                   "sheet.write",

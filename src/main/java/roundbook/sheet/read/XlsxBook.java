@@ -44,8 +44,7 @@ final class XlsxBook implements AutoCloseable {
   /** A sheet as the workbook lists it, and its part. */
   record SheetPart(String name, boolean hidden, String part) {}
 
-  private XlsxBook(String file, XlsxPackage packed)
-      throws IOException, XMLStreamException {
+  private XlsxBook(String file, XlsxPackage packed) throws IOException, XMLStreamException {
     this.file = file;
     this.packed = packed;
     readSheets(workbook());
@@ -138,8 +137,7 @@ final class XlsxBook implements AutoCloseable {
     return workbooks.get(0);
   }
 
-  private void readSheets(String workbook)
-      throws IOException, XMLStreamException {
+  private void readSheets(String workbook) throws IOException, XMLStreamException {
     Map<String, XlsxPackage.Relation> relations = packed.relations(workbook);
     try (XlsxPart xml = packed.open(workbook, OTHER_LIMIT)) {
       for (String name = xml.nextStart(); name != null; name = xml.nextStart()) {

@@ -107,8 +107,7 @@ final class XlsxPackage implements AutoCloseable {
 
   XlsxPart open(String part, long limit) throws IOException, XMLStreamException {
     long packed = MOST_RATIO * entries.get(part).getCompressedSize();
-    return XlsxPart.open(
-        new Limited(bytes(part), Math.min(limit, Math.max(ANY_RATIO, packed))));
+    return XlsxPart.open(new Limited(bytes(part), Math.min(limit, Math.max(ANY_RATIO, packed))));
   }
 
   /** Returns what a part refers to within the file, by the ids of the references. */

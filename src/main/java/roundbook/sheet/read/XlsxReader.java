@@ -46,8 +46,7 @@ final class XlsxReader {
     }
   }
 
-  private List<Table> tables(XlsxBook book)
-      throws IOException, XMLStreamException {
+  private List<Table> tables(XlsxBook book) throws IOException, XMLStreamException {
     List<Table> tables = new ArrayList<>();
     for (XlsxBook.SheetPart sheet : book.sheets()) {
       tables.add(table(book, sheet));

@@ -26,8 +26,7 @@ final class XlsxRows implements AutoCloseable {
   private int column;
   private boolean struck;
 
-  XlsxRows(XlsxBook book, XlsxBook.SheetPart sheet)
-      throws IOException, XMLStreamException {
+  XlsxRows(XlsxBook book, XlsxBook.SheetPart sheet) throws IOException, XMLStreamException {
     this.book = book;
     this.beside = XlsxBeside.of(book, sheet);
     this.xml = book.read(sheet);
