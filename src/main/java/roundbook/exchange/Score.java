@@ -1,7 +1,9 @@
 package roundbook.exchange;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import roundbook.balance.Aims;
@@ -23,11 +25,13 @@ import roundbook.units.LengthUnit;
  * better. Only the rounds that an exchange touches need be summed again.
  */
 final class Score {
+  private static final int MOST_KEPT = 10_000;
   private static final long INCH = LengthUnit.INCH.nanometres();
 
   private final Job job;
   private final List<Wall> walls;
   private final List<ScoredPlace[]> rounds = new ArrayList<>();
+  private final Map<FilledPlace, ScoredPlace> stations = new IdentityHashMap<>();
   private final WoodPrice wood;
   private final Aims aims;
   private final Aims.Weights weights = Aims.Weights.USUAL;
@@ -61,9 +65,12 @@ final class Score {
     return before;
   }
 
-  /** Returns the numbers of a place. */
+  /** Returns the numbers of a place, which is asked for in a row of ways to fill it. */
   ScoredPlace station(FilledPlace place) {
-    return ScoredPlace.of(place, job, wood.of(place));
+    if (stations.size() > MOST_KEPT) {
+      stations.clear();
+    }
+    return stations.computeIfAbsent(place, key -> ScoredPlace.of(key, job, wood.of(key)));
   }
 
   /** Returns the length of a longer wall that the log of a place could fill, if any. */

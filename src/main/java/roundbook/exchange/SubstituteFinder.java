@@ -61,12 +61,23 @@ record SubstituteFinder(Trials trials) {
    */
   private record Tried(FilledPlace filled, Optional<PlacedLog> instead, Piece in) {}
 
+  /** Returns the best of what is tried; after one without a flag none that costs more is better. */
   private Optional<Substitute> best(FilledPlace place, Stream<Tried> tried) {
-    return tried
-        .sorted(Comparator.comparingDouble(each -> trials.change(each.filled)))
-        .limit(WEIGHED)
-        .map(each -> new Substitute(place, each.instead, each.in, trials.effect(each.filled)))
-        .min(BETTER);
+    List<Tried> least =
+        tried
+            .sorted(Comparator.comparingDouble(each -> trials.change(each.filled)))
+            .limit(WEIGHED)
+            .toList();
+    Substitute best = null;
+    for (Tried each : least) {
+      Effect effect = trials.effect(each.filled);
+      Substitute other = new Substitute(place, each.instead, each.in, effect);
+      best = best == null || BETTER.compare(other, best) < 0 ? other : best;
+      if (effect.flagsAfter() == 0) {
+        break;
+      }
+    }
+    return Optional.ofNullable(best);
   }
 
   private Optional<FilledPlace> cut(Log log, FilledPlace place) {

@@ -35,6 +35,7 @@ final class BalanceJob {
   private final Places places;
   private final List<Wall> kinds;
   private final WoodPrice wood;
+  private final EndFit ends;
   private final BalanceTask task;
   private final boolean weighs;
 
@@ -53,6 +54,7 @@ final class BalanceJob {
     this.weighs = weighs;
     this.job = places.job();
     this.wood = new WoodPrice(job, places.rounds());
+    this.ends = new EndFit(job.rules(), job.building());
     this.places = places;
     this.kinds = kinds(places.walls());
     this.task = build();
@@ -235,7 +237,7 @@ final class BalanceJob {
   }
 
   private boolean holds(FilledPlace filled, Length size) {
-    return new EndFit(job.rules(), job.building()).holds(filled, Notch.of(size, job.rules()));
+    return ends.holds(filled, Notch.of(size, job.rules()));
   }
 
   private int kindOf(Wall wall) {

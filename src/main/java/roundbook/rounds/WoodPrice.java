@@ -1,11 +1,13 @@
 package roundbook.rounds;
 
 import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.TreeMap;
 import roundbook.job.Job;
 import roundbook.job.Log;
 import roundbook.job.Setting;
-import roundbook.job.Wall;
 import roundbook.stack.FilledPlace;
 import roundbook.units.Length;
 
@@ -22,34 +24,50 @@ public final class WoodPrice {
   private static final double OFFCUT = 0.001;
 
   private final Fit fit;
-  private final List<Wall> walls;
-  private final List<Length> lengths;
-  private final int rounds;
+  private final NavigableMap<Length, Supply> supplies = new TreeMap<>();
   private final Length allowance;
   private final double price;
+
+  /**
+   * The logs that are long enough for a wall.
+   *
+   * @param logs how many they are
+   * @param scarcity the share of them that walls so long need, at most 1
+   */
+  private record Supply(long logs, double scarcity) {}
 
   /** Prices the wood of a job of so many rounds. */
   public WoodPrice(Job job, int rounds) {
     this.fit = new Fit(job);
-    this.walls = job.building().walls();
-    this.lengths =
-        job.logs().stream()
-            .filter(log -> fit.refused(log).isEmpty())
-            .map(Log::length)
-            .sorted()
-            .toList();
-    this.rounds = rounds;
+    List<Length> lengths =
+        job.logs().stream().filter(log -> fit.refused(log).isEmpty()).map(Log::length).toList();
+    List<Length> wanted = job.building().walls().stream().map(fit::least).toList();
+    for (Length least : wanted) {
+      supplies.computeIfAbsent(
+          least,
+          key -> {
+            long logs = reaching(lengths, key);
+            double needed = rounds * reaching(wanted, key);
+            return new Supply(logs, Math.min(1, needed / Math.max(1, logs)));
+          });
+    }
     this.allowance = job.rules().length(Setting.SQUARING_ALLOWANCE);
     this.price = job.rules().number(Setting.WASTE_PRICE).doubleValue();
   }
 
+  private static long reaching(List<Length> lengths, Length least) {
+    return lengths.stream().filter(length -> !length.isLessThan(least)).count();
+  }
+
   /** Returns what the wood of a place weighs, in square inches. */
   public double of(FilledPlace place) {
-    double longer =
-        longer(place)
-            .map(least -> least.minus(fit.least(place.wall())).inches() * scarcity(least))
-            .orElse(0.0);
-    return OFFCUT * place.offcut(allowance).inches() + price * longer;
+    Optional<Length> longer = longer(place);
+    double offcut = OFFCUT * place.offcut(allowance).inches();
+    if (longer.isEmpty()) {
+      return offcut;
+    }
+    Length more = longer.get().minus(fit.least(place.wall()));
+    return offcut + price * (more.inches() * supplies.get(longer.get()).scarcity);
   }
 
   /**
@@ -58,35 +76,17 @@ public final class WoodPrice {
    * logs lie.
    */
   public Optional<Length> longer(FilledPlace place) {
+    if (place.isShared()) {
+      return Optional.empty();
+    }
     Length own = fit.least(place.wall());
+    long logs = supplies.get(own).logs;
     Length log = place.first().piece().log().length();
-    return place.isShared()
-        ? Optional.empty()
-        : walls.stream()
-            .map(fit::least)
-            .filter(least -> least.isMoreThan(own) && !log.isLessThan(least))
-            .filter(least -> count(own) > count(least))
-            .max(Length::compareTo);
-  }
-
-  private double scarcity(Length least) {
-    long needed =
-        rounds * walls.stream().filter(wall -> !fit.least(wall).isLessThan(least)).count();
-    return Math.min(1, (double) needed / Math.max(1, count(least)));
-  }
-
-  /** Asked for every way that any log may be cut, so the lengths are sorted once and halved. */
-  private int count(Length least) {
-    int low = 0;
-    int high = lengths.size();
-    while (low < high) {
-      int middle = (low + high) / 2;
-      if (lengths.get(middle).isLessThan(least)) {
-        low = middle + 1;
-      } else {
-        high = middle;
+    for (Map.Entry<Length, Supply> each : supplies.tailMap(own, false).descendingMap().entrySet()) {
+      if (!log.isLessThan(each.getKey()) && each.getValue().logs < logs) {
+        return Optional.of(each.getKey());
       }
     }
-    return lengths.size() - low;
+    return Optional.empty();
   }
 }

@@ -1,7 +1,6 @@
 package roundbook.stack;
 
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 import roundbook.job.BuildRules;
 import roundbook.job.Building;
 import roundbook.job.Job;
@@ -61,14 +60,15 @@ public record EndFit(BuildRules rules, Building building, int rounds) {
    * round it may lie.
    */
   public boolean holds(FilledPlace placed, Notch notch) {
-    return Stream.of(building.before(placed.wall()), building.after(placed.wall()))
-        .map(Wall::thickness)
-        .distinct()
-        .flatMap(
-            crossing ->
-                Stream.of(true, false)
-                    .map(butt -> fit(notch, placed, butt, crossing, NeckFit.Marks.BOTH)))
-        .noneMatch(fit -> fit.grade() == NeckFit.Grade.STOP);
+    Length before = building.before(placed.wall()).thickness();
+    Length after = building.after(placed.wall()).thickness();
+    return holds(placed, notch, before)
+        && (after.equals(before) || holds(placed, notch, after));
+  }
+
+  private boolean holds(FilledPlace placed, Notch notch, Length crossing) {
+    return fit(notch, placed, true, crossing, NeckFit.Marks.BOTH).grade() != NeckFit.Grade.STOP
+        && fit(notch, placed, false, crossing, NeckFit.Marks.BOTH).grade() != NeckFit.Grade.STOP;
   }
 
   /**

@@ -1,5 +1,6 @@
 package roundbook.sheet.write;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.time.LocalDateTime;
@@ -25,6 +26,9 @@ final class Parts {
 
   static final String PACKAGE = "http://schemas.openxmlformats.org/package/2006/";
   static final String PICTURE = ".png";
+
+  /** How many bytes go to the file at once; the zip stream itself gives them by 512. */
+  private static final int PIECE = 1 << 16;
 
   private final Map<String, byte[]> parts = new LinkedHashMap<>();
   private final Map<String, List<String>> relations = new LinkedHashMap<>();
@@ -54,7 +58,8 @@ final class Parts {
 
   /** Writes the file and leaves the stream open. */
   void write(OutputStream out) throws IOException {
-    try (ZipOutputStream zip = new ZipOutputStream(CloseShieldOutputStream.wrap(out))) {
+    OutputStream pieces = new BufferedOutputStream(CloseShieldOutputStream.wrap(out), PIECE);
+    try (ZipOutputStream zip = new ZipOutputStream(pieces)) {
       put(zip, "[Content_Types].xml", types());
       for (String part : relations.keySet()) {
         put(zip, relationsOf(part), relations(part));
