@@ -62,8 +62,7 @@ public record EndFit(BuildRules rules, Building building, int rounds) {
   public boolean holds(FilledPlace placed, Notch notch) {
     Length before = building.before(placed.wall()).thickness();
     Length after = building.after(placed.wall()).thickness();
-    return holds(placed, notch, before)
-        && (after.equals(before) || holds(placed, notch, after));
+    return holds(placed, notch, before) && (after.equals(before) || holds(placed, notch, after));
   }
 
   private boolean holds(FilledPlace placed, Notch notch, Length crossing) {
