@@ -9,6 +9,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import roundbook.wood.Species.Basis;
 import roundbook.wood.Species.Figure;
 import roundbook.wood.Species.Match;
@@ -31,7 +33,10 @@ final class SpeciesIndex {
           "Taxodium",
           "Thuja",
           "Tsuga");
+  private static final Pattern BETWEEN = Pattern.compile("[^\\p{L}]+");
   private static final List<Species> ALL = SpeciesData.read();
+  private static final Map<String, List<String>> WORDS =
+      ALL.stream().collect(Collectors.toMap(Species::name, each -> words(each.name())));
   private static final Map<String, Match> BY_KEY = index();
 
   private SpeciesIndex() {}
@@ -78,7 +83,7 @@ final class SpeciesIndex {
   private static List<Species> kind(List<String> wanted) {
     boolean fir = wanted.contains("fir") && !wanted.contains("dougla");
     return ALL.stream()
-        .filter(species -> !wanted.isEmpty() && words(species.name()).containsAll(wanted))
+        .filter(species -> !wanted.isEmpty() && WORDS.get(species.name()).containsAll(wanted))
         .filter(species -> !(fir && species.latin().startsWith("Pseudotsuga")))
         .filter(species -> wanted.stream().anyMatch(nouns(species)::contains))
         .toList();
@@ -123,7 +128,11 @@ final class SpeciesIndex {
     SpeciesData.kinds()
         .forEach((kind, names) -> add(index, kind, names.stream().map(byName::get).toList()));
     SpeciesData.kindWords()
-        .forEach((kind, names) -> names.forEach(n -> add(index, n, kind(List.of(kind)))));
+        .forEach(
+            (kind, names) -> {
+              List<Species> all = kind(List.of(kind));
+              names.forEach(name -> add(index, name, all));
+            });
     return Map.copyOf(index);
   }
 
@@ -140,7 +149,7 @@ final class SpeciesIndex {
   /** The words of a name in the order of the alphabet, without marks, without a plural s. */
   private static List<String> words(String name) {
     String lower = name.toLowerCase(Locale.ROOT).replace("redcedar", "red cedar");
-    return Arrays.stream(lower.split("[^\\p{L}]+"))
+    return Arrays.stream(BETWEEN.split(lower))
         .filter(word -> !word.isEmpty())
         .map(word -> word.length() > 3 && word.endsWith("s") ? withoutLast(word) : word)
         .sorted()

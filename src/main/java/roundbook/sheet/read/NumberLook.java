@@ -31,9 +31,19 @@ record NumberLook(
 
   static NumberLook of(int index, String format, boolean struck) {
     String code = format == null ? "General" : format;
-    boolean date = DateUtil.isADateFormat(index, code);
+    boolean date = mayBeDate(index, code) && DateUtil.isADateFormat(index, code);
     String unit = unitOf(code);
     return new NumberLook(index, code, date, unit, unit.isEmpty() && isPadded(code), struck);
+  }
+
+  /**
+   * Returns whether the library need be asked: a date shows a year, month, day, hour, minute or
+   * second, or is one of those that spreadsheets know by number (ECMA-376 part 1, 18.8.30). Its
+   * first answer takes longer than to read a tally.
+   */
+  private static boolean mayBeDate(int index, String code) {
+    return index > 13 && index < 59
+        || code.chars().anyMatch(letter -> "ymdhsYMDHS".indexOf(letter) >= 0);
   }
 
   /**
