@@ -56,9 +56,9 @@
  * compiling thread, constructors called by name without classes of their own (that paid while each
  * piece of a workbook was made so). No gain that could be measured, with hardly any search: writing
  * a small workbook to nowhere on a second thread while the input is read, a jar that is not packed,
- * hash codes of their own for more records. Planning and writing two rounds to nowhere on a second thread while the logs
- * are chosen made things worse: the search has all processors. Level 3 for pictures saves some 20
- * ms in all and makes the workbook 6 % larger. No two classes of the program need each other to be initialized, or two threads could wait for each
- * other.
+ * hash codes of their own for more records. Planning and writing two rounds to nowhere on a second
+ * thread while the logs are chosen made things worse: the search has all processors. Level 3 for
+ * pictures saves some 20 ms in all and makes the workbook 6 % larger. No two classes of the program
+ * need each other to be initialized, or two threads could wait for each other.
  */
 package roundbook.app;
