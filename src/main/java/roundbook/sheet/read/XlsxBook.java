@@ -163,7 +163,7 @@ final class XlsxBook implements AutoCloseable {
     boolean hidden = "hidden".equals(state) || "veryHidden".equals(state);
     XlsxPackage.Relation relation = relations.get(xml.attribute("id"));
     String type = relation == null ? "" : packed.type(relation.part());
-    if (type.isEmpty()) {
+    if (!type.endsWith("sheet+xml")) {
       throw Guard.damaged(file, Phrase.of("damage.sheet").with("sheet", xml.attribute("name")));
     }
     if (type.endsWith("worksheet+xml")) {
