@@ -10,6 +10,7 @@ import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import roundbook.balance.Effort;
 import roundbook.buying.Purchase;
 import roundbook.intake.JobReader;
 import roundbook.intake.JobReader.Findings;
@@ -168,7 +169,9 @@ final class PlanRun {
     console.say("%s: reckoning how near the best it is".formatted(file.getFileName()));
     BooleanSupplier stop =
         () -> run.stop().asked() || System.nanoTime() - from > time.get().toNanos();
-    return Planner.of(plan.job(), LeastScore.reckoned(plan.job(), plan.choice(), stop));
+    Effort effort = Effort.usual(0).until(stop);
+    Effort shared = run.files().isBatch() ? effort : effort.onAnyThreads();
+    return Planner.of(plan.job(), LeastScore.reckoned(plan.job(), plan.choice(), shared));
   }
 
   /** Says that no round can be built, and writes what to order so that all can. */

@@ -86,6 +86,12 @@ public record Aims(long gap, long leastGap, long mostSpread, long sizeStep, Weig
     return new Aims(gap, leastGap, mostSpread, step, weights);
   }
 
+  /** Returns these aims without the fourth power of errors. */
+  Aims plain() {
+    Weights even = new Weights(weights.least, weights.spread, weights.inversion, false);
+    return new Aims(gap, leastGap, mostSpread, sizeStep, even.refusing(weights.refused));
+  }
+
   /**
    * Returns the size of a round of a sum of middle diameters: their mean, rounded to the step.
    *

@@ -80,6 +80,11 @@ final class BoundSizes {
     return sizes[course][k];
   }
 
+  /** Returns whether a sum of middle diameters makes a size. */
+  boolean makes(int course, int k, long sum) {
+    return sum >= least[course][k] && sum <= most[course][k];
+  }
+
   /** Returns whether a round's size follows from its logs. */
   boolean isFree(int course) {
     return model.fixedSize[course] < 0;

@@ -72,6 +72,11 @@ final class Slots {
     return slot - courseSlot[courseOf[slot]];
   }
 
+  /** Returns how many sides a course has. */
+  int sides(int course) {
+    return courseSlot[course + 1] - courseSlot[course];
+  }
+
   /** Returns the round of a course, counted from 0. */
   int round(int course) {
     return course - buildingCourse[buildingOf[course]];

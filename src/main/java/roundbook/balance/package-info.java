@@ -6,21 +6,32 @@
  * roundbook.balance.BalanceResult}; {@link roundbook.balance.Shortage} answers what is missing.
  *
  * <p><b>How near the best.</b> {@link roundbook.balance.Bound} gives a score that no choice is
- * under. Each side of a building is laid by itself at the least cost, as a shortest path over the
- * size of a round and the cut of a log in it; prices of logs, of sizes and of the sums of middle
- * diameters tie the sides, and follow the subgradient. Like sides are then laid in twos, log by
- * log, so that laying a round over another takes two steps of three logs each and not one of four;
- * no log lies twice on both, for each state keeps its four cheapest ways with their logs, and the
- * least cost of what it dropped. What keeps it a proof: every drop between rounds and every cut of
- * a log is reckoned with; costs are whole numbers of the search's own, summed as doubles, and a
- * thousand-millionth is taken off; a state is taken out only where every way through it costs more
- * than the known choice at the prices of that moment; logs over 64 may lie twice; pins, kept logs
- * and refused tips shut states out. Left out, which can only lower the bound: spread between the
- * two pairs of a building, and logs kept for a place that must lie there. Sizes that are exact
- * means have no bound, nor yards of which one round of prices would take more than some seconds.
- * What mattered, half inches, a minute of one loaded thread: laying sides alone came to 0.49 of the
- * best on r08_x125_U and 0.77 on t3_0, in twos to 0.77 and the whole; leaving out states too far
- * from a round's size, by what a spread alone may cost, a third of the time.
+ * under. Sides that are laid alike are laid in twos, each two as a shortest path: a state is a
+ * round, a size of it and a log on each side, and steps from state to state are kept one by one,
+ * most of them left out before they are made, for what both sides cost above the least is no less
+ * than what each does by itself. Each state keeps its eight cheapest steps, and the state below
+ * takes the first that leads to none of its own logs, so no log lies twice within three rounds.
+ * Prices of logs, of sizes, of the sums of middle diameters and of sides that lie higher than
+ * others of their round tie the sides, and follow the subgradient. What is left open is closed by
+ * parting all choices, first by the sizes of their rounds, then by what lies in a place, the part
+ * of the least bound first; where one choice is left, its score is its bound. Whole graphs do not
+ * fit into memory for large yards, so a lower target is reached first ("no choice is under three
+ * quarters"), for which far fewer steps can matter, then a higher one; or sides are laid by
+ * themselves until a part is small enough for twos.
+ *
+ * <p>What keeps it a proof: costs are whole numbers, rounded down, of which 2<sup>24</sup> make the
+ * known score; prices are whole too or rounded against the bound, and two units a place are taken
+ * off for those that are not; a step is left out only where every way over it costs more than the
+ * target; parts leave nothing out. Of all spread in a round half is told by the twos and half by
+ * the prices between them; logs kept for a place that must lie there are not told, which can only
+ * lower it. Sizes that are exact means have no bound, nor yards so large that lone sides have
+ * twenty million steps.
+ *
+ * <p>What mattered, half inches, one cut a log, a minute of one loaded thread, r10_x125_M: twos
+ * laid log by log, each state with four ways and all their logs, 0.69; steps kept and no log twice
+ * within three rounds, 0.80; sizes parted, the whole. Fixing the sizes of the best choice shows
+ * why: with them the bound is at 0.96 at once. Places parted alone, without a price for spread
+ * between twos, left choices open that spread too much.
  *
  * <p><b>Looking up.</b> With sizes in steps the base of a joint is one of few numbers, and what a
  * joint costs hangs on nothing else but the length class and the two cuts that meet, so it is

@@ -1,7 +1,7 @@
 package roundbook.rounds;
 
-import java.util.function.BooleanSupplier;
 import roundbook.balance.Bound;
+import roundbook.balance.Effort;
 import roundbook.job.Job;
 
 /** How much better than a choice of logs another could be at most. */
@@ -17,11 +17,11 @@ public final class LeastScore {
    *
    * @param job the job, of which nothing is built
    * @param choice its choice
-   * @param stop asked now and then; true ends it with what was found
+   * @param effort what may stop it, with what was found, and whether it may use more threads
    */
-  public static Choice reckoned(Job job, Choice choice, BooleanSupplier stop) {
+  public static Choice reckoned(Job job, Choice choice, Effort effort) {
     PairedJob paired = PairedJob.of(job, choice.placedPairs());
     BalanceJob balance = new BalanceJob(new Places(paired, choice.courses().size()));
-    return choice.withLeast(Bound.of(balance.task(), choice.score().total(), stop));
+    return choice.withLeast(Bound.of(balance.task(), choice.score().total(), effort));
   }
 }

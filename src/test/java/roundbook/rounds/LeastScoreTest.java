@@ -23,7 +23,7 @@ class LeastScoreTest {
   void aLongerSearchBettersItByNoMore() {
     Choice poor = new BalancedChooser().choose(JOB, Effort.usual(1).withMoves(20));
     int[] turns = {0};
-    Choice told = LeastScore.reckoned(JOB, poor, () -> ++turns[0] > 80);
+    Choice told = LeastScore.reckoned(JOB, poor, Effort.usual(0).until(() -> ++turns[0] > 80));
     Choice good = new BalancedChooser().choose(JOB, Effort.usual(1).withMoves(200_000));
     int most = told.betterByAtMost().orElseThrow();
     assertTrue(most > 0 && most <= 100, most + " %");
