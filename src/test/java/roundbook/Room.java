@@ -145,16 +145,15 @@ record Room(String name, List<String> rooms, List<String> outside) {
               with(
                   "sheet.read",
                   "units problem table page xml sheet.kind",
-                  FILES
-                      + " java.time.. java.util.concurrent.. java.util.zip javax.xml.stream"
-                      + POI),
-              with("sheet.style", "problem page", STREAMS + POI),
+                  FILES + " java.time.. java.util.concurrent.. javax.xml.stream" + POI),
+              with("sheet.style", "problem page", STREAMS + " javax.xml.namespace" + POI),
               with(
                   "sheet.write",
                   "units problem page sheet.style",
                   STREAMS
-                      + " java.time.. java.util.zip org.apache.commons.io.."
-                      + " org.apache.poi.ss.usermodel"),
+                      + " java.time.. java.util.zip javax.xml.stream"
+                      + " org.apache.commons.compress.. org.apache.commons.io.."
+                      + POI),
               with(
                   "csv",
                   "problem table page",

@@ -19,7 +19,7 @@ final class Training {
     String first = Path.of(args[0], "first.xlsx").toString();
     String second = Path.of(args[0], "second.xlsx").toString();
     run("plan", "--force", "-o", first, args[1]);
-    run("plan", "--force", "--language", "de", "-o", second, args[2]);
+    run("plan", "--force", "-o", second, args[2]);
     run("replan", "--force", "-o", second, first);
     run("compare", first, second);
     run("check", args[3]);

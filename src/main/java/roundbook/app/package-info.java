@@ -46,19 +46,19 @@
  * {@code --log} is given, pictures are packed at level 5 (a tenth larger, eight times as fast) and
  * put into the workbook as they are, and the raster lays whole bytes. Records that are looked up or
  * compared in every run have an {@code equals} and {@code hashCode} of their own, for the first use
- * of a record's links a dozen methods. Workbooks are read and written without the workbook library,
- * whose start and whose trees of XML took a fifth of an image's run; old workbooks and templates
- * are left to it. A finished workbook is read for whole parts and well-formed XML, not for cells.
+ * of a record's links a dozen methods; the image's Java makes no class for each constructor of the
+ * workbook library. A finished workbook is read for whole parts and well-formed XML, not for cells.
  * Java is started with options of its own ({@code src/dist/roundbook}, {@code roundbook} in the
  * sources), for a jar can name none: the first compiler alone, the collector for one thread, large
  * pages, and the archive of classes at a fixed place. Tried and dropped: other thresholds for
  * compiling, less inlining, another young heap, no file of counters for other programs, one
- * compiling thread, constructors called by name without classes of their own (that paid while each
- * piece of a workbook was made so). No gain that could be measured, with hardly any search: writing
- * a small workbook to nowhere on a second thread while the input is read, a jar that is not packed,
- * hash codes of their own for more records. Planning and writing two rounds to nowhere on a second
- * thread while the logs are chosen made things worse: the search has all processors. Level 3 for
- * pictures saves some 20 ms in all and makes the workbook 6 % larger. No two classes of the program
- * need each other to be initialized, or two threads could wait for each other.
+ * compiling thread. No gain that could be measured, with hardly any search: writing a small
+ * workbook to nowhere on a second thread while the input is read, a jar that is not packed, borders
+ * handed to the workbook library in one step, its log asked for by name, hash codes of their own
+ * for more records. Planning and writing two rounds to nowhere on a second thread while the logs
+ * are chosen made things worse: the search has all processors. Level 3 for pictures saves some 20
+ * ms in all and makes the workbook 6 % larger. No two threads use the workbook library at once. No
+ * two classes of the program need each other to be initialized, or two threads could wait for each
+ * other.
  */
 package roundbook.app;

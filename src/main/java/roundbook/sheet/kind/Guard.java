@@ -96,11 +96,15 @@ public final class Guard {
       return Problem.of(ProblemCode.ENCRYPTED, where);
     }
     String said = said(thrown);
+    if (said.contains("internal file entries")) {
+      return Problem.of(ProblemCode.TOO_LARGE, "parts", where);
+    }
     Optional<Throwable> large = chain(thrown, Limited.TooLarge.class);
     if (large.isPresent()) {
       return over("part", file, ((Limited.TooLarge) large.get()).limit()).problem();
     }
     if (has(thrown, OutOfMemoryError.class)
+        || said.contains("zip bomb")
         || said.contains("exceeds the max")
         || has(thrown, StackOverflowError.class)
         || said.contains("tried to allocate")

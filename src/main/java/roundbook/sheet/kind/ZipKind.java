@@ -3,20 +3,26 @@ package roundbook.sheet.kind;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.Collection;
+import java.nio.file.Path;
+import java.util.Collections;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
+import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
+import org.apache.poi.openxml4j.opc.OPCPackage;
+import org.apache.poi.openxml4j.opc.PackagePart;
 
 /** Says in words what a zipped file is that is no workbook of the XML kind. */
 public final class ZipKind {
   private static final int TYPE_LENGTH = 200;
+  private static final long MOST_LISTED = 5_000_000;
   private static final String TYPES = "[Content_Types].xml";
 
   private ZipKind() {}
 
-  /** Returns the key of what an office package with parts of these types is, if no workbook. */
-  public static String of(Collection<String> types) {
-    for (String type : types) {
+  /** Returns the key of what an office package holds when it is no workbook. */
+  public static String of(OPCPackage packed) throws InvalidFormatException {
+    for (PackagePart part : packed.getParts()) {
+      String type = part.getContentType();
       if (type.contains("sheet.binary")) {
         return "what.xlsb";
       }
@@ -30,11 +36,37 @@ public final class ZipKind {
     return "what.zip";
   }
 
-  /** Refuses a zip file that is no office package. */
-  public static void check(String file, ZipFile zip) throws IOException {
-    String other = of(zip);
-    if (!other.isEmpty()) {
-      throw Guard.other(file, other);
+  /**
+   * Refuses a zip file that is no office package, and one whose lists of parts and of what belongs
+   * to what are so long that the library, which holds them as trees, would be busy for minutes.
+   */
+  public static void check(String file, Path path) throws IOException {
+    try (ZipFile zip = new ZipFile(path.toFile())) {
+      String other = of(zip);
+      if (!other.isEmpty()) {
+        throw Guard.other(file, other);
+      }
+      long left = MOST_LISTED;
+      for (ZipEntry entry : Collections.list(zip.entries())) {
+        if (entry.getName().endsWith(".rels") || entry.getName().equalsIgnoreCase(TYPES)) {
+          left -= length(zip, entry, left);
+        }
+      }
+      if (left < 0) {
+        throw Guard.over("lists", file, MOST_LISTED);
+      }
+    }
+  }
+
+  /** Returns how long a part is unpacked, or a little more than the most that is looked at. */
+  private static long length(ZipFile zip, ZipEntry entry, long most) throws IOException {
+    try (InputStream in = zip.getInputStream(entry)) {
+      byte[] piece = new byte[8192];
+      long sum = 0;
+      for (int read = in.read(piece); read > 0 && sum <= most; read = in.read(piece)) {
+        sum += read;
+      }
+      return sum;
     }
   }
 

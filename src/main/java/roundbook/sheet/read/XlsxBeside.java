@@ -9,6 +9,10 @@ import java.util.List;
 import java.util.Map;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
+import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
+import org.apache.poi.openxml4j.opc.PackagePart;
+import org.apache.poi.openxml4j.opc.PackageRelationship;
+import org.apache.poi.openxml4j.opc.PackagingURIHelper;
 import roundbook.table.Cell;
 import roundbook.table.NamedBook;
 
@@ -31,18 +35,24 @@ final class XlsxBeside {
   private XlsxBeside() {}
 
   static XlsxBeside of(XlsxBook book, XlsxBook.SheetPart sheet)
-      throws IOException, XMLStreamException {
+      throws IOException, XMLStreamException, InvalidFormatException {
     XlsxBeside beside = new XlsxBeside();
-    XlsxPackage packed = book.packed();
-    long size = packed.size(sheet.part());
-    if (size >= 0 && size <= LONGEST && hasMerged(packed.bytes(sheet.part()))) {
+    long size = sheet.part().getSize();
+    if (size >= 0 && size <= LONGEST && hasMerged(sheet.part())) {
       try (XlsxPart xml = book.read(sheet)) {
         beside.readMerged(xml);
       }
     }
-    for (XlsxPackage.Relation relation : packed.relations(sheet.part()).values()) {
-      if (relation.type().endsWith(COMMENTS) && !packed.type(relation.part()).isEmpty()) {
-        beside.readNotes(packed, relation.part());
+    for (PackageRelationship relation : sheet.part().getRelationships()) {
+      if (relation.getRelationshipType().endsWith(COMMENTS)) {
+        PackagePart part =
+            sheet
+                .part()
+                .getPackage()
+                .getPart(PackagingURIHelper.createPartName(relation.getTargetURI()));
+        if (part != null) {
+          beside.readNotes(part);
+        }
       }
     }
     return beside;
@@ -51,11 +61,11 @@ final class XlsxBeside {
   /**
    * Looks for the name alone, in a tenth of the time that the XML takes; UTF-16 is not looked at.
    */
-  private static boolean hasMerged(InputStream bytes) throws IOException {
+  private static boolean hasMerged(PackagePart part) throws IOException {
     byte[] buffer = new byte[1 << 14];
     int found = 0;
     long all = 0;
-    try (InputStream in = bytes) {
+    try (InputStream in = part.getInputStream()) {
       for (int count = in.read(buffer); count > 0 && all <= LONGEST; count = in.read(buffer)) {
         if (all == 0 && (buffer[0] == (byte) 0xFE || buffer[0] == (byte) 0xFF)) {
           return true;
@@ -84,8 +94,8 @@ final class XlsxBeside {
   }
 
   /** Reads comments; a damaged part loses its own and keeps no tally from being read. */
-  private void readNotes(XlsxPackage packed, String part) {
-    try (XlsxPart xml = packed.open(part, LONGEST)) {
+  private void readNotes(PackagePart part) {
+    try (XlsxPart xml = XlsxPart.open(part, LONGEST)) {
       readNotes(xml);
     } catch (IOException | XMLStreamException | RuntimeException broken) {
       notes.clear();

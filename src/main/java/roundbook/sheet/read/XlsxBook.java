@@ -10,6 +10,12 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import javax.xml.stream.XMLStreamException;
+import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
+import org.apache.poi.openxml4j.opc.OPCPackage;
+import org.apache.poi.openxml4j.opc.PackageAccess;
+import org.apache.poi.openxml4j.opc.PackagePart;
+import org.apache.poi.openxml4j.opc.PackageRelationship;
+import org.apache.poi.openxml4j.opc.PackagingURIHelper;
 import roundbook.page.Book;
 import roundbook.problem.Phrase;
 import roundbook.sheet.kind.Guard;
@@ -33,7 +39,7 @@ final class XlsxBook implements AutoCloseable {
       "application/vnd.openxmlformats-officedocument.custom-properties+xml";
 
   private final String file;
-  private final XlsxPackage packed;
+  private final OPCPackage packed;
   private final List<SheetPart> sheets = new ArrayList<>();
   private final List<String> strings;
   private final List<NumberLook> looks;
@@ -41,10 +47,11 @@ final class XlsxBook implements AutoCloseable {
   private final Set<String> lostNames = new TreeSet<>();
   private boolean system1904;
 
-  /** A sheet as the workbook lists it, and its part. */
-  record SheetPart(String name, boolean hidden, String part) {}
+  /** A sheet as the workbook lists it. */
+  record SheetPart(String name, boolean hidden, PackagePart part) {}
 
-  private XlsxBook(String file, XlsxPackage packed) throws IOException, XMLStreamException {
+  private XlsxBook(String file, OPCPackage packed)
+      throws IOException, XMLStreamException, InvalidFormatException {
     this.file = file;
     this.packed = packed;
     readSheets(workbook());
@@ -52,12 +59,14 @@ final class XlsxBook implements AutoCloseable {
     looks = XlsxLooks.read(this);
   }
 
-  static XlsxBook open(String file, Path path) throws IOException, XMLStreamException {
-    XlsxPackage packed = XlsxPackage.open(file, path);
+  static XlsxBook open(String file, Path path)
+      throws IOException, XMLStreamException, InvalidFormatException {
+    ZipKind.check(file, path);
+    OPCPackage packed = OPCPackage.open(path.toFile(), PackageAccess.READ);
     try {
       return new XlsxBook(file, packed);
-    } catch (IOException | XMLStreamException | RuntimeException broken) {
-      packed.close();
+    } catch (IOException | XMLStreamException | InvalidFormatException | RuntimeException broken) {
+      packed.revert();
       throw broken;
     }
   }
@@ -98,14 +107,14 @@ final class XlsxBook implements AutoCloseable {
   }
 
   XlsxPart read(SheetPart sheet) throws IOException, XMLStreamException {
-    return packed.open(sheet.part(), SHEET_LIMIT);
+    return XlsxPart.open(sheet.part(), SHEET_LIMIT);
   }
 
   /** Opens the part of a content type; null when there is none. */
   XlsxPart part(String type) throws IOException, XMLStreamException {
-    List<String> parts = packed.parts(Set.of(SHEET_ML + type));
+    List<PackagePart> parts = packed.getPartsByContentType(SHEET_ML + type);
     long limit = type.startsWith("shared") ? STRINGS_LIMIT : OTHER_LIMIT;
-    return parts.isEmpty() ? null : packed.open(parts.get(0), limit);
+    return parts.isEmpty() ? null : XlsxPart.open(parts.get(0), limit);
   }
 
   /** Returns whether this program wrote the workbook for a crew: it is marked or laid out so. */
@@ -117,8 +126,8 @@ final class XlsxBook implements AutoCloseable {
 
   /** Returns the text of a property that a program gave the workbook; null when it has none. */
   String property(String wanted) throws IOException, XMLStreamException {
-    for (String part : packed.parts(Set.of(CUSTOM))) {
-      try (XlsxPart custom = packed.open(part, OTHER_LIMIT)) {
+    for (PackagePart part : packed.getPartsByContentType(CUSTOM)) {
+      try (XlsxPart custom = XlsxPart.open(part, OTHER_LIMIT)) {
         for (String name = custom.nextStart(); name != null; name = custom.nextStart()) {
           if (name.equals("property") && wanted.equals(custom.attribute("name"))) {
             return custom.nextStart() == null ? null : custom.textOfElement();
@@ -129,22 +138,23 @@ final class XlsxBook implements AutoCloseable {
     return null;
   }
 
-  private String workbook() {
-    List<String> workbooks = packed.parts(WORKBOOKS);
-    if (workbooks.isEmpty()) {
-      throw Guard.other(file, ZipKind.of(packed.types()));
+  private PackagePart workbook() throws InvalidFormatException {
+    for (PackagePart part : packed.getParts()) {
+      if (WORKBOOKS.contains(part.getContentType())) {
+        return part;
+      }
     }
-    return workbooks.get(0);
+    throw Guard.other(file, ZipKind.of(packed));
   }
 
-  private void readSheets(String workbook) throws IOException, XMLStreamException {
-    Map<String, XlsxPackage.Relation> relations = packed.relations(workbook);
-    try (XlsxPart xml = packed.open(workbook, OTHER_LIMIT)) {
+  private void readSheets(PackagePart workbook)
+      throws IOException, XMLStreamException, InvalidFormatException {
+    try (XlsxPart xml = XlsxPart.open(workbook, OTHER_LIMIT)) {
       for (String name = xml.nextStart(); name != null; name = xml.nextStart()) {
         if (name.equals("workbookPr")) {
           system1904 = xml.flag("date1904");
         } else if (name.equals("sheet")) {
-          addSheet(relations, xml);
+          addSheet(workbook, xml);
         } else if (name.equals("definedName") && xml.attribute("localSheetId") == null) {
           String own = xml.attribute("name").toLowerCase(Locale.ROOT);
           String area = xml.elementText();
@@ -158,26 +168,25 @@ final class XlsxBook implements AutoCloseable {
   }
 
   /** Adds a sheet that holds cells; chart sheets hold none, and a lost part may have held logs. */
-  private void addSheet(Map<String, XlsxPackage.Relation> relations, XlsxPart xml) {
+  private void addSheet(PackagePart workbook, XlsxPart xml) throws InvalidFormatException {
     String state = xml.attribute("state");
     boolean hidden = "hidden".equals(state) || "veryHidden".equals(state);
-    XlsxPackage.Relation relation = relations.get(xml.attribute("id"));
-    String type = relation == null ? "" : packed.type(relation.part());
-    if (!type.endsWith("sheet+xml")) {
+    String id = xml.attribute("id");
+    PackageRelationship relation = id == null ? null : workbook.getRelationship(id);
+    PackagePart part =
+        relation == null
+            ? null
+            : packed.getPart(PackagingURIHelper.createPartName(relation.getTargetURI()));
+    if (part == null) {
       throw Guard.damaged(file, Phrase.of("damage.sheet").with("sheet", xml.attribute("name")));
     }
-    if (type.endsWith("worksheet+xml")) {
-      sheets.add(new SheetPart(xml.attribute("name"), hidden, relation.part()));
+    if (part.getContentType().endsWith("worksheet+xml")) {
+      sheets.add(new SheetPart(xml.attribute("name"), hidden, part));
     }
-  }
-
-  /** Returns what stands in the file itself, part by part. */
-  XlsxPackage packed() {
-    return packed;
   }
 
   @Override
-  public void close() throws IOException {
-    packed.close();
+  public void close() {
+    packed.revert();
   }
 }

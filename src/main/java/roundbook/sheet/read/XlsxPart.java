@@ -5,13 +5,15 @@ import java.io.InputStream;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
+import org.apache.poi.openxml4j.opc.PackagePart;
+import roundbook.xml.Limited;
 import roundbook.xml.SafeXml;
 
 /**
  * One XML part of a workbook, read as a stream of elements.
  *
  * <p>Elements are known by their local names, so that the strict kind of workbook, whose namespaces
- * differ, is read like the usual one.
+ * differ, is read like the usual one. A part that unpacks to more than its limit is refused.
  */
 final class XlsxPart implements AutoCloseable {
   private final InputStream in;
@@ -22,12 +24,12 @@ final class XlsxPart implements AutoCloseable {
     this.xml = SafeXml.open(in);
   }
 
-  /** Opens a stream, which is closed with the part. */
-  static XlsxPart open(InputStream in) throws IOException, XMLStreamException {
+  static XlsxPart open(PackagePart part, long limit) throws IOException, XMLStreamException {
+    InputStream limited = new Limited(part.getInputStream(), limit);
     try {
-      return new XlsxPart(in);
+      return new XlsxPart(limited);
     } catch (IOException | XMLStreamException | RuntimeException broken) {
-      in.close();
+      limited.close();
       throw broken;
     }
   }
@@ -73,15 +75,6 @@ final class XlsxPart implements AutoCloseable {
       }
     }
     return null;
-  }
-
-  /** Returns an attribute that must be there. */
-  String wanted(String name) throws XMLStreamException {
-    String value = attribute(name);
-    if (value == null) {
-      throw new XMLStreamException("an element without " + name);
-    }
-    return value;
   }
 
   boolean flag(String name) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import javax.xml.stream.XMLStreamException;
+import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
@@ -46,7 +47,8 @@ final class XlsxReader {
     }
   }
 
-  private List<Table> tables(XlsxBook book) throws IOException, XMLStreamException {
+  private List<Table> tables(XlsxBook book)
+      throws IOException, XMLStreamException, InvalidFormatException {
     List<Table> tables = new ArrayList<>();
     for (XlsxBook.SheetPart sheet : book.sheets()) {
       tables.add(table(book, sheet));
@@ -58,7 +60,7 @@ final class XlsxReader {
   }
 
   private Table table(XlsxBook book, XlsxBook.SheetPart sheet)
-      throws IOException, XMLStreamException {
+      throws IOException, XMLStreamException, InvalidFormatException {
     List<Row> rows = new ArrayList<>();
     Set<Table.Mark> marks = sheet.hidden() ? Set.of(Table.Mark.HIDDEN) : Set.of();
     try (XlsxRows reader = new XlsxRows(book, sheet)) {
@@ -96,7 +98,7 @@ final class XlsxReader {
   }
 
   private static void give(XlsxBook book, String sheet, RowTaker taker)
-      throws IOException, XMLStreamException {
+      throws IOException, XMLStreamException, InvalidFormatException {
     XlsxBook.SheetPart wanted =
         book.sheets().stream().filter(each -> each.name().equals(sheet)).findFirst().orElseThrow();
     try (XlsxRows rows = new XlsxRows(book, wanted)) {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
+import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import roundbook.problem.Phrase;
 import roundbook.sheet.kind.Guard;
 import roundbook.table.Cell;
@@ -26,7 +27,8 @@ final class XlsxRows implements AutoCloseable {
   private int column;
   private boolean struck;
 
-  XlsxRows(XlsxBook book, XlsxBook.SheetPart sheet) throws IOException, XMLStreamException {
+  XlsxRows(XlsxBook book, XlsxBook.SheetPart sheet)
+      throws IOException, XMLStreamException, InvalidFormatException {
     this.book = book;
     this.beside = XlsxBeside.of(book, sheet);
     this.xml = book.read(sheet);

@@ -48,7 +48,7 @@ public record Look(
   }
 
   /** A fill: its pattern, the colour of the pattern or of a solid fill, and the colour behind. */
-  public record Ground(FillPatternType pattern, String colour, String behind) {
+  record Ground(FillPatternType pattern, String colour, String behind) {
     static final Ground NONE = new Ground(FillPatternType.NO_FILL, "", "");
 
     static Ground solid(String colour) {
@@ -57,15 +57,15 @@ public record Look(
   }
 
   /** Borders, clockwise from the top. */
-  public record Edges(BorderStyle top, BorderStyle right, BorderStyle bottom, BorderStyle left) {
-    public static final Edges NONE = all(BorderStyle.NONE);
+  record Edges(BorderStyle top, BorderStyle right, BorderStyle bottom, BorderStyle left) {
+    static final Edges NONE = all(BorderStyle.NONE);
 
     static Edges all(BorderStyle style) {
       return new Edges(style, style, style, style);
     }
 
     /** Returns these borders with another style on the sides of a mask (1 top, 2, 4, 8). */
-    public Edges with(BorderStyle style, int sides) {
+    Edges with(BorderStyle style, int sides) {
       return new Edges(
           (sides & 1) == 0 ? top : style,
           (sides & 2) == 0 ? right : style,
@@ -75,7 +75,7 @@ public record Look(
   }
 
   /** Where the content stands, whether it is broken into lines, and its indent. */
-  public record ContentAlignment(
+  record ContentAlignment(
       HorizontalAlignment across, VerticalAlignment up, boolean wrap, int indent) {}
 
   Look font(Font other) {

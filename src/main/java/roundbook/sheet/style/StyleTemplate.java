@@ -87,7 +87,7 @@ public final class StyleTemplate {
     return margins;
   }
 
-  public String format(Cell.Format format) {
+  String format(Cell.Format format) {
     return formats.get(format);
   }
 

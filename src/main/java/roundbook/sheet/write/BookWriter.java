@@ -2,7 +2,16 @@ package roundbook.sheet.write;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.Date;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.apache.commons.io.output.CloseShieldOutputStream;
+import org.apache.poi.ooxml.POIXMLProperties;
+import org.apache.poi.ss.usermodel.SheetVisibility;
+import org.apache.poi.util.LocaleUtil;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import roundbook.page.Area;
 import roundbook.page.Book;
 import roundbook.page.Sheet;
@@ -20,20 +29,9 @@ public final class BookWriter {
   /** What the names of sheets' ids begin with, such as {@code Sheet_round_01}. */
   public static final String SHEET_ID = "Sheet_";
 
-  /** The namespace of workbooks, their sheets and styles. */
-  static final String SPREADSHEET = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
+  private static final String PROGRAM = "roundbook";
 
-  private static final String WORKBOOK = "xl/workbook.xml";
-
-  private final Book book;
-  private final Writing writing;
-  private final Parts parts;
-
-  private BookWriter(Book book, StyleTemplate template) {
-    this.book = book;
-    writing = new Writing(book, template);
-    parts = writing.parts();
-  }
+  private BookWriter() {}
 
   /**
    * Writes a book.
@@ -46,62 +44,84 @@ public final class BookWriter {
    */
   public static List<Problem> write(Book book, StyleTemplate template, OutputStream out)
       throws IOException {
-    BookWriter writer = new BookWriter(book, template);
-    writer.parts();
-    writer.parts.write(out);
-    return writer.writing.problems();
+    LocaleUtil.setUserLocale(Locale.ENGLISH);
+    XSSFWorkbook workbook = new XSSFWorkbook();
+    try {
+      Writing writing = new Writing(workbook, book, template);
+      properties(workbook, book.properties());
+      fill(writing);
+      store(writing, out);
+      return writing.problems();
+    } finally {
+      // To close it would write it all once more, into memory.
+      workbook.getPackage().revert();
+      LocaleUtil.resetUserLocale();
+    }
   }
 
-  private void parts() {
-    parts.relate("", WORKBOOK);
-    new PropertyParts(parts).add(book.properties());
-    Xml texts = Xml.part().open("sst").with("xmlns", SPREADSHEET);
-    add(Part.TEXTS, "xl/sharedStrings.xml", texts.with("count", 0).with("uniqueCount", 0).close());
-    int active = Math.max(0, firstSeen());
-    Xml sheets = new Xml();
-    for (int index = 0; index < book.sheets().size(); index++) {
-      Sheet sheet = book.sheets().get(index);
-      String part = "xl/worksheets/sheet" + (index + 1) + ".xml";
-      Xml xml = new SheetWriter(sheet, part, writing).written(index == active);
-      sheets.open("sheet").with("name", sheet.name()).with("sheetId", index + 1);
-      if (sheet.view().hidden()) {
-        sheets.with("state", "hidden");
-      }
-      sheets.with("r:id", add(Part.SHEET, part, xml)).close();
-      new PageWriter(sheet, writing).names(index);
+  private static void fill(Writing writing) throws IOException {
+    for (Sheet sheet : writing.book().sheets()) {
+      XSSFSheet written = writing.workbook().createSheet(sheet.name());
+      new SheetWriter(sheet, written, writing).write();
+      new PageWriter(sheet, written, writing).write();
+      RuleWriter rules = new RuleWriter(written, writing);
+      rules.write(sheet.rules());
+      rules.shortenFractions(Fractions.of(sheet));
       if (!sheet.id().isEmpty()) {
         writing.name(SHEET_ID + sheet.id(), Area.cell(1, 1).on(sheet.name()));
       }
     }
-    add(Part.STYLES, "xl/styles.xml", writing.styles().part());
-    parts.add(Part.WORKBOOK, WORKBOOK, workbook(sheets, active).bytes());
+    writing.defineNames();
+    figures(writing);
+    hide(writing);
   }
 
-  private String add(Part kind, String name, Xml xml) {
-    return parts.relate(WORKBOOK, parts.add(kind, name, xml.bytes()));
-  }
-
-  /** Returns the first sheet that is seen, which must be the active one. */
-  private int firstSeen() {
-    int index = 0;
-    for (Sheet sheet : book.sheets()) {
-      if (!sheet.view().hidden()) {
-        return index;
+  private static void figures(Writing writing) throws IOException {
+    DrawingWriter drawings = new DrawingWriter(writing.workbook(), writing.book());
+    for (Sheet sheet : writing.book().sheets()) {
+      if (!sheet.figures().isEmpty()) {
+        drawings.write(sheet.figures(), writing.workbook().getSheet(sheet.name()));
       }
-      index++;
     }
-    return -1;
   }
 
-  private Xml workbook(Xml sheets, int active) {
-    Xml xml = Xml.part().open("workbook").with("xmlns", SPREADSHEET);
-    xml.with("xmlns:r", DrawingPart.RELATIONS);
-    xml.open("workbookPr").with("date1904", false).close();
-    xml.open("bookViews").open("workbookView").with("activeTab", active);
-    xml.with("firstSheet", active).close().close();
-    xml.open("sheets").inside().append(sheets);
-    xml.close();
-    writing.defineNames(xml);
-    return xml.close();
+  /** Hides sheets last, for the first one seen must be the active one. */
+  private static void hide(Writing writing) {
+    List<Sheet> sheets = writing.book().sheets();
+    for (int index = sheets.size() - 1; index >= 0; index--) {
+      if (!sheets.get(index).view().hidden()) {
+        writing.workbook().setActiveSheet(index);
+        writing.workbook().setFirstVisibleTab(index);
+      }
+    }
+    int active = writing.workbook().getActiveSheetIndex();
+    for (int index = 0; index < sheets.size(); index++) {
+      writing.workbook().getSheetAt(index).setSelected(index == active);
+      if (sheets.get(index).view().hidden()) {
+        writing.workbook().setSheetVisibility(index, SheetVisibility.HIDDEN);
+      }
+    }
+  }
+
+  private static void properties(XSSFWorkbook workbook, Book.Properties properties) {
+    POIXMLProperties all = workbook.getProperties();
+    POIXMLProperties.CoreProperties core = all.getCoreProperties();
+    core.setTitle(properties.title());
+    core.setSubjectProperty(properties.subject());
+    core.setKeywords(properties.keywords());
+    core.setDescription(properties.description());
+    core.setCreator(PROGRAM);
+    core.setCreated(Optional.of(new Date(0)));
+    core.setModified(Optional.of(new Date(0)));
+    all.getExtendedProperties().getUnderlyingProperties().setApplication(PROGRAM);
+    properties.custom().forEach((key, value) -> all.getCustomProperties().addProperty(key, value));
+  }
+
+  private static void store(Writing writing, OutputStream out) throws IOException {
+    OutputStream shielded = CloseShieldOutputStream.wrap(out);
+    try (WorkbookZip zip = new WorkbookZip(shielded, writing.rows())) {
+      writing.workbook().write(zip);
+    }
+    out.flush();
   }
 }

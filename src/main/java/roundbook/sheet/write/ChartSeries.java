@@ -2,6 +2,7 @@ package roundbook.sheet.write;
 
 import java.util.ArrayList;
 import java.util.List;
+import javax.xml.stream.XMLStreamException;
 import roundbook.page.Area;
 import roundbook.page.Book;
 import roundbook.page.Cell;
@@ -23,82 +24,114 @@ final class ChartSeries {
     this.book = book;
   }
 
-  void bar(Figure.Series row, int index) {
-    begin(row, index);
-    xml.val("c:invertIfNegative", 0);
-    data(row);
-    xml.close();
+  void bar(Figure.Series row, int index) throws XMLStreamException {
+    xml.element(
+        "c:ser",
+        () -> {
+          begin(row, index);
+          xml.val("c:invertIfNegative", "0");
+          data(row);
+        });
   }
 
-  void line(Figure.Series row, int index) {
-    begin(row, index);
-    xml.open("c:marker").val("c:symbol", "none").close();
-    data(row);
-    xml.val("c:smooth", 0).close();
+  void line(Figure.Series row, int index) throws XMLStreamException {
+    xml.element(
+        "c:ser",
+        () -> {
+          begin(row, index);
+          xml.element("c:marker", () -> xml.val("c:symbol", "none"));
+          data(row);
+          xml.val("c:smooth", "0");
+        });
   }
 
-  private void begin(Figure.Series row, int index) {
-    xml.open("c:ser").val("c:idx", index).val("c:order", index);
-    xml.open("c:tx").text("c:v", row.name()).close().open("c:spPr");
-    if (!row.look().isLine()) {
-      fill(row.look());
-    }
-    line(row.look() == Look.LINE_LIMIT ? LIMIT : "000000", row.look());
-    xml.close();
+  private void begin(Figure.Series row, int index) throws XMLStreamException {
+    xml.val("c:idx", String.valueOf(index));
+    xml.val("c:order", String.valueOf(index));
+    xml.element("c:tx", () -> xml.text("c:v", row.name()));
+    xml.element(
+        "c:spPr",
+        () -> {
+          if (!row.look().isLine()) {
+            fill(row.look());
+          }
+          line(row.look() == Look.LINE_LIMIT ? LIMIT : "000000", row.look());
+        });
   }
 
-  private void fill(Look look) {
+  private void fill(Look look) throws XMLStreamException {
     if (look == Look.BAR_HATCHED) {
-      xml.open("a:pattFill").with("prst", "wdUpDiag");
-      xml.open("a:fgClr").val("a:srgbClr", "000000").close();
-      xml.open("a:bgClr").val("a:srgbClr", "FFFFFF").close().close();
+      xml.element(
+          "a:pattFill",
+          new String[] {"prst", "wdUpDiag"},
+          () -> {
+            xml.element("a:fgClr", () -> xml.val("a:srgbClr", "000000"));
+            xml.element("a:bgClr", () -> xml.val("a:srgbClr", "FFFFFF"));
+          });
     } else {
       solid(look == Look.BAR_DARK ? "404040" : "D9D9D9");
     }
   }
 
-  private void solid(String colour) {
-    xml.open("a:solidFill").val("a:srgbClr", colour).close();
+  private void solid(String colour) throws XMLStreamException {
+    xml.element("a:solidFill", () -> xml.val("a:srgbClr", colour));
   }
 
   /** Writes the shape of something that is only a line. */
-  void outline(String colour, Look look) {
-    xml.open("c:spPr");
-    line(colour, look);
-    xml.close();
+  void outline(String colour, Look look) throws XMLStreamException {
+    xml.element("c:spPr", () -> line(colour, look));
   }
 
-  private void line(String colour, Look look) {
-    boolean thick = look.isLine() && look != Look.LINE_LIMIT;
-    xml.open("a:ln").with("w", thick ? LINE_WIDTH : BAR_EDGE);
-    solid(colour);
-    if (look == Look.LINE_DASHED) {
-      xml.val("a:prstDash", "dash");
-    } else if (look == Look.LINE_DOTTED) {
-      xml.val("a:prstDash", "sysDot");
-    } else if (look == Look.LINE_CHAIN) {
-      xml.val("a:prstDash", "lgDashDot");
-    }
-    xml.close();
+  private void line(String colour, Look look) throws XMLStreamException {
+    xml.element(
+        "a:ln",
+        new String[] {"w", look.isLine() && look != Look.LINE_LIMIT ? LINE_WIDTH : BAR_EDGE},
+        () -> {
+          solid(colour);
+          if (look == Look.LINE_DASHED) {
+            xml.val("a:prstDash", "dash");
+          } else if (look == Look.LINE_DOTTED) {
+            xml.val("a:prstDash", "sysDot");
+          } else if (look == Look.LINE_CHAIN) {
+            xml.val("a:prstDash", "lgDashDot");
+          }
+        });
   }
 
-  private void data(Figure.Series row) {
-    xml.open("c:cat").open("c:strRef").text("c:f", row.categories().on(row.sheet()));
-    xml.open("c:strCache");
-    points(words(row));
-    xml.close().close().close();
-    xml.open("c:val").open("c:numRef").text("c:f", row.values().on(row.sheet()));
-    xml.open("c:numCache").text("c:formatCode", "General");
-    points(numbers(row));
-    xml.close().close().close();
+  private void data(Figure.Series row) throws XMLStreamException {
+    xml.element(
+        "c:cat",
+        () ->
+            xml.element(
+                "c:strRef",
+                () -> {
+                  xml.text("c:f", row.categories().on(row.sheet()));
+                  xml.element("c:strCache", () -> points(words(row)));
+                }));
+    xml.element(
+        "c:val",
+        () ->
+            xml.element(
+                "c:numRef",
+                () -> {
+                  xml.text("c:f", row.values().on(row.sheet()));
+                  xml.element(
+                      "c:numCache",
+                      () -> {
+                        xml.text("c:formatCode", "General");
+                        points(numbers(row));
+                      });
+                }));
   }
 
   /** Writes points; an empty one is left out, so that the chart shows a gap. */
-  private void points(List<String> points) {
-    xml.val("c:ptCount", points.size());
+  private void points(List<String> points) throws XMLStreamException {
+    xml.val("c:ptCount", String.valueOf(points.size()));
     for (int index = 0; index < points.size(); index++) {
-      if (!points.get(index).isEmpty()) {
-        xml.open("c:pt").with("idx", index).text("c:v", points.get(index)).close();
+      String point = points.get(index);
+      if (!point.isEmpty()) {
+        String[] position = {"idx", String.valueOf(index)};
+        xml.element("c:pt", position, () -> xml.text("c:v", point));
       }
     }
   }

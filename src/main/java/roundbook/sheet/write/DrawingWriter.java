@@ -1,56 +1,89 @@
 package roundbook.sheet.write;
 
+import java.io.IOException;
+import java.io.OutputStream;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
+import org.apache.poi.openxml4j.opc.OPCPackage;
+import org.apache.poi.openxml4j.opc.PackagePart;
+import org.apache.poi.openxml4j.opc.PackagePartName;
+import org.apache.poi.openxml4j.opc.PackagingURIHelper;
+import org.apache.poi.openxml4j.opc.TargetMode;
+import org.apache.poi.xssf.usermodel.XSSFRelation;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import roundbook.page.Book;
 import roundbook.page.Figure;
 
-/** Adds pictures and charts to the sheets of a workbook; equal pictures become one part. */
+/**
+ * Adds pictures and charts to the sheets of a workbook.
+ *
+ * <p>The parts are written as XML here: the library can place a figure only by its last cell, which
+ * loses its true size, and the schemas that come with it lack hatched bars. Equal pictures become
+ * one part.
+ */
 final class DrawingWriter {
-  private static final String XML = ".xml";
-
-  private final Parts parts;
   private final Book book;
-  private final Map<Integer, List<Stored>> pictures = new HashMap<>();
+  private final OPCPackage file;
+  private final PictureParts pictures;
   private int drawings;
+  private int charts;
 
-  private record Stored(byte[] png, String part) {}
-
-  DrawingWriter(Parts parts, Book book) {
-    this.parts = parts;
+  DrawingWriter(XSSFWorkbook workbook, Book book) {
     this.book = book;
+    file = workbook.getPackage();
+    pictures = new PictureParts(file);
   }
 
-  /** Adds the figures of one sheet, in order; returns by what the sheet's part refers to them. */
-  String write(List<Figure> figures, String sheet) {
-    String drawing = "xl/drawings/drawing" + ++drawings + XML;
+  /** Adds the figures of one sheet, in order. */
+  void write(List<Figure> figures, XSSFSheet sheet) throws IOException {
+    PackagePart drawing = part("/xl/drawings/drawing" + ++drawings + ".xml", XSSFRelation.DRAWINGS);
+    String id = relate(sheet.getPackagePart(), drawing, XSSFRelation.DRAWINGS);
+    sheet.getCTWorksheet().addNewDrawing().setId(id);
+    Map<PackagePart, String> known = new HashMap<>();
     List<String> relations = new ArrayList<>();
     for (Figure figure : figures) {
-      relations.add(parts.relate(drawing, content(figure)));
+      XSSFRelation kind =
+          figure instanceof Figure.Chart ? XSSFRelation.CHART : XSSFRelation.IMAGE_PNG;
+      PackagePart content = content(figure);
+      relations.add(known.computeIfAbsent(content, part -> relate(drawing, part, kind)));
     }
-    parts.add(Part.DRAWING, drawing, new DrawingPart().written(figures, relations).bytes());
-    return parts.relate(sheet, drawing);
+    try (OutputStream out = drawing.getOutputStream()) {
+      new DrawingPart(new Xml(out)).write(figures, relations);
+    }
   }
 
   /** Returns the part with what a figure shows. */
-  private String content(Figure figure) {
+  private PackagePart content(Figure figure) throws IOException {
     return figure instanceof Figure.Chart chart
-        ? parts.add(Part.CHART, "xl/charts/chart", XML, new ChartPart(book).written(chart).bytes())
-        : picture(((Figure.Picture) figure).png());
+        ? chart(chart)
+        : pictures.of(((Figure.Picture) figure).png());
   }
 
-  private String picture(byte[] png) {
-    List<Stored> alike = pictures.computeIfAbsent(Arrays.hashCode(png), key -> new ArrayList<>());
-    for (Stored stored : alike) {
-      if (Arrays.equals(stored.png, png)) {
-        return stored.part;
-      }
+  private PackagePart chart(Figure.Chart chart) throws IOException {
+    PackagePart part = part("/xl/charts/chart" + ++charts + ".xml", XSSFRelation.CHART);
+    try (OutputStream out = part.getOutputStream()) {
+      new ChartPart(new Xml(out), book).write(chart);
     }
-    String part = parts.add(Part.PICTURE, "xl/media/image", Parts.PICTURE, png);
-    alike.add(new Stored(png, part));
     return part;
+  }
+
+  private PackagePart part(String name, XSSFRelation kind) {
+    return file.createPart(name(name), kind.getContentType());
+  }
+
+  static PackagePartName name(String name) {
+    try {
+      return PackagingURIHelper.createPartName(name);
+    } catch (InvalidFormatException impossible) {
+      throw new IllegalArgumentException(impossible);
+    }
+  }
+
+  private static String relate(PackagePart from, PackagePart to, XSSFRelation kind) {
+    return from.addRelationship(to.getPartName(), TargetMode.INTERNAL, kind.getRelation()).getId();
   }
 }

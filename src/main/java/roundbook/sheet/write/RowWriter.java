@@ -1,5 +1,6 @@
 package roundbook.sheet.write;
 
+import java.nio.charset.StandardCharsets;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import roundbook.page.Area;
@@ -13,26 +14,26 @@ import roundbook.problem.ProblemCode;
 /**
  * Writes the rows of one sheet as they stand in the file.
  *
- * <p>They are nearly all of a file, so each is written letter by letter.
+ * <p>The library keeps every row and cell as a tree of XML objects, which took most of the time of
+ * writing a workbook; rows are the one part that is simple and large, so they are written here.
  */
 final class RowWriter {
   private static final Cell EDGE = Cell.blank(Role.PLAIN);
 
   private final Sheet from;
   private final Writing writing;
-  private final StringBuilder xml;
+  private final StringBuilder xml = new StringBuilder();
 
-  RowWriter(Sheet from, Writing writing, StringBuilder xml) {
+  RowWriter(Sheet from, Writing writing) {
     this.from = from;
     this.writing = writing;
-    this.xml = xml;
   }
 
-  /** Writes the element with all rows, naming named cells on the way. */
-  void write() {
+  /** Returns the element with all rows, naming named cells on the way. */
+  byte[] rows() {
     xml.append("<sheetData>");
     allRows().forEach(this::row);
-    xml.append("</sheetData>");
+    return xml.append("</sheetData>").toString().getBytes(StandardCharsets.UTF_8);
   }
 
   /** Returns the rows with their cells, among them empty ones that only carry a box's outline. */
@@ -74,7 +75,7 @@ final class RowWriter {
   }
 
   private void cell(int row, int column, Cell cell) {
-    int style = writing.styles().of(cell, heavySides(row, column));
+    int style = writing.styles().of(cell, heavySides(row, column)).getIndex();
     xml.append("<c r=\"").append(CellRef.columnName(column)).append(row);
     xml.append("\" s=\"").append(style).append('"');
     value(cell.value(), row, column);
@@ -129,7 +130,15 @@ final class RowWriter {
   }
 
   private void escaped(String text) {
-    Xml.escape(text, false, xml);
+    for (int index = 0; index < text.length(); index++) {
+      char letter = text.charAt(index);
+      switch (letter) {
+        case '<' -> xml.append("&lt;");
+        case '>' -> xml.append("&gt;");
+        case '&' -> xml.append("&amp;");
+        default -> xml.append(letter);
+      }
+    }
   }
 
   private String fitted(String text, int row, int column) {

@@ -1,80 +1,92 @@
 package roundbook.sheet.write;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
+import org.apache.poi.ss.usermodel.DataValidation;
+import org.apache.poi.ss.usermodel.DataValidationConstraint;
+import org.apache.poi.ss.usermodel.DataValidationConstraint.OperatorType;
+import org.apache.poi.ss.usermodel.DataValidationHelper;
+import org.apache.poi.ss.util.CellRangeAddressList;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCfRule;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTConditionalFormatting;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.STCfType;
 import roundbook.page.Area;
 import roundbook.page.Rule;
-import roundbook.page.Sheet;
 
-/** Writes the changing looks and then the checks of one sheet. */
+/** Writes the checks and the changing looks of one sheet. */
 final class RuleWriter {
-  private final Xml xml;
-  private final CellStyles styles;
+  private final XSSFSheet to;
+  private final Writing writing;
+  private final DataValidationHelper helper;
   private int priority;
 
-  RuleWriter(Xml xml, CellStyles styles) {
-    this.xml = xml;
-    this.styles = styles;
+  RuleWriter(XSSFSheet to, Writing writing) {
+    this.to = to;
+    this.writing = writing;
+    helper = to.getDataValidationHelper();
   }
 
-  void write(Sheet sheet) {
-    List<Rule> checks = new ArrayList<>();
-    for (Rule rule : sheet.rules()) {
-      if (rule instanceof Rule.LooksLike looks) {
-        begin(looks.area());
-        change(looks.formula(), styles.changing(looks.role()));
-        xml.close();
-      } else {
-        checks.add(rule);
-      }
-    }
-    Fractions.of(sheet).forEach(this::shortenFractions);
-    if (!checks.isEmpty()) {
-      xml.open("dataValidations").with("count", checks.size());
-      checks.forEach(this::check);
-      xml.close();
-    }
+  void write(List<Rule> rules) {
+    rules.forEach(this::write);
   }
 
-  private void check(Rule rule) {
+  private void write(Rule rule) {
     if (rule instanceof Rule.OneOf list) {
-      check(rule, "list", list.advice(), "\"" + String.join(",", list.choices()) + "\"");
+      String[] choices = list.choices().toArray(String[]::new);
+      check(rule, helper.createExplicitListConstraint(choices), list.advice());
     } else if (rule instanceof Rule.OneOfCells list) {
-      check(rule, "list", list.advice(), list.source());
+      check(rule, helper.createFormulaListConstraint(list.source()), list.advice());
     } else if (rule instanceof Rule.Between limits) {
-      check(rule, "decimal", limits.advice(), plain(limits.least()), plain(limits.most()));
+      check(rule, between(limits), limits.advice());
     } else if (rule instanceof Rule.Holds holds) {
-      check(rule, "custom", holds.advice(), holds.formula());
+      check(rule, helper.createCustomConstraint(holds.formula()), holds.advice());
+    } else if (rule instanceof Rule.LooksLike looks) {
+      changeLooks(looks);
     }
+  }
+
+  private DataValidationConstraint between(Rule.Between limits) {
+    return helper.createDecimalConstraint(
+        OperatorType.BETWEEN, plain(limits.least()), plain(limits.most()));
   }
 
   private static String plain(double number) {
     return BigDecimal.valueOf(number).toPlainString();
   }
 
-  private void check(Rule rule, String type, Rule.Advice advice, String... formulas) {
-    xml.open("dataValidation").with("type", type).with("sqref", rule.area());
-    xml.with("allowBlank", true).with("errorStyle", advice.refuse() ? "stop" : "warning");
-    xml.with("errorTitle", advice.title()).with("error", advice.error());
-    xml.with("showErrorMessage", true);
+  private void check(Rule rule, DataValidationConstraint constraint, Rule.Advice advice) {
+    CellRangeAddressList cells = new CellRangeAddressList();
+    cells.addCellRangeAddress(SheetWriter.range(rule.area()));
+    DataValidation check = helper.createValidation(constraint, cells);
+    check.setEmptyCellAllowed(true);
+    check.setErrorStyle(
+        advice.refuse() ? DataValidation.ErrorStyle.STOP : DataValidation.ErrorStyle.WARNING);
+    check.createErrorBox(advice.title(), advice.error());
+    check.setShowErrorBox(true);
     if (!advice.prompt().isEmpty()) {
-      xml.with("promptTitle", advice.title()).with("prompt", advice.prompt());
-      xml.with("showInputMessage", true);
+      check.createPromptBox(advice.title(), advice.prompt());
+      check.setShowPromptBox(true);
     }
-    for (int index = 0; index < formulas.length; index++) {
-      xml.text("formula" + (index + 1), formulas[index]);
-    }
-    xml.close();
+    to.addValidationData(check);
   }
 
-  private void begin(Area area) {
-    xml.open("conditionalFormatting").with("sqref", area);
+  private void changeLooks(Rule.LooksLike looks) {
+    add(cells(looks.area()), looks.formula(), writing.changingLooks().of(looks.role()));
   }
 
-  private void change(String formula, int look) {
-    xml.open("cfRule").with("type", "expression").with("dxfId", look);
-    xml.with("priority", ++priority).text("formula", formula).close();
+  private CTConditionalFormatting cells(Area area) {
+    CTConditionalFormatting formatting = to.getCTWorksheet().addNewConditionalFormatting();
+    formatting.setSqref(List.of(area.toString()));
+    return formatting;
+  }
+
+  private void add(CTConditionalFormatting formatting, String formula, int look) {
+    CTCfRule rule = formatting.addNewCfRule();
+    rule.setType(STCfType.EXPRESSION);
+    rule.setDxfId(look);
+    rule.setPriority(++priority);
+    rule.addFormula(formula);
   }
 
   /**
@@ -84,15 +96,16 @@ final class RuleWriter {
    * that 3 or 5/8 stands out of the middle; such numbers are shown by formats without that room.
    * Where a spreadsheet overlooks the rules the number is still right.
    */
-  private void shortenFractions(Area area) {
-    String cell = Area.cell(area.top(), area.left()).toString();
-    String eighths = "8*" + cell + "=INT(8*" + cell + ")";
-    String small = "ABS(" + cell + ")<1";
-    begin(area);
-    change(cell + "=INT(" + cell + ")", styles.changing("0"));
-    change("AND(" + small + "," + eighths + ")", styles.changing("?/?"));
-    change(eighths, styles.changing("# ?/?"));
-    change(small, styles.changing("?/??"));
-    xml.close();
+  void shortenFractions(List<Area> fractions) {
+    for (Area area : fractions) {
+      String cell = Area.cell(area.top(), area.left()).toString();
+      String eighths = "8*" + cell + "=INT(8*" + cell + ")";
+      String small = "ABS(" + cell + ")<1";
+      CTConditionalFormatting rules = cells(area);
+      add(rules, cell + "=INT(" + cell + ")", writing.changingLooks().of("0"));
+      add(rules, "AND(" + small + "," + eighths + ")", writing.changingLooks().of("?/?"));
+      add(rules, eighths, writing.changingLooks().of("# ?/?"));
+      add(rules, small, writing.changingLooks().of("?/??"));
+    }
   }
 }

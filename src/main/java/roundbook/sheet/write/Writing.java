@@ -1,44 +1,64 @@
 package roundbook.sheet.write;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.apache.poi.xssf.usermodel.XSSFName;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import roundbook.page.Book;
 import roundbook.problem.Problem;
+import roundbook.sheet.style.CellStyles;
+import roundbook.sheet.style.ChangingLooks;
 import roundbook.sheet.style.StyleTemplate;
 
 /** What the writers of one workbook share while it grows. */
 final class Writing {
+  private final XSSFWorkbook workbook;
+  private final Book book;
   private final StyleTemplate template;
-  private final Parts parts = new Parts();
   private final CellStyles styles;
-  private final DrawingWriter drawings;
-  private final Xml ofSheets = new Xml();
-  private final Map<String, String> names;
+  private final ChangingLooks changingLooks;
+  private final Map<String, byte[]> rows = new HashMap<>();
+  private final Map<String, String> names = new TreeMap<>();
   private final List<Problem> problems = new ArrayList<>();
 
-  Writing(Book book, StyleTemplate template) {
+  Writing(XSSFWorkbook workbook, Book book, StyleTemplate template) {
+    this.workbook = workbook;
+    this.book = book;
     this.template = template;
-    styles = new CellStyles(template);
-    drawings = new DrawingWriter(parts, book);
-    names = new TreeMap<>(book.names());
+    styles = new CellStyles(workbook, template);
+    changingLooks = new ChangingLooks(workbook, template);
+  }
+
+  XSSFWorkbook workbook() {
+    return workbook;
+  }
+
+  Book book() {
+    return book;
   }
 
   StyleTemplate template() {
     return template;
   }
 
-  Parts parts() {
-    return parts;
-  }
-
   CellStyles styles() {
     return styles;
   }
 
-  DrawingWriter drawings() {
-    return drawings;
+  ChangingLooks changingLooks() {
+    return changingLooks;
+  }
+
+  /** Keeps the rows of the sheet that will stand in an entry of the file. */
+  void rows(String entry, byte[] written) {
+    rows.put(entry, written);
+  }
+
+  Map<String, byte[]> rows() {
+    return rows;
   }
 
   void problem(Problem problem) {
@@ -53,26 +73,14 @@ final class Writing {
     names.put(name, formula);
   }
 
-  /** Gives a sheet a name that spreadsheets know, such as the area that prints. */
-  void nameOfSheet(int index, String name, String formula) {
-    ofSheets.open("definedName").with("name", "_xlnm." + name).with("localSheetId", index);
-    Xml.escape(formula, false, ofSheets.inside());
-    ofSheets.close();
-  }
-
   /** Writes the names that have been collected, in the order of the alphabet. */
-  void defineNames(Xml xml) {
-    String first = ofSheets.toString();
-    if (first.isEmpty() && names.isEmpty()) {
-      return;
-    }
-    xml.open("definedNames").inside().append(first);
+  void defineNames() {
+    names.putAll(book.names());
     names.forEach(
         (name, formula) -> {
-          xml.open("definedName").with("name", name);
-          Xml.escape(formula, false, xml.inside());
-          xml.close();
+          XSSFName defined = workbook.createName();
+          defined.setNameName(name);
+          defined.setRefersToFormula(formula);
         });
-    xml.close();
   }
 }

@@ -1,101 +1,88 @@
 package roundbook.sheet.write;
 
+import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayDeque;
-import java.util.Deque;
+import javax.xml.stream.XMLOutputFactory;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamWriter;
 
 /**
  * Writes the elements of one XML part, one after the other.
  *
- * <p>Parts are made in memory by this alone: so simple a writer is ready at once, where the Java
- * runtime's own and the workbook library's trees of objects take a run much of its time to start.
+ * <p>The Java runtime's own writer is asked for by name, so that another one on the class path
+ * cannot change the bytes.
  */
 final class Xml {
-  private final StringBuilder written = new StringBuilder();
-  private final Deque<String> open = new ArrayDeque<>();
-  private boolean inTag;
+  private final XMLStreamWriter writer;
 
-  /** Begins a part of a file. */
-  static Xml part() {
-    Xml xml = new Xml();
-    xml.written.append("<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\n");
-    return xml;
+  /** Writes elements; a parameter where the order of a schema matters. */
+  @FunctionalInterface
+  interface Content {
+    void write() throws XMLStreamException;
   }
 
-  /** Begins an element; what is in it follows, and {@link #close}. */
-  Xml open(String name) {
-    inside().append('<').append(name);
-    open.push(name);
-    inTag = true;
-    return this;
-  }
-
-  /** Gives the element just begun an attribute; a number as few digits as tell it. */
-  Xml with(String attribute, Object value) {
-    String text = value instanceof Double number ? CellNumber.text(number) : value.toString();
-    written.append(' ').append(attribute).append("=\"");
-    escape(CellText.legal(text), true, written);
-    written.append('"');
-    return this;
-  }
-
-  /** Ends the element that was begun last. */
-  Xml close() {
-    String name = open.pop();
-    if (inTag) {
-      written.append("/>");
-      inTag = false;
-    } else {
-      written.append("</").append(name).append('>');
+  /**
+   * Begins to write.
+   *
+   * @param out where to, left open
+   */
+  Xml(OutputStream out) throws IOException {
+    try {
+      writer =
+          XMLOutputFactory.newDefaultFactory()
+              .createXMLStreamWriter(out, StandardCharsets.UTF_8.name());
+    } catch (XMLStreamException broken) {
+      throw new IOException(broken);
     }
-    return this;
   }
 
-  /** Writes an empty element with an attribute {@code val}. */
-  Xml val(String name, Object value) {
-    return open(name).with("val", value).close();
+  /** Writes a whole part and flushes the stream. */
+  void part(String root, String[] namespaces, Content content) throws IOException {
+    try {
+      writer.writeStartDocument("UTF-8", "1.0");
+      element(root, namespaces, content);
+      writer.writeEndDocument();
+      writer.flush();
+    } catch (XMLStreamException broken) {
+      throw new IOException(broken);
+    }
+  }
+
+  /** Writes an element with attributes, name and value in turn, and what is in it. */
+  void element(String name, String[] attributes, Content content) throws XMLStreamException {
+    writer.writeStartElement(name);
+    attributes(attributes);
+    content.write();
+    writer.writeEndElement();
+  }
+
+  /** Writes an element without attributes and what is in it. */
+  void element(String name, Content content) throws XMLStreamException {
+    element(name, new String[0], content);
+  }
+
+  /** Writes an empty element with attributes, name and value in turn. */
+  void empty(String name, String... attributes) throws XMLStreamException {
+    writer.writeEmptyElement(name);
+    attributes(attributes);
+  }
+
+  /** Writes an empty element whose only attribute is {@code val}. */
+  void val(String name, String value) throws XMLStreamException {
+    empty(name, "val", value);
   }
 
   /** Writes an element of text. */
-  Xml text(String name, String text) {
-    escape(CellText.legal(text), false, open(name).inside());
-    return close();
+  void text(String name, String text) throws XMLStreamException {
+    writer.writeStartElement(name);
+    writer.writeCharacters(CellText.legal(text));
+    writer.writeEndElement();
   }
 
-  /** Returns what is written so far, to be gone on with inside of the element begun last. */
-  StringBuilder inside() {
-    if (inTag) {
-      written.append('>');
-      inTag = false;
-    }
-    return written;
-  }
-
-  /** Returns the bytes of the part. */
-  byte[] bytes() {
-    return toString().getBytes(StandardCharsets.UTF_8);
-  }
-
-  @Override
-  public String toString() {
-    return written.toString();
-  }
-
-  /** Adds a legal text to what is written, as an attribute's value or between tags. */
-  static void escape(String text, boolean attribute, StringBuilder to) {
-    for (int index = 0; index < text.length(); index++) {
-      char letter = text.charAt(index);
-      if (letter == '<') {
-        to.append("&lt;");
-      } else if (letter == '>') {
-        to.append("&gt;");
-      } else if (letter == '&') {
-        to.append("&amp;");
-      } else if (attribute && (letter == '"' || letter < ' ')) {
-        to.append("&#").append((int) letter).append(';');
-      } else {
-        to.append(letter);
-      }
+  private void attributes(String... attributes) throws XMLStreamException {
+    for (int index = 0; index < attributes.length; index += 2) {
+      writer.writeAttribute(attributes[index], CellText.legal(attributes[index + 1]));
     }
   }
 }

@@ -32,8 +32,10 @@ class GuardTest {
         Arguments.of(deep, "unreadable.cut-short"),
         Arguments.of(new IOException("Truncated ZIP file"), "unreadable.cut-short"),
         Arguments.of(new IllegalStateException("Unexpected end of file"), "unreadable.cut-short"),
+        Arguments.of(new IOException("Zip bomb detected!"), "too-large.unpacks"),
         Arguments.of(new IOException("Tried to allocate 2000000000"), "too-large.unpacks"),
         Arguments.of(new IOException("JAXP00010001"), "too-large.unpacks"),
+        Arguments.of(new IOException("too many internal file entries"), "too-large.parts"),
         Arguments.of(new IndexOutOfBoundsException(), "unreadable.no-workbook"),
         Arguments.of(new NullPointerException(), "unreadable.no-workbook"));
   }
