@@ -22,7 +22,9 @@ import roundbook.balance.Population.Member;
  *
  * <p>Choices that are bettered together grow alike, good or bad. When they bring nothing better any
  * more, others begin anew beside them; where both end about equally good, that is trusted and the
- * search ends, else all go on together, and so on until the moves are spent.
+ * search ends, else all go on together, and so on until the moves are spent. Where places are few,
+ * two sets of choices begin apart and are bettered in turn, and the search ends as soon as both agree
+ * and find nothing better.
  *
  * <p>Spells are done four at once, each from choices known before the four and with dice of its
  * own, so that the outcome does not hang on how many threads there are.
@@ -85,6 +87,14 @@ final class Search implements Balancer {
 
   /** Choices bettered at once, whatever the number of threads. */
   private static final int AT_ONCE = 4;
+
+  /** Places that are few enough for choices that began apart to agree before they have settled. */
+  private static final int FEW = 24;
+
+  /** Moves a place that two sets of such choices have at least, and at most, for agreeing. */
+  private static final long SOON_A_PLACE = 20_000;
+
+  private static final long LATE_A_PLACE = 60_000;
 
   /** Places that are too many for spells, which are kept or dropped as a whole. */
   private static final int MANY = 100;
@@ -149,6 +159,14 @@ final class Search implements Balancer {
         return anneal(0, dealt, ONLY, moves, this::goOnTelling).variants();
       }
       Population all = begun(dealt);
+      if (places <= FEW && span < moves) {
+        Population other = begun(dealt);
+        boolean agreed = agree(all, other);
+        all.join(other);
+        if (agreed) {
+          return all.best().variants();
+        }
+      }
       settle(all);
       while (goOn() && done + MELT_MOVES * places + starts * startMoves < moves) {
         Population anew = begun(dealt);
@@ -200,16 +218,40 @@ final class Search implements Balancer {
       long found = done;
       long least = population.best().total();
       while (goesOn() && (done < from + span || found - from > FOUND_BY * (done - from))) {
-        population.spread(done < from + SPREAD * span);
-        long count = Math.min(SPELL_MOVES * places, Math.max(1, (moves - done) / AT_ONCE));
-        atOnce(AT_ONCE, i -> begun(population), count)
-            .forEach(made -> population.offer(made.member, made.from));
-        long now = population.best().total();
+        long now = bettered(population, done < from + SPREAD * span);
         if (now < least - least * FIND) {
           least = now;
           found = done;
         }
       }
+    }
+
+    /** Betters two sets of choices in turn; returns whether they soon agree and find no more. */
+    private boolean agree(Population one, Population two) {
+      long from = done;
+      long found = done;
+      long least = one.best().total() + two.best().total();
+      while (goesOn() && done < from + LATE_A_PLACE * places) {
+        long now = bettered(one, true) + bettered(two, true);
+        if (now < least - least * FIND) {
+          least = now;
+          found = done;
+        }
+        boolean settled = found - from <= FOUND_BY * (done - from);
+        if (settled && done >= from + SOON_A_PLACE * places && one.isNear(two, AGREED)) {
+          return true;
+        }
+      }
+      return false;
+    }
+
+    /** Anneals choices of a population, all of other sizes or not; returns the least score then. */
+    private long bettered(Population population, boolean apart) {
+      population.spread(apart);
+      long count = Math.min(SPELL_MOVES * places, Math.max(1, (moves - done) / AT_ONCE));
+      atOnce(AT_ONCE, i -> begun(population), count)
+          .forEach(made -> population.offer(made.member, made.from));
+      return population.best().total();
     }
 
     private boolean goesOn() {
