@@ -23,8 +23,8 @@ import roundbook.balance.Population.Member;
  * <p>Choices that are bettered together grow alike, good or bad. When they bring nothing better any
  * more, others begin anew beside them; where both end about equally good, that is trusted and the
  * search ends, else all go on together, and so on until the moves are spent. Where places are few,
- * two sets of choices begin apart and are bettered in turn, and the search ends as soon as both agree
- * and find nothing better.
+ * two sets of choices begin apart and are bettered in turn, and the search ends as soon as both
+ * agree and find nothing better.
  *
  * <p>Spells are done four at once, each from choices known before the four and with dice of its
  * own, so that the outcome does not hang on how many threads there are.
