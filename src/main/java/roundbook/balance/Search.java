@@ -54,8 +54,8 @@ final class Search implements Balancer {
 
   private static final long LONG_ENOUGH = 16_000_000;
 
-  /** Moves that a yard of any size has, which take about a minute. */
-  private static final long MOST = 120_000_000;
+  /** Moves that a yard of any size has, which take about half a minute. */
+  private static final long MOST = 70_000_000;
 
   /** Moves a place, and in all, that choices have at least before others begin anew. */
   private static final long SPAN_A_PLACE = 100_000;
