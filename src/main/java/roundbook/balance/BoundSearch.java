@@ -27,8 +27,13 @@ record BoundSearch(BoundCosts costs, List<BoundSide> sides, boolean[] needed, Ef
 
   private static final BoundAscent.Pace PAIRED = new BoundAscent.Pace(0.5, 0.05, 15, 0.3, 3_000);
 
-  /** Steps that the graph of a pair may have. */
-  private static final long MOST_PAIRED = 5_000_000;
+  /**
+   * Steps that the graph of a pair should have at most, for sides by themselves are parted sooner
+   * than pairs; and may have where nothing is left to part.
+   */
+  static final long FEW_STEPS = 150_000;
+
+  static final long MANY_STEPS = 10_000_000;
 
   /** What of the way from a bound to a target is left to the next when graphs are too large. */
   private static final double NEARER = 0.8;
@@ -61,8 +66,8 @@ record BoundSearch(BoundCosts costs, List<BoundSide> sides, boolean[] needed, Ef
     return new BoundAscent(this, target, graphs, prices);
   }
 
-  /** Returns graphs in which like sides are laid in twos, unless they were too large. */
-  Optional<List<BoundGraph>> paired(BoundAscent ascent, double target) {
+  /** Returns graphs in which like sides are laid in twos, unless one had more steps than most. */
+  Optional<List<BoundGraph>> paired(BoundAscent ascent, double target, long most) {
     double gap = target - ascent.best() + 1;
     List<BoundPaths> open = new ArrayList<>();
     for (BoundPaths paths : ascent.paths()) {
@@ -80,7 +85,7 @@ record BoundSearch(BoundCosts costs, List<BoundSide> sides, boolean[] needed, Ef
       Optional<BoundGraph> graph =
           mate < 0
               ? Optional.of(one.graph.once())
-              : BoundPairs.of(costs, one, open.remove(mate), gap, MOST_PAIRED);
+              : BoundPairs.of(costs, one, open.remove(mate), gap, most);
       if (graph.isEmpty()) {
         return Optional.empty();
       }
@@ -98,10 +103,10 @@ record BoundSearch(BoundCosts costs, List<BoundSide> sides, boolean[] needed, Ef
     }
     double told = alone.best();
     double target = all;
-    Optional<List<BoundGraph>> pairs = paired(alone, target);
+    Optional<List<BoundGraph>> pairs = paired(alone, target, FEW_STEPS);
     for (int i = 1; i < TRIES && pairs.isEmpty(); i++) {
       target = told + NEARER * (target - told);
-      pairs = paired(alone, target);
+      pairs = paired(alone, target, FEW_STEPS);
     }
     while (!stops()) {
       told = Math.max(told, bound(alone, pairs, target));
@@ -110,7 +115,7 @@ record BoundSearch(BoundCosts costs, List<BoundSide> sides, boolean[] needed, Ef
       }
       target += NEXT * (all - target);
       target = all - target < LAST * BoundCosts.KNOWN ? all : target;
-      pairs = paired(alone, target);
+      pairs = paired(alone, target, FEW_STEPS);
     }
     return told;
   }

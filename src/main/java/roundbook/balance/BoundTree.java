@@ -81,12 +81,14 @@ final class BoundTree {
       return Optional.empty();
     }
     if (!paired && !search.stops()) {
-      Optional<List<BoundGraph>> pairs = search.paired(ascent, target);
+      boolean whole = ascent.tally().cut(ascent.graphs(), false) == null;
+      long most = whole ? BoundSearch.MANY_STEPS : BoundSearch.FEW_STEPS;
+      Optional<List<BoundGraph>> pairs = search.paired(ascent, target, most);
       if (pairs.isPresent()) {
         BoundNode root = node.bounded(ascent.best(), pairs.get(), ascent.prices(), null);
         double found = new BoundTree(search, target, true).bound(root);
         return Optional.of(node.bounded(found, List.of(), node.prices, null))
-            .filter(whole -> found < target);
+            .filter(part -> found < target);
       }
     }
     return Optional.of(bounded(node, ascent)).filter(bounded -> bounded.bound < target);
