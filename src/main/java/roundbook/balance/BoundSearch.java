@@ -39,7 +39,7 @@ record BoundSearch(BoundCosts costs, List<BoundSide> sides, boolean[] needed, Ef
   private static final double NEARER = 0.8;
 
   /** How much of what is left the next target asks for. */
-  private static final double NEXT = 0.5;
+  private static final double NEXT = 0.42;
 
   /** What of the known score is not worth a target of its own. */
   private static final double LAST = 0.05;
