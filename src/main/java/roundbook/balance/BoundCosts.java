@@ -73,16 +73,16 @@ final class BoundCosts {
    * so much: where {@code w (S - most)²} is the cost, {@code p most + p² / 4 w}.
    */
   double saved(double paid) {
-    Aims aims = model.task.aims();
-    double most = (double) aims.mostSpread() / model.task.scale.unit();
-    return paid == 0 ? 0 : paid * (most + paid / (4 * BETWEEN * weight()));
+    return paid == 0 ? 0 : paid * (mostSpread() + paid / (4 * BETWEEN * weight()));
   }
 
   /** Returns by how much that grows with what is paid. */
   double savedMore(double paid) {
-    Aims aims = model.task.aims();
-    double most = (double) aims.mostSpread() / model.task.scale.unit();
-    return most + paid / (2 * BETWEEN * weight());
+    return mostSpread() + paid / (2 * BETWEEN * weight());
+  }
+
+  private double mostSpread() {
+    return (double) model.task.aims().mostSpread() / model.task.scale.unit();
   }
 
   private double weight() {

@@ -145,6 +145,11 @@ final class BoundGraph {
     return log(left[r][s]) == log || two && log(right[r][s]) == log;
   }
 
+  /** Returns whether a variant stands in a state. */
+  boolean has(int r, int s, int variant) {
+    return left[r][s] == variant || two && right[r][s] == variant;
+  }
+
   /** Returns the graph of some of its states. */
   BoundGraph of(StateTest test) {
     boolean[][] stands = new boolean[rounds()][];

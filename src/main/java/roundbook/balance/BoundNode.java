@@ -7,12 +7,12 @@ import java.util.stream.IntStream;
 /** Part of all choices: those whose rounds have some sizes, and whose places some variants. */
 final class BoundNode {
   /** Number of the least and the largest size of each course. */
-  final int[] low;
+  private final int[] low;
 
-  final int[] high;
+  private final int[] high;
 
   /** What stands in places, and what does not. */
-  final List<Place> places;
+  private final List<Place> places;
 
   /** Graphs that have all ways of this part, and others; and those of the part it is of. */
   private final List<BoundGraph> graphs;
@@ -122,11 +122,10 @@ final class BoundNode {
 
   private static boolean agrees(Place place, BoundGraph graph, int number, int r, int s) {
     boolean here = place.graph == number && place.round == r;
-    boolean holds =
-        graph.left[r][s] == place.variant || graph.two && graph.right[r][s] == place.variant;
+    boolean has = graph.has(r, s, place.variant);
     if (place.stands) {
-      return here ? holds : !graph.holds(r, s, graph.model.variantLog[place.variant]);
+      return here ? has : !graph.holds(r, s, graph.model.variantLog[place.variant]);
     }
-    return !here || !holds;
+    return !here || !has;
   }
 }

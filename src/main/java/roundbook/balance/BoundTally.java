@@ -105,9 +105,7 @@ final class BoundTally {
     int r = place.round();
     int with = 0;
     for (int s = 0; s < graph.size[r].length; s++) {
-      boolean holds =
-          graph.left[r][s] == place.variant() || graph.two && graph.right[r][s] == place.variant();
-      with += holds ? 1 : 0;
+      with += graph.has(r, s, place.variant()) ? 1 : 0;
     }
     return with > 0 && with < graph.size[r].length;
   }

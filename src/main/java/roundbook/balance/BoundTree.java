@@ -80,9 +80,9 @@ final class BoundTree {
     if (ascent.reaches(PACE)) {
       return Optional.empty();
     }
+    BoundNode.Cut cut = ascent.tally().cut(ascent.graphs(), paired);
     if (!paired && !search.stops()) {
-      boolean whole = ascent.tally().cut(ascent.graphs(), false) == null;
-      long most = whole ? BoundSearch.MANY_STEPS : BoundSearch.FEW_STEPS;
+      long most = cut == null ? BoundSearch.MANY_STEPS : BoundSearch.FEW_STEPS;
       Optional<List<BoundGraph>> pairs = search.paired(ascent, target, most);
       if (pairs.isPresent()) {
         BoundNode root = node.bounded(ascent.best(), pairs.get(), ascent.prices(), null);
@@ -91,11 +91,10 @@ final class BoundTree {
             .filter(part -> found < target);
       }
     }
-    return Optional.of(bounded(node, ascent)).filter(bounded -> bounded.bound < target);
+    return Optional.of(bounded(node, ascent, cut)).filter(bounded -> bounded.bound < target);
   }
 
-  private BoundNode bounded(BoundNode node, BoundAscent ascent) {
-    BoundNode.Cut cut = ascent.tally().cut(ascent.graphs(), paired);
+  private BoundNode bounded(BoundNode node, BoundAscent ascent, BoundNode.Cut cut) {
     double bound = ascent.best();
     if (cut == null && paired && BoundLeaf.isOne(ascent.graphs())) {
       bound = Math.max(bound, BoundLeaf.cost(search.costs(), ascent.graphs()));

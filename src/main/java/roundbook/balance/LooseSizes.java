@@ -34,14 +34,10 @@ final class LooseSizes {
       sum[model.slots.courseOf[s]] += model.fineMids[variants[s]];
     }
     for (int c = 0; c < size.length; c++) {
-      steps[c] = aims.size(sum[c], sides(c)) / aims.sizeStep();
+      steps[c] = aims.size(sum[c], model.slots.sides(c)) / aims.sizeStep();
       resize(c);
       misfit[c] = 0;
     }
-  }
-
-  private int sides(int c) {
-    return model.slots.courseSlot[c + 1] - model.slots.courseSlot[c];
   }
 
   /** Changes the sum of middle diameters of a course. */
@@ -67,8 +63,8 @@ final class LooseSizes {
       to[c] = Long.MAX_VALUE;
     } else {
       size[c] = model.part(steps[c] * aims.sizeStep());
-      from[c] = aims.leastSum(steps[c], sides(c));
-      to[c] = aims.leastSum(steps[c] + 1, sides(c));
+      from[c] = aims.leastSum(steps[c], model.slots.sides(c));
+      to[c] = aims.leastSum(steps[c] + 1, model.slots.sides(c));
     }
   }
 

@@ -118,11 +118,6 @@ final class State {
     }
   }
 
-  /** Returns the number of sides of a course. */
-  int sides(int c) {
-    return courseSlot[c + 1] - courseSlot[c];
-  }
-
   /** Returns the log in a slot. */
   int logAt(int slot) {
     return model.variantLog[variant[slot]];
@@ -165,7 +160,7 @@ final class State {
       retryJoint(putSlot[i]);
       int c = courseOf[putSlot[i]];
       if (c > 0 && hasAbove[c - 1]) {
-        retryJoint(putSlot[i] - sides(c));
+        retryJoint(putSlot[i] - model.slots.sides(c));
       }
     }
     return change;
@@ -234,7 +229,7 @@ final class State {
 
   private boolean resize(int c) {
     long before = size[c];
-    int count = sides(c);
+    int count = model.slots.sides(c);
     if (model.fixedSize[c] >= 0) {
       size[c] = model.part(model.fixedSize[c]);
       from[c] = Long.MIN_VALUE;
