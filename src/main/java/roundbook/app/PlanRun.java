@@ -31,6 +31,7 @@ import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.CrewContext.Issue;
 import roundbook.report.table.PlainTables;
 import roundbook.rounds.BalancedChooser;
+import roundbook.rounds.Choice;
 import roundbook.rounds.LeastScore;
 import roundbook.table.Table;
 import roundbook.takeoff.Top;
@@ -171,7 +172,21 @@ final class PlanRun {
         () -> run.stop().asked() || System.nanoTime() - from > time.get().toNanos();
     Effort effort = Effort.usual(0).until(stop);
     Effort shared = run.files().isBatch() ? effort : effort.onAnyThreads();
-    return Planner.of(plan.job(), LeastScore.reckoned(plan.job(), plan.choice(), shared));
+    Choice choice = LeastScore.reckoned(plan.job(), plan.choice(), shared);
+    double less = 1 - choice.score().total() / plan.choice().score().total();
+    if (less > 0) {
+      sayBetter(less);
+    }
+    return Planner.of(plan.job(), choice);
+  }
+
+  private void sayBetter(double share) {
+    String by = share < 0.01 ? "less than 1 %" : (int) (100 * share) + " %";
+    console.say(
+        file.getFileName()
+            + ": came upon a choice that is better by "
+            + by
+            + ", which is planned; another run may come upon another");
   }
 
   /** Says that no round can be built, and writes what to order so that all can. */

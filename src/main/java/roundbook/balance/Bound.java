@@ -2,6 +2,7 @@ package roundbook.balance;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -16,38 +17,65 @@ import java.util.stream.IntStream;
  * BoundTree}).
  *
  * <p>It holds for choices that keep every tip that is refused, with sizes that go by steps.
+ *
+ * @param score the score, in unit²: zero where nothing was found out, at most that of the best
+ *     choice that is known
+ * @param better the best choice that was come upon, where it is better than the one that was known
  */
-public final class Bound {
+public record Bound(double score, Optional<BalanceResult> better) {
   /** Steps that the graph of a side may have. */
   private static final long MOST_STEPS = 20_000_000;
 
-  private Bound() {}
+  /** Cuts of all logs for one length of wall of which what any two cost is kept. */
+  private static final int MOST_VARIANTS = 1_000;
+
+  /** What of the known score a target is at least, where graphs for a higher one are too large. */
+  private static final double LEAST = 0.1;
+
+  private static final Bound NONE = new Bound(0, Optional.empty());
 
   /**
-   * Returns a score that no choice for all places of a task is under, in unit²: zero where nothing
-   * better was found, and at most the known score.
+   * Reckons a score that no choice for all places of a task is under.
    *
    * @param task the task; the fourth power of errors is left out
    * @param known the score of a choice that is known
    * @param effort what may stop it, with the bound that was reached, and how many threads it may
    *     use
    */
-  public static double of(BalanceTask task, double known, Effort effort) {
+  public static Bound of(BalanceTask task, double known, Effort effort) {
     Aims aims = task.aims();
     if (aims.sizeStep() == 0 || known <= 0 || task.places() == 0) {
-      return 0;
+      return NONE;
     }
     Model model = new Model(task.withAims(aims.plain()));
-    BoundCosts costs = new BoundCosts(model, new BoundSizes(model, known), known);
-    List<BoundSide> sides = BoundSide.of(model);
-    BoundGraphs maker = new BoundGraphs(costs, MOST_STEPS);
-    List<BoundGraph> graphs = sides.stream().map(maker::of).toList();
-    if (graphs.stream().anyMatch(graph -> graph.steps() > MOST_STEPS)) {
-      return 0;
+    if (model.mostVariants() > MOST_VARIANTS) {
+      return NONE;
     }
-    BoundSearch search = new BoundSearch(costs, sides, needed(model, graphs), effort);
-    double found = search.bound(graphs) / BoundCosts.KNOWN;
-    return known * Math.max(0, found > 1 - BoundSearch.NOTHING_LEFT ? 1 : found);
+    Bound found = under(model, known, effort);
+    for (double low = known / 2; found == NONE && low > LEAST * known; low /= 2) {
+      found = under(model, low, effort);
+    }
+    return found;
+  }
+
+  /** Reckons a score of a target at most; none where graphs would be too large for that. */
+  private static Bound under(Model model, double target, Effort effort) {
+    BoundCosts costs = new BoundCosts(model, new BoundSizes(model, target), target);
+    List<BoundSide> sides = BoundSide.of(model);
+    BoundGraphs maker = new BoundGraphs(costs, MOST_STEPS, effort.stop());
+    List<BoundGraph> graphs =
+        sides.stream()
+            .map(maker::of)
+            .takeWhile(Optional::isPresent)
+            .flatMap(Optional::stream)
+            .toList();
+    if (graphs.size() < sides.size()) {
+      return NONE;
+    }
+    BoundFinder finder = new BoundFinder(model, target, effort);
+    double found =
+        new BoundSearch(costs, sides, needed(model, graphs), finder, effort).bound(graphs);
+    return finder.bound(found / BoundCosts.KNOWN * target);
   }
 
   /** Returns whether each log lies somewhere in every choice. */

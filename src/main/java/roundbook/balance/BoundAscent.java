@@ -77,6 +77,11 @@ final class BoundAscent {
     return paths;
   }
 
+  /** Returns what lies on the cheapest ways at the last prices. */
+  List<Pick> picks() {
+    return picks;
+  }
+
   /** Returns what the cheapest ways had in them. */
   BoundTally tally() {
     return tally;

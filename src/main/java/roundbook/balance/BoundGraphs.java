@@ -1,22 +1,27 @@
 package roundbook.balance;
 
 import java.util.Arrays;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
 
 /** Makes the graph of a side that is laid by itself. */
 final class BoundGraphs {
   private final BoundCosts costs;
   private final long most;
+  private final BooleanSupplier stop;
 
   /**
    * @param most how many steps a graph may have
+   * @param stop whether to end
    */
-  BoundGraphs(BoundCosts costs, long most) {
+  BoundGraphs(BoundCosts costs, long most, BooleanSupplier stop) {
     this.costs = costs;
     this.most = most;
+    this.stop = stop;
   }
 
-  /** Returns the graph of a side, or one without any way where it would be too large. */
-  BoundGraph of(BoundSide side) {
+  /** Returns the graph of a side, unless it would be too large or is to be stopped. */
+  Optional<BoundGraph> of(BoundSide side) {
     int rounds = side.rounds();
     BoundGraph.Parts parts = BoundGraph.Parts.of(rounds);
     for (int r = 0; r < rounds; r++) {
@@ -24,12 +29,14 @@ final class BoundGraphs {
     }
     BoundGraph.Steps steps = BoundGraph.Steps.of(rounds);
     long count = 0;
-    for (int r = 0; r + 1 < rounds && count <= most; r++) {
+    for (int r = 0; r + 1 < rounds; r++) {
       count += steps(side, r, parts, steps);
+      if (count > most || stop.getAsBoolean()) {
+        return Optional.empty();
+      }
     }
     BoundGraph.Sides sides = new BoundGraph.Sides(side, side, false, side.count);
-    BoundGraph graph = new BoundGraph(costs.model, sides, parts, steps);
-    return count > most ? graph : graph.of((r, s) -> true);
+    return Optional.of(new BoundGraph(costs.model, sides, parts, steps).of((r, s) -> true));
   }
 
   private void states(BoundSide side, int r, BoundGraph.Parts parts) {

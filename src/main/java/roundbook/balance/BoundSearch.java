@@ -16,9 +16,11 @@ import java.util.stream.IntStream;
  * @param costs what states and steps cost
  * @param sides all sides
  * @param needed whether each log lies somewhere in every choice
+ * @param finder finds choices on the way
  * @param effort what may stop it, and whether it may use more than one thread
  */
-record BoundSearch(BoundCosts costs, List<BoundSide> sides, boolean[] needed, Effort effort) {
+record BoundSearch(
+    BoundCosts costs, List<BoundSide> sides, boolean[] needed, BoundFinder finder, Effort effort) {
   /** By what share of the known score a choice may be better to be told as no better. */
   static final double NOTHING_LEFT = 2e-5;
 
@@ -94,15 +96,15 @@ record BoundSearch(BoundCosts costs, List<BoundSide> sides, boolean[] needed, Ef
     return Optional.of(graphs);
   }
 
-  /** Returns a bound, in units: that of the known score, nearly, where nothing is better. */
+  /** Returns a bound, in units: that of the best score, nearly, where nothing is better. */
   double bound(List<BoundGraph> graphs) {
-    double all = BoundCosts.KNOWN * (1 - NOTHING_LEFT / 2);
-    BoundAscent alone = ascent(all, graphs, BoundPrices.none(costs, sides));
+    BoundAscent alone = ascent(finder.all(), graphs, BoundPrices.none(costs, sides));
     if (alone.reaches(SINGLE)) {
-      return all;
+      return finder.all();
     }
+    finder.look(alone.picks());
     double told = alone.best();
-    double target = all;
+    double target = finder.all();
     Optional<List<BoundGraph>> pairs = paired(alone, target, FEW_STEPS);
     for (int i = 1; i < TRIES && pairs.isEmpty(); i++) {
       target = told + NEARER * (target - told);
@@ -110,7 +112,8 @@ record BoundSearch(BoundCosts costs, List<BoundSide> sides, boolean[] needed, Ef
     }
     while (!stops()) {
       told = Math.max(told, bound(alone, pairs, target));
-      if (told < target || target == all) {
+      double all = finder.all();
+      if (told < target || target >= all) {
         return told;
       }
       target += NEXT * (all - target);
@@ -124,13 +127,14 @@ record BoundSearch(BoundCosts costs, List<BoundSide> sides, boolean[] needed, Ef
   private double bound(BoundAscent alone, Optional<List<BoundGraph>> pairs, double target) {
     if (pairs.isEmpty()) {
       BoundNode root = BoundNode.all(costs, alone.graphs(), alone.prices(), alone.best());
-      return new BoundTree(this, target, false).bound(root);
+      return new BoundTree(this, target, false).bound(root, finder);
     }
     BoundAscent ascent = ascent(target, pairs.get(), alone.prices());
     if (ascent.reaches(PAIRED)) {
       return target;
     }
+    finder.look(ascent.picks());
     BoundNode root = BoundNode.all(costs, ascent.graphs(), ascent.prices(), ascent.best());
-    return new BoundTree(this, target, true).bound(root);
+    return new BoundTree(this, target, true).bound(root, finder);
   }
 }

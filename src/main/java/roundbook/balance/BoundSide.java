@@ -17,10 +17,13 @@ final class BoundSide {
   /** The slots of one of them, from the lowest. */
   final int[] slots;
 
-  private BoundSide(int number, int count, int... slots) {
+  private final List<int[]> all;
+
+  private BoundSide(int number, List<int[]> all) {
     this.number = number;
-    this.count = count;
-    this.slots = slots;
+    this.all = all;
+    count = all.size();
+    slots = all.get(0);
   }
 
   /** Returns all sides of a task. */
@@ -33,9 +36,7 @@ final class BoundSide {
       }
     }
     List<List<int[]>> all = List.copyOf(kinds.values());
-    return IntStream.range(0, all.size())
-        .mapToObj(i -> new BoundSide(i, all.get(i).size(), all.get(i).get(0)))
-        .toList();
+    return IntStream.range(0, all.size()).mapToObj(i -> new BoundSide(i, all.get(i))).toList();
   }
 
   private static int[] slots(Model model, int building, int side) {
@@ -57,6 +58,15 @@ final class BoundSide {
   /** Returns how many rounds there are. */
   int rounds() {
     return slots.length;
+  }
+
+  /** Returns the slot of the first of these sides in a round that has no number yet. */
+  int slot(int round, int... numbers) {
+    return all.stream()
+        .mapToInt(side -> side[round])
+        .filter(slot -> numbers[slot] < 0)
+        .findFirst()
+        .orElseThrow();
   }
 
   /** Returns the course of a round. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.stream.Stream;
+import roundbook.balance.BoundWay.Pick;
 
 /**
  * Parts all choices by the sizes of their rounds, and then by what stands in places, and bounds
@@ -22,7 +23,7 @@ final class BoundTree {
   private static final int AT_ONCE = 2;
 
   private final BoundSearch search;
-  private final double target;
+  private double target;
   private final boolean paired;
   private final PriorityQueue<BoundNode> open =
       new PriorityQueue<>(Comparator.comparingDouble((BoundNode node) -> node.bound));
@@ -39,17 +40,42 @@ final class BoundTree {
     this.paired = paired;
   }
 
-  /** Returns what no choice of a part costs less than, in units: the target at most. */
-  double bound(BoundNode root) {
+  /**
+   * Returns what no choice of a part costs less than, in units: the target at most.
+   *
+   * @param finder finds better choices on the way
+   */
+  double bound(BoundNode root, BoundFinder finder) {
     List<BoundNode> next = List.of(root);
     while (!next.isEmpty()) {
       Stream<BoundNode> all = search.anyThreads() ? next.parallelStream() : next.stream();
-      List<BoundNode> left = all.map(this::left).flatMap(Optional::stream).toList();
-      left.forEach(this::open);
+      List<Left> left = all.map(this::left).flatMap(Optional::stream).toList();
+      left.forEach(part -> look(part, finder));
+      left.forEach(part -> open(part.node));
       next = next();
     }
     double least = open.isEmpty() ? target : open.peek().bound;
     return Math.min(target, Math.min(closed, least));
+  }
+
+  /**
+   * A part that is left.
+   *
+   * @param picks what lies on its cheapest ways
+   * @param finder what found choices in it already; null where nothing did
+   */
+  private record Left(BoundNode node, List<Pick> picks, BoundFinder finder) {}
+
+  /** Looks for a better choice where a part is left, which lowers the target. */
+  private void look(Left part, BoundFinder finder) {
+    if (part.finder != null) {
+      finder.join(part.finder);
+    } else if (paired && part.node.cut == null) {
+      finder.look(part.picks);
+    } else {
+      finder.pass(part.picks);
+    }
+    target = Math.min(target, finder.all());
   }
 
   private void open(BoundNode node) {
@@ -65,7 +91,9 @@ final class BoundTree {
     while (next.size() < 2 * AT_ONCE && !open.isEmpty() && !search.stops()) {
       BoundNode node = open.poll();
       held -= node.steps();
-      if (node.cut == null) {
+      if (node.bound >= target) {
+        open.clear();
+      } else if (node.cut == null) {
         closed = Math.min(closed, node.bound);
       } else {
         next.addAll(node.parts());
@@ -75,23 +103,30 @@ final class BoundTree {
   }
 
   /** Bounds a part; returns it unless nothing in it is better than the target. */
-  private Optional<BoundNode> left(BoundNode node) {
+  private Optional<Left> left(BoundNode node) {
     BoundAscent ascent = search.ascent(target, node.own(), node.prices);
     if (ascent.reaches(PACE)) {
       return Optional.empty();
     }
+    if (search.stops()) {
+      return Optional.of(new Left(node, List.of(), null));
+    }
     BoundNode.Cut cut = ascent.tally().cut(ascent.graphs(), paired);
-    if (!paired && !search.stops()) {
+    if (!paired) {
       long most = cut == null ? BoundSearch.MANY_STEPS : BoundSearch.FEW_STEPS;
       Optional<List<BoundGraph>> pairs = search.paired(ascent, target, most);
       if (pairs.isPresent()) {
         BoundNode root = node.bounded(ascent.best(), pairs.get(), ascent.prices(), null);
-        double found = new BoundTree(search, target, true).bound(root);
-        return Optional.of(node.bounded(found, List.of(), node.prices, null))
-            .filter(part -> found < target);
+        BoundTree inner = new BoundTree(search, target, true);
+        BoundFinder finder = search.finder().another();
+        double found = inner.bound(root, finder);
+        BoundNode part = node.bounded(found, List.of(), node.prices, null);
+        return Optional.of(new Left(part, List.of(), finder));
       }
     }
-    return Optional.of(bounded(node, ascent, cut)).filter(bounded -> bounded.bound < target);
+    return Optional.of(bounded(node, ascent, cut))
+        .filter(bounded -> bounded.bound < target)
+        .map(bounded -> new Left(bounded, ascent.picks(), null));
   }
 
   private BoundNode bounded(BoundNode node, BoundAscent ascent, BoundNode.Cut cut) {

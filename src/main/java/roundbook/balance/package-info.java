@@ -23,9 +23,16 @@
  * known score; prices are whole too or rounded against the bound, and two units a place are taken
  * off for those that are not; a step is left out only where every way over it costs more than the
  * target; parts leave nothing out. Of all spread in a round half is told by the twos and half by
- * the prices between them; logs kept for a place that must lie there are not told, which can only
- * lower it. Sizes that are exact means have no bound, nor yards so large that lone sides have
- * twenty million steps.
+ * the prices between them. Where lone sides would have twenty million steps it is asked whether a
+ * choice is under a half, a quarter or an eighth of the known score. Sizes that are exact means
+ * have no bound, nor yards of over a thousand cuts for one length of wall.
+ *
+ * <p>On the way it comes upon better choices, and hands over the best. The cheapest ways of a part
+ * have logs that lie twice; each is laid where it comes first, other places take the log nearest in
+ * size that is left, and a spell of 4,000 moves a place mends the rest: that is a search that
+ * begins with sizes the bound thinks cheap. After the first parts only one in up to 64 is looked
+ * at, and every one of a single choice. A find lowers the target of all that is open. That happens
+ * between parts, so the outcome is the same with any number of threads, but for where time runs out.
  *
  * <p>What mattered, half inches, one cut a log, a minute of one loaded thread, r10_x125_M: twos
  * laid log by log, each state with four ways and all their logs, 0.69; steps kept and no log twice

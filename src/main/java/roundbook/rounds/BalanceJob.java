@@ -18,6 +18,7 @@ import roundbook.job.Piece;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.notch.Notch;
+import roundbook.stack.Course;
 import roundbook.stack.EndFit;
 import roundbook.stack.FilledPlace;
 import roundbook.units.Length;
@@ -87,27 +88,39 @@ final class BalanceJob {
         score.waste());
   }
 
+  /** Returns the rounds that a result lays. */
+  List<Course> courses(BalanceResult result) {
+    return IntStream.rangeClosed(1, places.rounds())
+        .mapToObj(round -> Course.of(round, filled(result, round), job))
+        .toList();
+  }
+
+  private List<FilledPlace> filled(BalanceResult result, int round) {
+    return IntStream.range(0, places.walls().size())
+        .mapToObj(side -> filled(result, new RingPlace(0, round - 1, side)))
+        .toList();
+  }
+
   /** Returns whether no end is graded stop, where the rules refuse that. */
   boolean keepsTips(BalanceResult result) {
-    return !refuses() || stops(result) == 0;
+    return !refuses() || stops(courses(result)) == 0;
   }
 
   /** Returns how many logs that may still be exchanged have an end graded stop. */
-  int stops(BalanceResult result) {
-    int stops = 0;
-    for (int round = job.built().rounds(); round < places.rounds(); round++) {
-      Length size = Length.ofNanometres(result.size(0, round));
-      for (int side = 0; side < places.walls().size(); side++) {
-        FilledPlace filled = filled(result, new RingPlace(0, round, side));
-        stops += !isSettled(filled) && !holds(filled, size) ? 1 : 0;
-      }
-    }
-    return stops;
+  long stops(List<Course> courses) {
+    return courses.stream()
+        .skip(job.built().rounds())
+        .flatMap(course -> course.places().stream().filter(place -> isStop(course, place)))
+        .count();
   }
 
-  /** Returns the score of a result with what its stops weigh. */
-  double weighed(BalanceResult result) {
-    return result.score().total() + STOP * stops(result);
+  private boolean isStop(Course course, FilledPlace place) {
+    return !isSettled(place) && !ends.holds(place, course.notch());
+  }
+
+  /** Returns the score of rounds with what their stops weigh. */
+  double weighed(double score, List<Course> courses) {
+    return score + STOP * stops(courses);
   }
 
   private BalanceTask build() {

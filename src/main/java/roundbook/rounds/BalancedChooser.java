@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToIntFunction;
 import roundbook.balance.BalanceResult;
-import roundbook.balance.BalanceTask.RingPlace;
 import roundbook.balance.Balancer;
 import roundbook.balance.Effort;
 import roundbook.job.Job;
@@ -17,7 +16,6 @@ import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.rounds.StepPlans.Step;
 import roundbook.stack.Course;
-import roundbook.stack.FilledPlace;
 
 /**
  * Chooses logs by the balance engine, for as many rounds as can be filled.
@@ -103,12 +101,17 @@ public final class BalancedChooser implements Chooser {
    */
   private BalanceResult withFewerStops(Places places, BalanceResult found, Effort effort) {
     BalanceJob weighing = new BalanceJob(places, true);
-    if (weighing.stops(found) == 0) {
+    if (weighing.stops(weighing.courses(found)) == 0) {
       return found;
     }
     BalanceResult other = balancer.solve(weighing.task(), effort);
-    boolean better = other.isComplete() && weighing.weighed(other) < weighing.weighed(found);
-    return better ? other : found;
+    return other.isComplete() && weighed(weighing, other) < weighed(weighing, found)
+        ? other
+        : found;
+  }
+
+  private static double weighed(BalanceJob weighing, BalanceResult result) {
+    return weighing.weighed(result.score().total(), weighing.courses(result));
   }
 
   private static boolean stands(BalanceJob balance, BalanceResult result) {
@@ -125,16 +128,9 @@ public final class BalancedChooser implements Chooser {
 
   static Choice choice(Places places, BalanceJob balance, BalanceResult result, int wanted) {
     Job job = places.job();
-    List<Course> courses = new ArrayList<>();
+    List<Course> courses = balance.courses(result);
     List<Log> unused = new ArrayList<>(job.logs());
-    for (int round = 1; round <= places.rounds(); round++) {
-      List<FilledPlace> filled = new ArrayList<>();
-      for (int side = 0; side < places.walls().size(); side++) {
-        filled.add(balance.filled(result, new RingPlace(0, round - 1, side)));
-      }
-      filled.forEach(place -> place.logs().forEach(log -> unused.remove(log.piece().log())));
-      courses.add(Course.of(round, filled, job));
-    }
+    courses.forEach(course -> course.logs().forEach(placed -> unused.remove(placed.piece().log())));
     return new Choice(
         courses,
         unused,

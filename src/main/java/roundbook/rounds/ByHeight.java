@@ -79,6 +79,11 @@ record ByHeight(Job job, Length height, IntFunction<Choice> plan) {
     return one < two || one == two && other.courses().size() < than.courses().size();
   }
 
+  /** Returns whether a choice comes as near to the height as another, or near enough. */
+  boolean isAsNear(Choice choice, Choice than) {
+    return rounds(choice) == 0 || Math.abs(miss(choice)) <= Math.abs(miss(than));
+  }
+
   private double miss(Choice choice) {
     Stack stack = Stack.of(job.rules(), job.building(), choice.courses(), job.built());
     return height.minus(stack.wallHeight()).inches();

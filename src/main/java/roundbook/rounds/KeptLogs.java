@@ -57,6 +57,12 @@ final class KeptLogs {
     return free;
   }
 
+  /** Returns how many logs kept for headers lie over openings. */
+  long overOpenings(Choice choice) {
+    Set<Integer> over = isKept(Log.Keep.HEADER) ? headers(choice) : Set.of();
+    return headerLogs(choice).stream().filter(over::contains).count();
+  }
+
   private boolean isKept(Log.Keep keep) {
     return job.logs().stream().anyMatch(log -> log.traits().keep() == keep);
   }

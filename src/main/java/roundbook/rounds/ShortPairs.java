@@ -93,6 +93,11 @@ final class ShortPairs {
     return best;
   }
 
+  /** Returns whether openings cut through all pairs of a choice, and none spoils anything. */
+  boolean suits(Choice choice) {
+    return unwanted(choice).isEmpty() && spoiling(choice).isEmpty();
+  }
+
   /** Returns pairs for the most rounds that stand with them, those that stay first. */
   private List<FilledPlace> pairs(Choice base, Set<Place> refused, Optional<Set<Place>> had) {
     int built = base.courses().size();

@@ -34,7 +34,9 @@
  *
  * <p><b>How near the best</b> a choice is, {@code LeastScore} has the engine reckon for the same
  * number of rounds and the same pairs of short logs, every other log free to lie anywhere it may. A
- * re-plan says nothing of it, for it keeps logs where they are.
+ * better choice that the engine comes upon is taken if it keeps what is no part of the score: ends
+ * not graded stop, headers over openings, pairs beside them, the height; one that puts the worst
+ * gap first is left as it is. A re-plan says nothing of it, for it keeps logs where they are.
  *
  * <p><b>The order is minimal, and proved.</b> A greatest matching of logs and places, the longest
  * places first, leaves empty what no fewer logs could fill. The missing logs' diameters are found

@@ -31,7 +31,8 @@ class BoundBenchmark {
 
   private static void line(String name, BalanceTask task, double known, int cuts) {
     Clock clock = new Clock();
-    double bound = Bound.of(task, known, Effort.usual(0).until(() -> clock.seconds() > SECONDS));
+    double bound =
+        Bound.of(task, known, Effort.usual(0).until(() -> clock.seconds() > SECONDS)).score();
     assertTrue(bound <= known, name);
     System.out.println(
         String.format(

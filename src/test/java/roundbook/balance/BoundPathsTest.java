@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -47,7 +48,7 @@ class BoundPathsTest {
     List<BoundSide> sides = BoundSide.of(model);
     assertEquals(2, sides.size());
     BoundPrices prices = prices(costs, sides, random);
-    BoundGraph lone = new BoundGraphs(costs, Long.MAX_VALUE).of(sides.get(0));
+    BoundGraph lone = new BoundGraphs(costs, Long.MAX_VALUE, () -> false).of(sides.get(0)).orElseThrow();
     BoundPaths paths = checked(lone, prices);
     paths.findBack();
     double gap = 0.3 * BoundCosts.KNOWN;
@@ -55,6 +56,16 @@ class BoundPathsTest {
     assertTrue(cheapest(pair, prices) < Shortlists.NEVER, "there are ways");
     checked(pair, prices);
     checked(pair.of((r, s) -> (s + r) % 3 > 0), prices);
+  }
+
+  /** A side that has too many steps, or is stopped, has no graph. */
+  @Test
+  void tooManyStepsOfASideAreNone() {
+    Model model = model(new SplittableRandom(5), 9);
+    BoundCosts costs = new BoundCosts(model, new BoundSizes(model, 8), 8);
+    BoundSide side = BoundSide.of(model).get(0);
+    assertTrue(new BoundGraphs(costs, 10, () -> false).of(side).isEmpty());
+    assertTrue(new BoundGraphs(costs, Long.MAX_VALUE, () -> true).of(side).isEmpty());
   }
 
   /** Pairs too many for the most that is let are none. */
@@ -65,7 +76,8 @@ class BoundPathsTest {
     Model model = model(random, 9);
     BoundCosts costs = new BoundCosts(model, new BoundSizes(model, 8), 8);
     List<BoundSide> sides = BoundSide.of(model);
-    BoundPaths paths = new BoundPaths(new BoundGraphs(costs, Long.MAX_VALUE).of(sides.get(0)));
+    BoundPaths paths =
+        new BoundPaths(new BoundGraphs(costs, Long.MAX_VALUE, () -> false).of(sides.get(0)).orElseThrow());
     paths.find(prices(costs, sides, random));
     paths.findBack();
     assertTrue(BoundPairs.of(costs, paths, paths, BoundCosts.KNOWN, 10).isEmpty());

@@ -1,10 +1,14 @@
 package roundbook.balance;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -20,11 +24,11 @@ class BoundTest {
   private static final long INCH = 16_000;
 
   /** Rounds of prices that are enough here. */
-  private static final int TURNS = 120;
+  private static final int TURNS = 600;
 
   private static double bound(BalanceTask task, double known) {
     int[] turns = {0};
-    return Bound.of(task, known, Effort.usual(0).until(() -> ++turns[0] > TURNS));
+    return Bound.of(task, known, Effort.usual(0).until(() -> ++turns[0] > TURNS)).score();
   }
 
   /** All 362,880 ways to build two rounds of four from nine logs, as scored in binary inches. */
@@ -55,6 +59,7 @@ class BoundTest {
   @Test
   void neverAboveAChoiceThatIsFound() {
     int compared = 0;
+    int others = 0;
     double shares = 0;
     for (long seed = 1; seed <= 24; seed++) {
       BalanceResult found =
@@ -62,14 +67,49 @@ class BoundTest {
               .solve(task(new SplittableRandom(seed)), Effort.usual(1).withMoves(40_000));
       double score = found.score().total();
       if (score > 0 && found.score().faults().refused() == 0) {
-        double bound = bound(found.task(), 1.5 * score);
-        assertTrue(bound <= score * (1 + 1e-9), "seed " + seed + ": " + bound + " of " + score);
+        int[] turns = {0};
+        Effort effort = Effort.usual(0).until(() -> ++turns[0] > TURNS);
+        Bound bound = Bound.of(found.task(), 1.5 * score, effort);
+        String of = "seed " + seed + ": " + bound + " of " + score;
+        assertTrue(bound.score() <= score * (1 + 1e-9), of);
+        bound.better().ifPresent(better -> assertBetter(found.task(), better, 1.5 * score, bound));
+        others += bound.better().isPresent() ? 1 : 0;
         shares += bound(found.task(), score) / score;
         compared++;
       }
     }
     assertTrue(compared >= 14, compared + " compared");
+    assertTrue(others >= 10, others + " choices come upon");
     assertTrue(shares / compared > 0.05, "a mean share of " + shares / compared);
+  }
+
+  /** A choice that is come upon has every log once, where it may lie, and is as good as told. */
+  private static void assertBetter(
+      BalanceTask task, BalanceResult better, double known, Bound bound) {
+    assertTrue(better.isComplete());
+    double score = better.score().total();
+    assertTrue(score < known && bound.score() <= score * (1 + 1e-9), score + " of " + known);
+    assertEquals(0, better.score().faults().refused());
+    Map<RingPlace, Integer> logs = new HashMap<>();
+    Map<RingPlace, Integer> cuts = new HashMap<>();
+    for (int b = 0; b < task.buildings(); b++) {
+      for (int round = 0; round < task.rounds(b); round++) {
+        for (int side = 0; side < task.sides(b); side++) {
+          RingPlace place = new RingPlace(b, round, side);
+          logs.put(place, better.log(place));
+          cuts.put(place, better.cut(place));
+        }
+      }
+    }
+    assertEquals(task.places(), new HashSet<>(logs.values()).size(), "each log once");
+    task.kept()
+        .forEach(
+            (log, places) ->
+                logs.forEach((place, there) -> assertTrue(there != log || places.contains(place))));
+    task.only().forEach((place, allowed) -> assertTrue(allowed.get(logs.get(place))));
+    task.pins().forEach((place, log) -> assertEquals(log, logs.get(place)));
+    BalanceResult again = Mender.mend(task, logs, cuts, 1e9).result();
+    assertEquals(score, again.score().total(), 1e-9 * known);
   }
 
   private static BalanceTask task(SplittableRandom random) {
@@ -138,15 +178,29 @@ class BoundTest {
     double found =
         Balancer.search().solve(built, Effort.usual(1).withMoves(400_000)).score().total();
     int[] turns = {0};
-    double bound = Bound.of(built, 1.5 * found, Effort.usual(0).until(() -> ++turns[0] > 20));
+    double bound =
+        Bound.of(built, 1.5 * found, Effort.usual(0).until(() -> ++turns[0] > 20)).score();
     assertTrue(bound >= 0 && bound <= found, bound + " of " + found);
+  }
+
+  /** Wherever it is stopped, what it says by then holds. */
+  @Test
+  void itMayBeStoppedAnywhere() {
+    BalanceTask task = YardFile.read("t3_0").task(false, false);
+    double best = YardFile.best("t3_0").rounded();
+    for (int most = 0; most < 900; most += 30) {
+      int last = most;
+      int[] turns = {0};
+      Bound bound = Bound.of(task, 1.2 * best, Effort.usual(0).until(() -> ++turns[0] > last));
+      assertTrue(bound.score() <= best * (1 + TICKS), bound + " of " + best);
+    }
   }
 
   @Test
   void whatCannotBeReckonedIsZero() {
     BalanceTask task = YardFile.read("t3_0").task(false, false);
     assertEquals(0, bound(YardFile.read("t3_0").task(true, false), 3));
-    assertEquals(0, Bound.of(task, 3, Effort.usual(0).until(() -> true)));
+    assertEquals(0, Bound.of(task, 3, Effort.usual(0).until(() -> true)).score());
     assertEquals(0, bound(task, 0));
   }
 
@@ -158,16 +212,19 @@ class BoundTest {
     double best = YardFile.best(name).rounded();
     double known = Balancer.search().solve(task, Effort.usual(1)).score().total();
     assertEquals(best, known, 1e-3 * best);
-    assertEquals(known, Bound.of(task, known, Effort.usual(0)), 0, "proven");
+    assertEquals(known, Bound.of(task, known, Effort.usual(0)).score(), 0, "proven");
   }
 
-  /** Where a worse choice was known, the best is found on the way: the bound is what it costs. */
+  /** Where a worse choice was known, the best is come upon on the way, and proved. */
   @ParameterizedTest(name = "{0}")
   @ValueSource(strings = {"t3_0", "t4_0", "t5_0", "t6_0"})
   void theBestIsFoundFromAWorseOne(String name) {
     BalanceTask task = YardFile.read(name).task(false, false);
     double best = Balancer.search().solve(task, Effort.usual(1)).score().total();
-    assertEquals(best, Bound.of(task, 1.1 * best, Effort.usual(0)), 1e-5 * best);
+    Bound bound = Bound.of(task, 1.1 * best, Effort.usual(0));
+    assertBetter(task, bound.better().orElseThrow(), 1.1 * best, bound);
+    assertEquals(best, bound.better().orElseThrow().score().total(), 1e-5 * best);
+    assertEquals(best, bound.score(), 1e-5 * best);
   }
 
   /** Thirty-two places out of forty logs, which takes half a minute. */
@@ -177,7 +234,7 @@ class BoundTest {
     BalanceTask task = YardFile.read("r08_x125_U").task(false, false);
     double known = Balancer.search().solve(task, Effort.usual(1)).score().total();
     assertEquals(YardFile.best("r08_x125_U").rounded(), known, 1e-4 * known);
-    assertEquals(known, Bound.of(task, known, Effort.usual(0).onAnyThreads()), 0, "proven");
+    assertEquals(known, Bound.of(task, known, Effort.usual(0).onAnyThreads()).score(), 0, "proven");
   }
 
   /** As many threads as there are find the same. */
@@ -186,6 +243,9 @@ class BoundTest {
     BalanceTask task = YardFile.read("t6_0").task(false, false);
     double known = 1.05 * YardFile.best("t6_0").rounded();
     Effort effort = Effort.usual(0);
-    assertEquals(Bound.of(task, known, effort), Bound.of(task, known, effort.onAnyThreads()));
+    Bound one = Bound.of(task, known, effort);
+    Bound many = Bound.of(task, known, effort.onAnyThreads());
+    assertEquals(one.score(), many.score());
+    assertArrayEquals(one.better().orElseThrow().unused(), many.better().orElseThrow().unused());
   }
 }

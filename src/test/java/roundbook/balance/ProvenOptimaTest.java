@@ -40,7 +40,8 @@ class ProvenOptimaTest {
     assertTrue(proof.optimal(), proof::toString);
     int[] turns = {0};
     double bound =
-        Bound.of(result.task(), 1.3 * proof.best(), Effort.usual(0).until(() -> ++turns[0] > 400));
+        Bound.of(result.task(), 1.3 * proof.best(), Effort.usual(0).until(() -> ++turns[0] > 400))
+            .score();
     assertTrue(bound <= proof.best() * (1 + 1e-9), bound + " over " + proof.best());
     assertTrue(bound > 0, "bound " + bound);
   }
