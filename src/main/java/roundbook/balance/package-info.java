@@ -32,7 +32,8 @@
  * size that is left, and a spell of 4,000 moves a place mends the rest: that is a search that
  * begins with sizes the bound thinks cheap. After the first parts only one in up to 64 is looked
  * at, and every one of a single choice. A find lowers the target of all that is open. That happens
- * between parts, so the outcome is the same with any number of threads, but for where time runs out.
+ * between parts, so the outcome is the same with any number of threads, but for where time runs
+ * out.
  *
  * <p>What mattered, half inches, one cut a log, a minute of one loaded thread, r10_x125_M: twos
  * laid log by log, each state with four ways and all their logs, 0.69; steps kept and no log twice

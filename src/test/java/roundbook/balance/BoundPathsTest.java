@@ -48,7 +48,8 @@ class BoundPathsTest {
     List<BoundSide> sides = BoundSide.of(model);
     assertEquals(2, sides.size());
     BoundPrices prices = prices(costs, sides, random);
-    BoundGraph lone = new BoundGraphs(costs, Long.MAX_VALUE, () -> false).of(sides.get(0)).orElseThrow();
+    BoundGraph lone =
+        new BoundGraphs(costs, Long.MAX_VALUE, () -> false).of(sides.get(0)).orElseThrow();
     BoundPaths paths = checked(lone, prices);
     paths.findBack();
     double gap = 0.3 * BoundCosts.KNOWN;
@@ -77,7 +78,8 @@ class BoundPathsTest {
     BoundCosts costs = new BoundCosts(model, new BoundSizes(model, 8), 8);
     List<BoundSide> sides = BoundSide.of(model);
     BoundPaths paths =
-        new BoundPaths(new BoundGraphs(costs, Long.MAX_VALUE, () -> false).of(sides.get(0)).orElseThrow());
+        new BoundPaths(
+            new BoundGraphs(costs, Long.MAX_VALUE, () -> false).of(sides.get(0)).orElseThrow());
     paths.find(prices(costs, sides, random));
     paths.findBack();
     assertTrue(BoundPairs.of(costs, paths, paths, BoundCosts.KNOWN, 10).isEmpty());
