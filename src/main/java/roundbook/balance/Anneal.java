@@ -2,16 +2,30 @@ package roundbook.balance;
 
 import java.util.function.LongPredicate;
 
-/** Anneals a choice whose sizes always follow its logs: for sizes that are exact means. */
+/**
+ * Anneals a choice whose sizes always follow its logs: for sizes that are exact means, and for many
+ * places.
+ */
 final class Anneal implements Annealer {
+  /** To what power of their number logs are looked for last where the reach narrows. */
+  private static final double NARROWEST = 0.6;
+
   private final Model model;
   private final State state;
   private final Moves moves;
   private final int[] best;
+  private final boolean narrows;
   private long bestTotal;
 
-  Anneal(Model model, Dice dice) {
+  /**
+   * Makes an annealer.
+   *
+   * @param narrows whether logs less and less like in size are passed over as it cools, which pays
+   *     where there are many
+   */
+  Anneal(Model model, Dice dice, boolean narrows) {
     this.model = model;
+    this.narrows = narrows;
     state = new State(model);
     moves = new Moves(model, dice);
     best = new int[model.slots.count];
@@ -28,7 +42,9 @@ final class Anneal implements Annealer {
   public void run(Schedule schedule, long count, LongPredicate goOn) {
     double square = model.grains * model.grains;
     for (long done = 0; done < count && !moves.none() && goOn.test(done); done += BLOCK) {
-      double heat = square * schedule.at((double) done / count);
+      double share = (double) done / count;
+      double heat = square * schedule.at(share);
+      moves.reach(narrows ? 1 - (1 - NARROWEST) * share : 1);
       for (int i = 0; i < Math.min(BLOCK, count - done); i++) {
         step(heat);
       }
@@ -40,7 +56,8 @@ final class Anneal implements Annealer {
     if (!propose()) {
       return;
     }
-    if (state.trial() <= moves.bound(heat)) {
+    long most = moves.bound(heat);
+    if (state.trial(most) <= most) {
       state.keep();
       noteBetter();
     } else {

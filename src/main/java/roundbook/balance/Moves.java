@@ -19,6 +19,7 @@ final class Moves {
   private final int[] free;
   private final int[] stride = new int[TABLE];
   private final double[] minusLog = new double[TABLE];
+  private int reach = TABLE;
 
   Moves(Model model, Dice dice) {
     this.model = model;
@@ -65,10 +66,19 @@ final class Moves {
     return free[(int) ((chance & 0xFFFF_FFFFL) * free.length >>> 32)];
   }
 
+  /**
+   * Bounds how far off in the ranking other logs are looked for.
+   *
+   * @param power power of the number of logs that is as far as they may be, at most one
+   */
+  void reach(double power) {
+    reach = (int) (power * TABLE);
+  }
+
   /** Returns a log of like size to another, or -1. */
   int near(int log) {
     long chance = dice.next();
-    int far = stride[(int) (chance >>> 1) & TABLE - 1];
+    int far = stride[((int) (chance >>> 1) & TABLE - 1) * reach / TABLE];
     int at = rank[log] + (chance < 0 ? far : -far);
     return at < 0 || at >= ranked.length ? -1 : ranked[at];
   }

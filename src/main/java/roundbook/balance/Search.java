@@ -34,6 +34,7 @@ final class Search implements Balancer {
   private static final Schedule START = new Schedule(3, 0.005);
   private static final Schedule STRICT_START = new Schedule(30, 0.02);
   private static final Schedule ONLY = new Schedule(2, 0.004);
+  private static final Schedule MANY_ONLY = new Schedule(1, 0.003);
 
   /** The least of the hottest beginnings of a spell, in unit²: below it sizes hardly change. */
   private static final double HOT = 0.35;
@@ -146,7 +147,7 @@ final class Search implements Balancer {
       boolean strict = model.exact || starts < 2 || model.mostVariants() > MANY_VARIANTS;
       for (int i = 0; i < (starts < 2 ? 1 : AT_ONCE); i++) {
         Dice own = i == 0 ? dice : new Dice(dice.next());
-        annealers.add(strict ? new Anneal(model, own) : new LooseAnneal(model, own));
+        annealers.add(strict ? new Anneal(model, own, places > MANY) : new LooseAnneal(model, own));
       }
     }
 
@@ -156,7 +157,8 @@ final class Search implements Balancer {
         return dealt;
       }
       if (starts < 2) {
-        return anneal(0, dealt, ONLY, moves, this::goOnTelling).variants();
+        Schedule heats = places > MANY ? MANY_ONLY : ONLY;
+        return anneal(0, dealt, heats, moves, this::goOnTelling).variants();
       }
       Population all = begun(dealt);
       if (places <= FEW && span < moves) {

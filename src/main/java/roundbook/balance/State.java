@@ -31,6 +31,10 @@ final class State {
   private final int[] courseOf;
   private final boolean[] hasAbove;
   private final boolean[] reversed;
+
+  /** M over the number of sides of each course: what a sum of middles counts as in an exact mean. */
+  private final long[] share;
+
   private final int[] station;
   private final long[] sum;
   private final long[] fineSum;
@@ -71,9 +75,11 @@ final class State {
     int courses = slots.courses();
     hasAbove = new boolean[courses];
     reversed = new boolean[courses];
+    share = new long[courses];
     for (int c = 0; c < courses; c++) {
       hasAbove[c] = slots.hasAbove(c);
       reversed[c] = slots.round(c) % 2 == 1;
+      share[c] = model.fold / slots.sides(c);
     }
     variant = new int[slots.count];
     slotOf = new int[model.logs];
@@ -141,12 +147,27 @@ final class State {
 
   /** Returns by how much the score changes through what was put since the last keep or undo. */
   long trial() {
+    return trial(Long.MAX_VALUE);
+  }
+
+  /**
+   * Returns by how much the score changes through what was put since the last keep or undo; where
+   * that is more than a bound, some number that is too. Such a change may not be kept.
+   */
+  long trial(long most) {
     for (int i = 0; i < touches; i++) {
       int c = touched[i];
       oldSize[i] = size[c];
       oldFrom[i] = from[c];
       oldTo[i] = to[c];
       resized[i] = (model.exact || fineSum[c] < from[c] || fineSum[c] >= to[c]) && resize(c);
+    }
+    for (int i = 0; i < puts; i++) {
+      touchJoint(putSlot[i]);
+      int c = courseOf[putSlot[i]];
+      if (c > 0 && hasAbove[c - 1]) {
+        touchJoint(putSlot[i] - model.slots.sides(c));
+      }
     }
     for (int i = 0; i < touches; i++) {
       int c = touched[i];
@@ -156,12 +177,9 @@ final class State {
         retryCourse(c);
       }
     }
-    for (int i = 0; i < puts; i++) {
-      retryJoint(putSlot[i]);
-      int c = courseOf[putSlot[i]];
-      if (c > 0 && hasAbove[c - 1]) {
-        retryJoint(putSlot[i] - model.slots.sides(c));
-      }
+    for (int i = 0; i < joints && change <= most; i++) {
+      newJoint[i] = jointCost(newJointAt[i]);
+      change += newJoint[i];
     }
     return change;
   }
@@ -235,7 +253,7 @@ final class State {
       from[c] = Long.MIN_VALUE;
       to[c] = Long.MAX_VALUE;
     } else if (model.exact) {
-      size[c] = model.fold / count * sum[c];
+      size[c] = share[c] * sum[c];
     } else {
       Aims aims = model.task.aims();
       long steps = aims.size(fineSum[c], count) / aims.sizeStep();
@@ -248,12 +266,12 @@ final class State {
 
   private void retryCourse(int c) {
     for (int s = courseSlot[c]; s < courseSlot[c + 1]; s++) {
-      retryJoint(s);
+      touchJoint(s);
     }
     retryRise(c);
     if (c > 0 && hasAbove[c - 1]) {
       for (int s = courseSlot[c - 1]; s < courseSlot[c]; s++) {
-        retryJoint(s);
+        touchJoint(s);
       }
       retryRise(c - 1);
     }
@@ -268,7 +286,8 @@ final class State {
     }
   }
 
-  private void retryJoint(int s) {
+  /** Takes a joint's cost out of the change; what it costs now is added last, while that pays. */
+  private void touchJoint(int s) {
     if (jointMark[s] == mark || !hasAbove[courseOf[s]]) {
       return;
     }
@@ -277,9 +296,8 @@ final class State {
       newJoint = Arrays.copyOf(newJoint, 2 * joints);
       newJointAt = Arrays.copyOf(newJointAt, 2 * joints);
     }
-    newJointAt[joints] = s;
-    newJoint[joints] = jointCost(s);
-    change += newJoint[joints++] - joint[s];
+    newJointAt[joints++] = s;
+    change -= joint[s];
   }
 
   /** Returns the error of the gap above a slot at a station. */

@@ -30,7 +30,7 @@ class MoveBenchmark {
   private static void measure(String name, boolean exact) {
     Model model = new Model(YardFile.read(name).task(exact, false));
     Dice dice = new Dice(1);
-    Annealer annealer = exact ? new Anneal(model, dice) : new LooseAnneal(model, dice);
+    Annealer annealer = exact ? new Anneal(model, dice, false) : new LooseAnneal(model, dice);
     int[] dealt = SortAndDeal.deal(model);
     double seconds = 0;
     double whole = 0;
