@@ -32,7 +32,9 @@ final class State {
   private final boolean[] hasAbove;
   private final boolean[] reversed;
 
-  /** M over the number of sides of each course: what a sum of middles counts as in an exact mean. */
+  /**
+   * M over the number of sides of each course: what a sum of middles counts as in an exact mean.
+   */
   private final long[] share;
 
   private final int[] station;
