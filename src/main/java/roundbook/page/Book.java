@@ -1,6 +1,7 @@
 package roundbook.page;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
@@ -31,6 +32,7 @@ public record Book(Properties properties, List<Sheet> sheets, SortedMap<String, 
   public static final String INPUT_PROPERTY = "roundbook-input";
 
   private static final Pattern NAME = Pattern.compile("[\\p{L}_][\\p{L}\\p{Nd}_.]{0,254}");
+  private static final Pattern NOT_IN_A_NAME = Pattern.compile("[^\\p{L}\\p{Nd}_.]");
   private static final Pattern LIKE_A_CELL =
       Pattern.compile("(?i)[a-z]{1,3}[0-9]+|r[0-9]*|c[0-9]*|r[0-9]*c[0-9]*|true|false");
 
@@ -45,14 +47,9 @@ public record Book(Properties properties, List<Sheet> sheets, SortedMap<String, 
     names.keySet().forEach(Book::checkedName);
     List<String> tabs = sheets.stream().map(Sheet::name).toList();
     requireDifferent("sheets", tabs);
-    List<Cell> cells = sheets.stream().flatMap(Book::cells).toList();
-    requireDifferent(
-        "names",
-        Stream.concat(
-                names.keySet().stream(),
-                cells.stream().map(Cell::name).filter(name -> !name.isEmpty()))
-            .toList());
-    requireTargets(tabs, cells);
+    List<String> all = new ArrayList<>(names.keySet());
+    sheets.forEach(sheet -> sheet.rows().values().forEach(row -> named(row.values(), tabs, all)));
+    requireDifferent("names", all);
   }
 
   /**
@@ -118,7 +115,7 @@ public record Book(Properties properties, List<Sheet> sheets, SortedMap<String, 
    */
   public static String nameOf(Object... parts) {
     String joined = Stream.of(parts).map(String::valueOf).collect(Collectors.joining("_"));
-    String clean = joined.replaceAll("[^\\p{L}\\p{Nd}_.]", "_");
+    String clean = NOT_IN_A_NAME.matcher(joined).replaceAll("_");
     String cut = clean.length() > 250 ? clean.substring(0, 250) : clean;
     return isName(cut) ? cut : "_" + cut;
   }
@@ -137,10 +134,6 @@ public record Book(Properties properties, List<Sheet> sheets, SortedMap<String, 
     return name;
   }
 
-  private static Stream<Cell> cells(Sheet sheet) {
-    return sheet.rows().values().stream().flatMap(row -> row.values().stream());
-  }
-
   private static void requireDifferent(String what, List<String> words) {
     Set<String> seen = new HashSet<>();
     for (String word : words) {
@@ -150,8 +143,12 @@ public record Book(Properties properties, List<Sheet> sheets, SortedMap<String, 
     }
   }
 
-  private static void requireTargets(List<String> tabs, List<Cell> cells) {
+  /** Collects the names of cells; what cells there are is gone through once, for they are many. */
+  private static void named(Collection<Cell> cells, List<String> tabs, List<String> names) {
     for (Cell cell : cells) {
+      if (!cell.name().isEmpty()) {
+        names.add(cell.name());
+      }
       if (!cell.link().isEmpty() && !tabs.contains(cell.link())) {
         throw new IllegalArgumentException("link to no sheet: " + cell.link());
       }

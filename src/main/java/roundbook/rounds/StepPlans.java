@@ -54,7 +54,13 @@ final class StepPlans<P> {
    * @param rounds rounds wanted
    * @param headers places over openings; empty where they are not known
    */
-  record Step(PairedJob job, int rounds, Optional<Set<Integer>> headers) {}
+  record Step(PairedJob job, int rounds, Optional<Set<Integer>> headers) {
+    /** Tells the few steps of a way apart without going through the whole job. */
+    @Override
+    public int hashCode() {
+      return rounds;
+    }
+  }
 
   /** Makes the plan of a step. */
   interface Maker<P> {

@@ -1,6 +1,5 @@
 package roundbook.sheet.write;
 
-import java.util.Locale;
 import org.apache.poi.ss.usermodel.HeaderFooter;
 import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -73,8 +72,7 @@ final class PageWriter {
     }
     Look.Font font = writing.template().look(Role.HEADER_FOOTER).font();
     String weight = font.bold() ? "Bold" : "Regular";
-    String code =
-        String.format(Locale.ROOT, "&\"%s,%s\"&%d ", font.name(), weight, Math.round(font.size()));
+    String code = "&\"" + font.name() + "," + weight + "\"&" + Math.round(font.size()) + " ";
     String cut =
         text.length() > MOST_IN_A_BAND ? text.substring(0, MOST_IN_A_BAND - 1) + "…" : text;
     String safe = CellText.stored(cut.replaceAll("\\s+", " ")).replace("&", "&&");
