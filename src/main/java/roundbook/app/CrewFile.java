@@ -17,8 +17,6 @@ import roundbook.problem.CellRef;
 import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
-import roundbook.report.book.CrewBook;
-import roundbook.report.frame.CrewContext;
 import roundbook.sheet.kind.Intact;
 import roundbook.sheet.read.BookReader;
 import roundbook.sheet.style.StyleTemplate;
@@ -58,15 +56,6 @@ final class CrewFile {
   /** Writes the workbook that follows a revision of a crew workbook, likewise. */
   Path writeAfter(int revision, IntFunction<Book> book) throws IOException {
     return write(Revision.after(revision, file, folder()), book);
-  }
-
-  /** Makes the workbook of a plan; a file among others has the one thread that it was given. */
-  Book book(CrewContext context) {
-    return run.files().isBatch()
-        ? CrewBook.of(context)
-        : CrewBook.of(
-            context,
-            SideBySide.all(CrewBook.parts(context)).stream().flatMap(List::stream).toList());
   }
 
   private Path write(Revision revision, IntFunction<Book> book) throws IOException {

@@ -27,6 +27,7 @@ import roundbook.problem.Problem;
 import roundbook.problem.ProblemCode;
 import roundbook.problem.Read;
 import roundbook.problem.words.Sentences;
+import roundbook.report.book.CrewBook;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.CrewContext.Issue;
 import roundbook.report.table.PlainTables;
@@ -230,7 +231,7 @@ final class PlanRun {
     Path written =
         output.write(
             revision ->
-                output.book(context(plan, found, revision)).property(BookOrigin.PROPERTY, made));
+                CrewBook.of(context(plan, found, revision)).property(BookOrigin.PROPERTY, made));
     output.tables(() -> PlainTables.of(first));
     LOG.info("{} planned: {} rounds, written to {}", file, plan.rounds(), written);
     say(plan, written);

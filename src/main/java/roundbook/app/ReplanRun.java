@@ -22,6 +22,7 @@ import roundbook.replan.Replan;
 import roundbook.replan.Replanner;
 import roundbook.replan.StillOpen;
 import roundbook.report.book.ChangedPages;
+import roundbook.report.book.CrewBook;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.CrewContext.Issue;
 import roundbook.report.start.ChangeWords;
@@ -90,7 +91,7 @@ final class ReplanRun {
     CrewContext first = context(site, replan, problems, stopped);
     console.brief(file, first.problems());
     Path written =
-        output.writeAfter(site.issue().revision(), revision -> output.book(first.as(revision)));
+        output.writeAfter(site.issue().revision(), revision -> CrewBook.of(first.as(revision)));
     output.tables(() -> PlainTables.of(first));
     LOG.info("{} re-planned: {} changes, written to {}", file, replan.changes().size(), written);
     console.result(written.toString());

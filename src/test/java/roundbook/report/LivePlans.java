@@ -68,17 +68,20 @@ public final class LivePlans {
 
   /** Returns one of the sheets after the walls. */
   public static Sheet list(CrewContext context, Tab tab) {
-    return ListSheets.parts(context).get(Tab.lists().indexOf(tab)).get().get(0);
+    return ListSheets.sheets(context).stream()
+        .filter(sheet -> sheet.id().equals(tab.id()))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** Returns the sheets of all rounds. */
   public static List<Sheet> rounds(CrewContext context) {
-    return RoundSheets.parts(context).stream().flatMap(part -> part.get().stream()).toList();
+    return RoundSheets.sheets(context);
   }
 
   /** Returns the sheets of all walls. */
   public static List<Sheet> walls(CrewContext context) {
-    return WallSheets.parts(context).stream().flatMap(part -> part.get().stream()).toList();
+    return WallSheets.sheets(context);
   }
 
   /** Writes a book and returns its file. */

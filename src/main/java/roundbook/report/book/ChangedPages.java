@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import roundbook.job.Wall;
 import roundbook.page.Sheet;
@@ -13,6 +12,7 @@ import roundbook.plan.Plan;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.Tab;
 import roundbook.report.list.ListSheets;
+import roundbook.report.live.LiveContext;
 import roundbook.report.round.RoundSheets;
 import roundbook.stack.Stack;
 import roundbook.units.Length;
@@ -58,14 +58,15 @@ public final class ChangedPages {
     if (uncut().anyMatch(this::marksDiffer)) {
       names.add(Tab.NOTCH_CHART.in(context.words()));
     }
-    List<Supplier<List<Sheet>>> old = RoundSheets.parts(before);
-    List<Supplier<List<Sheet>>> made = RoundSheets.parts(context);
+    LiveContext old = LiveContext.of(before);
+    LiveContext made = LiveContext.of(context);
     uncut()
         .filter(
             round ->
                 round > was.rounds()
                     || heightsDiffer(round)
-                    || !seen(old.get(round - 1)).equals(seen(made.get(round - 1))))
+                    || !PrintedSheet.seen(RoundSheets.sheet(old, round))
+                        .equals(PrintedSheet.seen(RoundSheets.sheet(made, round))))
         .forEach(round -> names.add(Tab.ofRound(context.words(), round)));
     List<Wall> other =
         now.job().building().walls().stream()
@@ -74,8 +75,7 @@ public final class ChangedPages {
     other.forEach(wall -> names.add(Tab.ofWall(context.words(), wall)));
     boolean moved = uncut().anyMatch(round -> round <= was.rounds() && heightsDiffer(round));
     if ((!other.isEmpty() || moved)
-        && !seen(() -> ListSheets.openings(before))
-            .equals(seen(() -> ListSheets.openings(context)))) {
+        && !seen(ListSheets.openings(before)).equals(seen(ListSheets.openings(context)))) {
       names.add(Tab.OPENINGS.in(context.words()));
     }
     tags().ifPresent(names::add);
@@ -112,8 +112,8 @@ public final class ChangedPages {
     return !one.minus(other).absolute().isLessThan(least);
   }
 
-  private static List<String> seen(Supplier<List<Sheet>> page) {
-    return page.get().stream().map(PrintedSheet::seen).flatMap(List::stream).toList();
+  private static List<String> seen(List<Sheet> page) {
+    return page.stream().map(PrintedSheet::seen).flatMap(List::stream).toList();
   }
 
   /** Returns the logs of a wall that are not cut yet, with their butts' corners. */

@@ -1,7 +1,6 @@
 package roundbook.report.book;
 
 import java.util.List;
-import java.util.function.Supplier;
 import java.util.stream.Stream;
 import roundbook.page.Book;
 import roundbook.page.Sheet;
@@ -27,39 +26,20 @@ public final class CrewBook {
 
   private static final int START_TRIES = 5;
 
-  private static final List<Parts> PARTS =
+  private static final List<SheetMaker> MAKERS =
       List.of(
-          one(ProofSheet::sheets),
-          one(NotchChartSheet::of),
-          RoundSheets::parts,
-          WallSheets::parts,
-          ListSheets::parts,
-          one(LiveSheet::of));
+          ProofSheet::sheets,
+          NotchChartSheet::of,
+          RoundSheets::sheets,
+          WallSheets::sheets,
+          ListSheets::sheets,
+          LiveSheet::of);
 
   private CrewBook() {}
 
-  /** What makes the sheets of one kind, a round's or a wall's sheet each by itself. */
-  private interface Parts {
-    /** Returns the parts in the order of their sheets. */
-    List<Supplier<List<Sheet>>> of(CrewContext context);
-  }
-
-  private static Parts one(SheetMaker maker) {
-    return context -> List.of(() -> maker.sheets(context));
-  }
-
   /** Returns the crew workbook of a plan. */
   public static Book of(CrewContext context) {
-    return of(context, parts(context).stream().flatMap(part -> part.get().stream()).toList());
-  }
-
-  /** Returns what makes its sheets but Start, in their order; no part needs another one. */
-  public static List<Supplier<List<Sheet>>> parts(CrewContext context) {
-    return PARTS.stream().flatMap(parts -> parts.of(context).stream()).toList();
-  }
-
-  /** Returns the crew workbook of a plan, its sheets but Start made already. */
-  public static Book of(CrewContext context, List<Sheet> made) {
+    List<Sheet> made = MAKERS.stream().flatMap(maker -> maker.sheets(context).stream()).toList();
     Book.Properties properties =
         Book.Properties.titled(context.jobName() + " - " + context.revision())
             .with(Book.CREW_PROPERTY, context.issue().version())

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.function.Supplier;
 import roundbook.page.Sheet;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.SheetMaker;
@@ -37,11 +36,9 @@ public final class ListSheets {
 
   private ListSheets() {}
 
-  /** Returns what makes the sheets, each kind by itself, in their order. */
-  public static List<Supplier<List<Sheet>>> parts(CrewContext context) {
-    return MAKERS.stream()
-        .<Supplier<List<Sheet>>>map(maker -> () -> maker.sheets(context))
-        .toList();
+  /** Returns the sheets in their order. */
+  public static List<Sheet> sheets(CrewContext context) {
+    return MAKERS.stream().flatMap(maker -> maker.sheets(context).stream()).toList();
   }
 
   /** Returns whether a workbook has a sheet: those that would be empty are left out. */

@@ -3,7 +3,6 @@ package roundbook.report.round;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.Supplier;
 import roundbook.page.Area;
 import roundbook.page.PageSetup;
 import roundbook.page.PageSetup.Fit;
@@ -64,12 +63,15 @@ public final class RoundSheets {
     this.notes = new RoundNotes(live, round, sheet);
   }
 
-  /** Returns what makes the sheets of all rounds from the lowest up. */
-  public static List<Supplier<List<Sheet>>> parts(CrewContext context) {
+  /** Returns the sheets of all rounds from the lowest up. */
+  public static List<Sheet> sheets(CrewContext context) {
     LiveContext live = LiveContext.of(context);
-    return context.plan().choice().courses().stream()
-        .<Supplier<List<Sheet>>>map(course -> () -> List.of(sheet(live, course)))
-        .toList();
+    return live.plan().choice().courses().stream().map(course -> sheet(live, course)).toList();
+  }
+
+  /** Returns the sheet of one round. */
+  public static Sheet sheet(LiveContext live, int round) {
+    return sheet(live, live.plan().choice().courses().get(round - 1));
   }
 
   /**

@@ -3,7 +3,6 @@ package roundbook.report.wall;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import roundbook.job.GapSpot;
 import roundbook.job.GapSpot.Station;
@@ -82,12 +81,10 @@ public final class WallSheets {
     MEASURED_RIGHT
   }
 
-  /** Returns what makes the sheets of all walls in clockwise order. */
-  public static List<Supplier<List<Sheet>>> parts(CrewContext context) {
+  /** Returns the sheets of all walls in clockwise order. */
+  public static List<Sheet> sheets(CrewContext context) {
     LiveContext live = LiveContext.of(context);
-    return live.walls().stream()
-        .<Supplier<List<Sheet>>>map(wall -> () -> List.of(new WallSheets(live, wall).sheet()))
-        .toList();
+    return live.walls().stream().map(wall -> new WallSheets(live, wall).sheet()).toList();
   }
 
   /** Writes the sheet from the top down. */

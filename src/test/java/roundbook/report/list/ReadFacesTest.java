@@ -32,8 +32,7 @@ class ReadFacesTest {
             .orElseThrow();
     boolean outside = tee.upperOutside().orElseThrow().isMoreThan(tee.upper().orElseThrow());
     assertEquals(outside, said.contains("OUTSIDE"));
-    Stream.of(
-            StoryPoleSheet.sheets(wing), LevelsSheet.of(wing), RoundSheets.parts(wing).get(0).get())
+    Stream.of(StoryPoleSheet.sheets(wing), LevelsSheet.of(wing), RoundSheets.sheets(wing))
         .forEach(
             sheets ->
                 assertTrue(
