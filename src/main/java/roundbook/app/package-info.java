@@ -49,16 +49,19 @@
  * of a record's links a dozen methods; the image's Java makes no class for each constructor of the
  * workbook library. A finished workbook is read for whole parts and well-formed XML, not for cells.
  * Java is started with options of its own ({@code src/dist/roundbook}, {@code roundbook} in the
- * sources), for a jar can name none: the first compiler alone, the collector for one thread, large
- * pages, and the archive of classes at a fixed place. Tried and dropped: other thresholds for
- * compiling, less inlining, another young heap, no file of counters for other programs, one
- * compiling thread. No gain that could be measured, with hardly any search: writing a small
- * workbook to nowhere on a second thread while the input is read, a jar that is not packed, borders
- * handed to the workbook library in one step, its log asked for by name, hash codes of their own
- * for more records. Planning and writing two rounds to nowhere on a second thread while the logs
- * are chosen made things worse: the search has all processors. Level 3 for pictures saves some 20
- * ms in all and makes the workbook 6 % larger. No two threads use the workbook library at once. No
- * two classes of the program need each other to be initialized, or two threads could wait for each
- * other.
+ * sources), for a jar can name none: the first compiler alone and as many threads of it as at the
+ * start, the collector for one thread, large pages, and the archive of classes at a fixed place.
+ * Tried and dropped: other thresholds for compiling, less inlining, another young heap, no file of
+ * counters for other programs, one compiling thread. No gain that could be measured, with hardly
+ * any search: a jar that is not packed, borders handed to the workbook library in one step, its log
+ * asked for by name, hash codes of their own for more records. Level 3 for pictures saves some 20
+ * ms in all and makes the workbook 6 % larger.
+ *
+ * <p><b>A lone file is planned on one thread but for the search</b>, which has all processors. On
+ * two cores the compiler needs what the main thread leaves: pages made on two threads, the workbook
+ * begun or its sheets filled beside other work, and small workbooks written to nowhere beforehand
+ * took as long or longer, and more processor time. Files of a batch are run side by side where
+ * asked; so no two classes of the program need each other to be initialized, or two threads could
+ * wait for each other.
  */
 package roundbook.app;
