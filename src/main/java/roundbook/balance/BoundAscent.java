@@ -28,6 +28,7 @@ final class BoundAscent {
   private BoundPrices kept;
   private double best = Double.NEGATIVE_INFINITY;
   private double pruned = Double.NEGATIVE_INFINITY;
+  private long followed;
   private final List<Pick> picks = new ArrayList<>();
 
   /**
@@ -80,6 +81,11 @@ final class BoundAscent {
   /** Returns what lies on the cheapest ways at the last prices. */
   List<Pick> picks() {
     return picks;
+  }
+
+  /** Returns how many steps were followed. */
+  long followed() {
+    return followed;
   }
 
   /** Returns what the cheapest ways had in them. */
@@ -138,6 +144,7 @@ final class BoundAscent {
     picks.clear();
     long value = -prices.given() - (long) ROUNDING * costs.model.slots.count;
     for (BoundPaths each : paths) {
+      followed += each.graph.steps();
       int least = each.graph.isEmpty() ? Shortlists.NEVER : each.find(prices);
       if (least >= Shortlists.NEVER / 2) {
         return Double.POSITIVE_INFINITY;

@@ -23,8 +23,8 @@ final class BoundFinder {
 
   private static final double COLD = 0.05;
 
-  /** Parts that are passed over at most before another is looked at. */
-  private static final int MOST_PASSED = 64;
+  /** Steps that are followed for a move of a spell, so that spells take a small share. */
+  private static final long STEPS = 20;
 
   private final Model model;
   private final Effort effort;
@@ -32,8 +32,7 @@ final class BoundFinder {
   private final double known;
   private int[] best;
   private double least;
-  private int passes = 1;
-  private int passed;
+  private long steps;
 
   /**
    * Knows of no choice yet.
@@ -50,9 +49,7 @@ final class BoundFinder {
 
   /** Returns another, which knows of no choice yet, for a part that is looked at beside others. */
   BoundFinder another() {
-    BoundFinder another = new BoundFinder(model, known, effort);
-    another.passes = passes;
-    return another;
+    return new BoundFinder(model, known, effort);
   }
 
   /** Returns the best choice found, with a score that no choice is under: its own if nearly so. */
@@ -76,13 +73,12 @@ final class BoundFinder {
     offer(other.best, other.least);
   }
 
-  /** Makes a choice of the ways of a part now and then, less and less often in vain. */
-  void pass(List<Pick> picks) {
-    if (++passed >= passes) {
-      double before = least;
+  /** Makes a choice of the ways of a part now and then, after so many steps were followed. */
+  void pass(List<Pick> picks, long followed) {
+    steps += followed;
+    if (steps >= STEPS * MOVES * model.slots.count) {
+      steps = 0;
       look(picks);
-      passes = least < before ? 1 : Math.min(2 * passes, MOST_PASSED);
-      passed = 0;
     }
   }
 

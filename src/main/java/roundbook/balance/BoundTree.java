@@ -62,9 +62,10 @@ final class BoundTree {
    * A part that is left.
    *
    * @param picks what lies on its cheapest ways
+   * @param followed how many steps were followed to them
    * @param finder what found choices in it already; null where nothing did
    */
-  private record Left(BoundNode node, List<Pick> picks, BoundFinder finder) {}
+  private record Left(BoundNode node, List<Pick> picks, long followed, BoundFinder finder) {}
 
   /** Looks for a better choice where a part is left, which lowers the target. */
   private void look(Left part, BoundFinder finder) {
@@ -73,7 +74,7 @@ final class BoundTree {
     } else if (paired && part.node.cut == null) {
       finder.look(part.picks);
     } else {
-      finder.pass(part.picks);
+      finder.pass(part.picks, part.followed);
     }
     target = Math.min(target, finder.all());
   }
@@ -109,7 +110,7 @@ final class BoundTree {
       return Optional.empty();
     }
     if (search.stops()) {
-      return Optional.of(new Left(node, List.of(), null));
+      return Optional.of(new Left(node, List.of(), 0, null));
     }
     BoundNode.Cut cut = ascent.tally().cut(ascent.graphs(), paired);
     if (!paired) {
@@ -121,12 +122,12 @@ final class BoundTree {
         BoundFinder finder = search.finder().another();
         double found = inner.bound(root, finder);
         BoundNode part = node.bounded(found, List.of(), node.prices, null);
-        return Optional.of(new Left(part, List.of(), finder));
+        return Optional.of(new Left(part, List.of(), 0, finder));
       }
     }
     return Optional.of(bounded(node, ascent, cut))
         .filter(bounded -> bounded.bound < target)
-        .map(bounded -> new Left(bounded, ascent.picks(), null));
+        .map(bounded -> new Left(bounded, ascent.picks(), ascent.followed(), null));
   }
 
   private BoundNode bounded(BoundNode node, BoundAscent ascent, BoundNode.Cut cut) {

@@ -30,10 +30,10 @@
  * <p>On the way it comes upon better choices, and hands over the best. The cheapest ways of a part
  * have logs that lie twice; each is laid where it comes first, other places take the log nearest in
  * size that is left, and a spell of 4,000 moves a place mends the rest: that is a search that
- * begins with sizes the bound thinks cheap. After the first parts only one in up to 64 is looked
- * at, and every one of a single choice. A find lowers the target of all that is open. That happens
- * between parts, so the outcome is the same with any number of threads, but for where time runs
- * out.
+ * begins with sizes the bound thinks cheap. A part is looked at whenever so many steps were
+ * followed that spells take a small share of the time, and each that is a single choice. A find
+ * lowers the target of all that is open. That happens between parts, so the outcome is the same
+ * with any number of threads, but for where time runs out.
  *
  * <p>What mattered, half inches, one cut a log, a minute of one loaded thread, r10_x125_M: twos
  * laid log by log, each state with four ways and all their logs, 0.69; steps kept and no log twice
