@@ -27,6 +27,9 @@ record BoundSearch(
   /** How prices are bettered of sides by themselves, and of pairs. */
   private static final BoundAscent.Pace SINGLE = new BoundAscent.Pace(1, 1e-3, 20, 0.3, 3_000);
 
+  /** The same before choices are looked for, so that one is found where time runs out early. */
+  private static final BoundAscent.Pace FIRST = new BoundAscent.Pace(1, 1e-3, 20, 0.3, 50);
+
   private static final BoundAscent.Pace PAIRED = new BoundAscent.Pace(0.5, 0.05, 15, 0.3, 3_000);
 
   /**
@@ -99,10 +102,12 @@ record BoundSearch(
   /** Returns a bound, in units: that of the best score, nearly, where nothing is better. */
   double bound(List<BoundGraph> graphs) {
     BoundAscent alone = ascent(finder.all(), graphs, BoundPrices.none(costs, sides));
-    if (alone.reaches(SINGLE)) {
-      return finder.all();
+    for (BoundAscent.Pace pace : List.of(FIRST, SINGLE)) {
+      if (alone.reaches(pace)) {
+        return finder.all();
+      }
+      finder.look(alone.picks());
     }
-    finder.look(alone.picks());
     double told = alone.best();
     double target = finder.all();
     Optional<List<BoundGraph>> pairs = paired(alone, target, FEW_STEPS);
