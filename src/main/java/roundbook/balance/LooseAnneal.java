@@ -94,9 +94,11 @@ final class LooseAnneal implements Annealer {
   private boolean exchange(int slot, int other, long bound) {
     int log = state.log(slot);
     int there = state.log(other);
-    return model.fits(there, slot)
-        && model.fits(log, other)
-        && state.put(slot, cut(there, slot), other, cut(log, other), bound);
+    if (!model.fits(there, slot) || !model.fits(log, other)) {
+      return false;
+    }
+    int v = cut(there, slot);
+    return state.mayPay(slot, v, other, bound) && state.put(slot, v, other, cut(log, other), bound);
   }
 
   private boolean replace(int slot, long bound) {

@@ -124,13 +124,24 @@ final class LooseState {
     return true;
   }
 
+  /**
+   * Returns whether a variant in one slot may make the choice worse by no more than a bound, once
+   * its log's slot has another: not if it costs more by itself than both slots do.
+   */
+  boolean mayPay(int s, int v, int t, long bound) {
+    return joints.isNear(s, t) || cost(s, v) - cost(s) - cost(t) <= bound + credit(s, t);
+  }
+
+  private long credit(int s, int t) {
+    return courses.credit(s) + (courseOf[s] == courseOf[t] ? 0 : courses.credit(t));
+  }
+
   /** Puts variants into two slots if that makes the choice worse by no more than a bound. */
   boolean put(int s, int v, int t, int w, long bound) {
     int c = courseOf[s];
     int e = courseOf[t];
-    long most = bound + courses.credit(s) + (c == e ? 0 : courses.credit(t));
-    long change = joints.isNear(s, t) ? changeNear(s, v, t, w) : changeApart(s, v, t, w, most);
-    if (change > most) {
+    long change = joints.isNear(s, t) ? changeNear(s, v, t, w) : changeApart(s, v, t, w);
+    if (change > bound + credit(s, t)) {
       return false;
     }
     long misfits;
@@ -158,10 +169,8 @@ final class LooseState {
     return joints.change(s, v, t, w) + own(s, v) + own(t, w) - before;
   }
 
-  /** Returns by how much costs change where no joint is in common, or more than a bound. */
-  private long changeApart(int s, int v, int t, int w, long most) {
-    int change = cost(s, v) - cost(s) - cost(t);
-    return change > most ? change : change + cost(t, w);
+  private long changeApart(int s, int v, int t, int w) {
+    return cost(s, v) + cost(t, w) - cost(s) - cost(t);
   }
 
   /** Returns by how much the sum of middle diameters grows with a variant in a slot. */

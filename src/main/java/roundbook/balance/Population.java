@@ -16,14 +16,19 @@ import java.util.stream.IntStream;
  * place of the worst, or of the one that it was made from where it is better; none stands twice.
  */
 final class Population {
+  /** Of so many choices crossed the best is taken; of twelve, sets grow alike too soon. */
+  private static final int CROSSED = 4;
+
   private final Model model;
   private final Dice dice;
+  private final State state;
   private final List<Member> members = new ArrayList<>();
   private boolean spread;
 
   Population(Model model, Dice dice) {
     this.model = model;
     this.dice = dice;
+    state = new State(model);
   }
 
   /** A choice and its score in squared grains. */
@@ -131,8 +136,25 @@ final class Population {
     return sums;
   }
 
-  /** Returns a choice of the lower rounds of one member and the upper rounds of another. */
+  /**
+   * Returns a choice of the lower rounds of one member and the upper rounds of another: of a few
+   * such, the one of the least score that none of the members has.
+   */
   int[] cross() {
+    int[] best = crossed();
+    long least = Long.MAX_VALUE;
+    for (int i = 0; i < CROSSED; i++) {
+      int[] made = i == 0 ? best : crossed();
+      state.set(made);
+      if (state.total < least && !has(new Member(made, state.total))) {
+        least = state.total;
+        best = made;
+      }
+    }
+    return best;
+  }
+
+  private int[] crossed() {
     int[] low = any().variants();
     int[] high = any().variants();
     int from = model.slots.courseSlot[1 + dice.below(Math.max(1, model.slots.courses() - 1))];

@@ -1,6 +1,8 @@
 package roundbook.balance;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
@@ -22,12 +24,14 @@ import roundbook.balance.Population.Member;
  *
  * <p>Choices that are bettered together grow alike, good or bad. When they bring nothing better any
  * more, others begin anew beside them; where both end about equally good, that is trusted and the
- * search ends, else all go on together, and so on until the moves are spent. Where places are few,
- * two sets of choices begin apart and are bettered in turn, and the search ends as soon as both
- * agree and find nothing better.
+ * search ends, else all go on together, and so on until the moves are spent.
  *
- * <p>Spells are done four at once, each from choices known before the four and with dice of its
- * own, so that the outcome does not hang on how many threads there are.
+ * <p>But for few moves the first choices begin as four small sets, bettered in turn and apart,
+ * since what is good in one set soon fills it. Where all four agree and find nothing better the
+ * task is an easy one and the search ends; else they join two by two, then all.
+ *
+ * <p>Spells are done four at once and a few in a row, each from choices known before all of them
+ * and with dice of its own, so that the outcome does not hang on how many threads there are.
  */
 final class Search implements Balancer {
   private static final Schedule MELT = new Schedule(30, 1);
@@ -86,16 +90,21 @@ final class Search implements Balancer {
   /** Choices that are kept of those begun. */
   private static final int KEPT = 12;
 
-  /** Choices bettered at once, whatever the number of threads. */
+  /** Spells of each of these in a row, at the least, between two looks at what came of them. */
+  private static final int FEWEST_SPELLS = 2;
+
+  /** Choices annealed at once, whatever the number of threads. */
   private static final int AT_ONCE = 4;
 
-  /** Places that are few enough for choices that began apart to agree before they have settled. */
-  private static final int FEW = 24;
+  /** Sets of choices that begin apart where moves suffice, and starts of each. */
+  private static final int SETS = 4;
 
-  /** Moves a place that two sets of such choices have at least, and at most, for agreeing. */
-  private static final long SOON_A_PLACE = 20_000;
+  private static final int SET_STARTS = 6;
 
-  private static final long LATE_A_PLACE = 60_000;
+  /** Moves a place that each set has at least, and at most, for agreeing before they join. */
+  private static final long SOON_A_PLACE = 4_000;
+
+  private static final long LATE_A_PLACE = 12_000;
 
   /** Places that are too many for spells, which are kept or dropped as a whole. */
   private static final int MANY = 100;
@@ -160,18 +169,19 @@ final class Search implements Balancer {
         Schedule heats = places > MANY ? MANY_ONLY : ONLY;
         return anneal(0, dealt, heats, moves, this::goOnTelling).variants();
       }
-      Population all = begun(dealt);
-      if (places <= FEW && span < moves) {
-        Population other = begun(dealt);
-        boolean agreed = agree(all, other);
-        all.join(other);
+      List<Population> apart =
+          span < moves ? begun(dealt, SETS, SET_STARTS) : begun(dealt, 1, starts);
+      while (apart.size() > 1) {
+        boolean agreed = agree(apart);
+        apart = joined(apart, agreed ? apart.size() : 2);
         if (agreed) {
-          return all.best().variants();
+          return apart.get(0).best().variants();
         }
       }
+      Population all = apart.get(0);
       settle(all);
       while (goOn() && done + MELT_MOVES * places + starts * startMoves < moves) {
-        Population anew = begun(dealt);
+        Population anew = begun(dealt, 1, starts).get(0);
         settle(anew);
         boolean agreed = all.isNear(anew, AGREED);
         all.join(anew);
@@ -184,21 +194,26 @@ final class Search implements Balancer {
     }
 
     /**
-     * Returns choices that began anew, from the dealt one or from it molten down, which is better
-     * where dealing by size leaves logs far from where they should lie.
+     * Returns sets of choices that began anew, from the dealt one or from it molten down, which is
+     * better where dealing by size leaves logs far from where they should lie.
      */
-    private Population begun(int[] dealt) {
-      Population population = new Population(model, dice);
+    private List<Population> begun(int[] dealt, int sets, int each) {
       int[] molten = model.exact ? dealt : molten(dealt);
-      int count = Math.min(AT_ONCE, starts);
-      List<Member> first = began(count, i -> i % 2 == 0 ? dealt : molten);
-      first.forEach(population::add);
-      int[] better = first.indexOf(population.best()) % 2 == 0 ? dealt : molten;
-      for (int i = count; i < starts; i += AT_ONCE) {
-        began(Math.min(AT_ONCE, starts - i), begin -> better).forEach(population::add);
-      }
-      population.keep(KEPT);
-      return population;
+      int tried = Math.min(each, Math.max(2, AT_ONCE / sets));
+      List<Member> first = began(sets * tried, i -> i % 2 == 0 ? dealt : molten);
+      Member best = Collections.min(first, Comparator.comparingLong(Member::total));
+      int[] better = first.indexOf(best) % 2 == 0 ? dealt : molten;
+      List<Member> rest = began(sets * (each - tried), i -> better);
+      return IntStream.range(0, sets)
+          .mapToObj(
+              i -> {
+                Population population = new Population(model, dice);
+                first.subList(i * tried, (i + 1) * tried).forEach(population::add);
+                rest.subList(i * (each - tried), (i + 1) * (each - tried)).forEach(population::add);
+                population.keep(KEPT);
+                return population;
+              })
+          .toList();
     }
 
     private int[] molten(int... dealt) {
@@ -208,10 +223,11 @@ final class Search implements Balancer {
 
     private List<Member> began(int count, IntFunction<int[]> from) {
       Schedule heats = model.exact ? STRICT_START : START;
-      return atOnce(count, i -> new AnnealStart(from.apply(i), heats, Optional.empty()), startMoves)
-          .stream()
-          .map(made -> made.member)
-          .toList();
+      List<AnnealStart> begun =
+          IntStream.range(0, count)
+              .mapToObj(i -> new AnnealStart(from.apply(i), heats, Optional.empty()))
+              .toList();
+      return annealed(begun, startMoves).stream().map(made -> made.member).toList();
     }
 
     /** Betters choices together until that brings nothing more. */
@@ -220,7 +236,7 @@ final class Search implements Balancer {
       long found = done;
       long least = population.best().total();
       while (goesOn() && (done < from + span || found - from > FOUND_BY * (done - from))) {
-        long now = bettered(population, done < from + SPREAD * span);
+        long now = bettered(List.of(population), done < from + SPREAD * span);
         if (now < least - least * FIND) {
           least = now;
           found = done;
@@ -228,32 +244,57 @@ final class Search implements Balancer {
       }
     }
 
-    /** Betters two sets of choices in turn; returns whether they soon agree and find no more. */
-    private boolean agree(Population one, Population two) {
+    /** Betters sets of choices in turn; returns whether all soon agree and find no more. */
+    private boolean agree(List<Population> apart) {
       long from = done;
       long found = done;
-      long least = one.best().total() + two.best().total();
-      while (goesOn() && done < from + LATE_A_PLACE * places) {
-        long now = bettered(one, true) + bettered(two, true);
+      long least = Long.MAX_VALUE;
+      long each = (long) places * apart.size();
+      while (goesOn() && done < from + LATE_A_PLACE * each) {
+        long now = bettered(apart, true);
         if (now < least - least * FIND) {
           least = now;
           found = done;
         }
         boolean settled = found - from <= FOUND_BY * (done - from);
-        if (settled && done >= from + SOON_A_PLACE * places && one.isNear(two, AGREED)) {
+        if (settled && done >= from + SOON_A_PLACE * each && agreed(apart)) {
           return true;
         }
       }
       return false;
     }
 
-    /** Anneals choices of a population, all of other sizes or not; returns the least score then. */
-    private long bettered(Population population, boolean apart) {
-      population.spread(apart);
-      long count = Math.min(SPELL_MOVES * places, Math.max(1, (moves - done) / AT_ONCE));
-      atOnce(AT_ONCE, i -> begun(population), count)
-          .forEach(made -> population.offer(made.member, made.from));
-      return population.best().total();
+    private static boolean agreed(List<Population> apart) {
+      return apart.stream().allMatch(one -> one.isNear(apart.get(0), AGREED));
+    }
+
+    /** Returns sets joined, so many at a time. */
+    private static List<Population> joined(List<Population> apart, int each) {
+      for (int i = 0; i < apart.size(); i++) {
+        if (i % each > 0) {
+          apart.get(i - i % each).join(apart.get(i));
+        }
+      }
+      return IntStream.range(0, apart.size())
+          .filter(i -> i % each == 0)
+          .mapToObj(apart::get)
+          .toList();
+    }
+
+    /** Anneals choices of sets, all of other sizes or not; returns the sum of least scores then. */
+    private long bettered(List<Population> sets, boolean apart) {
+      int each = AT_ONCE * Math.max(1, FEWEST_SPELLS / sets.size());
+      List<AnnealStart> begun = new ArrayList<>();
+      for (Population set : sets) {
+        set.spread(apart);
+        IntStream.range(0, each).forEach(i -> begun.add(begun(set)));
+      }
+      long left = Math.max(1, (moves - done) / begun.size());
+      List<AnnealResult> made = annealed(begun, Math.min(SPELL_MOVES * places, left));
+      for (int i = 0; i < made.size(); i++) {
+        sets.get(i / each).offer(made.get(i).member, made.get(i).from);
+      }
+      return sets.stream().mapToLong(set -> set.best().total()).sum();
     }
 
     private boolean goesOn() {
@@ -277,17 +318,20 @@ final class Search implements Balancer {
       return new Schedule(warmth.at(share), COLD * each);
     }
 
-    /** Anneals choices at once, on as many threads as there are. */
-    private List<AnnealResult> atOnce(int count, IntFunction<AnnealStart> begin, long each) {
-      List<AnnealStart> all = IntStream.range(0, count).mapToObj(begin).toList();
-      IntStream turns = IntStream.range(0, count);
-      List<AnnealResult> made =
-          (effort.anyThreads() ? turns.parallel() : turns)
-              .mapToObj(i -> made(i, all.get(i), each))
-              .toList();
-      done += count * each;
+    /** Anneals choices, some at once on as many threads as there are. */
+    private List<AnnealResult> annealed(List<AnnealStart> begun, long each) {
+      AnnealResult[] made = new AnnealResult[begun.size()];
+      IntStream lanes = IntStream.range(0, AT_ONCE);
+      (effort.anyThreads() ? lanes.parallel() : lanes)
+          .forEach(
+              lane -> {
+                for (int i = lane; i < made.length; i += AT_ONCE) {
+                  made[i] = made(lane, begun.get(i), each);
+                }
+              });
+      done += made.length * each;
       tell(0);
-      return made;
+      return List.of(made);
     }
 
     private AnnealResult made(int i, AnnealStart begun, long count) {

@@ -56,10 +56,11 @@
  * is warm for another; it begins anywhere between hot enough for sizes to change and cool enough to
  * keep them. Exact means keep their hotter and longer starts.
  *
- * <p><b>When a search ends.</b> Up to 24 places two sets of choices are bettered in turn until they
- * agree, which takes a third of the time that it takes one set to settle after the other. With more
- * places that was not always as good: a set that is bettered alone for long finds what two short
- * ones don't, and two may agree on a poor choice.
+ * <p><b>When a search ends.</b> A choice begins as four small sets that are bettered in turn. What
+ * is easy all four find alike, and it ends in a third of the time that it takes one set to settle
+ * after the other; else they join two by two, and two sets that agree end it too. Four small sets
+ * agree less often on a poor choice than two large ones do, and lose nothing where they don't: what
+ * they found goes on together, and is at last told by a set that begins anew.
  *
  * <p><b>Tried and not taken: a place that weighs all its exchanges at once</b> and draws one by the
  * heat (least of cost and Gumbel noise), from a row of what each log would cost there. With one cut

@@ -129,14 +129,14 @@ class KeptLogsTest {
     assertVerified(job, choice);
   }
 
-  /** Weighing the worst gap first must not widen it, taken over several yards. */
+  /** Weighing the worst gap first must not widen it, over several yards with logs to spare. */
   @Test
   void theWorstGapFirstMakesTheWorstGapSmaller() {
     double even = 0;
     double worst = 0;
     for (long seed = 81; seed <= 84; seed++) {
       Job any = Jobs.random(seed, 44);
-      BigDecimal rounds = BigDecimal.valueOf(11);
+      BigDecimal rounds = BigDecimal.valueOf(9);
       Job job = any.with(any.rules().with(Setting.ROUNDS, rounds, Origin.OPTION));
       even += worstError(job, longer(job));
       Job first = job.with(job.rules().with(Setting.BALANCE_FOR, "worst", Origin.OPTION));
