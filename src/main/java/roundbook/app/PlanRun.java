@@ -71,7 +71,7 @@ final class PlanRun {
    * @param job the job, with the logs that others have taken
    * @param plan the plan of the logs that were left to it
    * @param problems every problem found on the way
-   * @param stopped whether the search was ended before its time
+   * @param stopped whether the search, or what was asked after it, was ended before its time
    */
   record Chosen(Job job, Plan plan, List<Problem> problems, boolean stopped) {}
 
@@ -148,15 +148,15 @@ final class PlanRun {
     Job left = yard.left(file, ready.job());
     Planner planner = new Planner(new BalancedChooser());
     Plan plan = searching.search(left, effort -> planner.plan(left, effort));
-    plan = proved(plan);
     List<Problem> stopped = searching.doubts();
+    plan = proved(plan);
     List<Problem> problems = joined(joined(ready.problems(), greed(ready.job(), yard)), stopped);
     if (plan.rounds() == 0) {
       List<Problem> all = joined(problems, plan.problems());
       return Stage.ended(noRound(ready.job(), plan, all));
     }
     yard.take(file, ready.job(), plan);
-    return Stage.goingOn(new Chosen(ready.job(), plan, problems, !stopped.isEmpty()));
+    return Stage.goingOn(new Chosen(ready.job(), plan, problems, run.stop().asked()));
   }
 
   /** Returns the plan with how much better another could be, where that is asked. */

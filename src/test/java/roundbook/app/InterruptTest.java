@@ -82,6 +82,23 @@ class InterruptTest {
     assertFalse(Files.exists(folder.resolve("tally - rounds rev1.xlsx")), "it went on to write");
   }
 
+  /** What was chosen before a proof is whole: nothing better is promised for letting it run. */
+  @Test
+  void aProofThatIsStoppedLeavesNoDoubtOfThePlan() throws IOException, InterruptedException {
+    Process run =
+        OwnProcess.start(
+            said, List.of(), "plan", "--walls", "20x14", "--prove=5min", tally.toString());
+    while (run.isAlive() && !Files.readString(said).contains("reckoning how near")) {
+      Thread.sleep(20);
+    }
+    signal(run, "INT");
+    assertTrue(run.waitFor(100, TimeUnit.SECONDS), "it goes on");
+    String text = Files.readString(said);
+    assertEquals(130, run.exitValue(), text);
+    assertFalse(text.contains("search-stopped"), text);
+    assertTrue(Files.exists(folder.resolve("tally - rounds rev1.xlsx")), text);
+  }
+
   private boolean saidAgain() throws IOException {
     return Files.readString(said).contains("interrupt again to end at once");
   }
