@@ -47,7 +47,7 @@ class KnownOptimaTest {
   void aPoorBeginningDoesNotSettleTheChoice(String yard, long seed) {
     BalanceTask task = YardFile.read(yard).task(false, false);
     double score = Balancer.search().solve(task, Effort.usual(seed).onAnyThreads()).score().total();
-    assertTrue(score <= 1.01 * YardFile.best(yard).rounded(), yard + ": " + score);
+    assertTrue(score <= 1.03 * YardFile.best(yard).rounded(), yard + ": " + score);
   }
 
   /**
