@@ -1,5 +1,6 @@
 package roundbook.app;
 
+import java.io.File;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,6 +18,9 @@ final class ProofOption {
 
   private static final String NAME = "--prove";
   private static final Pattern TIME = Pattern.compile("([1-9]\\d{0,4})(s|min)");
+
+  /** Another option, or a path: with folders or with an ending. */
+  private static final Pattern NO_TIME = Pattern.compile("-\\D.*|.*[/\\\\].*|.*\\.[A-Za-z]+");
 
   @Option(
       names = NAME,
@@ -36,13 +40,21 @@ final class ProofOption {
     for (int i = 0; i < args.length; i++) {
       if (!args[i].equals(NAME)) {
         all.add(args[i]);
-      } else if (i + 1 < args.length && TIME.matcher(args[i + 1]).matches()) {
+      } else if (i + 1 < args.length && isMeantAsTime(args[i + 1])) {
         all.add(NAME + "=" + args[++i]);
       } else {
         all.add(NAME + "=" + USUAL.toSeconds() + "s");
       }
     }
     return all.toArray(String[]::new);
+  }
+
+  /**
+   * Returns whether a word is a time or a slip in writing one, rather than what is to be planned.
+   */
+  private static boolean isMeantAsTime(String word) {
+    return TIME.matcher(word).matches()
+        || !NO_TIME.matcher(word).matches() && !new File(word).exists();
   }
 
   /** Reads seconds or minutes. */

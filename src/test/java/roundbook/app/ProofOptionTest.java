@@ -24,6 +24,16 @@ class ProofOptionTest {
   }
 
   @Test
+  void aSlipInTheTimeIsNotTakenForAFile() {
+    for (String slip : new String[] {"soon", "-3", "0", "5", "1h", "20S", "1.5min"}) {
+      assertEquals("plan --prove=" + slip + " a.csv", timed("plan --prove " + slip + " a.csv"));
+    }
+    for (String other : new String[] {"-o", "--walls", "a.csv", "yard/jobs", "samples"}) {
+      assertEquals("plan --prove=60s " + other, timed("plan --prove " + other));
+    }
+  }
+
+  @Test
   void secondsAndMinutesAreRead() {
     ProofOption.TimeOf times = new ProofOption.TimeOf();
     assertEquals(Duration.ofSeconds(90), times.convert("90s"));
