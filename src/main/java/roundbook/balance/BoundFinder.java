@@ -28,8 +28,8 @@ final class BoundFinder {
 
   private final Model model;
   private final Effort effort;
-  private final LooseAnneal annealer;
   private final double known;
+  private LooseAnneal annealer;
   private int[] best;
   private double least;
   private long steps;
@@ -43,7 +43,6 @@ final class BoundFinder {
     this.model = model;
     this.known = known;
     this.effort = effort;
-    annealer = new LooseAnneal(model, new Dice(effort.seed()));
     least = known;
   }
 
@@ -84,6 +83,9 @@ final class BoundFinder {
 
   /** Makes a choice of some ways. */
   void look(List<Pick> picks) {
+    if (annealer == null) { // its tables are large, and a part may never be looked at
+      annealer = new LooseAnneal(model, new Dice(effort.seed()));
+    }
     int places = model.slots.count;
     double each = least / places;
     Schedule heats = new Schedule(WARM * each, COLD * each);
