@@ -126,8 +126,8 @@ record Room(String name, List<String> rooms, List<String> outside) {
                       + " report.proof"),
               core(
                   "report.table",
-                  "units problem problem.words page job notch stack wood takeoff exchange plan"
-                      + " buying report.words report.frame"),
+                  "units problem problem.words page job notch stack rounds wood takeoff exchange"
+                      + " plan buying report.words report.frame"),
               core("report.form", "units problem problem.words page job"),
               core(
                   "report.buy",

@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import roundbook.sheet.read.BookReader;
 
 /**
@@ -22,13 +23,16 @@ import roundbook.sheet.read.BookReader;
  * made from the same bytes, options and version is not planned again.
  *
  * @param inputs a digest of the files, the options and the program's version
- * @param numbers exit code, rounds, logs used, spare and left out, errors and warnings
+ * @param numbers exit code, rounds, logs used, spare and left out, by how many hundredths another
+ *     choice could be better at most or −1 where that is not known, errors and warnings
  */
 record BookOrigin(String inputs, List<Integer> numbers) {
   /** The custom property of the workbook that holds it. */
   static final String PROPERTY = "roundbook-made";
 
-  private static final int NUMBERS = 7;
+  private static final int NUMBERS = 8;
+
+  private static final int NOT_ASKED = -1;
 
   /** Keeps the numbers from being changed. */
   BookOrigin {
@@ -43,6 +47,7 @@ record BookOrigin(String inputs, List<Integer> numbers) {
       end.used(),
       end.spare(),
       end.leftOut(),
+      end.better().orElse(NOT_ASKED),
       end.errors(),
       end.warnings()
     };
@@ -82,7 +87,7 @@ record BookOrigin(String inputs, List<Integer> numbers) {
     return BookReader.property(book, PROPERTY)
         .map(text -> text.split(" "))
         .filter(words -> words.length == 1 + NUMBERS)
-        .filter(words -> Arrays.stream(words).skip(1).allMatch(word -> word.matches("\\d{1,9}")))
+        .filter(words -> Arrays.stream(words).skip(1).allMatch(word -> word.matches("-1|\\d{1,9}")))
         .map(
             words ->
                 new BookOrigin(
@@ -104,8 +109,9 @@ record BookOrigin(String inputs, List<Integer> numbers) {
         numbers.get(2),
         numbers.get(3),
         numbers.get(4),
-        numbers.get(5),
+        IntStream.of(numbers.get(5)).filter(percent -> percent != NOT_ASKED).findFirst(),
         numbers.get(6),
+        numbers.get(7),
         "planned before");
   }
 }

@@ -4,6 +4,7 @@ import static java.util.stream.Collectors.joining;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import roundbook.page.PlainTable;
 import roundbook.plan.Plan;
@@ -11,6 +12,7 @@ import roundbook.problem.Briefing;
 import roundbook.problem.Problem;
 import roundbook.problem.Severity;
 import roundbook.problem.words.Sentences;
+import roundbook.rounds.Nearness;
 
 /**
  * What became of one file of a batch.
@@ -22,6 +24,8 @@ import roundbook.problem.words.Sentences;
  * @param used logs placed, or read where nothing was to be planned
  * @param spare logs without a place
  * @param leftOut logs that serve no wall
+ * @param better by how many hundredths another choice could be better at most, where it was
+ *     reckoned
  * @param errors how many errors were found
  * @param warnings how many warnings
  * @param note what went wrong in one line, or empty
@@ -34,6 +38,7 @@ record Outcome(
     long used,
     long spare,
     long leftOut,
+    OptionalInt better,
     long errors,
     long warnings,
     String note) {
@@ -46,6 +51,7 @@ record Outcome(
           "used",
           "spare",
           "left_out",
+          "better_at_most_percent",
           "errors",
           "warnings",
           "note");
@@ -59,6 +65,7 @@ record Outcome(
         0,
         0,
         0,
+        OptionalInt.empty(),
         count(problems, Severity.ERROR),
         count(problems, Severity.WARNING),
         note);
@@ -67,14 +74,17 @@ record Outcome(
   static Outcome checked(Path file, Exit exit, int logs, List<Problem> problems) {
     long errors = count(problems, Severity.ERROR);
     long warnings = count(problems, Severity.WARNING);
-    return new Outcome(file, exit, "", 0, logs, 0, 0, errors, warnings, reason(exit, problems));
+    OptionalInt none = OptionalInt.empty();
+    String note = reason(exit, problems);
+    return new Outcome(file, exit, "", 0, logs, 0, 0, none, errors, warnings, note);
   }
 
   static Outcome ordered(Path file, Exit exit, Path written, int logs, List<Problem> problems) {
     long errors = count(problems, Severity.ERROR);
     long warnings = count(problems, Severity.WARNING);
     String note = logs + " logs ordered";
-    return new Outcome(file, exit, written.toString(), 0, 0, 0, 0, errors, warnings, note);
+    OptionalInt none = OptionalInt.empty();
+    return new Outcome(file, exit, written.toString(), 0, 0, 0, 0, none, errors, warnings, note);
   }
 
   static Outcome planned(Path file, Exit exit, Path written, Plan plan, List<Problem> problems) {
@@ -86,6 +96,7 @@ record Outcome(
         plan.count(Plan.Use.PLACED),
         plan.count(Plan.Use.SPARE),
         plan.count(Plan.Use.LEFT_OUT),
+        plan.choice().nearness().stream().mapToInt(Nearness::percent).findFirst(),
         count(problems, Severity.ERROR),
         count(problems, Severity.WARNING),
         reason(exit, problems));
@@ -105,6 +116,7 @@ record Outcome(
         String.valueOf(used),
         String.valueOf(spare),
         String.valueOf(leftOut),
+        better.isPresent() ? String.valueOf(better.getAsInt()) : "",
         String.valueOf(errors),
         String.valueOf(warnings),
         note);

@@ -3,10 +3,8 @@ package roundbook.app;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -49,12 +47,14 @@ final class PlanRun {
   private final Run run;
   private final Console console;
   private final CrewFile output;
+  private final Proving proving;
 
   PlanRun(Path file, Run run, Console console) {
     this.file = file;
     this.run = run;
     this.console = console;
     this.output = new CrewFile(file, run, console);
+    this.proving = new Proving(file, run, console);
   }
 
   /**
@@ -147,9 +147,9 @@ final class PlanRun {
     }
     Job left = yard.left(file, ready.job());
     Planner planner = new Planner(new BalancedChooser());
-    Plan plan = searching.search(left, effort -> planner.plan(left, effort));
+    Plan first = searching.search(left, effort -> planner.plan(left, effort));
     List<Problem> stopped = searching.doubts();
-    plan = proved(plan);
+    Plan plan = proving.effort(first).map(effort -> proved(first, effort)).orElse(first);
     List<Problem> problems = joined(joined(ready.problems(), greed(ready.job(), yard)), stopped);
     if (plan.rounds() == 0) {
       List<Problem> all = joined(problems, plan.problems());
@@ -159,21 +159,9 @@ final class PlanRun {
     return Stage.goingOn(new Chosen(ready.job(), plan, problems, run.stop().asked()));
   }
 
-  /** Returns the plan with how much better another could be, where that is asked. */
-  private Plan proved(Plan plan) {
-    boolean always = plan.job().rules().text(Setting.PROVE).equals("yes");
-    Optional<Duration> time =
-        run.options().proof().or(() -> always ? Optional.of(ProofOption.USUAL) : Optional.empty());
-    if (time.isEmpty() || plan.rounds() == 0) {
-      return plan;
-    }
-    long from = System.nanoTime();
-    console.say("%s: reckoning how near the best it is".formatted(file.getFileName()));
-    BooleanSupplier stop =
-        () -> run.stop().asked() || System.nanoTime() - from > time.get().toNanos();
-    Effort effort = Effort.usual(0).until(stop);
-    Effort shared = run.files().isBatch() ? effort : effort.onAnyThreads();
-    Choice choice = LeastScore.reckoned(plan.job(), plan.choice(), shared);
+  /** Returns the plan with how much better another could be, or a better one. */
+  private Plan proved(Plan plan, Effort effort) {
+    Choice choice = LeastScore.reckoned(plan.job(), plan.choice(), effort);
     double less = 1 - choice.score().total() / plan.choice().score().total();
     if (less > 0) {
       sayBetter(less);
@@ -184,10 +172,7 @@ final class PlanRun {
   private void sayBetter(double share) {
     String by = share < 0.01 ? "less than 1 %" : (int) (100 * share) + " %";
     console.say(
-        file.getFileName()
-            + ": came upon a choice that is better by "
-            + by
-            + ", which is planned; another run may come upon another");
+        file.getFileName() + ": came upon a choice that is better by " + by + ", which is planned");
   }
 
   /** Says that no round can be built, and writes what to order so that all can. */
@@ -249,7 +234,7 @@ final class PlanRun {
 
   private void say(Plan plan, Path written) {
     console.result(written.toString());
-    plan.choice().betterByAtMost().ifPresent(this::sayNear);
+    proving.say(plan, false);
     plan.takeoff().top().flatMap(Top::wanted).ifPresent(wanted -> sayHeight(plan, wanted));
     long taken = plan.count(Plan.Use.TAKEN);
     console.say(
@@ -260,19 +245,6 @@ final class PlanRun {
                 plan.count(Plan.Use.SPARE),
                 plan.count(Plan.Use.LEFT_OUT),
                 taken == 0 ? "" : ", " + taken + " taken by other jobs"));
-  }
-
-  private void sayNear(int percent) {
-    String said =
-        switch (percent) {
-          case 0 -> "proved: no choice of these logs for these rounds is better";
-          case 100 -> "how near the best it is was not found out";
-          default ->
-              "no choice of these logs for these rounds can be better by more than "
-                  + percent
-                  + " %";
-        };
-    console.say(file.getFileName() + ": " + said);
   }
 
   private void sayHeight(Plan plan, WantedHeight wanted) {

@@ -12,6 +12,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import roundbook.job.Job;
 import roundbook.plan.Plan;
+import roundbook.plan.Planner;
 import roundbook.problem.CellRef;
 import roundbook.problem.Phrase;
 import roundbook.problem.Problem;
@@ -27,6 +28,7 @@ import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.CrewContext.Issue;
 import roundbook.report.start.ChangeWords;
 import roundbook.report.table.PlainTables;
+import roundbook.rounds.LeastScore;
 import roundbook.site.SiteReport;
 
 /** Reads one crew workbook back, plans the rest anew and writes the next revision. */
@@ -47,6 +49,7 @@ final class ReplanRun {
   private final Run run;
   private final Console console;
   private final CrewFile output;
+  private final Proving proving;
   private final Optional<Path> with;
 
   /**
@@ -60,6 +63,7 @@ final class ReplanRun {
     this.run = run;
     this.console = console;
     this.output = new CrewFile(file, run, console);
+    this.proving = new Proving(file, run, console);
   }
 
   Outcome outcome() throws IOException {
@@ -76,12 +80,23 @@ final class ReplanRun {
     }
     SiteReport typed = site.value().get();
     Read<Replan> made = searching.search(typed.job(), effort -> Replanner.replan(typed, effort));
+    List<Problem> stopped = searching.doubts();
     List<Problem> problems = new ArrayList<>(site.problems());
     output.newer(typed.issue().revision()).ifPresent(problems::add);
     problems.addAll(made.problems());
     return made.value().isEmpty()
         ? nothingWritten(problems)
-        : write(typed, made.value().get(), problems, searching.doubts());
+        : write(typed, proved(made.value().get()), problems, stopped);
+  }
+
+  /** Returns a re-plan with how much better another could be, where that is asked. */
+  private Replan proved(Replan replan) {
+    Plan plan = replan.plan();
+    return proving
+        .effort(plan)
+        .map(effort -> LeastScore.told(plan.job(), plan.choice(), effort))
+        .map(choice -> replan.with(Planner.of(plan.job(), choice)))
+        .orElse(replan);
   }
 
   private Outcome write(
@@ -95,9 +110,10 @@ final class ReplanRun {
     output.tables(() -> PlainTables.of(first));
     LOG.info("{} re-planned: {} changes, written to {}", file, replan.changes().size(), written);
     console.result(written.toString());
+    proving.say(plan, true);
     new ChangeWords(first.words()).brief(replan, first.changed()).forEach(console::say);
     boolean strict = run.options().run().strict();
-    Exit exit = Exit.planned(plan, first.problems(), !stopped.isEmpty(), strict);
+    Exit exit = Exit.planned(plan, first.problems(), run.stop().asked(), strict);
     return Outcome.planned(file, exit, written, plan, first.problems());
   }
 

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.PriorityQueue;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import roundbook.balance.BoundWay.Pick;
 
@@ -49,9 +50,11 @@ final class BoundTree {
     List<BoundNode> next = List.of(root);
     while (!next.isEmpty()) {
       Stream<BoundNode> all = search.anyThreads() ? next.parallelStream() : next.stream();
-      List<Left> left = all.map(this::left).flatMap(Optional::stream).toList();
-      left.forEach(part -> look(part, finder));
-      left.forEach(part -> open(part.node));
+      for (Left part : all.map(this::left).flatMap(Optional::stream).toList()) {
+        part.look.accept(finder);
+        target = Math.min(target, finder.all());
+        open(part.node);
+      }
       next = next();
     }
     double least = open.isEmpty() ? target : open.peek().bound;
@@ -61,23 +64,9 @@ final class BoundTree {
   /**
    * A part that is left.
    *
-   * @param picks what lies on its cheapest ways
-   * @param followed how many steps were followed to them
-   * @param finder what found choices in it already; null where nothing did
+   * @param look has a finder look for a better choice in it, which may lower the target
    */
-  private record Left(BoundNode node, List<Pick> picks, long followed, BoundFinder finder) {}
-
-  /** Looks for a better choice where a part is left, which lowers the target. */
-  private void look(Left part, BoundFinder finder) {
-    if (part.finder != null) {
-      finder.join(part.finder);
-    } else if (paired && part.node.cut == null) {
-      finder.look(part.picks);
-    } else {
-      finder.pass(part.picks, part.followed);
-    }
-    target = Math.min(target, finder.all());
-  }
+  private record Left(BoundNode node, Consumer<BoundFinder> look) {}
 
   private void open(BoundNode node) {
     boolean room = held + node.steps() <= MOST_HELD;
@@ -110,7 +99,7 @@ final class BoundTree {
       return Optional.empty();
     }
     if (search.stops()) {
-      return Optional.of(new Left(node, List.of(), 0, null));
+      return Optional.of(new Left(node, finder -> {}));
     }
     BoundNode.Cut cut = ascent.tally().cut(ascent.graphs(), paired);
     if (!paired) {
@@ -119,15 +108,21 @@ final class BoundTree {
       if (pairs.isPresent()) {
         BoundNode root = node.bounded(ascent.best(), pairs.get(), ascent.prices(), null);
         BoundTree inner = new BoundTree(search, target, true);
-        BoundFinder finder = search.finder().another();
-        double found = inner.bound(root, finder);
+        BoundFinder own = search.finder().another();
+        double found = inner.bound(root, own);
         BoundNode part = node.bounded(found, List.of(), node.prices, null);
-        return Optional.of(new Left(part, List.of(), 0, finder));
+        return Optional.of(new Left(part, finder -> finder.join(own)));
       }
     }
+    List<Pick> picks = ascent.picks();
+    long followed = ascent.followed();
+    Consumer<BoundFinder> look =
+        paired && cut == null
+            ? finder -> finder.look(picks)
+            : finder -> finder.pass(picks, followed);
     return Optional.of(bounded(node, ascent, cut))
         .filter(bounded -> bounded.bound < target)
-        .map(bounded -> new Left(bounded, ascent.picks(), ascent.followed(), null));
+        .map(bounded -> new Left(bounded, look));
   }
 
   private BoundNode bounded(BoundNode node, BoundAscent ascent, BoundNode.Cut cut) {

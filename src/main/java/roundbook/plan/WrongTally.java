@@ -27,11 +27,18 @@ public record WrongTally(Length spread, int gaps, double outside) {
 
   /** Returns what three kinds of tally do: measured as hewn, measured in the yard, guessed. */
   public static List<WrongTally> usual(Stack stack) {
-    Stream<Length> spreads =
-        stack.rules().metric()
-            ? Stream.of(3L, 6L, 13L).map(Length::ofMillimetres)
-            : Stream.of(8L, 4L, 2L).map(part -> Length.ofInchFraction(1, part));
-    return spreads.map(spread -> of(stack, spread)).toList();
+    return spreads(stack.rules()).map(spread -> of(stack, spread)).toList();
+  }
+
+  /** Returns how far diameters are off that were measured as hewn. */
+  public static Length asHewn(BuildRules rules) {
+    return spreads(rules).findFirst().orElseThrow();
+  }
+
+  private static Stream<Length> spreads(BuildRules rules) {
+    return rules.metric()
+        ? Stream.of(3L, 6L, 13L).map(Length::ofMillimetres)
+        : Stream.of(8L, 4L, 2L).map(part -> Length.ofInchFraction(1, part));
   }
 
   /** Returns what a spread of the diameters does to the gaps of a stack. */

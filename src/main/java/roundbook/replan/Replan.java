@@ -25,4 +25,9 @@ public record Replan(
     changes = List.copyOf(changes);
     differences = List.copyOf(differences);
   }
+
+  /** Returns the same with more known of the new plan. */
+  public Replan with(Plan known) {
+    return new Replan(revision, before, known, changes, differences, gaps);
+  }
 }

@@ -2,8 +2,6 @@ package roundbook.rounds;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import roundbook.job.Job;
@@ -24,8 +22,7 @@ import roundbook.units.LengthUnit;
  * @param problems pins that could not be kept, and the like
  * @param pairs places filled with short logs that were reckoned with, in rounds that are missing
  *     too
- * @param least a score that no choice of these logs for these rounds is under, where that was
- *     reckoned
+ * @param nearness how near the best it is, where that was reckoned
  */
 public record Choice(
     List<Course> courses,
@@ -34,15 +31,12 @@ public record Choice(
     Optional<Shortage> shortage,
     List<Problem> problems,
     List<FilledPlace> pairs,
-    OptionalDouble least) {
+    Optional<Nearness> nearness) {
   /** A wall of hewn logs is not built higher (common practice, no published source). */
   public static final Length HIGHEST = Length.of(40, LengthUnit.FOOT);
 
   /** So high walls are planned where nobody says how high: a storey (likewise common practice). */
   public static final Length STOREY = Length.of(10, LengthUnit.FOOT);
-
-  /** By what share of its score another choice may be better for none to count as better. */
-  private static final double PROVEN = 1e-4;
 
   /** A choice without short logs beside openings. */
   public Choice(
@@ -51,7 +45,7 @@ public record Choice(
       Score score,
       Optional<Shortage> shortage,
       List<Problem> problems) {
-    this(courses, unused, score, shortage, problems, List.of(), OptionalDouble.empty());
+    this(courses, unused, score, shortage, problems, List.of(), Optional.empty());
   }
 
   /** Copies the lists. */
@@ -83,30 +77,17 @@ public record Choice(
   /** Returns the same choice without some of its unused logs, by their tags. */
   public Choice without(Set<String> tags) {
     List<Log> left = unused.stream().filter(log -> !tags.contains(log.tag())).toList();
-    return new Choice(courses, left, score, shortage, problems, pairs, least);
+    return new Choice(courses, left, score, shortage, problems, pairs, nearness);
   }
 
   /** Returns the same choice with another shortage. */
   public Choice with(Optional<Shortage> other) {
-    return new Choice(courses, unused, score, other, problems, pairs, least);
+    return new Choice(courses, unused, score, other, problems, pairs, nearness);
   }
 
-  /** Returns the same choice with a score that no choice of its logs is under. */
-  Choice withLeast(double found) {
-    return new Choice(courses, unused, score, shortage, problems, pairs, OptionalDouble.of(found));
-  }
-
-  /**
-   * Returns by how many hundredths of its score another choice could be better at most, rounded up:
-   * 0 where that none is better is proven, 100 where nothing is known; empty where it was not
-   * asked.
-   */
-  public OptionalInt betterByAtMost() {
-    if (least.isEmpty()) {
-      return OptionalInt.empty();
-    }
-    double share = 1 - least.getAsDouble() / score.total();
-    return OptionalInt.of(share < PROVEN || score.total() == 0 ? 0 : (int) Math.ceil(100 * share));
+  /** Returns the same choice, of which it is known how near the best it is. */
+  public Choice with(Nearness known) {
+    return new Choice(courses, unused, score, shortage, problems, pairs, Optional.of(known));
   }
 
   /**
@@ -120,7 +101,7 @@ public record Choice(
             .collect(Collectors.toSet());
     List<Log> left = job.logs().stream().filter(log -> !placed.contains(log.tag())).toList();
     List<FilledPlace> now = paired.isEmpty() ? pairs : paired;
-    return new Choice(courses, left, score, shortage, problems, now, least);
+    return new Choice(courses, left, score, shortage, problems, now, nearness);
   }
 
   /** Returns the places that short logs fill. */

@@ -32,8 +32,8 @@ public final class LeastScore {
   }
 
   /**
-   * Returns a choice with a score that no choice of its logs for as many rounds is under: a better
-   * one where one is come upon, which keeps all that the job asks for as well as the other did.
+   * Returns a choice with how near the best it is of its logs for as many rounds: a better one
+   * where one is come upon, which keeps all that the job asks for as well as the other did.
    *
    * <p>Stems stay cut as they are, and pairs of short logs beside openings where they lie. Places
    * that are kept for headers are open to all logs here, so the score holds for more choices than
@@ -50,10 +50,31 @@ public final class LeastScore {
     return new LeastScore(job, choice, effort).reckoned();
   }
 
+  /**
+   * Returns a choice as it is, with how near the best it is: what is built lies where it lies, all
+   * else anywhere that it may.
+   *
+   * @param job the job
+   * @param choice its choice
+   * @param effort what may stop it, with what was found, and whether it may use more threads
+   */
+  public static Choice told(Job job, Choice choice, Effort effort) {
+    LeastScore least = new LeastScore(job, choice, effort);
+    return least.told(choice, least.bound(new BalanceJob(least.places())));
+  }
+
+  private Choice told(Choice told, Bound bound) {
+    return told.with(Nearness.of(told, bound.score(), !effort.stop().getAsBoolean()));
+  }
+
+  private Bound bound(BalanceJob balance) {
+    return Bound.of(balance.task(), choice.score().total(), effort);
+  }
+
   private Choice reckoned() {
     Places places = places();
     BalanceJob balance = new BalanceJob(places);
-    Bound bound = Bound.of(balance.task(), choice.score().total(), effort);
+    Bound bound = bound(balance);
     return bound
         .better()
         .map(result -> BalancedChooser.choice(places, balance, result, places.rounds()))
@@ -61,9 +82,8 @@ public final class LeastScore {
         .flatMap(
             other ->
                 Stream.of(other, mended(other)).filter(each -> keeps(balance, each)).findFirst())
-        .orElse(choice)
-        .with(choice.shortage())
-        .withLeast(bound.score());
+        .map(other -> told(other.with(choice.shortage()), bound))
+        .orElseGet(() -> told(choice, bound));
   }
 
   /** Returns the places of as many rounds, some reserved if the choice has them so. */

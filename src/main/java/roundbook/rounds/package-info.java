@@ -36,7 +36,9 @@
  * number of rounds and the same pairs of short logs, every other log free to lie anywhere it may. A
  * better choice that the engine comes upon is taken if it keeps what is no part of the score: ends
  * not graded stop, headers over openings, pairs beside them, the height; one that puts the worst
- * gap first is left as it is. A re-plan says nothing of it, for it keeps logs where they are.
+ * gap first is left as it is, and so is a re-plan, which is told the bound alone: it moves a log
+ * only where that pays. What a bound is in wood {@code Nearness} tells: gaps, faults and waste add
+ * up to the score, so of a choice whose faults and waste weigh no more only the gaps can be better.
  *
  * <p><b>The order is minimal, and proved.</b> A greatest matching of logs and places, the longest
  * places first, leaves empty what no fewer logs could fill. The missing logs' diameters are found

@@ -6,7 +6,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import roundbook.job.BuildRules;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Building;
@@ -169,7 +168,7 @@ public final class PlanFixtures {
         choice.shortage(),
         choice.problems(),
         List.of(placed),
-        OptionalDouble.empty());
+        Optional.empty());
   }
 
   /** Returns the job with logs for so many rounds, four more and two that are too short. */

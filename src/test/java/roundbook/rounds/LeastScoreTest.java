@@ -1,14 +1,21 @@
 package roundbook.rounds;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import roundbook.balance.Effort;
+import roundbook.job.AsBuilt;
+import roundbook.job.AsBuilt.Held;
+import roundbook.job.AsBuilt.Place;
 import roundbook.job.BuildRules.Origin;
 import roundbook.job.Job;
 import roundbook.job.Kept;
@@ -17,12 +24,15 @@ import roundbook.job.Setting;
 import roundbook.plan.Jobs;
 import roundbook.plan.ShortYards;
 import roundbook.stack.Course;
+import roundbook.stack.FilledPlace;
 import roundbook.stack.Stack;
+import roundbook.units.Length;
 
 /** By how much another choice of the same logs could be better, in hundredths rounded up. */
 class LeastScoreTest {
   private static final String SILL = "L2";
   private static final String PLATE = "L3";
+  private static final BigDecimal LITTLE = new BigDecimal("0.001");
   private static final Job RANDOM = Jobs.random(91, 10);
   private static final Job JOB =
       RANDOM.with(RANDOM.rules().with(Setting.ROUNDS, BigDecimal.valueOf(2), Origin.OPTION));
@@ -40,7 +50,7 @@ class LeastScoreTest {
     Choice good = new BalancedChooser().choose(JOB, Effort.usual(1).withMoves(200_000));
     assertTrue(told.score().total() < poor.score().total(), told.score() + " of " + poor.score());
     assertHolds(JOB, told);
-    int most = told.betterByAtMost().orElseThrow();
+    int most = told.nearness().orElseThrow().percent();
     double better = 1 - good.score().total() / told.score().total();
     assertTrue(100 * better <= most, 100 * better + " % of " + most);
   }
@@ -95,14 +105,38 @@ class LeastScoreTest {
     assertEquals(poor.courses(), told.courses());
   }
 
+  /** A re-plan keeps its logs: what is cut is settled, and no choice of the rest is better. */
   @Test
-  void hundredthsAreRoundedUp() {
-    Choice choice = new BalancedChooser().choose(JOB, Effort.usual(1).withMoves(1_000));
-    double total = choice.score().total();
-    assertEquals(OptionalInt.empty(), choice.betterByAtMost());
-    assertEquals(OptionalInt.of(100), choice.withLeast(0).betterByAtMost());
-    assertEquals(OptionalInt.of(20), choice.withLeast(0.803 * total).betterByAtMost());
-    assertEquals(OptionalInt.of(1), choice.withLeast(0.9998 * total).betterByAtMost());
-    assertEquals(OptionalInt.of(0), choice.withLeast(0.99995 * total).betterByAtMost());
+  void whatIsBuiltLiesWhereItLies() {
+    Job free = JOB.with(JOB.rules().with(Setting.CHANGE_PAYS, LITTLE, Origin.OPTION));
+    Choice poor = new BalancedChooser().choose(free, Effort.usual(1).withMoves(20));
+    Course first = poor.courses().get(0);
+    Map<Place, Held> cut =
+        first.places().stream().collect(Collectors.toMap(FilledPlace::place, FilledPlace::held));
+    AsBuilt.CutSize size = new AsBuilt.CutSize(first.notch().size(), free.rules().gap());
+    Job job = free.withBuilt(AsBuilt.NOTHING.withPlaces(cut, Map.of()).withCut(List.of(size)));
+    Choice told = LeastScore.told(job, poor, turns(2_000));
+    assertEquals(poor.courses(), told.courses());
+    Map<Place, Held> all = new HashMap<>(cut);
+    poor.courses().get(1).places().forEach(each -> all.put(each.place(), each.held()));
+    Choice good = new KeepingChooser(all, OptionalInt.of(2)).choose(job, Effort.usual(1)).choice();
+    assertEquals(first.places(), good.courses().get(0).places());
+    double better = 1 - good.score().total() / told.score().total();
+    assertTrue(better > 0, "some log is exchanged");
+    int most = told.nearness().orElseThrow().percent();
+    int freely = LeastScore.told(free, poor, turns(2_000)).nearness().orElseThrow().percent();
+    assertTrue(100 * better <= most && most <= freely, 100 * better + " % of " + most);
+  }
+
+  /** Whether more time would tell more. */
+  @Test
+  void whatEndsByItselfSaysSo() {
+    Choice poor = new BalancedChooser().choose(JOB, Effort.usual(1).withMoves(20));
+    assertFalse(LeastScore.told(JOB, poor, turns(20)).nearness().orElseThrow().ended());
+    Job exact = JOB.with(JOB.rules().with(Setting.SIZE_STEP, Length.ZERO, Origin.OPTION));
+    Choice means = new BalancedChooser().choose(exact, Effort.usual(1).withMoves(20));
+    Nearness near = LeastScore.told(exact, means, turns(20)).nearness().orElseThrow();
+    assertTrue(near.ended());
+    assertEquals(100, near.percent());
   }
 }

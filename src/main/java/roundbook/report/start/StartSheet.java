@@ -89,7 +89,9 @@ public final class StartSheet {
     if (!plan.job().stems().isEmpty()) {
       fact("start.stems", stems());
     }
-    plan.choice().betterByAtMost().ifPresent(percent -> fact("start.near", near(percent)));
+    new NearWords(context.words(), context.replan().isPresent())
+        .told(plan)
+        .ifPresent(words -> fact("start.near", words));
     fact("start.walls", walls());
     PassagePlates.words(context).ifPresent(words -> fact("plates", words));
     if (plan.rounds() > 0) {
@@ -141,14 +143,6 @@ public final class StartSheet {
     String enough = plan.job().asksHeight() ? "start.rounds.all" : "start.rounds.logs";
     String key = wanted > plan.rounds() ? "start.rounds.short" : enough;
     return context.text(key, plan.rounds(), wanted);
-  }
-
-  private String near(int percent) {
-    return switch (percent) {
-      case 0 -> context.text("start.near.proved");
-      case 100 -> context.text("start.near.unknown");
-      default -> context.text("start.near.some", percent);
-    };
   }
 
   private String walls() {

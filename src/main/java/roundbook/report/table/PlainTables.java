@@ -26,6 +26,7 @@ import roundbook.report.frame.CrewContext;
 import roundbook.report.words.Decimals;
 import roundbook.report.words.QuantityWords;
 import roundbook.report.words.Words;
+import roundbook.rounds.Nearness;
 import roundbook.stack.Course;
 import roundbook.stack.Joint;
 import roundbook.stack.PlacedLog;
@@ -57,7 +58,8 @@ public final class PlainTables {
 
   /**
    * Returns every table of a plan: logs, problems, rounds, pieces, gaps and the rest; cross-cuts
-   * where there are stems, junctions where there are more than four walls.
+   * where there are stems, junctions where there are more than four walls, nearness where it was
+   * reckoned how near the best the plan is.
    */
   public static List<PlainTable> of(CrewContext context) {
     PlainTables tables = new PlainTables(context);
@@ -86,10 +88,12 @@ public final class PlainTables {
         context.plan().job().stems().isEmpty()
             ? List.of()
             : List.of(CrossCutTable.of(context.plan(), tables.decimals));
+    List<PlainTable> nearness =
+        context.plan().choice().nearness().stream().map(tables::nearness).toList();
     boolean more = context.plan().job().building().walls().size() > 4;
     List<PlainTable> junctions =
         more ? List.of(JunctionTable.of(context.plan(), tables.decimals)) : List.of();
-    return Stream.of(usual, others, cuts, junctions).flatMap(List::stream).toList();
+    return Stream.of(usual, others, cuts, junctions, nearness).flatMap(List::stream).toList();
   }
 
   /** A log found for another place than the walls, or so many that are to be ordered. */
@@ -313,6 +317,18 @@ public final class PlainTables {
         .length("most", Joint::most)
         .text("flag", joint -> joint.flag(plan.job().rules()).symbol())
         .table("gaps", plan.stack().joints());
+  }
+
+  /**
+   * Gaps are off as the root of the mean square; at least, where faults and waste weigh no more.
+   */
+  private PlainTable nearness(Nearness known) {
+    return new PlainColumns<Nearness>(decimals)
+        .count("better_at_most_percent", Nearness::percent)
+        .length("gap_off", Nearness::gapOff)
+        .length("gap_off_at_least", Nearness::leastGapOff)
+        .text("ended_by", near -> near.ended() ? "itself" : "time")
+        .table("nearness", List.of(known));
   }
 
   private PlainTable materials() {

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.math.BigDecimal;
 import java.util.HashSet;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -32,7 +31,7 @@ import roundbook.report.frame.CrewContext;
 import roundbook.report.frame.Tab;
 import roundbook.report.mark.NotchChartSheet;
 import roundbook.report.mark.Squareness;
-import roundbook.rounds.Choice;
+import roundbook.rounds.Nearness;
 import roundbook.units.Length;
 
 /** The first page: what to do first, and what a crew must not miss. */
@@ -92,24 +91,12 @@ class StartSheetTest {
   @Test
   void itSaysByHowMuchAnotherChoiceCouldBeBetter() {
     assertTrue(!says(ListFixtures.inches(4), "How near the best"));
-    assertTrue(says(near(0.815), "better by more than 19 %"));
-    assertTrue(says(near(1), "Proved: no choice of these logs for these rounds is better"));
-    assertTrue(says(near(0), "Not known"));
-  }
-
-  private static CrewContext near(double least) {
     Plan plan = PlanFixtures.inches().plan(4);
-    Choice choice = plan.choice();
-    Choice told =
-        new Choice(
-            choice.courses(),
-            choice.unused(),
-            new Choice.Score(1, 1, 0, 0, 0, 0),
-            choice.shortage(),
-            choice.problems(),
-            choice.pairs(),
-            OptionalDouble.of(least));
-    return ListFixtures.of(Planner.of(plan.job(), told));
+    Length off = Length.ofInchFraction(1, 10);
+    Nearness near = new Nearness(19, off, off, false);
+    CrewContext context = ListFixtures.of(Planner.of(plan.job(), plan.choice().with(near)));
+    assertTrue(says(context, "How near the best"));
+    assertTrue(says(context, "better by more than 19 % of its score"));
   }
 
   @Test

@@ -17,11 +17,13 @@ import roundbook.page.PlainTable;
 import roundbook.plan.PiecePlan;
 import roundbook.plan.Plan;
 import roundbook.plan.PlanFixtures;
+import roundbook.plan.Planner;
 import roundbook.problem.Problem;
 import roundbook.problem.words.Sentences;
 import roundbook.report.ListFixtures;
 import roundbook.report.frame.CrewContext;
 import roundbook.report.words.Decimals;
+import roundbook.rounds.Nearness;
 import roundbook.stack.Course;
 import roundbook.stack.Joint;
 import roundbook.units.Length;
@@ -83,6 +85,18 @@ class PlainTablesTest {
             "reasons",
             "settings"),
         PlainTables.of(ListFixtures.inches(2)).stream().map(PlainTable::name).toList());
+  }
+
+  @Test
+  void howNearTheBestIsOneRowWhereItWasReckoned() {
+    Plan plan = ListFixtures.metric(2).plan();
+    Nearness near = new Nearness(18, Length.ofMillimetres(3), Length.ofMillimetres(2), false);
+    CrewContext context = ListFixtures.of(Planner.of(plan.job(), plan.choice().with(near)));
+    PlainTable table = table(context, "nearness");
+    assertEquals(
+        List.of("better_at_most_percent", "gap_off_mm", "gap_off_at_least_mm", "ended_by"),
+        table.header());
+    assertEquals(List.of(List.of("18", "3", "2", "time")), table.rows());
   }
 
   @ParameterizedTest

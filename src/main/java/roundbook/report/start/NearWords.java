@@ -1,0 +1,90 @@
+package roundbook.report.start;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Optional;
+import roundbook.job.BuildRules;
+import roundbook.job.Setting;
+import roundbook.plan.Plan;
+import roundbook.plan.WrongTally;
+import roundbook.report.words.Words;
+import roundbook.rounds.Nearness;
+import roundbook.units.Length;
+import roundbook.units.LengthFormat;
+import roundbook.units.LengthUnit;
+
+/**
+ * How near the best a plan is, in the words of a language: by how much another could be better,
+ * what that is in gaps, and what to do.
+ *
+ * @param words the words
+ * @param again whether the plan is that of a re-plan
+ */
+public record NearWords(Words words, boolean again) {
+  private static final String KEY = "start.near.";
+
+  /** Returns the sentences; empty where it was not asked. */
+  public Optional<String> told(Plan plan) {
+    return plan.choice()
+        .nearness()
+        .map(near -> told(near, plan.job().rules()) + (again ? " " + text("cut") : ""));
+  }
+
+  private String told(Nearness near, BuildRules rules) {
+    return switch (near.percent()) {
+      case 0 -> text("proved");
+      case 100 -> text("unknown." + unknown(near, rules));
+      default -> text("some", near.percent()) + gaps(near, rules) + ". " + advice(near, rules);
+    };
+  }
+
+  private static String unknown(Nearness near, BuildRules rules) {
+    boolean exact = rules.sizeStep().isZero();
+    return exact ? "exact" : near.ended() ? "ended" : "timed";
+  }
+
+  /** Returns what gaps are off now and at least; of a single round, which has none, nothing. */
+  private String gaps(Nearness near, BuildRules rules) {
+    LengthUnit unit = rules.unit();
+    return near.gapOff().isZero()
+        ? ""
+        : text(
+            "gaps",
+            decimal(near.leastGapOff(), unit, RoundingMode.DOWN),
+            decimal(near.gapOff(), unit, RoundingMode.HALF_UP),
+            unit.symbol());
+  }
+
+  /** Returns a length in tenths of millimetres or hundredths of other units. */
+  private String decimal(Length length, LengthUnit unit, RoundingMode rounding) {
+    int decimals = unit == LengthUnit.MILLIMETRE ? 1 : 2;
+    BigDecimal exact = length.decimal(unit, 6);
+    return words.number(exact.setScale(decimals, rounding).toPlainString());
+  }
+
+  private String advice(Nearness near, BuildRules rules) {
+    Length asHewn = WrongTally.asHewn(rules);
+    if (!near.isLittle(asHewn)) {
+      return text(stands(near, rules));
+    }
+    LengthFormat formats = LengthFormat.forJob(rules.unit(), rules.printStep());
+    String hewn = formats.withDecimalMark(words.decimalMark()).mark(asHewn);
+    String more = "little." + stands(near, rules);
+    return text("little", hewn, rules.unit().symbol())
+        + (words.has(KEY + more) ? " " + text(more) : "");
+  }
+
+  /** Returns what stands between this choice and a better one. */
+  private String stands(Nearness near, BuildRules rules) {
+    if (again) {
+      return "again";
+    } else if (rules.text(Setting.BALANCE_FOR).equals("worst")) {
+      return "worst";
+    }
+    return near.ended() ? "ended" : "timed";
+  }
+
+  private String text(String key, Object... values) {
+    return words.text(KEY + key, values);
+  }
+}

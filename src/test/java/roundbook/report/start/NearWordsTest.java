@@ -1,0 +1,115 @@
+package roundbook.report.start;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import roundbook.job.Setting;
+import roundbook.plan.Plan;
+import roundbook.plan.PlanFixtures;
+import roundbook.plan.Planner;
+import roundbook.report.words.Words;
+import roundbook.rounds.Nearness;
+import roundbook.units.Length;
+
+/** What a builder is told of how near the best a plan is, and what to do about it. */
+class NearWordsTest {
+  private static final NearWords PLAN = new NearWords(Words.of("en"), false);
+  private static final NearWords REPLAN = new NearWords(Words.of("en"), true);
+  private static final String OPEN =
+      "No choice of these logs for these rounds can be better by more than 18 % of its score";
+  private static final String OFF = OPEN + ": the typical gap error (rms) is ";
+  private static final String FAIR = " with no more faults and waste. ";
+  private static final String LITTLE = "Hewing alone (1/8 in) varies gaps more: nothing to do.";
+
+  private static String told(NearWords words, PlanFixtures job, Nearness near) {
+    Plan plan = job.plan(2);
+    return words.told(Planner.of(plan.job(), plan.choice().with(near))).orElseThrow();
+  }
+
+  /** Returns gaps that are off by so many thousandths of an inch, and at least by so many. */
+  private static Nearness off(long now, long least, boolean ended) {
+    return new Nearness(18, thousandths(now), thousandths(least), ended);
+  }
+
+  private static Length thousandths(long count) {
+    return Length.ofInchFraction(count, 1_000);
+  }
+
+  @Test
+  void nothingIsToldWhereNothingWasAsked() {
+    assertEquals(Optional.empty(), PLAN.told(PlanFixtures.inches().plan(2)));
+  }
+
+  @Test
+  void littleNeedsNothing() {
+    String said = OFF + "0.10 in, at least 0.09" + FAIR + LITTLE;
+    PlanFixtures job = PlanFixtures.inches();
+    assertEquals(said + " Another run may choose otherwise.", told(PLAN, job, off(101, 99, false)));
+    assertEquals(said + " It ended before its time.", told(PLAN, job, off(101, 99, true)));
+  }
+
+  @Test
+  void muchIsSaidWithWhatMayHelp() {
+    String said = OFF + "0.20 in, at least 0.09" + FAIR;
+    assertEquals(
+        said + "A longer --prove may choose better, another run otherwise.",
+        told(PLAN, PlanFixtures.inches(), off(200, 90, false)));
+    assertEquals(
+        said + "It ended before its time: more brings nothing, another Seed may.",
+        told(PLAN, PlanFixtures.inches(), off(200, 90, true)));
+    PlanFixtures worst = PlanFixtures.inches().set(Setting.BALANCE_FOR, "worst");
+    assertEquals(
+        said + "Balance_for=worst puts the worst gap first.",
+        told(PLAN, worst, off(200, 90, false)));
+  }
+
+  @Test
+  void aReplanKeepsWhatIsCut() {
+    PlanFixtures job = PlanFixtures.inches();
+    assertEquals(
+        OFF + "0.10 in, at least 0.09" + FAIR + LITTLE + " What is cut stays.",
+        told(REPLAN, job, off(101, 99, false)));
+    assertEquals(
+        OFF
+            + "0.20 in, at least 0.09"
+            + FAIR
+            + "A lower Change_pays lets more logs change places."
+            + " What is cut stays.",
+        told(REPLAN, job, off(200, 90, false)));
+    String proved = "Proved: no choice of these logs for these rounds is better.";
+    Nearness best = new Nearness(0, Length.ZERO, Length.ZERO, true);
+    assertEquals(proved, told(PLAN, job, best));
+    assertEquals(proved + " What is cut stays.", told(REPLAN, job, best));
+  }
+
+  @Test
+  void aMetricJobHasTenthsOfMillimetres() {
+    NearWords german = new NearWords(Words.of("de"), false);
+    String said = told(german, PlanFixtures.metric(), off(101, 99, false));
+    assertTrue(said.contains("um 2,6 mm ab, mindestens um 2,5 ohne"), said);
+    assertTrue(said.contains("Behauen allein (3 mm)"), said);
+  }
+
+  @Test
+  void aSingleRoundHasNoGapToTell() {
+    String said = told(PLAN, PlanFixtures.inches(), off(0, 0, true));
+    assertEquals(OPEN + ". It ended before its time: more brings nothing, another Seed may.", said);
+  }
+
+  @Test
+  void whyNothingIsKnownIsSaid() {
+    PlanFixtures job = PlanFixtures.inches();
+    Nearness ended = new Nearness(100, thousandths(100), Length.ZERO, true);
+    Nearness timed = new Nearness(100, thousandths(100), Length.ZERO, false);
+    assertEquals(
+        "Not known: too many logs and ways to cut them; more time brings nothing.",
+        told(PLAN, job, ended));
+    assertEquals(
+        "Not known: it takes more time than there was (plan --prove).", told(PLAN, job, timed));
+    PlanFixtures exact = PlanFixtures.inches().set(Setting.SIZE_STEP, Length.ZERO);
+    assertEquals(
+        "Not known: it is reckoned for sizes in steps only (Size_step).", told(PLAN, exact, ended));
+  }
+}
