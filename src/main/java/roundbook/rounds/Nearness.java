@@ -14,10 +14,11 @@ import roundbook.units.LengthUnit;
  *     rounded up: 0 where that none is better is proven, 100 where nothing is known
  * @param gapOff what its gaps are off, as the root of the mean square, at both inside faces and the
  *     middle of every joint; zero where there is no joint
- * @param leastGapOff what they are off at least in any choice whose faults and waste weigh no more
+ * @param better what another choice could be better by at most, as if it were gaps alone: likewise
+ *     the root of the mean square
  * @param ended whether the reckoning ended by itself, so that more time would tell no more
  */
-public record Nearness(int percent, Length gapOff, Length leastGapOff, boolean ended) {
+public record Nearness(int percent, Length gapOff, Length better, boolean ended) {
   /** By what share of its score another choice may be better for none to count as better. */
   private static final double PROVEN = 1e-4;
 
@@ -31,11 +32,10 @@ public record Nearness(int percent, Length gapOff, Length leastGapOff, boolean e
     Choice.Score score = choice.score();
     double share = 1 - least / score.total();
     boolean proven = share < PROVEN || score.total() == 0;
-    double better = score.total() - least;
     return new Nearness(
         proven ? 0 : (int) Math.ceil(100 * share),
         off(choice, score.evenness()),
-        off(choice, score.evenness() - better),
+        off(choice, score.total() - least),
         ended);
   }
 
@@ -45,16 +45,20 @@ public record Nearness(int percent, Length gapOff, Length leastGapOff, boolean e
     return Length.of(StrictMath.sqrt(mean), LengthUnit.INCH);
   }
 
+  /** Returns what gaps are off at least in any choice whose faults and waste weigh no more. */
+  public Length leastGapOff() {
+    double squares = Math.max(0, squared(gapOff) - squared(better));
+    return Length.of(StrictMath.sqrt(squares), LengthUnit.INCH);
+  }
+
   /**
-   * Returns whether all that another choice could be better by, were it gaps alone, is less than
-   * what diameters that are off add to the squares of gaps: half their own square, for a gap takes
-   * half of each of two.
+   * Returns whether what another choice could be better by is less than what diameters that are off
+   * add to the squares of gaps: half their own square, for a gap takes half of each of two.
    *
    * @param diameters what diameters are off by chance, as a standard deviation
    */
   public boolean isLittle(Length diameters) {
-    double could = squared(gapOff) - squared(leastGapOff);
-    return !leastGapOff.isZero() && could < squared(diameters) / 2;
+    return !better.isZero() && squared(better) < squared(diameters) / 2;
   }
 
   private static double squared(Length length) {

@@ -54,7 +54,7 @@ class BatchTest {
     Path report = folder.resolve("report.csv.out");
     run("check", folder.toString(), "--strict", "--report", report.toString());
     List<String> rows = Files.readAllLines(report);
-    assertTrue(rows.get(1).endsWith("a.csv,0,,0,8,0,0,0,0,"), rows.get(1));
+    assertTrue(rows.get(1).endsWith("a.csv,0,,0,8,0,0,,0,0,"), rows.get(1));
     assertTrue(rows.get(2).contains("no headings of a tally were found"), rows.get(2));
     assertTrue(rows.get(5).contains("there is no middle diameter: it is estimated"), rows.get(5));
     assertTrue(err.toString().contains("e.csv: 1 log read, 0 errors, 1 warning"), err.toString());

@@ -67,12 +67,14 @@ class NearnessTest {
     assertFalse(Nearness.of(scored(2, 1.2), 2 - 12 * 0.0079, false).isLittle(EIGHTH));
   }
 
-  /** Faults that weigh more than all gaps may be what is better: that is never little. */
+  /** Where faults weigh more than all gaps, they may be what is better. */
   @Test
   void gapsCannotBeBetterThanGood() {
     Nearness near = Nearness.of(scored(2, 0.001), 1.6, false);
     assertTrue(near.leastGapOff().isZero());
     assertFalse(near.isLittle(EIGHTH));
+    assertTrue(
+        Nearness.of(scored(0.08, 0.001), 0, true).isLittle(EIGHTH), "all together is little");
   }
 
   @Test

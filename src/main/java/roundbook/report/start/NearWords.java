@@ -33,8 +33,13 @@ public record NearWords(Words words, boolean again) {
   private String told(Nearness near, BuildRules rules) {
     return switch (near.percent()) {
       case 0 -> text("proved");
-      case 100 -> text("unknown." + unknown(near, rules));
-      default -> text("some", near.percent()) + gaps(near, rules) + ". " + advice(near, rules);
+      case 100 -> text("unknown." + unknown(near, rules)) + little(near, rules);
+      default ->
+          text("some", near.percent())
+              + gaps(near, rules)
+              + "."
+              + little(near, rules)
+              + more(near, rules);
     };
   }
 
@@ -62,16 +67,18 @@ public record NearWords(Words words, boolean again) {
     return words.number(exact.setScale(decimals, rounding).toPlainString());
   }
 
-  private String advice(Nearness near, BuildRules rules) {
+  /** Returns that nothing is to be done where hewing varies gaps more. */
+  private String little(Nearness near, BuildRules rules) {
     Length asHewn = WrongTally.asHewn(rules);
-    if (!near.isLittle(asHewn)) {
-      return text(stands(near, rules));
-    }
     LengthFormat formats = LengthFormat.forJob(rules.unit(), rules.printStep());
     String hewn = formats.withDecimalMark(words.decimalMark()).mark(asHewn);
-    String more = "little." + stands(near, rules);
-    return text("little", hewn, rules.unit().symbol())
-        + (words.has(KEY + more) ? " " + text(more) : "");
+    return near.isLittle(asHewn) ? " " + text("little", hewn, formats.symbol()) : "";
+  }
+
+  /** Returns what may bring another choice, as far as it needs to be said. */
+  private String more(Nearness near, BuildRules rules) {
+    String key = (near.isLittle(WrongTally.asHewn(rules)) ? "little." : "") + stands(near, rules);
+    return words.has(KEY + key) ? " " + text(key) : "";
   }
 
   /** Returns what stands between this choice and a better one. */

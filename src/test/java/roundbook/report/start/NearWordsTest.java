@@ -30,7 +30,8 @@ class NearWordsTest {
 
   /** Returns gaps that are off by so many thousandths of an inch, and at least by so many. */
   private static Nearness off(long now, long least, boolean ended) {
-    return new Nearness(18, thousandths(now), thousandths(least), ended);
+    double better = Math.sqrt(now * now - least * least);
+    return new Nearness(18, thousandths(now), thousandths(Math.round(better)), ended);
   }
 
   private static Length thousandths(long count) {
@@ -55,14 +56,14 @@ class NearWordsTest {
     String said = OFF + "0.20 in, at least 0.09" + FAIR;
     assertEquals(
         said + "A longer --prove may choose better, another run otherwise.",
-        told(PLAN, PlanFixtures.inches(), off(200, 90, false)));
+        told(PLAN, PlanFixtures.inches(), off(200, 91, false)));
     assertEquals(
         said + "It ended before its time: more brings nothing, another Seed may.",
-        told(PLAN, PlanFixtures.inches(), off(200, 90, true)));
+        told(PLAN, PlanFixtures.inches(), off(200, 91, true)));
     PlanFixtures worst = PlanFixtures.inches().set(Setting.BALANCE_FOR, "worst");
     assertEquals(
         said + "Balance_for=worst puts the worst gap first.",
-        told(PLAN, worst, off(200, 90, false)));
+        told(PLAN, worst, off(200, 91, false)));
   }
 
   @Test
@@ -77,7 +78,7 @@ class NearWordsTest {
             + FAIR
             + "A lower Change_pays lets more logs change places."
             + " What is cut stays.",
-        told(REPLAN, job, off(200, 90, false)));
+        told(REPLAN, job, off(200, 91, false)));
     String proved = "Proved: no choice of these logs for these rounds is better.";
     Nearness best = new Nearness(0, Length.ZERO, Length.ZERO, true);
     assertEquals(proved, told(PLAN, job, best));
@@ -101,15 +102,19 @@ class NearWordsTest {
   @Test
   void whyNothingIsKnownIsSaid() {
     PlanFixtures job = PlanFixtures.inches();
-    Nearness ended = new Nearness(100, thousandths(100), Length.ZERO, true);
-    Nearness timed = new Nearness(100, thousandths(100), Length.ZERO, false);
+    Nearness ended = new Nearness(100, thousandths(100), thousandths(150), true);
+    Nearness timed = new Nearness(100, thousandths(100), thousandths(80), false);
     assertEquals(
-        "Not known: too many logs and ways to cut them; more time brings nothing.",
+        "How near the best is not known: too many logs and ways to cut them; more time brings"
+            + " nothing.",
         told(PLAN, job, ended));
     assertEquals(
-        "Not known: it takes more time than there was (plan --prove).", told(PLAN, job, timed));
+        "How near the best is not known: it takes more time than there was (plan --prove). "
+            + LITTLE,
+        told(PLAN, job, timed));
     PlanFixtures exact = PlanFixtures.inches().set(Setting.SIZE_STEP, Length.ZERO);
     assertEquals(
-        "Not known: it is reckoned for sizes in steps only (Size_step).", told(PLAN, exact, ended));
+        "How near the best is not known: it is reckoned for sizes in steps only (Size_step).",
+        told(PLAN, exact, ended));
   }
 }

@@ -90,13 +90,13 @@ class PlainTablesTest {
   @Test
   void howNearTheBestIsOneRowWhereItWasReckoned() {
     Plan plan = ListFixtures.metric(2).plan();
-    Nearness near = new Nearness(18, Length.ofMillimetres(3), Length.ofMillimetres(2), false);
+    Nearness near = new Nearness(18, Length.ofMillimetres(5), Length.ofMillimetres(4), false);
     CrewContext context = ListFixtures.of(Planner.of(plan.job(), plan.choice().with(near)));
     PlainTable table = table(context, "nearness");
     assertEquals(
         List.of("better_at_most_percent", "gap_off_mm", "gap_off_at_least_mm", "ended_by"),
         table.header());
-    assertEquals(List.of(List.of("18", "3", "2", "time")), table.rows());
+    assertEquals(List.of(List.of("18", "5", "3", "time")), table.rows());
   }
 
   @ParameterizedTest
