@@ -31,15 +31,15 @@ public record NearWords(Words words, boolean again) {
   }
 
   private String told(Nearness near, BuildRules rules) {
+    String little = little(near, rules);
     return switch (near.percent()) {
       case 0 -> text("proved");
-      case 100 -> text("unknown." + unknown(near, rules)) + little(near, rules);
+      case 100 ->
+          text("unknown." + unknown(near, rules))
+              + little
+              + (near.ended() ? "" : more(near, rules));
       default ->
-          text("some", near.percent())
-              + gaps(near, rules)
-              + "."
-              + little(near, rules)
-              + more(near, rules);
+          text("some", near.percent()) + gaps(near, rules) + "." + little + more(near, rules);
     };
   }
 

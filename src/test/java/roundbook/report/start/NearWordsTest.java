@@ -109,8 +109,9 @@ class NearWordsTest {
             + " nothing.",
         told(PLAN, job, ended));
     assertEquals(
-        "How near the best is not known: it takes more time than there was (plan --prove). "
-            + LITTLE,
+        "How near the best is not known: it takes more time than there was. "
+            + LITTLE
+            + " Another run may choose otherwise.",
         told(PLAN, job, timed));
     PlanFixtures exact = PlanFixtures.inches().set(Setting.SIZE_STEP, Length.ZERO);
     assertEquals(
