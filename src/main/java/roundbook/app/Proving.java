@@ -2,6 +2,7 @@ package roundbook.app;
 
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import roundbook.balance.Effort;
@@ -36,7 +37,7 @@ record Proving(Path file, Run run, Console console) {
   void say(Plan plan, boolean again) {
     new NearWords(Words.of("en"), again)
         .told(plan)
-        .map(told -> told.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + told.substring(1))
+        .map(told -> told.substring(0, 1).toLowerCase(Locale.ROOT) + told.substring(1))
         .ifPresent(told -> console.say(file.getFileName() + ": " + told));
   }
 }

@@ -10,6 +10,7 @@ import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.Row;
@@ -65,8 +66,9 @@ class ProvedPlanTest {
   /** A job that is always proved is proved when it is planned anew; what is cut stays. */
   @Test
   void aReplanIsProvedToo() throws Exception {
-    CrewFolder site = new CrewFolder(folder).tally(5, 1, 1).plan("--rounds=1", "--set=Prove=yes");
+    CrewFolder site = new CrewFolder(folder).tally(5, 2, 1).plan("--rounds=2", "--set=Prove=yes");
     assertTrue(site.said().contains("csv: proved: no choice"), site.said());
+    TypedBook.type(site.book(1), Map.of("Cut_1", "x"));
     assertEquals(0, site.replan(1), site.said());
     String proved = "roved: no choice of these logs for these rounds is better. What is cut stays.";
     assertTrue(site.said().contains("xlsx: p" + proved), site.said());
