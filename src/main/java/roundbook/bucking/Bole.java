@@ -2,7 +2,6 @@ package roundbook.bucking;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * One stem as pieces are cut from it: its diameters by distance from the butt, and where it is
@@ -11,6 +10,7 @@ import java.util.stream.IntStream;
 public final class Bole {
   private final int[] diameters;
   private final List<Stretch> free;
+  private final Stretch[] stretches;
   private final int most;
   private final boolean wholeCounts;
   private final int ways;
@@ -31,6 +31,7 @@ public final class Bole {
   private Bole(int[] diameters, List<Stretch> free, int most, boolean wholeCounts, int ways) {
     this.diameters = diameters;
     this.free = List.copyOf(free);
+    this.stretches = free.toArray(Stretch[]::new);
     this.most = most;
     this.wholeCounts = wholeCounts;
     this.ways = ways;
@@ -122,12 +123,20 @@ public final class Bole {
 
   /** Returns whether a piece lies within one free stretch. */
   boolean holds(int from, int raw) {
-    for (Stretch each : free) {
+    for (Stretch each : stretches) {
       if (from >= each.from() && from + raw <= each.to()) {
-        return ways == 0 || IntStream.range(0, ways).anyMatch(way -> from == begin(each, raw, way));
+        return ways == 0 || isWay(each, from, raw);
       }
     }
     return false;
+  }
+
+  private boolean isWay(Stretch stretch, int from, int raw) {
+    int way = 0;
+    while (way < ways && from != begin(stretch, raw, way)) {
+      way++;
+    }
+    return way < ways;
   }
 
   /** Returns the diameter in ticks at so many half steps from the butt. */

@@ -1,7 +1,9 @@
 package roundbook.bucking;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import roundbook.bucking.BuckingTask.Cut;
+import roundbook.bucking.BuckingTask.Side;
 import roundbook.bucking.Parting.PartedPlace;
 import roundbook.bucking.Stations.Beside;
 
@@ -13,6 +15,7 @@ import roundbook.bucking.Stations.Beside;
  */
 final class JointState {
   private static final double FAULT = 10;
+  private static final int MOST_CHANGES = 2;
 
   final BuckingTask task;
   final Grains grains;
@@ -25,20 +28,31 @@ final class JointState {
   private final Stations stations;
   private final PartedPlace[] parted;
   private final int[] rightOf;
-  private final int[][] diameters;
-  private final long[] sum;
-  private final long[] size;
-  private final long[] layer;
-  private final long[] own;
-  private final long[] waste;
-  private final long fault;
-  private final int[] changed = new int[3];
-  private final Old[] old = new Old[3];
-  private int changes;
-  private long total;
+  private final Bole[] boles;
+  private final Side[] walls;
+  private final boolean[][] may;
+  private final long[][] prices;
 
-  /** What lay in a slot. */
-  private record Old(int bole, int from, boolean turned) {}
+  /** Of each place its diameters at the stations, and those that it had before a change. */
+  private final int[][] diameters;
+
+  private final int[][] spare;
+  private final Ledger sum;
+  private final Ledger size;
+
+  /** What rounds cost by themselves, what larger ones over smaller ones, joints, skipped wood. */
+  private final Ledger costs;
+
+  private final int inversions;
+  private final int joints;
+  private final int waste;
+  private final long fault;
+  private final int[] changed = new int[MOST_CHANGES];
+  private final int[] oldBole = new int[MOST_CHANGES];
+  private final int[] oldFrom = new int[MOST_CHANGES];
+  private final boolean[] oldTurned = new boolean[MOST_CHANGES];
+  private final boolean[] resized = new boolean[MOST_CHANGES];
+  private int changes;
 
   JointState(BuckingTask task) {
     this.task = task;
@@ -46,29 +60,47 @@ final class JointState {
     this.stations = new Stations(task);
     this.sides = task.sides().size();
     int places = task.places();
-    int boles = task.boles().size();
+    int rounds = task.rounds();
     int slots = places + task.parting().places().size();
+    this.boles = task.boles().toArray(Bole[]::new);
+    this.walls = task.sides().toArray(Side[]::new);
+    this.may = new boolean[boles.length][2 * slots - places];
+    this.prices = new long[boles.length][2 * slots - places];
     this.bole = new int[slots];
     Arrays.fill(bole, -1);
     this.from = new int[slots];
     this.turned = new boolean[slots];
     this.parted = new PartedPlace[slots];
     this.rightOf = new int[places];
-    this.at = new int[boles][Math.min(slots, 12)];
-    this.count = new int[boles];
+    this.at = new int[boles.length][Math.min(slots, 12)];
+    this.count = new int[boles.length];
     this.diameters = new int[places][];
     Arrays.setAll(diameters, place -> new int[stations.count(place)]);
-    this.sum = new long[task.rounds()];
-    this.size = new long[task.rounds()];
-    this.layer = new long[task.rounds()];
-    this.own = new long[task.rounds()];
-    this.waste = new long[boles];
+    this.spare = new int[places][];
+    Arrays.setAll(spare, place -> new int[stations.count(place)]);
+    this.sum = new Ledger(rounds);
+    this.size = new Ledger(rounds);
+    this.inversions = rounds;
+    this.joints = inversions + rounds;
+    this.waste = joints + places;
+    this.costs = new Ledger(waste + boles.length);
     this.fault = Math.round(grains.grains(FAULT));
     for (int slot = places; slot < slots; slot++) {
       parted[slot] = task.parting().places().get(slot - places);
       parted[parted[slot].place()] = parted[slot];
       rightOf[parted[slot].place()] = slot;
     }
+    for (int stem = 0; stem < boles.length; stem++) {
+      for (int demand = 0; demand < may[stem].length; demand++) {
+        may[stem][demand] = task.settled().allowed().test(stem, demand);
+        prices[stem][demand] = price(stem, demand);
+      }
+    }
+  }
+
+  private long price(int stem, int demand) {
+    double[][] priced = task.parting().prices();
+    return stem < priced.length ? Math.round(grains.grains(priced[stem][demand])) : 0;
   }
 
   /** Returns the place that a slot is of. */
@@ -90,12 +122,12 @@ final class JointState {
   int raw(int slot) {
     return slot >= diameters.length
         ? parted[slot].right()
-        : isParted(slot) ? parted[slot].left() : task.side(slot).raw();
+        : isParted(slot) ? parted[slot].left() : walls[slot % sides].raw();
   }
 
   /** Returns whether a stem may serve a slot. */
   boolean may(int stem, int slot) {
-    return task.settled().allowed().test(stem, demand(slot, isParted(placeOf(slot))));
+    return may[stem][demand(slot, isParted(placeOf(slot)))];
   }
 
   /** Returns the number by which the task says which stems may serve a slot. */
@@ -125,42 +157,69 @@ final class JointState {
   /** Puts a piece into a slot, as a part of a change that is kept or undone. */
   void change(int slot, int stem, int start, boolean end) {
     changed[changes] = slot;
-    old[changes++] = new Old(bole[slot], from[slot], turned[slot]);
+    oldBole[changes] = bole[slot];
+    oldFrom[changes] = from[slot];
+    oldTurned[changes++] = turned[slot];
     put(slot, stem, start, end);
   }
 
   /** Returns by how many grains the costs differ by the change that was begun. */
   long changed() {
-    long before = total;
+    long before = total();
     for (int i = 0; i < changes; i++) {
-      measure(placeOf(changed[i]));
+      if (isFirst(i)) {
+        swap(placeOf(changed[i]));
+        measure(placeOf(changed[i]), spare[placeOf(changed[i])]);
+      }
     }
     for (int i = 0; i < changes; i++) {
-      round(placeOf(changed[i]) / sides);
+      resized[i] = round(placeOf(changed[i]) / sides);
     }
     for (int i = 0; i < changes; i++) {
-      int round = placeOf(changed[i]) / sides;
-      layer(round);
-      layer(Math.max(0, round - 1));
+      int place = placeOf(changed[i]);
+      if (resized[i]) {
+        layer(place / sides);
+        layer(place / sides - 1);
+      } else {
+        joint(place);
+        joint(place - sides);
+      }
       waste(bole[changed[i]]);
-      waste(old[i].bole());
+      waste(oldBole[i]);
     }
-    return total - before;
+    return total() - before;
   }
 
-  /** Undoes the change that was begun. */
+  /** Returns whether no change before was made in the same place. */
+  private boolean isFirst(int change) {
+    return change == 0 || placeOf(changed[0]) != placeOf(changed[change]);
+  }
+
+  private void swap(int place) {
+    int[] here = diameters[place];
+    diameters[place] = spare[place];
+    spare[place] = here;
+  }
+
+  /** Undoes the change that was begun, whose cost was asked for. */
   void undo() {
     for (int i = changes - 1; i >= 0; i--) {
-      Old was = old[i];
-      old[i] = new Old(bole[changed[i]], 0, false);
-      put(changed[i], was.bole(), was.from(), was.turned());
+      put(changed[i], oldBole[i], oldFrom[i], oldTurned[i]);
+      if (isFirst(i)) {
+        swap(placeOf(changed[i]));
+      }
     }
-    changed();
-    keep();
+    sum.undo();
+    size.undo();
+    costs.undo();
+    changes = 0;
   }
 
   /** Keeps the change that was begun. */
   void keep() {
+    sum.keep();
+    size.keep();
+    costs.keep();
     changes = 0;
   }
 
@@ -177,9 +236,9 @@ final class JointState {
     bole[slot] = -1;
   }
 
-  private void measure(int place) {
+  /** Measures a place anew, which was measured so before. */
+  private void measure(int place, int[] before) {
     int[] here = diameters[place];
-    sum[place / sides] -= Stations.middle(here);
     Beside left = beside(place, isParted(place) ? !turned[place] : stations.buttsLeft(place));
     if (isParted(place)) {
       int right = rightOf[place];
@@ -187,32 +246,35 @@ final class JointState {
     } else {
       stations.measure(left, place, here);
     }
-    sum[place / sides] += Stations.middle(here);
+    int round = place / sides;
+    sum.set(round, sum.get(round) + Stations.middle(here) - Stations.middle(before));
   }
 
   private Beside beside(int slot, boolean buttOut) {
-    return new Beside(task.boles().get(bole[slot]), from[slot], raw(slot), buttOut);
+    return new Beside(boles[bole[slot]], from[slot], raw(slot), buttOut);
   }
 
   /** Reckons every cost anew. */
   void settle() {
     for (int place = 0; place < diameters.length; place++) {
-      measure(place);
+      measure(place, diameters[place].clone());
     }
-    for (int round = 0; round < size.length; round++) {
+    for (int round = 0; round < task.rounds(); round++) {
       round(round);
     }
-    for (int round = 0; round < size.length; round++) {
+    for (int round = 0; round < task.rounds(); round++) {
       layer(round);
     }
-    for (int stem = 0; stem < waste.length; stem++) {
+    for (int stem = 0; stem < boles.length; stem++) {
       waste(stem);
     }
+    keep();
   }
 
-  private void round(int round) {
+  /** Reckons a round anew; returns whether its size is another now. */
+  private boolean round(int round) {
     long given = task.settled().size(round);
-    size[round] = given > 0 ? given : grains.size(sum[round], sides);
+    boolean other = size.set(round, given > 0 ? given : grains.size(sum.get(round), sides));
     int least = Integer.MAX_VALUE;
     int most = Integer.MIN_VALUE;
     long cost = 0;
@@ -220,41 +282,42 @@ final class JointState {
       int mid = mid(place);
       least = Math.min(least, mid);
       most = Math.max(most, mid);
-      cost += price(place, isParted(place));
-      cost += isParted(place) ? price(rightOf[place], true) + thin(place) : 0;
+      boolean two = isParted(place);
+      cost += prices[bole[place]][demand(place, two)];
+      cost += two ? prices[bole[rightOf[place]]][demand(rightOf[place], true)] + thin(place) : 0;
     }
-    cost += grains.spread(most - least);
-    total += cost - own[round];
-    own[round] = cost;
-  }
-
-  private long price(int slot, boolean beside) {
-    double[][] prices = task.parting().prices();
-    return bole[slot] < prices.length
-        ? Math.round(grains.grains(prices[bole[slot]][demand(slot, beside)]))
-        : 0;
+    costs.set(round, cost + grains.spread(most - least));
+    return other;
   }
 
   /** Returns what corners of two pieces cost that are too thin for their round. */
   private long thin(int place) {
-    long least = size[place / sides] - task.parting().thinner();
+    long least = size(place / sides) - task.parting().thinner();
     return diameters[place][0] < least || diameters[place][2] < least ? fault : 0;
   }
 
+  /** Reckons anew what lies between a round and the one above. */
   private void layer(int round) {
-    if (round + 1 >= size.length) {
-      return;
+    if (round >= 0 && round + 1 < task.rounds()) {
+      costs.set(inversions + round, grains.inversion(size(round), size(round + 1)));
+      for (int side = 0; side < sides; side++) {
+        joint(round * sides + side);
+      }
     }
-    long below = size[round];
-    long above = size[round + 1];
-    long cost = grains.inversion(below, above);
-    for (int side = 0; side < sides; side++) {
-      boolean first = task.sides().get(side).first();
-      long spacing = first ? 3 * below + above : below + 3 * above;
-      cost += joint(round * sides + side, spacing);
+  }
+
+  /** Reckons anew the joint over a place. */
+  private void joint(int place) {
+    if (place >= 0 && place + sides < diameters.length) {
+      costs.set(joints + place, joint(place, spacing(place)));
     }
-    total += cost - layer[round];
-    layer[round] = cost;
+  }
+
+  /** Returns four times the spacing of the centre lines of a joint without the gap wanted. */
+  private long spacing(int low) {
+    long below = size(low / sides);
+    long above = size(low / sides + 1);
+    return walls[low % sides].first() ? 3 * below + above : below + 3 * above;
   }
 
   private long joint(int place, long spacing) {
@@ -282,14 +345,12 @@ final class JointState {
       last = Math.max(last, from[slot] + raw(slot));
       used += raw(slot);
     }
-    long cost = count[stem] == 0 ? 0 : grains.waste * (task.boles().get(stem).end(last) - used);
-    total += cost - waste[stem];
-    waste[stem] = cost;
+    costs.set(waste + stem, count[stem] == 0 ? 0 : grains.waste * (boles[stem].end(last) - used));
   }
 
   /** Returns whether a piece can be cut there, but for the pieces of two slots. */
   boolean isFree(int stem, int start, int raw, int but, int orBut) {
-    if (!task.boles().get(stem).holds(start, raw)) {
+    if (!boles[stem].holds(start, raw)) {
       return false;
     }
     int others = 0;
@@ -305,22 +366,22 @@ final class JointState {
         }
       }
     }
-    return others < task.boles().get(stem).most();
+    return others < boles[stem].most();
   }
 
   /** Returns the sum of all costs, in grains. */
   long total() {
-    return total;
+    return costs.total();
   }
 
   /** Returns the cost of the wood skipped, in grains. */
   long wasted() {
-    return Arrays.stream(waste).sum();
+    return IntStream.range(0, boles.length).mapToLong(stem -> costs.get(waste + stem)).sum();
   }
 
   /** Returns the size of a round, in ticks. */
   long size(int round) {
-    return size[round];
+    return size.get(round);
   }
 
   /** Returns the middle of a place's piece, in ticks. */
@@ -330,15 +391,12 @@ final class JointState {
 
   /** Returns every gap at both inside faces and the middle of the joints, in ticks. */
   double[] gaps() {
-    double[] gaps = new double[Math.max(0, size.length - 1) * sides * Stations.USUAL];
+    double[] gaps = new double[Math.max(0, task.rounds() - 1) * sides * Stations.USUAL];
     int next = 0;
     for (int low = 0; low + sides < diameters.length; low++) {
       int high = low + sides;
-      long below = size[low / sides];
-      long above = size[high / sides];
-      long spacing = task.side(low).first() ? 3 * below + above : below + 3 * above;
       for (int k = 0; k < Stations.USUAL; k++) {
-        gaps[next++] = grains.gapTicks(spacing, (long) diameters[low][k] + diameters[high][k]);
+        gaps[next++] = grains.gapTicks(spacing(low), (long) diameters[low][k] + diameters[high][k]);
       }
     }
     return gaps;
