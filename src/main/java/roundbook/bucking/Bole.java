@@ -123,20 +123,32 @@ public final class Bole {
 
   /** Returns whether a piece lies within one free stretch. */
   boolean holds(int from, int raw) {
-    for (Stretch each : stretches) {
-      if (from >= each.from() && from + raw <= each.to()) {
-        return ways == 0 || isWay(each, from, raw);
-      }
-    }
-    return false;
+    Stretch here = holding(from, raw);
+    return here != null && (ways == 0 || way(here, from, raw) < ways);
   }
 
-  private boolean isWay(Stretch stretch, int from, int raw) {
+  /** Returns the free stretch that a piece lies in; null where there is none. */
+  Stretch holding(int from, int raw) {
+    for (Stretch each : stretches) {
+      if (from >= each.from() && from + raw <= each.to()) {
+        return each;
+      }
+    }
+    return null;
+  }
+
+  /** Returns where a piece of another length begins that lies the way that one did. */
+  int again(int from, int was, int raw) {
+    Stretch here = holding(from, was);
+    return begin(here, raw, way(here, from, was));
+  }
+
+  private int way(Stretch stretch, int from, int raw) {
     int way = 0;
     while (way < ways && from != begin(stretch, raw, way)) {
       way++;
     }
-    return way < ways;
+    return way;
   }
 
   /** Returns the diameter in ticks at so many half steps from the butt. */

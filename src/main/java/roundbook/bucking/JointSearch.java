@@ -12,24 +12,26 @@ import roundbook.bucking.Parting.PartedPlace;
 /**
  * Chooses cross-cuts and places together, by annealing.
  *
- * <p>Of a hundred moves 45 exchange the stems of two places, their pieces aligned at either end, 30
- * slide a piece by 1 to 24 units of the slide, a quarter of them four times as far, and 25 lay a
- * piece anywhere on any stem, half of them against a neighbour or the end of a free stretch. Where
- * an opening cuts a place through, two pieces are laid in place of one, one in place of two, and
- * each turned end for end. What was best on the way is the answer, the best of three starts: one in
- * twenty ends with a round too many of one size. The same seed gives the same pieces on any
- * machine.
+ * <p>Of a hundred moves 45 exchange the stems of two places, their pieces aligned at either end or
+ * lying on their stems the way that those before did, 30 slide a piece by 1 to 24 units of the
+ * slide, a quarter of them four times as far, and 25 lay a piece anywhere on any stem that may
+ * serve, half of them against a neighbour or the end of a free stretch. Where an opening cuts a
+ * place through, two pieces are laid in place of one, one in place of two, and each turned end for
+ * end. What was best on the way is the answer, the best of three starts: one in twenty ends with a
+ * round too many of one size. The same seed gives the same pieces on any machine.
  */
 public final class JointSearch {
   private static final long MOVES_A_PLACE = 190_000;
   private static final int BLOCK = 1_024;
   private static final double HOT = 4;
-  private static final double WARM = 1;
   private static final double COLD = 0.004;
   private static final int STARTS = 3;
   private static final int NOISES = 4_096;
   private static final int SLIDES = 24;
-  private static final int DRAWS = 8;
+  private static final int DRAWS = 16;
+
+  /** Of a hundred pieces that may lie in a few ways, how many are exchanged without a turn. */
+  private static final int SAME_WAY = 75;
 
   private final BuckingTask task;
   private final JointState state;
@@ -91,10 +93,9 @@ public final class JointSearch {
 
   /** Makes so many moves, cooling; returns whether it was let go on to the end. */
   private boolean cool(long moves, double begun, Effort effort) {
-    double hot = task.parting().places().isEmpty() ? HOT : WARM;
     for (long done = 0; done < moves; done += BLOCK) {
       double share = (double) done / moves;
-      double heat = state.grains.grains(hot * StrictMath.pow(COLD / hot, share));
+      double heat = state.grains.grains(HOT * StrictMath.pow(COLD / HOT, share));
       for (int i = 0; i < BLOCK; i++) {
         step(heat);
       }
@@ -118,7 +119,8 @@ public final class JointSearch {
     } else if (state.isParted(state.placeOf(slot)) && dice.nextInt(4) == 0) {
       join(state.placeOf(slot), heat);
     } else {
-      free(slot, dice.nextInt(task.boles().size()), heat);
+      int[] stems = state.serving[state.demand(slot)];
+      free(slot, stems[dice.nextInt(stems.length)], heat);
     }
   }
 
@@ -142,11 +144,8 @@ public final class JointSearch {
     if (one == other || second < 0 || !state.may(second, one) || !state.may(stem, other)) {
       return;
     }
-    int more = state.raw(one) - state.raw(other);
-    int begin = state.from[one];
-    int start = state.from[other];
-    int there = dice.nextBoolean() ? start : start - more;
-    int here = dice.nextBoolean() ? begin : begin + more;
+    int there = begin(other, state.raw(one));
+    int here = begin(one, state.raw(other));
     if (stem == second && !apart(there, state.raw(one), here, state.raw(other))
         || !state.isFree(second, there, state.raw(one), one, other)
         || !state.isFree(stem, here, state.raw(other), one, other)) {
@@ -155,6 +154,19 @@ public final class JointSearch {
     state.change(one, second, there, state.turned[one]);
     state.change(other, stem, here, state.turned[other]);
     decide(heat);
+  }
+
+  /** Returns where a piece of another length begins in place of the one in a slot. */
+  private int begin(int slot, int raw) {
+    int from = state.from[slot];
+    int was = state.raw(slot);
+    Bole bole = task.boles().get(state.bole[slot]);
+    if (bole.ways() == 0) {
+      return dice.nextBoolean() ? from : from + was - raw;
+    }
+    return dice.nextInt(100) < SAME_WAY
+        ? bole.again(from, was, raw)
+        : bole.begin(bole.holding(from, was), raw, dice.nextInt(bole.ways()));
   }
 
   private boolean apart(int from, int raw, int other, int otherRaw) {
@@ -199,7 +211,8 @@ public final class JointSearch {
   }
 
   private void lay(int slot, int stem, int start, double heat) {
-    if (state.isFree(stem, start, state.raw(slot), slot, slot)) {
+    boolean same = stem == state.bole[slot] && start == state.from[slot];
+    if (!same && state.isFree(stem, start, state.raw(slot), slot, slot)) {
       state.change(slot, stem, start, state.turned[slot]);
       decide(heat);
     }
@@ -230,14 +243,13 @@ public final class JointSearch {
 
   /** Draws a piece for a place that no other place has; empty where some draws find none. */
   private Optional<Cut> drawn(int place, int demand, int raw) {
-    for (int draw = 0; draw < DRAWS; draw++) {
-      int stem = dice.nextInt(task.boles().size());
-      if (task.settled().allowed().test(stem, demand)) {
-        OptionalInt start = draw(stem, raw);
-        if (start.isPresent()
-            && state.isFree(stem, start.getAsInt(), raw, place, state.rightOf(place))) {
-          return Optional.of(new Cut(stem, start.getAsInt(), raw));
-        }
+    int[] stems = state.serving[demand];
+    for (int draw = 0; draw < DRAWS && stems.length > 0; draw++) {
+      int stem = stems[dice.nextInt(stems.length)];
+      OptionalInt start = draw(stem, raw);
+      if (start.isPresent()
+          && state.isFree(stem, start.getAsInt(), raw, place, state.rightOf(place))) {
+        return Optional.of(new Cut(stem, start.getAsInt(), raw));
       }
     }
     return Optional.empty();

@@ -1,6 +1,7 @@
 package roundbook.bucking;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import roundbook.bucking.BuckingTask.Cut;
 import roundbook.bucking.BuckingTask.Side;
 import roundbook.bucking.Parting.PartedPlace;
@@ -34,6 +35,9 @@ abstract class LaidPieces {
   final Side[] walls;
   private final boolean[][] may;
 
+  /** By the numbers of what is to be served, the stems that may serve it. */
+  final int[][] serving;
+
   LaidPieces(BuckingTask task) {
     this.task = task;
     this.sides = task.sides().size();
@@ -60,6 +64,12 @@ abstract class LaidPieces {
         may[stem][demand] = task.settled().allowed().test(stem, demand);
       }
     }
+    this.serving = new int[2 * slots - places][];
+    Arrays.setAll(serving, this::serving);
+  }
+
+  private int[] serving(int demand) {
+    return IntStream.range(0, boles.length).filter(stem -> may[stem][demand]).toArray();
   }
 
   /** Returns the place that a slot is of. */
@@ -86,7 +96,12 @@ abstract class LaidPieces {
 
   /** Returns whether a stem may serve a slot. */
   boolean may(int stem, int slot) {
-    return may[stem][demand(slot, isParted(placeOf(slot)))];
+    return may[stem][demand(slot)];
+  }
+
+  /** Returns the number by which the task says which stems may serve a slot as it is now. */
+  int demand(int slot) {
+    return demand(slot, isParted(placeOf(slot)));
   }
 
   /** Returns the number by which the task says which stems may serve a slot. */

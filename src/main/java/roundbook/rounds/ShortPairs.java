@@ -37,7 +37,7 @@ final class ShortPairs {
   private static final int TRIES = 8;
 
   /** Moves a slot of a search for pairs. */
-  private static final long MOVES = 50_000;
+  private static final long MOVES = 15_000;
 
   private final PairedJob given;
   private final Job job;
