@@ -1,8 +1,10 @@
 package roundbook.rounds;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.ToIntFunction;
 import roundbook.balance.BalanceResult;
@@ -38,8 +40,10 @@ public final class BalancedChooser implements Chooser {
   @Override
   public Choice choose(PairedJob given, Effort effort) {
     Job job = given.job();
+    Set<Step> weighing = new HashSet<>();
     StepPlans<Choice> plans =
-        new StepPlans<>(choice -> choice, (step, look) -> choose(step, look, effort), effort);
+        new StepPlans<>(
+            choice -> choice, (step, look) -> choose(step, look, effort, weighing), effort);
     return plans.settled(job, plan -> byHeight(given, effort, plan)).choice();
   }
 
@@ -72,21 +76,28 @@ public final class BalancedChooser implements Chooser {
   /**
    * Chooses logs for a number of rounds, or for as many of them as the logs allow; a round is given
    * up only after the whole effort.
+   *
+   * @param weighing the steps in which ends graded stop are weighed at once, for what was chosen
+   *     with few moves had fewer then; one for which that is found here is added
    */
-  private Choice choose(Step step, Effort look, Effort effort) {
+  private Choice choose(Step step, Effort look, Effort effort, Set<Step> weighing) {
     Job job = step.job().job();
     Places places = fillable(new Places(step.job(), step.rounds()));
     KeptLogs kept = new KeptLogs(job);
     while (places.rounds() > 0) {
       Places reserved = kept.reserved(places, step.headers());
-      BalanceJob balance = new BalanceJob(reserved);
+      BalanceJob balance = new BalanceJob(reserved, weighing.contains(step));
       BalanceResult result = balancer.solve(balance.task(), look);
       if (look.moves() != effort.moves() && !stands(balance, result)) {
         result = balancer.solve(balance.task(), effort);
       }
       if (stands(balance, result)) {
-        result = withFewerStops(reserved, result, look);
-        return choice(places, balance, result, step.rounds());
+        Optional<BalanceResult> other =
+            weighing.contains(step) ? Optional.empty() : fewerStops(reserved, result, look);
+        if (other.isPresent()) {
+          weighing.add(step);
+        }
+        return choice(places, balance, other.orElse(result), step.rounds());
       }
       places = fillable(places.withRounds(places.rounds() - 1));
     }
@@ -99,15 +110,13 @@ public final class BalancedChooser implements Chooser {
    * Returns another result in which ends that are graded stop were weighed, where the one that was
    * found has some and the other is better by that measure.
    */
-  private BalanceResult withFewerStops(Places places, BalanceResult found, Effort effort) {
-    BalanceJob weighing = new BalanceJob(places, true);
-    if (weighing.stops(weighing.courses(found)) == 0) {
-      return found;
+  private Optional<BalanceResult> fewerStops(Places places, BalanceResult found, Effort effort) {
+    BalanceJob weighs = new BalanceJob(places, true);
+    if (weighs.stops(weighs.courses(found)) == 0) {
+      return Optional.empty();
     }
-    BalanceResult other = balancer.solve(weighing.task(), effort);
-    return other.isComplete() && weighed(weighing, other) < weighed(weighing, found)
-        ? other
-        : found;
+    return Optional.of(balancer.solve(weighs.task(), effort))
+        .filter(other -> other.isComplete() && weighed(weighs, other) < weighed(weighs, found));
   }
 
   private static double weighed(BalanceJob weighing, BalanceResult result) {
