@@ -44,33 +44,26 @@ public final class BalancedChooser implements Chooser {
     StepPlans<Choice> plans =
         new StepPlans<>(
             choice -> choice, (step, look) -> choose(step, look, effort, weighing), effort);
-    return plans.settled(job, plan -> byHeight(given, effort, plan)).choice();
+    ShortPairs pairs = new ShortPairs(given, effort);
+    return plans.settled(job, plan -> byHeight(given, pairs, plan)).choice();
   }
 
-  private static Choice byHeight(PairedJob given, Effort effort, Function<Step, Choice> plan) {
+  private static Choice byHeight(PairedJob given, ShortPairs pairs, Function<Step, Choice> plan) {
     Job job = given.job();
     int guess = new Wanted(given).rounds();
     boolean told = job.rules().rounds().isPresent();
     return Wanted.height(job)
-        .map(
-            height ->
-                new ByHeight(job, height, n -> paired(given, effort, with -> n, plan)).from(guess))
-        .orElseGet(
-            () -> paired(given, effort, with -> told ? guess : new Wanted(with).rounds(), plan));
+        .map(height -> new ByHeight(job, height, n -> paired(pairs, with -> n, plan)).from(guess))
+        .orElseGet(() -> paired(pairs, with -> told ? guess : new Wanted(with).rounds(), plan));
   }
 
   /** Chooses short logs beside openings and header logs over them where that is asked for. */
   private static Choice paired(
-      PairedJob given,
-      Effort effort,
-      ToIntFunction<PairedJob> wanted,
-      Function<Step, Choice> plan) {
-    return new ShortPairs(given, effort)
-        .choose(
-            with ->
-                new KeptLogs(with.job())
-                    .choose(
-                        headers -> plan.apply(new Step(with, wanted.applyAsInt(with), headers))));
+      ShortPairs pairs, ToIntFunction<PairedJob> wanted, Function<Step, Choice> plan) {
+    return pairs.choose(
+        with ->
+            new KeptLogs(with.job())
+                .choose(headers -> plan.apply(new Step(with, wanted.applyAsInt(with), headers))));
   }
 
   /**

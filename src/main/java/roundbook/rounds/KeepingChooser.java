@@ -83,17 +83,17 @@ public record KeepingChooser(Map<AsBuilt.Place, Held> before, OptionalInt wanted
     had.removeIf(place -> !before.get(place).isShared());
     StepPlans<Kept> plans =
         new StepPlans<>(Kept::choice, (step, look) -> choose(step, look, effort), effort);
+    ShortPairs shared = new ShortPairs(given, effort);
     Settled<Kept> settled =
         plans.settled(
             job,
             plan ->
-                new ShortPairs(given, effort)
-                    .keep(
-                        pairs(job),
-                        had,
-                        paired ->
-                            new KeptLogs(paired.job())
-                                .choose(over -> plan.apply(new Step(paired, goal, over)))));
+                shared.keep(
+                    pairs(job),
+                    had,
+                    paired ->
+                        new KeptLogs(paired.job())
+                            .choose(over -> plan.apply(new Step(paired, goal, over)))));
     return new Kept(settled.choice(), settled.made().moves());
   }
 

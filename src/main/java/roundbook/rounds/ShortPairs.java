@@ -2,6 +2,7 @@ package roundbook.rounds;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -42,12 +43,22 @@ final class ShortPairs {
   private final PairedJob given;
   private final Job job;
   private final Effort effort;
+  private final Map<Asked, Optional<List<FilledPlace>>> searched = new HashMap<>();
 
   ShortPairs(PairedJob given, Effort effort) {
     this.given = given;
     this.job = given.job();
     this.effort = effort.telling(done -> {});
   }
+
+  /**
+   * What pairs are searched for, which other plans ask for again.
+   *
+   * @param rounds how many rounds are to stand
+   * @param open the places that may have pairs
+   * @param settled the places that stay as they are
+   */
+  private record Asked(int rounds, List<OpeningPlace> open, List<FilledPlace> settled) {}
 
   /** Returns the choice with short logs beside openings, made by planning with pairs of them. */
   Choice choose(Function<PairedJob, Choice> plan) {
@@ -123,13 +134,17 @@ final class ShortPairs {
         break;
       }
       Optional<List<FilledPlace>> found =
-          new OpeningPieces(job, rounds, here, settled, job.logs())
-              .chosen(OpeningPieces.ASKED, looking(rounds));
+          searched.computeIfAbsent(new Asked(rounds, here, settled), this::search);
       if (found.isPresent()) {
         return Stream.concat(fixed.stream(), found.get().stream()).toList();
       }
     }
     return fixed;
+  }
+
+  private Optional<List<FilledPlace>> search(Asked asked) {
+    return new OpeningPieces(job, asked.rounds(), asked.open(), asked.settled(), job.logs())
+        .chosen(OpeningPieces.ASKED, looking(asked.rounds()));
   }
 
   private Effort looking(int rounds) {
