@@ -46,7 +46,7 @@ class PartingTest {
     return Bole.of(thick, List.of(), 0).alreadyCut().giving(1).losing(3);
   }
 
-  private static BuckingTask task(int whole, long most, long thinner) {
+  static BuckingTask task(int whole, long most, long thinner) {
     Parting parting =
         new Parting(List.of(new PartedPlace(0, 50, 30)), 1, 5, most, thinner, prices(whole), true);
     List<Side> sides = List.of(new Side(90, 2, true), new Side(90, 2, false));

@@ -5,14 +5,19 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import roundbook.balance.Balancer;
 import roundbook.balance.Effort;
+import roundbook.job.BuildRules;
 import roundbook.job.BuildRules.Origin;
+import roundbook.job.Building;
+import roundbook.job.DiameterProfile;
 import roundbook.job.Job;
 import roundbook.job.Kept;
 import roundbook.job.Log;
@@ -86,6 +91,47 @@ class BalancedChooserTest {
   }
 
   /** The verifier sees what a planner could get wrong. */
+  /** Logs that taper by a quarter inch in a foot have ends graded stop wherever they may. */
+  private static Job tapered(long seed) {
+    SplittableRandom dice = new SplittableRandom(seed);
+    List<Log> logs = new ArrayList<>();
+    for (int i = 0; i < 44; i++) {
+      Length length = Length.ofInches((i % 2 == 0 ? 250 : 202) + dice.nextInt(25));
+      long mid = 84 + 24 * (i / 2) / 22 + dice.nextInt(4);
+      logs.add(
+          Jobs.log(
+              "L" + (i + 1),
+              length,
+              DiameterProfile.of(
+                  length,
+                  Length.ofInchFraction(mid + 20, 8),
+                  Length.ofInchFraction(mid, 8),
+                  Length.ofInchFraction(mid - 20, 8))));
+    }
+    BuildRules rules =
+        Jobs.rules(false).with(Setting.WALL_HEIGHT, Length.ofInches(100), Origin.OPTION);
+    Building walls = Jobs.building(Length.ofInches(240), Length.ofInches(192), rules.thickness());
+    return new Job(rules, walls, logs, List.of(), List.of());
+  }
+
+  /** Where few moves showed that stops are to be weighed, the whole search need not show it. */
+  @Test
+  void stopsSeenWithFewMovesAreWeighedInOneWholeSearch() {
+    List<Long> asked = new ArrayList<>();
+    Balancer counting =
+        (task, effort) -> {
+          asked.add(effort.moves());
+          return Balancer.search().solve(task, effort.withMoves(effort.moves() / 50));
+        };
+    long whole = 2_000_000;
+    Choice choice =
+        new BalancedChooser(counting).choose(tapered(1), Effort.usual(1).withMoves(whole));
+    assertTrue(asked.size() > 2 && asked.get(1).equals(asked.get(0)), "stops weighed: " + asked);
+    assertEquals(1, Collections.frequency(asked, whole), asked.toString());
+    assertEquals(whole, asked.get(asked.size() - 1));
+    assertEquals(List.of(), faults(tapered(1), choice));
+  }
+
   @Test
   void theVerifierFindsPlantedFaults() {
     Job job = Jobs.random(34, 40);

@@ -1,6 +1,7 @@
 package roundbook.rounds;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -218,6 +219,17 @@ class OpeningPiecesTest {
         List.of(),
         new ShortPairs(PairedJob.of(doors(FOUR, false)), EFFORT).choose(plan).placedPairs());
     assertEquals(1, planned.size());
+  }
+
+  /** On the way to a plan the same places are asked about often: their pairs are found once. */
+  @Test
+  void pairsOfTheSamePlacesAreSearchedForOnce() {
+    ShortPairs pairs = new ShortPairs(PairedJob.of(FOUR), EFFORT);
+    List<FilledPlace> first = pairs.choose(job -> laid(FOUR, job.pairs())).pairs();
+    List<FilledPlace> again = pairs.choose(job -> laid(FOUR, job.pairs())).pairs();
+    assertEquals(2, first.size());
+    assertSame(first.get(0), again.get(0));
+    assertSame(first.get(1), again.get(1));
   }
 
   /** Of 12 in they leave gaps of 1 1/2 in: they are no choice where 1 3/8 in is the most. */
