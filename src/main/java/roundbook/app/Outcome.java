@@ -96,7 +96,10 @@ record Outcome(
         plan.count(Plan.Use.PLACED),
         plan.count(Plan.Use.SPARE),
         plan.count(Plan.Use.LEFT_OUT),
-        plan.choice().nearness().stream().mapToInt(Nearness::percent).findFirst(),
+        plan.choice().nearness().stream()
+            .filter(Nearness::isKnown)
+            .mapToInt(Nearness::percent)
+            .findFirst(),
         count(problems, Severity.ERROR),
         count(problems, Severity.WARNING),
         reason(exit, problems));

@@ -45,6 +45,11 @@ public record Nearness(int percent, Length gapOff, Length better, boolean ended)
     return Length.of(StrictMath.sqrt(mean), LengthUnit.INCH);
   }
 
+  /** Returns whether anything is known. */
+  public boolean isKnown() {
+    return percent < 100;
+  }
+
   /** Returns what gaps are off at least in any choice whose faults and waste weigh no more. */
   public Length leastGapOff() {
     double squares = Math.max(0, squared(gapOff) - squared(better));

@@ -81,7 +81,7 @@ final class ChangesTable {
       } else if (count == MOST_OF_A_KIND + 1) {
         long all = shown.stream().filter(other -> other.kind() == each.kind()).count();
         String more = context.text("changes.more", all - MOST_OF_A_KIND);
-        list.row(cells.text(words.what(each)), cells.text(more), cells.text(""));
+        list.row(cells.text(more), cells.text(""), cells.text(""));
       }
     }
   }

@@ -5,7 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import roundbook.job.AsBuilt;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.notch.Notch;
@@ -120,18 +122,36 @@ final class FirstPair {
   }
 
   private void cutAndSet() {
-    step(context.text("step.hew", tags(plan.round(round)), round), Tab.HEWING.in(context.words()));
-    step(context.text("step.measure") + ahead(), page());
+    if (isMeasured()) {
+      ahead("step.ahead.then").ifPresent(then -> step(then, Tab.HEWING.in(context.words())));
+    } else {
+      String tags = tags(plan.round(round));
+      step(context.text("step.hew", tags, round), Tab.HEWING.in(context.words()));
+      String ahead = ahead("step.ahead").map(" "::concat).orElse("");
+      step(context.text("step.measure") + ahead, page());
+    }
     step(context.text("step.mark", tags(firstPair())), page());
     boolean last = round == plan.rounds();
     step(context.text(last ? "step.last" : "step.next", round, round + 1), page());
   }
 
+  /** Returns whether the middles of all logs of the round are known as hewn. */
+  private boolean isMeasured() {
+    AsBuilt built = plan.job().built();
+    return plan.round(round).stream()
+        .map(PiecePlan::placed)
+        .allMatch(
+            place ->
+                place.logs().stream()
+                    .map(log -> log.piece().log().tag())
+                    .allMatch(tag -> built.knowsMiddle(place.place(), tag)));
+  }
+
   /** Returns what hewing the next round too is worth; nothing where there is none. */
-  private String ahead() {
-    return round < plan.rounds()
-        ? " " + context.text("step.ahead", round + 1, Tab.LOG_LIST.in(context.words()))
-        : "";
+  private Optional<String> ahead(String key) {
+    return Optional.of(round + 1)
+        .filter(next -> next <= plan.rounds())
+        .map(next -> context.text(key, next, Tab.LOG_LIST.in(context.words())));
   }
 
   private String page() {

@@ -27,7 +27,11 @@ public record NearWords(Words words, boolean again) {
   public Optional<String> told(Plan plan) {
     return plan.choice()
         .nearness()
-        .map(near -> told(near, plan.job().rules()) + (again ? " " + text("cut") : ""));
+        .map(near -> told(near, plan.job().rules()) + (isCut(plan) ? " " + text("cut") : ""));
+  }
+
+  private boolean isCut(Plan plan) {
+    return again && plan.job().built().cutSize(1).isPresent();
   }
 
   private String told(Nearness near, BuildRules rules) {
@@ -60,9 +64,12 @@ public record NearWords(Words words, boolean again) {
             unit.symbol());
   }
 
-  /** Returns a length in tenths of millimetres or hundredths of other units. */
+  /**
+   * Returns a length in hundredths of millimetres or thousandths of other units, so that small
+   * gains are seen.
+   */
   private String decimal(Length length, LengthUnit unit, RoundingMode rounding) {
-    int decimals = unit == LengthUnit.MILLIMETRE ? 1 : 2;
+    int decimals = unit == LengthUnit.MILLIMETRE ? 2 : 3;
     BigDecimal exact = length.decimal(unit, 6);
     return words.number(exact.setScale(decimals, rounding).toPlainString());
   }

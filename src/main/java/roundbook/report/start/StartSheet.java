@@ -198,7 +198,8 @@ public final class StartSheet {
     if (context.sets().isEmpty()) {
       return;
     }
-    list.heading(context.text("start.print")).spans(5, 3, 5, 11).headOf("start.print.head");
+    String heading = context.replan().isEmpty() ? "start.print" : "start.print.again";
+    list.heading(context.text(heading)).spans(5, 3, 5, 11).headOf("start.print.head");
     for (PrintSet set : context.sets()) {
       String kind = set.kind().name().toLowerCase(Locale.ROOT);
       list.row(

@@ -321,14 +321,19 @@ public final class PlainTables {
 
   /**
    * Gaps are off as the root of the mean square; at least, where faults and waste weigh no more.
+   * What is not known is blank.
    */
-  private PlainTable nearness(Nearness known) {
+  private PlainTable nearness(Nearness told) {
     return new PlainColumns<Nearness>(decimals)
-        .count("better_at_most_percent", Nearness::percent)
+        .textIf("better_at_most_percent", near -> percent(near).map(String::valueOf))
         .length("gap_off", Nearness::gapOff)
-        .length("gap_off_at_least", Nearness::leastGapOff)
-        .text("ended_by", near -> near.ended() ? "itself" : "time")
-        .table("nearness", List.of(known));
+        .lengthIf("gap_off_at_least", near -> percent(near).map(known -> near.leastGapOff()))
+        .text("ended_by", near -> near.ended() ? "itself" : "stopped")
+        .table("nearness", List.of(told));
+  }
+
+  private static Optional<Integer> percent(Nearness near) {
+    return Optional.of(near.percent()).filter(percent -> near.isKnown());
   }
 
   private PlainTable materials() {

@@ -3,8 +3,10 @@ package roundbook.report.start;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import roundbook.job.AsBuilt;
 import roundbook.job.Setting;
 import roundbook.plan.Plan;
 import roundbook.plan.PlanFixtures;
@@ -18,14 +20,26 @@ class NearWordsTest {
   private static final NearWords PLAN = new NearWords(Words.of("en"), false);
   private static final NearWords REPLAN = new NearWords(Words.of("en"), true);
   private static final String OPEN =
-      "No choice of these logs for these rounds can be better by more than 18 % of its score";
-  private static final String OFF = OPEN + ": the typical gap error (rms) is ";
+      "No choice of these logs for these rounds can be better by more than 18 % of its score"
+          + " (gap errors squared, faults, waste)";
+  private static final String OFF = OPEN + ": the typical gap error (rms, straight logs) is ";
   private static final String FAIR = " with no more faults and waste. ";
-  private static final String LITTLE = "Hewing alone (1/8 in) varies gaps more: nothing to do.";
+  private static final String LITTLE =
+      "Hewing alone (diameters 1/8 in off) varies gaps more than a better choice could gain:"
+          + " nothing to do for it.";
+
+  private static final AsBuilt CUT =
+      AsBuilt.NOTHING.withCut(
+          List.of(new AsBuilt.CutSize(Length.ofInches(14), Length.ofInches(1))));
 
   private static String told(NearWords words, PlanFixtures job, Nearness near) {
+    return told(words, job, AsBuilt.NOTHING, near);
+  }
+
+  private static String told(NearWords words, PlanFixtures job, AsBuilt built, Nearness near) {
     Plan plan = job.plan(2);
-    return words.told(Planner.of(plan.job(), plan.choice().with(near))).orElseThrow();
+    Plan known = Planner.of(plan.job().withBuilt(built), plan.choice().with(near));
+    return words.told(known).orElseThrow();
   }
 
   /** Returns gaps that are off by so many thousandths of an inch, and at least by so many. */
@@ -45,15 +59,17 @@ class NearWordsTest {
 
   @Test
   void littleNeedsNothing() {
-    String said = OFF + "0.10 in, at least 0.09" + FAIR + LITTLE;
+    String said = OFF + "0.101 in, at least 0.099" + FAIR + LITTLE;
     PlanFixtures job = PlanFixtures.inches();
     assertEquals(said + " Another run may choose otherwise.", told(PLAN, job, off(101, 99, false)));
-    assertEquals(said + " It ended before its time.", told(PLAN, job, off(101, 99, true)));
+    assertEquals(
+        said + " It ended before its time, for more brings nothing.",
+        told(PLAN, job, off(101, 99, true)));
   }
 
   @Test
   void muchIsSaidWithWhatMayHelp() {
-    String said = OFF + "0.20 in, at least 0.09" + FAIR;
+    String said = OFF + "0.200 in, at least 0.091" + FAIR;
     assertEquals(
         said + "A longer --prove may choose better, another run otherwise.",
         told(PLAN, PlanFixtures.inches(), off(200, 91, false)));
@@ -70,27 +86,28 @@ class NearWordsTest {
   void aReplanKeepsWhatIsCut() {
     PlanFixtures job = PlanFixtures.inches();
     assertEquals(
-        OFF + "0.10 in, at least 0.09" + FAIR + LITTLE + " What is cut stays.",
-        told(REPLAN, job, off(101, 99, false)));
+        OFF + "0.101 in, at least 0.099" + FAIR + LITTLE + " What is cut stays.",
+        told(REPLAN, job, CUT, off(101, 99, false)));
     assertEquals(
         OFF
-            + "0.20 in, at least 0.09"
+            + "0.200 in, at least 0.091"
             + FAIR
             + "A lower Change_pays lets more logs change places."
             + " What is cut stays.",
-        told(REPLAN, job, off(200, 91, false)));
+        told(REPLAN, job, CUT, off(200, 91, false)));
     String proved = "Proved: no choice of these logs for these rounds is better.";
     Nearness best = new Nearness(0, Length.ZERO, Length.ZERO, true);
     assertEquals(proved, told(PLAN, job, best));
-    assertEquals(proved + " What is cut stays.", told(REPLAN, job, best));
+    assertEquals(proved + " What is cut stays.", told(REPLAN, job, CUT, best));
+    assertEquals(proved, told(REPLAN, job, best), "nothing is cut");
   }
 
   @Test
   void aMetricJobHasTenthsOfMillimetres() {
     NearWords german = new NearWords(Words.of("de"), false);
     String said = told(german, PlanFixtures.metric(), off(101, 99, false));
-    assertTrue(said.contains("um 2,6 mm ab, mindestens um 2,5 ohne"), said);
-    assertTrue(said.contains("Behauen allein (3 mm)"), said);
+    assertTrue(said.contains("um 2,57 mm ab, mindestens um 2,51 ohne"), said);
+    assertTrue(said.contains("Behauen allein (Durchmesser 3 mm daneben)"), said);
   }
 
   @Test
@@ -115,7 +132,7 @@ class NearWordsTest {
         told(PLAN, job, timed));
     PlanFixtures exact = PlanFixtures.inches().set(Setting.SIZE_STEP, Length.ZERO);
     assertEquals(
-        "How near the best is not known: it is reckoned for sizes in steps only (Size_step).",
+        "How near the best is not known: it is reckoned for sizes in steps only: give Size_step.",
         told(PLAN, exact, ended));
   }
 }

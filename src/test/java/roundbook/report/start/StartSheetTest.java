@@ -1,19 +1,25 @@
 package roundbook.report.start;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import roundbook.job.AsBuilt;
 import roundbook.job.Building;
+import roundbook.job.Measures;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.page.Cell;
@@ -25,6 +31,10 @@ import roundbook.plan.PlanFixtures;
 import roundbook.plan.Planner;
 import roundbook.problem.Problem;
 import roundbook.problem.Severity;
+import roundbook.replan.Difference;
+import roundbook.replan.Difference.DifferenceKind;
+import roundbook.replan.GapCheck;
+import roundbook.replan.Replan;
 import roundbook.report.ListFixtures;
 import roundbook.report.frame.Cells;
 import roundbook.report.frame.CrewContext;
@@ -85,6 +95,43 @@ class StartSheetTest {
             ? "Saddle for W2 from 13' 9\" to 14' 3\" off"
             : "Saddle for W2 from 14' 3\" to 14' 9\" off";
     assertTrue(says(wing, saddle), saddle);
+  }
+
+  @Test
+  void logsThatAreMeasuredAsHewnAreNotToBeHewnAgain() {
+    Plan plan = PlanFixtures.inches().plan(4);
+    assertTrue(says(ListFixtures.of(plan), "Hew the logs of round 1"));
+    Measures middle =
+        new Measures(
+            Optional.empty(),
+            Optional.of(Length.ofInches(13)),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
+    Map<AsBuilt.Place, Measures> typed =
+        plan.round(1).stream()
+            .collect(Collectors.toMap(piece -> piece.placed().place(), piece -> middle));
+    AsBuilt built = AsBuilt.NOTHING.withPlaces(Map.of(), typed);
+    CrewContext measured = ListFixtures.of(Planner.of(plan.job().withBuilt(built), plan.choice()));
+    assertFalse(says(measured, "Hew the logs of round 1"));
+    assertFalse(says(measured, "Measure the middle of each hewn log"));
+    assertTrue(says(measured, "Better still before you cut: hew round 2 too"));
+  }
+
+  @Test
+  void ofAKindThatIsLongTheRestIsCountedInOneCell() {
+    CrewContext context = ListFixtures.inches(4);
+    List<Difference> gaps =
+        IntStream.rangeClosed(1, 20)
+            .mapToObj(wall -> new Difference(DifferenceKind.GAP, 2, "W" + wall, "1", "2"))
+            .toList();
+    Plan plan = context.plan();
+    Replan replan = new Replan(1, plan, plan, List.of(), gaps, new GapCheck(List.of()));
+    Sheet sheet = sheet(context.following(replan, List.of("Round 02")));
+    List<String> texts = ListFixtures.texts(sheet);
+    assertTrue(texts.stream().anyMatch(text -> text.contains("W12")), texts.toString());
+    assertTrue(texts.contains("and 8 more of the kind"), texts.toString());
+    assertFalse(texts.stream().anyMatch(text -> text.contains("W13")), "no name before the count");
   }
 
   /** How near the best the choice is stands there where it was reckoned. */

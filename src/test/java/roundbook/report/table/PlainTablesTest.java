@@ -96,7 +96,10 @@ class PlainTablesTest {
     assertEquals(
         List.of("better_at_most_percent", "gap_off_mm", "gap_off_at_least_mm", "ended_by"),
         table.header());
-    assertEquals(List.of(List.of("18", "5", "3", "time")), table.rows());
+    assertEquals(List.of(List.of("18", "5", "3", "stopped")), table.rows());
+    Nearness unknown = new Nearness(100, Length.ofMillimetres(5), Length.ofMillimetres(9), true);
+    CrewContext other = ListFixtures.of(Planner.of(plan.job(), plan.choice().with(unknown)));
+    assertEquals(List.of(List.of("", "5", "", "itself")), table(other, "nearness").rows());
   }
 
   @ParameterizedTest
