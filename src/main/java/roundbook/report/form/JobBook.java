@@ -27,6 +27,7 @@ import roundbook.page.Rule;
 import roundbook.page.Rule.Advice;
 import roundbook.page.Sheet;
 import roundbook.page.SheetBuilder;
+import roundbook.page.TextHeight;
 import roundbook.problem.Phrase;
 import roundbook.problem.words.Sentences;
 import roundbook.units.LengthUnit;
@@ -46,6 +47,9 @@ import roundbook.units.LengthUnit;
  */
 public final class JobBook {
   /** Rows for partitions and the walls of a second pen. */
+  /** Width of the column that says what a setting means, in characters. */
+  private static final double MEANING_WIDTH = 62;
+
   private static final int MORE_WALLS = 8;
 
   private static final int BLANK_LOGS = 120;
@@ -114,16 +118,22 @@ public final class JobBook {
   }
 
   private Sheet job() {
-    SheetBuilder sheet = sheet("Job", 21, 26, 8, 62, 16);
+    SheetBuilder sheet = sheet("Job", 21, 26, 8, MEANING_WIDTH, 16);
+    double line = TextHeight.of("", Role.BODY, MEANING_WIDTH);
     head(sheet, "Name", "Value", "Unit", "Meaning", "If left blank");
     for (Setting setting : Setting.values()) {
+      String meaning = setting.meaning().in(words);
+      double height = TextHeight.of(meaning, Role.BODY, MEANING_WIDTH);
       sheet.nextRow();
+      if (height > line) {
+        sheet.height(height);
+      }
       boolean length = setting.kind() == SettingKind.LENGTH;
       sheet
           .add(Cell.text(setting.label()).role(Role.BODY_BOLD))
           .add(value(setting).named(setting.label()))
           .add(Cell.text(length ? unit.symbol() : "").role(Role.BODY_CENTRE))
-          .add(Cell.text(setting.meaning().in(words)))
+          .add(Cell.text(meaning))
           .add(Cell.text(standard(setting)).role(Role.BODY_CENTRE));
       check(sheet, setting);
     }

@@ -11,6 +11,7 @@ import roundbook.page.PageSetup;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
 import roundbook.page.SheetBuilder;
+import roundbook.page.TextHeight;
 
 /**
  * Fills one sheet from the top down: title, headings, texts, tables.

@@ -14,7 +14,7 @@ import roundbook.page.Positions;
 import roundbook.page.Role;
 import roundbook.page.Rule;
 import roundbook.page.SheetBuilder;
-import roundbook.report.frame.TextHeight;
+import roundbook.page.TextHeight;
 import roundbook.report.live.LiveContext;
 import roundbook.report.live.LiveMap.PieceColumn;
 import roundbook.report.live.LiveMap.RoundColumn;

@@ -51,6 +51,14 @@ class JobBookTest {
     assertEquals(setting.standard(false), row.get(4));
   }
 
+  /** A meaning of two lines in a row of one is struck through by the rows above and below. */
+  @Test
+  void aMeaningOfTwoLinesHasTheRoomOfTwo() {
+    Sheet job = sheet(JobBook.blank(LengthUnit.INCH), "Job");
+    assertTrue(job.heights().get(Setting.HOLD_HEIGHT.ordinal() + 2) >= 30);
+    assertFalse(job.heights().containsKey(Setting.ROUNDS.ordinal() + 2));
+  }
+
   @Test
   void choicesAreOfferedAsLists() {
     Sheet job = sheet(JobBook.blank(LengthUnit.INCH), "Job");

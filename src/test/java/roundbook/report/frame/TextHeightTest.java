@@ -12,6 +12,7 @@ import roundbook.page.PageSetup;
 import roundbook.page.PageSetup.PageKind;
 import roundbook.page.Role;
 import roundbook.page.Sheet;
+import roundbook.page.TextHeight;
 import roundbook.plan.PlanFixtures;
 import roundbook.report.ListFixtures;
 import roundbook.report.words.Words;

@@ -1,6 +1,4 @@
-package roundbook.report.frame;
-
-import roundbook.page.Role;
+package roundbook.page;
 
 /**
  * Estimates how high wrapped text stands, so that no viewer cuts it off.
