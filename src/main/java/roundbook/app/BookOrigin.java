@@ -13,7 +13,6 @@ import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import roundbook.sheet.read.BookReader;
 
 /**
@@ -109,7 +108,7 @@ record BookOrigin(String inputs, List<Integer> numbers) {
         numbers.get(2),
         numbers.get(3),
         numbers.get(4),
-        IntStream.of(numbers.get(5)).filter(percent -> percent != NOT_ASKED).findFirst(),
+        Optional.of(numbers.get(5)).filter(percent -> percent != NOT_ASKED),
         numbers.get(6),
         numbers.get(7),
         "planned before");

@@ -4,7 +4,7 @@ import static java.util.stream.Collectors.joining;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.OptionalInt;
+import java.util.Optional;
 import java.util.stream.Stream;
 import roundbook.page.PlainTable;
 import roundbook.plan.Plan;
@@ -38,7 +38,7 @@ record Outcome(
     long used,
     long spare,
     long leftOut,
-    OptionalInt better,
+    Optional<Integer> better,
     long errors,
     long warnings,
     String note) {
@@ -65,7 +65,7 @@ record Outcome(
         0,
         0,
         0,
-        OptionalInt.empty(),
+        Optional.empty(),
         count(problems, Severity.ERROR),
         count(problems, Severity.WARNING),
         note);
@@ -74,7 +74,7 @@ record Outcome(
   static Outcome checked(Path file, Exit exit, int logs, List<Problem> problems) {
     long errors = count(problems, Severity.ERROR);
     long warnings = count(problems, Severity.WARNING);
-    OptionalInt none = OptionalInt.empty();
+    Optional<Integer> none = Optional.empty();
     String note = reason(exit, problems);
     return new Outcome(file, exit, "", 0, logs, 0, 0, none, errors, warnings, note);
   }
@@ -83,7 +83,7 @@ record Outcome(
     long errors = count(problems, Severity.ERROR);
     long warnings = count(problems, Severity.WARNING);
     String note = logs + " logs ordered";
-    OptionalInt none = OptionalInt.empty();
+    Optional<Integer> none = Optional.empty();
     return new Outcome(file, exit, written.toString(), 0, 0, 0, 0, none, errors, warnings, note);
   }
 
@@ -96,10 +96,7 @@ record Outcome(
         plan.count(Plan.Use.PLACED),
         plan.count(Plan.Use.SPARE),
         plan.count(Plan.Use.LEFT_OUT),
-        plan.choice().nearness().stream()
-            .filter(Nearness::isKnown)
-            .mapToInt(Nearness::percent)
-            .findFirst(),
+        plan.choice().nearness().flatMap(Nearness::known),
         count(problems, Severity.ERROR),
         count(problems, Severity.WARNING),
         reason(exit, problems));
@@ -119,7 +116,7 @@ record Outcome(
         String.valueOf(used),
         String.valueOf(spare),
         String.valueOf(leftOut),
-        better.isPresent() ? String.valueOf(better.getAsInt()) : "",
+        better.map(String::valueOf).orElse(""),
         String.valueOf(errors),
         String.valueOf(warnings),
         note);

@@ -77,13 +77,8 @@ record GapChance(Job job, Stack stack) {
   /** Returns whether both logs of a joint are known as hewn and the upper one is not cut yet. */
   boolean canTell(Joint joint) {
     return !job.built().isCut(joint.upper().place())
-        && isMeasured(joint.lower())
-        && isMeasured(joint.upper());
-  }
-
-  private boolean isMeasured(FilledPlace place) {
-    return place.logs().stream()
-        .allMatch(log -> job.built().knowsMiddle(place.placeOf(log), log.piece().log().tag()));
+        && joint.lower().isMeasured(job.built())
+        && joint.upper().isMeasured(job.built());
   }
 
   private Measures measured(FilledPlace place) {

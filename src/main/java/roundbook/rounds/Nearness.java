@@ -1,5 +1,6 @@
 package roundbook.rounds;
 
+import java.util.Optional;
 import roundbook.units.Length;
 import roundbook.units.LengthUnit;
 
@@ -45,9 +46,9 @@ public record Nearness(int percent, Length gapOff, Length better, boolean ended)
     return Length.of(StrictMath.sqrt(mean), LengthUnit.INCH);
   }
 
-  /** Returns whether anything is known. */
-  public boolean isKnown() {
-    return percent < 100;
+  /** Returns the hundredths that another choice could be better by; empty if nothing is known. */
+  public Optional<Integer> known() {
+    return Optional.of(percent).filter(each -> each < 100);
   }
 
   /** Returns what gaps are off at least in any choice whose faults and waste weigh no more. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import roundbook.job.AsBuilt;
 import roundbook.job.AsBuilt.Held;
 import roundbook.job.AsBuilt.HeldLog;
 import roundbook.job.AsBuilt.Place;
@@ -106,6 +107,11 @@ public record FilledPlace(Wall wall, int round, boolean buttAtStart, List<Placed
   /** Returns how a log of it is known there: by the whole place, or by its side of the opening. */
   public Place placeOf(PlacedLog log) {
     return isShared() ? place().side(log.isLeft()) : place();
+  }
+
+  /** Returns whether the middles of all logs there were measured as hewn, there or in the yard. */
+  public boolean isMeasured(AsBuilt built) {
+    return logs.stream().allMatch(log -> built.knowsMiddle(placeOf(log), log.piece().log().tag()));
   }
 
   /** Returns which logs lie there and how each is cut. */

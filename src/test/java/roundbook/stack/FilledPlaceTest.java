@@ -6,10 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import roundbook.job.AsBuilt;
 import roundbook.job.Job;
 import roundbook.job.Log;
+import roundbook.job.Measures;
 import roundbook.job.Piece;
 import roundbook.job.Wall;
 import roundbook.plan.Jobs;
@@ -84,6 +87,25 @@ class FilledPlaceTest {
     assertEquals(PAIR.place().side(true), PAIR.placeOf(LEFT));
     assertEquals(PAIR.place().side(false), PAIR.placeOf(RIGHT));
     assertEquals(one.place(), one.placeOf(one.first()));
+  }
+
+  /** Two short logs are measured each on its side of the opening. */
+  @Test
+  void twoLogsAreMeasuredWhereBothAre() {
+    Measures middle =
+        new Measures(
+            Optional.empty(),
+            Optional.of(in(13)),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
+    AsBuilt.Place left = PAIR.placeOf(LEFT);
+    AsBuilt.Place right = PAIR.placeOf(RIGHT);
+    AsBuilt nothing = AsBuilt.NOTHING;
+    assertFalse(PAIR.isMeasured(nothing));
+    assertFalse(PAIR.isMeasured(nothing.withPlaces(Map.of(), Map.of(left, middle))));
+    Map<AsBuilt.Place, Measures> both = Map.of(left, middle, right, middle);
+    assertTrue(PAIR.isMeasured(nothing.withPlaces(Map.of(), both)));
   }
 
   @Test

@@ -25,8 +25,7 @@ final class MiddleSum {
   /** Returns the sum in words; empty where that middle was measured or two logs make it. */
   Optional<String> words() {
     FilledPlace place = live.course(1).places().get(0);
-    boolean measured = live.plan().job().built().knowsMiddle(place.place(), place.tags());
-    return measured || place.logs().size() > 1
+    return place.isMeasured(live.plan().job().built()) || place.logs().size() > 1
         ? Optional.empty()
         : words(place.first().piece(), place.wall().name());
   }

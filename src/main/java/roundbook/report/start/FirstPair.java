@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import roundbook.job.AsBuilt;
 import roundbook.job.Setting;
 import roundbook.job.Wall;
 import roundbook.notch.Notch;
@@ -137,14 +136,8 @@ final class FirstPair {
 
   /** Returns whether the middles of all logs of the round are known as hewn. */
   private boolean isMeasured() {
-    AsBuilt built = plan.job().built();
     return plan.round(round).stream()
-        .map(PiecePlan::placed)
-        .allMatch(
-            place ->
-                place.logs().stream()
-                    .map(log -> log.piece().log().tag())
-                    .allMatch(tag -> built.knowsMiddle(place.place(), tag)));
+        .allMatch(piece -> piece.placed().isMeasured(plan.job().built()));
   }
 
   /** Returns what hewing the next round too is worth; nothing where there is none. */

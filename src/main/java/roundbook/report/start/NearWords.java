@@ -35,16 +35,17 @@ public record NearWords(Words words, boolean again) {
   }
 
   private String told(Nearness near, BuildRules rules) {
-    String little = little(near, rules);
-    return switch (near.percent()) {
-      case 0 -> text("proved");
-      case 100 ->
-          text("unknown." + unknown(near, rules))
-              + little
-              + (near.ended() ? "" : more(near, rules));
-      default ->
-          text("some", near.percent()) + gaps(near, rules) + "." + little + more(near, rules);
-    };
+    if (near.percent() == 0) {
+      return text("proved");
+    }
+    Length asHewn = WrongTally.asHewn(rules);
+    boolean little = near.isLittle(asHewn);
+    String hewing = little ? little(asHewn, rules) : "";
+    String more = more(little, near, rules);
+    return near.known()
+        .map(percent -> text("some", percent) + gaps(near, rules) + "." + hewing + more)
+        .orElseGet(
+            () -> text("unknown." + unknown(near, rules)) + hewing + (near.ended() ? "" : more));
   }
 
   private static String unknown(Nearness near, BuildRules rules) {
@@ -74,17 +75,16 @@ public record NearWords(Words words, boolean again) {
     return words.number(exact.setScale(decimals, rounding).toPlainString());
   }
 
-  /** Returns that nothing is to be done where hewing varies gaps more. */
-  private String little(Nearness near, BuildRules rules) {
-    Length asHewn = WrongTally.asHewn(rules);
+  /** Returns that nothing is to be done, for hewing varies gaps more. */
+  private String little(Length asHewn, BuildRules rules) {
     LengthFormat formats = LengthFormat.forJob(rules.unit(), rules.printStep());
     String hewn = formats.withDecimalMark(words.decimalMark()).mark(asHewn);
-    return near.isLittle(asHewn) ? " " + text("little", hewn, formats.symbol()) : "";
+    return " " + text("little", hewn, formats.symbol());
   }
 
   /** Returns what may bring another choice, as far as it needs to be said. */
-  private String more(Nearness near, BuildRules rules) {
-    String key = (near.isLittle(WrongTally.asHewn(rules)) ? "little." : "") + stands(near, rules);
+  private String more(boolean little, Nearness near, BuildRules rules) {
+    String key = (little ? "little." : "") + stands(near, rules);
     return words.has(KEY + key) ? " " + text(key) : "";
   }
 

@@ -325,15 +325,11 @@ public final class PlainTables {
    */
   private PlainTable nearness(Nearness told) {
     return new PlainColumns<Nearness>(decimals)
-        .textIf("better_at_most_percent", near -> percent(near).map(String::valueOf))
+        .textIf("better_at_most_percent", near -> near.known().map(String::valueOf))
         .length("gap_off", Nearness::gapOff)
-        .lengthIf("gap_off_at_least", near -> percent(near).map(known -> near.leastGapOff()))
+        .lengthIf("gap_off_at_least", near -> near.known().map(percent -> near.leastGapOff()))
         .text("ended_by", near -> near.ended() ? "itself" : "stopped")
         .table("nearness", List.of(told));
-  }
-
-  private static Optional<Integer> percent(Nearness near) {
-    return Optional.of(near.percent()).filter(percent -> near.isKnown());
   }
 
   private PlainTable materials() {
